@@ -1,0 +1,201 @@
+import type { Kind, KindName } from '@wallflow/units';
+import type * as z from 'zod';
+import type { Assumption, Issue, Path, Warning } from './issue.js';
+import type { Outputs, PlainValuesOf, ValuesOf } from './outputs.js';
+import type { Source } from './source.js';
+
+/** Parts of the field; the command line and the site group calculations by it. */
+export const subjects = ['gas', 'flow', 'filter', 'soot', 'regeneration', 'reductant', 'smoke', 'cleaning', 'workshop'] as const;
+export type Subject = (typeof subjects)[number];
+
+/** A short text with a stable code: an assumption, a limit of use, a caution. */
+export interface CodedText {
+  readonly code: string;
+  readonly text: string;
+}
+
+/** A constant with a dimension that a formula contains, so that it can be shown, traced and rescaled in tests. */
+export interface Constant<K extends KindName = KindName> {
+  readonly kind: Kind<K>;
+  readonly value: number;
+  readonly symbol: string;
+  readonly label: string;
+  readonly source: string;
+}
+
+export type Constants = Readonly<Record<string, Constant>>;
+export type ConstantValues<C> = { readonly [Key in keyof C]: number };
+
+export function constant<K extends KindName>(
+  kind: Kind<K>,
+  value: number,
+  text: { readonly symbol: string; readonly label: string; readonly source: string },
+): Constant {
+  return { kind, value, ...text } as unknown as Constant;
+}
+
+/** One line of the working: what it gives, the formula, and where the formula stands in the source. */
+export interface Step<Key extends string = string> {
+  readonly gives: Key;
+  /** TeX with `[[key]]` for every input, constant, intermediate or output; symbols or numbers are put there. */
+  readonly tex?: string;
+  /** For a decision that is not a formula: one sentence in plain words, with the same `[[key]]`. */
+  readonly text?: string;
+  /** Key in `sources`. */
+  readonly source?: string;
+  readonly locator?: string;
+}
+
+/** What to do with a result. */
+export interface Advice {
+  readonly tone: 'do' | 'do-not' | 'note';
+  readonly text: string;
+}
+
+/** Returned by `compute` when there is no honest result. */
+export interface Refusal {
+  readonly refused: readonly Issue[];
+}
+
+export interface ComputeContext<C extends Constants> {
+  readonly constants: ConstantValues<C>;
+  /** Add a warning to the result. */
+  warn(code: string, text: string, path?: Path): void;
+  /** Say what was taken for granted. */
+  assume(code: string, text: string): void;
+  /** Name the method when the calculation chooses one; the last call counts. */
+  method(name: string): void;
+}
+
+/** No value of the result satisfies the inputs. */
+export function noSolution(reason: string, path: Path = []): Refusal {
+  return { refused: [{ code: 'no_solution', path, reason }] };
+}
+
+/** Inputs that are each possible but not together. */
+export function inconsistentInputs(reason: string, ...paths: Path[]): Refusal {
+  return { refused: [{ code: 'inconsistent_inputs', path: paths[0] ?? [], paths, reason }] };
+}
+
+export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants> {
+  /** Kebab-case, unique, never changed once published. */
+  readonly id: string;
+  /** Semantic version of the definition: a changed number is a new minor or major version. */
+  readonly version: string;
+  readonly subject: Subject;
+  readonly title: string;
+  /** One sentence: the question it answers. */
+  readonly purpose: string;
+  readonly usedBy: readonly ('technician' | 'developer' | 'trainer')[];
+  readonly keywords?: readonly string[];
+  /** How the result is obtained, in a few words; `context.method` overrides it. */
+  readonly method: string;
+  readonly inputs: I;
+  readonly outputs: O;
+  readonly intermediates: M;
+  readonly constants: C;
+  readonly steps: readonly [Step<keyof (O & M) & string>, ...Step<keyof (O & M) & string>[]];
+  readonly assumptions: readonly CodedText[];
+  readonly limits: readonly CodedText[];
+  readonly cautions: readonly CodedText[];
+  readonly sources: Readonly<Record<string, Source>>;
+  /** Relative accuracy of the result when an iteration or a step-size control limits it; default 1e-9. */
+  readonly precision?: number;
+  /** Why rescaling the base units cannot be tested: an empirical formula tied to its units, a time-stepping tolerance. */
+  readonly dimensional?: string;
+  compute(input: z.output<I>, context: ComputeContext<C>): PlainValuesOf<O> & PlainValuesOf<M> | Refusal;
+  /** What to do and not to do with this result. */
+  advise?(values: ValuesOf<O> & ValuesOf<M>, input: z.output<I>): readonly Advice[];
+}
+
+/** How much each uncertain input adds to one output. */
+export interface BudgetEntry {
+  readonly path: Path;
+  /** Change of the output (SI) by the input's uncertainty. */
+  readonly contribution: number;
+  /** Share of the combined variance, 0 to 1. */
+  readonly share: number;
+}
+
+export interface Uncertainty {
+  /** Uncertainty of each output and intermediate in SI, with the coverage that the inputs had. */
+  readonly values: Readonly<Record<string, number>>;
+  readonly budget: Readonly<Record<string, readonly BudgetEntry[]>>;
+}
+
+export interface Success<O extends Outputs, M extends Outputs> {
+  readonly ok: true;
+  readonly outputs: ValuesOf<O>;
+  readonly intermediates: ValuesOf<M>;
+  readonly warnings: readonly Warning[];
+  readonly assumptions: readonly Assumption[];
+  readonly advice: readonly Advice[];
+  readonly method: string;
+  readonly uncertainty?: Uncertainty;
+  /** Significant digits that the least exact input carries. */
+  readonly inputDigits: number;
+  readonly definition: { readonly id: string; readonly version: string };
+}
+
+export interface Failure {
+  readonly ok: false;
+  readonly issues: readonly Issue[];
+  readonly definition: { readonly id: string; readonly version: string };
+}
+
+export type RunResult<O extends Outputs, M extends Outputs> = Success<O, M> | Failure;
+
+/** One step of `explain` with its numbers. */
+export interface ExplainedStep {
+  readonly gives: string;
+  readonly symbol?: string;
+  readonly label: string;
+  /** The formula in symbols. */
+  readonly tex?: string;
+  /** The right-hand side with SI numbers in place of symbols. */
+  readonly numbersTex?: string;
+  readonly text?: string;
+  readonly value: unknown;
+  /** The value in the unit that people use, with its uncertainty. */
+  readonly valueText: string;
+  readonly valueTex?: string;
+  readonly source?: string;
+}
+
+export interface Explanation {
+  readonly definition: { readonly id: string; readonly version: string };
+  readonly steps: readonly ExplainedStep[];
+}
+
+export interface Calculation<
+  I extends z.ZodObject = z.ZodObject,
+  O extends Outputs = Outputs,
+  M extends Outputs = Outputs,
+  C extends Constants = Constants,
+> {
+  readonly spec: DefinitionSpec<I, O, M, C>;
+  readonly id: string;
+  readonly version: string;
+  readonly subject: Subject;
+  readonly title: string;
+  /** The example of every input, together a run that works. */
+  readonly example: z.input<I>;
+  /** Check, compute and return a result or issues; never throws on data. */
+  run(input: unknown): RunResult<O, M>;
+  /** As `run`, but throws `CalculationError` with the same issues. */
+  calculate(input: z.input<I>): Success<O, M>;
+  /** The working, step by step, with the numbers filled in. */
+  explain(input: unknown): ({ readonly ok: true; readonly result: Success<O, M> } & Explanation) | Failure;
+  /** Compute from checked SI values; constants may be replaced, as the property tests do. */
+  evaluate(input: z.output<I>, constants?: ConstantValues<C>): (ValuesOf<O> & ValuesOf<M>) | Refusal;
+  /** JSON Schema of the input. */
+  jsonSchema(): Record<string, unknown>;
+}
+
+/** A calculation whose own types are not known here, as registries, forms and the command line hold it. */
+// biome-ignore lint/suspicious/noExplicitAny: the input and output types of different calculations have no common supertype
+export type AnyCalculation = Calculation<any, any, any, any>;
+
+export function isRefusal(value: object): value is Refusal {
+  return 'refused' in value;
+}

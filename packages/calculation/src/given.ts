@@ -1,0 +1,65 @@
+import type * as z from 'zod';
+import type { InputField, QuantityField } from './fields.js';
+import type { Assumption, Path, Warning } from './issue.js';
+import { limitInUnit, parseQuantityInput, type QuantityInput } from './quantity-input.js';
+import { visitInputs } from './walk.js';
+
+export interface UncertainInput {
+  readonly path: Path;
+  readonly uncertainty: number;
+}
+
+export interface Given {
+  readonly uncertain: readonly UncertainInput[];
+  readonly warnings: readonly Warning[];
+  readonly defaults: readonly Assumption[];
+  readonly significantDigits: number;
+}
+
+/** Read from the raw input what the checked one no longer shows: units, digits, uncertainties, defaults that were used. */
+export function readGiven(schema: z.ZodObject, raw: unknown): Given {
+  const uncertain: UncertainInput[] = [];
+  const warnings: Warning[] = [];
+  const defaults: Assumption[] = [];
+  let significantDigits = 12;
+  visitInputs(schema, raw, (field, value, path) => {
+    if (value === undefined) {
+      const note = defaultNote(field, path);
+      if (note !== undefined) defaults.push(note);
+      return;
+    }
+    if (field.type !== 'quantity') return;
+    const read = parseQuantityInput(field, value as QuantityInput);
+    if (!read.ok) return;
+    significantDigits = Math.min(significantDigits, read.significantDigits);
+    if (read.uncertainty !== undefined && read.uncertainty > 0) uncertain.push({ path, uncertainty: read.uncertainty });
+    const warning = usualWarning(field, read.quantity, read.unit, value, path);
+    if (warning !== undefined) warnings.push(warning);
+  });
+  return { uncertain, warnings, defaults, significantDigits };
+}
+
+function defaultNote(field: InputField, path: Path): Assumption | undefined {
+  if (!('default' in field) || field.default === undefined) return undefined;
+  const shown = field.type === 'choice' ? (field.options[field.default] ?? field.default) : String(field.default);
+  const reason = field.defaultReason === undefined ? '' : ` (${field.defaultReason})`;
+  return { code: 'default_assumed', path, text: `${field.label}: ${shown} assumed${reason}` };
+}
+
+function usualWarning(field: QuantityField, value: number, unit: string, given: unknown, path: Path): Warning | undefined {
+  const usual = field.usual;
+  if (usual === undefined) return undefined;
+  const slack = 1e-12 * Math.abs(value);
+  const low = value < usual[0] - slack;
+  if (!low && value <= usual[1] + slack) return undefined;
+  const limit = limitInUnit(field.kind, low ? usual[0] : usual[1], unit, true);
+  const reason = field.usualReason === undefined ? '' : `: ${field.usualReason}`;
+  return {
+    code: 'outside_usual_range',
+    path,
+    given,
+    bound: low ? 'min' : 'max',
+    limit,
+    text: `${field.label} is ${low ? 'below' : 'above'} ${limit.text}${reason}`,
+  };
+}

@@ -1,0 +1,81 @@
+export {
+  type Advice,
+  type AnyCalculation,
+  type BudgetEntry,
+  type Calculation,
+  type CodedText,
+  type ComputeContext,
+  type Constant,
+  type Constants,
+  type ConstantValues,
+  constant,
+  type DefinitionSpec,
+  type ExplainedStep,
+  type Explanation,
+  type Failure,
+  inconsistentInputs,
+  isRefusal,
+  noSolution,
+  type Refusal,
+  type RunResult,
+  type Step,
+  type Subject,
+  type Success,
+  subjects,
+  type Uncertainty,
+} from './definition.js';
+export { defineCalculation } from './define.js';
+export {
+  type ChoiceField,
+  choice,
+  choiceWithDefault,
+  type CountField,
+  count,
+  type FlagField,
+  fieldOf,
+  flag,
+  type InputField,
+  isOptional,
+  type ListField,
+  list,
+  type QuantityField,
+  type QuantityOptions,
+  quantity,
+  quantityWithDefault,
+  type TextField,
+  text,
+} from './fields.js';
+export {
+  type Assumption,
+  CalculationError,
+  type Issue,
+  type IssueCode,
+  type LimitInUnit,
+  type Path,
+  pathText,
+  type Warning,
+} from './issue.js';
+export { issueText } from './messages.js';
+export {
+  type ChoiceOutput,
+  choiceOutput,
+  type Columns,
+  type CountOutput,
+  countOutput,
+  type OutputField,
+  type Outputs,
+  optional,
+  type QuantityOutput,
+  quantityOutput,
+  type TableOutput,
+  type TextOutput,
+  tableOutput,
+  textOutput,
+  type ValuesOf,
+} from './outputs.js';
+export { digitsToShow, type Presented, type PresentOptions, present, presentValue } from './present.js';
+export type { GivenQuantity, QuantityInput, QuantityLimits } from './quantity-input.js';
+export { createRegistry, type Registry } from './registry.js';
+export { citation, commonPractice, type Source, type SourceMark } from './source.js';
+export { numberTex, quantityTex, textTex, unitTex } from './tex.js';
+export { itemSchema, mapQuantities, shapeOf, visitInputs } from './walk.js';

@@ -1,0 +1,126 @@
+import type { Kind, KindName, Quantity } from '@wallflow/units';
+
+/** A number with a kind that a calculation gives. */
+export interface QuantityOutput<K extends KindName = KindName> {
+  readonly type: 'quantity';
+  readonly kind: Kind<K>;
+  readonly symbol: string;
+  readonly label: string;
+  readonly description?: string;
+  /** Significant digits that make sense at most. */
+  readonly digits: number;
+  /** Units to show it in, most usual first. */
+  readonly units: readonly string[];
+  readonly optional: boolean;
+}
+
+/** A verdict or another choice among named possibilities. */
+export interface ChoiceOutput<O extends string = string> {
+  readonly type: 'choice';
+  readonly label: string;
+  readonly description?: string;
+  readonly options: Readonly<Record<O, string>>;
+  readonly optional: boolean;
+}
+
+/** A whole number. */
+export interface CountOutput {
+  readonly type: 'count';
+  readonly symbol: string;
+  readonly label: string;
+  readonly description?: string;
+  readonly optional: boolean;
+}
+
+/** A sentence or a name. */
+export interface TextOutput {
+  readonly type: 'text';
+  readonly label: string;
+  readonly description?: string;
+  readonly optional: boolean;
+}
+
+/** Rows of results: a time series, a profile along the filter, the conditions of a gate. */
+export interface TableOutput<C extends Columns = Columns> {
+  readonly type: 'table';
+  readonly label: string;
+  readonly description?: string;
+  readonly columns: C;
+  /** How to draw it: one column across, one or more of one kind up. */
+  readonly plot?: { readonly x: string; readonly y: readonly string[] };
+  readonly optional: boolean;
+}
+
+export type Columns = Readonly<Record<string, QuantityOutput<KindName> | ChoiceOutput | CountOutput | TextOutput>>;
+export type OutputField = QuantityOutput<KindName> | ChoiceOutput | CountOutput | TextOutput | TableOutput;
+export type Outputs = Readonly<Record<string, OutputField>>;
+
+interface Described {
+  readonly label: string;
+  readonly description?: string;
+}
+
+type Optional<F> = Omit<F, 'optional'> & { readonly optional: true };
+type Required<F> = Omit<F, 'optional'> & { readonly optional: false };
+
+/** An output that is a quantity; `digits` defaults to 4. */
+export function quantityOutput<K extends KindName>(
+  kind: Kind<K>,
+  options: Described & { readonly symbol: string; readonly digits?: number; readonly units?: readonly Parameters<Kind<K>['in']>[1][] },
+): Required<QuantityOutput<K>> {
+  const digits = options.digits ?? 4;
+  if (digits < 1 || digits > 12) throw new Error(`${options.label}: digits between 1 and 12`);
+  return { type: 'quantity', kind, ...options, digits, units: options.units ?? kind.units, optional: false };
+}
+
+export function choiceOutput<const O extends string>(
+  options: Described & { readonly options: Readonly<Record<O, string>> },
+): Required<ChoiceOutput<O>> {
+  return { type: 'choice', ...options, optional: false };
+}
+
+export function countOutput(options: Described & { readonly symbol: string }): Required<CountOutput> {
+  return { type: 'count', ...options, optional: false };
+}
+
+export function textOutput(options: Described): Required<TextOutput> {
+  return { type: 'text', ...options, optional: false };
+}
+
+export function tableOutput<const C extends Columns>(
+  options: Described & { readonly columns: C; readonly plot?: { readonly x: keyof C & string; readonly y: readonly (keyof C & string)[] } },
+): Required<TableOutput<C>> {
+  return { type: 'table', ...options, optional: false };
+}
+
+/** Mark an output that does not exist for every input. Its value is then `undefined`, never a made-up number. */
+export function optional<F extends OutputField>(field: F): Optional<F> {
+  return { ...field, optional: true };
+}
+
+type PresentValue<F> = F extends { readonly type: 'quantity'; readonly kind: Kind<infer K> }
+  ? Quantity<K>
+  : F extends { readonly type: 'choice'; readonly options: Readonly<Record<infer O, string>> }
+    ? O
+    : F extends { readonly type: 'count' }
+      ? number
+      : F extends { readonly type: 'text' }
+        ? string
+        : F extends { readonly type: 'table'; readonly columns: infer C }
+          ? readonly ValuesOf<C>[]
+          : never;
+
+type ValueOf<F> = F extends { readonly optional: true } ? PresentValue<F> | undefined : PresentValue<F>;
+
+/** The values that fields describe, as results give them: branded SI numbers for quantities. */
+export type ValuesOf<O> = { readonly [Key in keyof O]: ValueOf<O[Key]> };
+
+type PlainPresent<F> = F extends { readonly type: 'quantity' }
+  ? number
+  : F extends { readonly type: 'table'; readonly columns: infer C }
+    ? readonly PlainValuesOf<C>[]
+    : PresentValue<F>;
+type PlainValue<F> = F extends { readonly optional: true } ? PlainPresent<F> | undefined : PlainPresent<F>;
+
+/** What `compute` returns: the same values with plain SI numbers, as kernels give them. */
+export type PlainValuesOf<O> = { readonly [Key in keyof O]: PlainValue<O[Key]> };

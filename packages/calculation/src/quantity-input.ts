@@ -1,0 +1,122 @@
+import type { Kind, KindName, Quantity, UnitIssue } from '@wallflow/units';
+import type { Issue, LimitInUnit } from './issue.js';
+
+/** How a quantity crosses the boundary: text with a unit, a record, or a bare number for kinds without a unit. */
+export type QuantityInput = string | number | { value: number; unit: string; uncertainty?: number | undefined };
+
+/** Hard limits in SI. */
+export interface QuantityLimits {
+  readonly min: number;
+  readonly max: number;
+  readonly minInclusive: boolean;
+  readonly maxInclusive: boolean;
+}
+
+/** A quantity as it was given: SI value, the unit the user chose, how many digits were typed, its uncertainty. */
+export interface GivenQuantity<K extends KindName = KindName> {
+  readonly quantity: Quantity<K>;
+  readonly unit: string;
+  readonly significantDigits: number;
+  readonly uncertainty?: number;
+}
+
+interface QuantityTarget<K extends KindName> {
+  readonly kind: Kind<K>;
+  readonly limits: QuantityLimits;
+  readonly example: string;
+  readonly units: readonly string[];
+}
+
+type ParsedInput<K extends KindName> = ({ readonly ok: true } & GivenQuantity<K>) | { readonly ok: false; readonly issue: Issue };
+
+/** Parse what the user gave for one quantity and check it against its hard limits. Issues carry an empty path. */
+export function parseQuantityInput<K extends KindName>(target: QuantityTarget<K>, raw: QuantityInput): ParsedInput<K> {
+  const read = readQuantity(target, raw);
+  if (!read.ok) return read;
+  const issue = rangeIssue(target, read, raw);
+  return issue === undefined ? read : { ok: false, issue };
+}
+
+function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: QuantityInput): ParsedInput<K> {
+  const { kind } = target;
+  const parsed =
+    typeof raw === 'string'
+      ? kind.parse(raw)
+      : typeof raw === 'number'
+        ? kind.parse(String(raw))
+        : kind.parse(raw.value, raw.unit);
+  if (!parsed.ok) return { ok: false, issue: unitIssue(target, raw, parsed.issue) };
+  let uncertainty = parsed.uncertainty;
+  if (typeof raw === 'object' && raw.uncertainty !== undefined) {
+    uncertainty = uncertaintyToSI(kind, parsed.value, parsed.unit, raw.uncertainty);
+  }
+  return {
+    ok: true,
+    quantity: parsed.quantity,
+    unit: parsed.unit,
+    significantDigits: parsed.significantDigits,
+    ...(uncertainty === undefined ? {} : { uncertainty }),
+  };
+}
+
+function uncertaintyToSI<K extends KindName>(kind: Kind<K>, value: number, unit: Parameters<Kind<K>['in']>[1], delta: number): number {
+  const up = kind.parse(value + delta, unit);
+  const down = kind.parse(value - delta, unit);
+  if (up.ok && down.ok) return Math.abs(up.quantity - down.quantity) / 2;
+  const here = kind.parse(value, unit);
+  const side = up.ok ? up : down;
+  return here.ok && side.ok ? Math.abs(side.quantity - here.quantity) : Number.NaN;
+}
+
+function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: QuantityInput, issue: UnitIssue): Issue {
+  const path: Issue['path'] = [];
+  const example = target.example;
+  switch (issue.code) {
+    case 'not_a_number':
+      return { code: 'not_a_number', path, given, example, ...(issue.reason === undefined ? {} : { reason: issue.reason }) };
+    case 'missing_unit':
+      return { code: 'missing_unit', path, given, candidates: target.units, example };
+    case 'unknown_unit':
+    case 'ambiguous_unit':
+      return { code: issue.code, path, given, unit: issue.unit, candidates: issue.candidates };
+    case 'wrong_kind':
+      return { code: 'wrong_kind', path, given, unit: issue.unit, expected: issue.expected, found: issue.found, candidates: target.units };
+    case 'below_absolute_zero':
+      return {
+        code: 'out_of_range',
+        path,
+        given,
+        bound: 'min',
+        limit: { value: issue.limit, unit: issue.unit, text: `${issue.limit} ${issue.unit}`, inclusive: true },
+      };
+  }
+}
+
+/** A limit in the unit that the user typed. */
+export function limitInUnit<K extends KindName>(kind: Kind<K>, si: number, unit: string, inclusive: boolean): LimitInUnit {
+  const chosen = unit as Parameters<Kind<K>['in']>[1];
+  const limit = kind.si(si);
+  return { value: kind.in(limit, chosen), unit, text: kind.format(limit, chosen, { digits: 6 }), inclusive };
+}
+
+function rangeIssue<K extends KindName>(target: QuantityTarget<K>, read: GivenQuantity<K>, given: QuantityInput): Issue | undefined {
+  const { kind, limits } = target;
+  const value: number = read.quantity;
+  // A limit that was itself typed with a unit may differ from the same number in another unit by rounding.
+  const slack = 1e-12 * Math.max(Math.abs(value), 1e-300);
+  const tooLow = limits.minInclusive ? value < limits.min - slack : value <= limits.min;
+  const tooHigh = limits.maxInclusive ? value > limits.max + slack : value >= limits.max;
+  if (!tooLow && !tooHigh) return undefined;
+  // mpg and the like count the other way round: the least distance per volume is the most volume per distance.
+  const inverted = isInverted(kind, read.unit);
+  const limit = tooLow
+    ? limitInUnit(kind, limits.min, read.unit, limits.minInclusive)
+    : limitInUnit(kind, limits.max, read.unit, limits.maxInclusive);
+  const bound = tooLow !== inverted ? 'min' : 'max';
+  return { code: 'out_of_range', path: [], given, bound, limit };
+}
+
+function isInverted<K extends KindName>(kind: Kind<K>, unit: string): boolean {
+  const chosen = unit as Parameters<Kind<K>['in']>[1];
+  return kind.in(kind.si(2), chosen) < kind.in(kind.si(1), chosen);
+}

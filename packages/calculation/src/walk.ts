@@ -1,0 +1,63 @@
+import type * as z from 'zod';
+import { fieldOf, type InputField } from './fields.js';
+import type { Path } from './issue.js';
+
+/** Fields of an object schema in order of definition. */
+export function shapeOf(schema: z.ZodObject): [string, z.core.$ZodType][] {
+  return Object.entries(schema.shape);
+}
+
+/** The object schema of a list's items. */
+export function itemSchema(schema: z.core.$ZodType): z.ZodObject | undefined {
+  const def = schema._zod.def as { type: string; element?: z.core.$ZodType; innerType?: z.core.$ZodType };
+  if (def.type === 'array' && def.element?._zod.def.type === 'object') return def.element as unknown as z.ZodObject;
+  return def.innerType === undefined ? undefined : itemSchema(def.innerType);
+}
+
+function own(record: unknown, key: string): unknown {
+  return typeof record === 'object' && record !== null && Object.hasOwn(record, key) ? (record as Record<string, unknown>)[key] : undefined;
+}
+
+/** Visit every input that is not a list together with the raw value given for it, list items included. */
+export function visitInputs(
+  schema: z.ZodObject,
+  raw: unknown,
+  visit: (field: InputField, value: unknown, path: Path) => void,
+  path: Path = [],
+): void {
+  for (const [key, child] of shapeOf(schema)) {
+    const field = fieldOf(child);
+    const value = own(raw, key);
+    if (field === undefined) continue;
+    if (field.type !== 'list') {
+      visit(field, value, [...path, key]);
+      continue;
+    }
+    const item = itemSchema(child);
+    if (item === undefined || !Array.isArray(value)) continue;
+    value.forEach((entry, index) => {
+      visitInputs(item, entry, visit, [...path, key, index]);
+    });
+  }
+}
+
+/** A copy of checked input with every number of a quantity replaced. */
+export function mapQuantities<T extends object>(
+  schema: z.ZodObject,
+  input: T,
+  map: (value: number, field: Extract<InputField, { type: 'quantity' }>, path: Path) => number,
+  path: Path = [],
+): T {
+  const copy: Record<string, unknown> = { ...(input as Record<string, unknown>) };
+  for (const [key, child] of shapeOf(schema)) {
+    const field = fieldOf(child);
+    const value = copy[key];
+    if (field === undefined || value === undefined) continue;
+    if (field.type === 'quantity') copy[key] = map(value as number, field, [...path, key]);
+    const item = field.type === 'list' ? itemSchema(child) : undefined;
+    if (item !== undefined) {
+      copy[key] = (value as object[]).map((entry, index) => mapQuantities(item, entry, map, [...path, key, index]));
+    }
+  }
+  return copy as T;
+}
