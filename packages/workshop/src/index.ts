@@ -1,1 +1,3 @@
-export {};
+import type { AnyCalculation } from '@wallflow/calculation';
+
+export const calculations: readonly AnyCalculation[] = [];

@@ -1,0 +1,3 @@
+import type { AnyCalculation } from '@wallflow/calculation';
+
+export const cleaningCalculations: readonly AnyCalculation[] = [];

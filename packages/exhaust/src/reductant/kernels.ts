@@ -1,0 +1,2 @@
+/** Kernels of this subject: pure functions on SI numbers. */
+export {};
