@@ -5,7 +5,14 @@
  * @packageDocumentation
  */
 export { NumericsError, type NumericsErrorCode } from './errors.js';
+export { BandedMatrix } from './linear/banded-matrix.js';
+export { DenseMatrix } from './linear/dense-matrix.js';
+export { solveLinear, solveTridiagonal } from './linear/solve.js';
+export type { LinearSolveResult, LinearSolveStatus, SystemMatrix } from './linear/system-matrix.js';
+export { TridiagonalMatrix } from './linear/tridiagonal-matrix.js';
 export { integrate } from './ode/integrate.js';
+export { integrateStiff, type StiffProblem } from './ode/integrate-stiff.js';
+export type { JacobianFunction, JacobianStructure } from './ode/jacobian.js';
 export type {
   CrossingDirection,
   Derivative,

@@ -9,8 +9,8 @@ import type { Derivative } from './types.js';
  */
 export class DormandPrinceStepper implements Stepper {
   readonly order = 5;
-  // PI control with the constants of Hairer, Nørsett and Wanner, II.4 and IV.2.
-  readonly control = { exponent: 0.2 - 0.04 * 0.75, beta: 0.04, safety: 0.9, minFactor: 0.2, maxFactor: 10 };
+  // Hairer and Wanner, Solving Ordinary Differential Equations II, 1996, IV.2: exponent 1/k - 0.75 beta.
+  readonly control = { exponent: 0.2 - 0.04 * 0.75, beta: 0.04, predictive: false, maxFactor: 10 };
   readonly counts = { evaluations: 0, jacobians: 0, factorisations: 0 };
   private readonly derivative: Derivative;
   private readonly tolerances: Tolerances;

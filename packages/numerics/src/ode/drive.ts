@@ -3,6 +3,7 @@ import { DenseOutput } from './dense-output.js';
 import type { Tolerances } from './error-norm.js';
 import { EventWatcher } from './event.js';
 import { chooseInitialStep } from './initial-step.js';
+import { StepController } from './step-controller.js';
 import type { Stepper } from './stepper.js';
 import type { IntegrationOptions, IntegrationProblem, IntegrationResult, IntegrationStatus } from './types.js';
 
@@ -50,9 +51,7 @@ export function drive(
     options.initialStep ??
     chooseInitialStep(stepper, t, y, direction * Math.min(span, maxStep), tolerances);
   let length = Math.min(firstStep, maxStep, span);
-  let errorBefore = 1e-4;
-  let rejectedBefore = false;
-  const { exponent, beta, safety, minFactor, maxFactor } = stepper.control;
+  const controller = new StepController(stepper.control);
 
   for (;;) {
     if (acceptedSteps + rejectedSteps >= maxSteps) return end('max_steps');
@@ -65,10 +64,8 @@ export function drive(
     const error = stepper.attempt(t, y, h, next);
     if (!(error <= 1)) {
       rejectedSteps += 1;
-      rejectedBefore = true;
-      const finite = Number.isFinite(error);
-      if (!finite && t + 0.1 * minFactor * h === t) return end('not_finite');
-      length *= finite ? Math.max(minFactor, Math.min(1, safety * error ** -exponent)) : minFactor;
+      length *= controller.rejected(error);
+      if (Number.isNaN(error) && t + 0.1 * direction * length === t) return end('not_finite');
       continue;
     }
 
@@ -96,10 +93,6 @@ export function drive(
     if (last) return end('finished');
     if (!stepper.accept(t, y)) return end('not_finite');
 
-    const wanted = safety * Math.max(error, 1e-10) ** -exponent * errorBefore ** beta;
-    const factor = Math.max(minFactor, Math.min(rejectedBefore ? 1 : maxFactor, wanted));
-    errorBefore = Math.max(error, 1e-4);
-    rejectedBefore = false;
-    length = Math.min(maxStep, length * factor);
+    length = Math.min(maxStep, length * controller.accepted(error, length));
   }
 }

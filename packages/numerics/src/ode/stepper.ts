@@ -1,13 +1,4 @@
-/** How a method's step length follows from its error. */
-export interface StepControl {
-  /** One over the order of the local error: the exponent of the error just made. */
-  readonly exponent: number;
-  /** Weight of the error before it (PI control); 0 for plain control. */
-  readonly beta: number;
-  readonly safety: number;
-  readonly minFactor: number;
-  readonly maxFactor: number;
-}
+import type { StepControl } from './step-controller.js';
 
 /** Counters that a method keeps. */
 export interface StepperCounts {
@@ -28,7 +19,7 @@ export interface Stepper {
   evaluate(t: number, y: Float64Array, dydt: Float64Array): void;
   /** Takes up a state. False when the derivative is not finite there. */
   start(t: number, y: Float64Array): boolean;
-  /** Tries a step from `y` into `next`; gives the error norm (1 is just acceptable), NaN when not finite. */
+  /** Tries a step from `y` into `next`; gives the error norm: 1 is just acceptable, NaN when not finite. */
   attempt(t: number, y: Float64Array, h: number, next: Float64Array): number;
   /** Takes the last attempt as the new state. False when the derivative is not finite there. */
   accept(t: number, y: Float64Array): boolean;
