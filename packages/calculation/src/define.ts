@@ -156,7 +156,7 @@ export function defineCalculation<
     version: spec.version,
     subject: spec.subject,
     title: spec.title,
-    example: exampleOf(spec.inputs) as z.input<I>,
+    example: { ...exampleOf(spec.inputs), ...spec.example } as z.input<I>,
     run,
     calculate(input): Success<O, M> {
       const result = run(input);

@@ -99,6 +99,8 @@ export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M exte
   readonly limits: readonly CodedText[];
   readonly cautions: readonly CodedText[];
   readonly sources: Readonly<Record<string, Source>>;
+  /** Replaces or adds to the examples of the single inputs, where optional inputs only mean something together. */
+  readonly example?: Partial<z.input<I>>;
   /** Relative accuracy of the result when an iteration or a step-size control limits it; default 1e-9. */
   readonly precision?: number;
   /** Why rescaling the base units cannot be tested: an empirical formula tied to its units, a time-stepping tolerance. */
