@@ -1,26 +1,32 @@
-import { defineConfig } from 'vitest/config';
+import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
 
 // Resolves the workspace packages to their sources, so that a test never runs an old build.
 const conditions = ['@wallflow/source', 'module', 'import', 'default'];
+const root = new URL('..', import.meta.url).pathname;
 
-function project(name: string, include: string[], extra: Record<string, unknown> = {}) {
+function project(name: string, options: TestProjectInlineConfiguration['test'] = {}): TestProjectInlineConfiguration {
   return {
     resolve: { conditions },
     ssr: { resolve: { conditions } },
-    test: { name, include, root: new URL('..', import.meta.url).pathname, ...extra },
+    test: { name, root, include: [`tests/${name}/**/*.test.ts`], ...options },
   };
 }
 
 export default defineConfig({
   test: {
+    allowOnly: false,
     projects: [
-      project('unit', ['tests/unit/**/*.test.ts']),
-      project('reference', ['tests/reference/**/*.test.ts']),
-      project('properties', ['tests/properties/**/*.test.ts']),
-      project('job', ['tests/job/**/*.test.ts'], { testTimeout: 60_000 }),
-      project('types', [], {
-        typecheck: { enabled: true, only: true, include: ['tests/types/**/*.test-d.ts'], tsconfig: 'tests/tsconfig.json' },
+      project('unit'),
+      project('reference'),
+      project('properties'),
+      project('job', { testTimeout: 60_000 }),
+      project('types', {
+        include: [],
+        typecheck: { enabled: true, only: true, include: ['tests/types/**/*.test-d.ts'], tsconfig: 'tests/tsconfig.types.json' },
       }),
+      // On what `npm test` has packed into out/packed and built into docs-site/build.
+      project('packages', { testTimeout: 60_000, hookTimeout: 60_000 }),
+      project('browser', { testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false }),
     ],
   },
 });

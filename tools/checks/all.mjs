@@ -1,0 +1,68 @@
+import { pnpm } from '../pnpm.mjs';
+import { buildPackages } from '../support/build-packages.mjs';
+import { buildSite } from '../support/build-site.mjs';
+import { runDemoJob } from '../support/demo-job.mjs';
+import { install } from '../support/install.mjs';
+import { fromCommand } from '../support/outcome.mjs';
+import { runInstalled } from '../support/run.mjs';
+import { browser } from './browser.mjs';
+import { builtPages } from './built-pages.mjs';
+import { lockFile } from './lock-file.mjs';
+import { pack } from './pack.mjs';
+import { typedocLinks } from './typedoc-links.mjs';
+import { vitest } from './vitest.mjs';
+
+/**
+ * Everything that must pass. A check starts when a lane is free and its needs have passed; what others wait for stands
+ * first.
+ *
+ * @type {readonly import('../support/lanes.mjs').Check[]}
+ */
+export const checks = [
+  { name: 'install', run: async () => fromCommand(await install()) },
+  { name: 'lock-file', run: lockFile },
+  {
+    name: 'lint',
+    needs: ['install'],
+    run: async () =>
+      fromCommand(await runInstalled('biome', ['check', '--config-path=tools', '--error-on-warnings', '--max-diagnostics=50', '.'])),
+  },
+  {
+    name: 'layers',
+    needs: ['install'],
+    run: async () =>
+      fromCommand(
+        await runInstalled('depcruise', [
+          '--config',
+          'tools/dependency-cruiser.cjs',
+          '--output-type',
+          'err-long',
+          'packages',
+          'docs-site',
+          'examples',
+          'tests',
+        ]),
+      ),
+  },
+  { name: 'build', needs: ['install'], run: async () => fromCommand(await buildPackages()) },
+  { name: 'types', needs: ['install'], run: async () => fromCommand(await runInstalled('tsc', ['-p', 'tests/tsconfig.json'])) },
+  { name: 'docs', needs: ['build'], run: async () => fromCommand(await buildSite()) },
+  { name: 'properties', needs: ['install'], run: () => vitest('properties') },
+  { name: 'reference', needs: ['install'], run: () => vitest('reference') },
+  { name: 'unit', needs: ['install'], run: () => vitest('unit') },
+  { name: 'job', needs: ['install'], run: () => vitest('job') },
+  { name: 'type-tests', needs: ['install'], run: () => vitest('types') },
+  {
+    name: 'browser-types',
+    needs: ['install'],
+    run: async () => fromCommand(await runInstalled('tsc', ['-p', 'tests/tsconfig.browser.json'])),
+  },
+  { name: 'docs-types', needs: ['docs'], run: async () => fromCommand(await pnpm(['--filter', 'docs-site', 'run', 'typecheck'])) },
+  { name: 'docs-pages', needs: ['docs'], run: builtPages },
+  { name: 'browser', needs: ['docs'], run: browser },
+  { name: 'docs-links', needs: ['install'], run: typedocLinks },
+  { name: 'generated', needs: ['install'], run: async () => fromCommand(await pnpm(['--recursive', 'run', 'check:generated'])) },
+  { name: 'demo-job', needs: ['build'], run: async () => fromCommand(await runDemoJob('out/test')) },
+  { name: 'pack', needs: ['build'], run: pack },
+  { name: 'packages', needs: ['pack'], run: () => vitest('packages') },
+];

@@ -1,0 +1,57 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { extname, join, relative } from 'node:path';
+import { fromFindings } from '../support/outcome.mjs';
+import { root } from '../support/root.mjs';
+
+const site = join(root, 'docs-site', 'build');
+
+/**
+ * What a build can contain without failing: broken maths (KaTeX prints it in red and goes on) and anything that makes
+ * a browser ask another host. Links that a reader follows, canonical addresses and social cards load nothing.
+ *
+ * @type {readonly { what: string, pattern: RegExp, in: readonly string[] }[]}
+ */
+const silentFailures = [
+  { what: 'broken maths', pattern: /katex-error|#?cc0000/gi, in: ['.html'] },
+  {
+    what: 'loads from another host',
+    pattern:
+      /<(?:script|img|iframe|source|video|audio|embed|object|input|track)\b[^>]*?\s(?:src|srcset|data|poster)=["']?(?:https?:)?\/\/[^\s"'>]+/gi,
+    in: ['.html'],
+  },
+  {
+    what: 'links a resource of another host',
+    pattern:
+      /<link\b(?=[^>]*\brel=["']?(?:stylesheet|preload|prefetch|modulepreload|preconnect|dns-prefetch|icon|apple-touch-icon|manifest|mask-icon))[^>]*\shref=["']?(?:https?:)?\/\/[^\s"'>]+/gi,
+    in: ['.html'],
+  },
+  { what: 'loads from another host', pattern: /(?:url\(\s*["']?|@import\s+["'])(?:https?:)?\/\/[^\s"')]+/gi, in: ['.css', '.html'] },
+];
+
+/**
+ * @param {string} text
+ * @param {string} extension
+ * @returns {string[]}
+ */
+export function silentFailuresIn(text, extension) {
+  return silentFailures
+    .filter((failure) => failure.in.includes(extension))
+    .flatMap((failure) => [...text.matchAll(failure.pattern)].map(([match]) => `${failure.what}: ${match.slice(0, 160)}`));
+}
+
+/** Search the built site for failures that leave the build green. */
+export async function builtPages() {
+  const files = await readdir(site, { recursive: true });
+  const findings = [];
+  let pages = 0;
+  for (const file of files) {
+    const extension = extname(file);
+    if (extension !== '.html' && extension !== '.css') continue;
+    if (extension === '.html') pages += 1;
+    const path = join(site, file);
+    const failures = new Set(silentFailuresIn(await readFile(path, 'utf8'), extension));
+    for (const failure of failures) findings.push(`${relative(root, path)}: ${failure}`);
+  }
+  if (pages === 0) findings.push('docs-site/build holds no page');
+  return { ...fromFindings(findings), note: `${pages} pages` };
+}

@@ -1,0 +1,46 @@
+// Runs the pnpm version that package.json names, on a machine that may have only node and npm.
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { root } from './support/root.mjs';
+import { run } from './support/run.mjs';
+
+/** @returns {string} the version after `pnpm@` in `packageManager` */
+export function pnpmVersion() {
+  const { packageManager } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  const match = /^pnpm@(\d+\.\d+\.\d+)(\+|$)/.exec(packageManager ?? '');
+  if (match?.[1] === undefined) throw new Error('package.json: packageManager must read pnpm@<major.minor.patch>');
+  return match[1];
+}
+
+/** @type {readonly string[] | undefined} */
+let known;
+
+/** @returns {readonly string[]} the command and its first arguments */
+function pnpmCommand() {
+  if (known !== undefined) return known;
+  const version = pnpmVersion();
+  const options = { cwd: root, encoding: /** @type {const} */ ('utf8'), shell: process.platform === 'win32' };
+  const installed = spawnSync('pnpm', ['--version'], options);
+  const fits = installed.status === 0 && installed.stdout.trim() === version;
+  known = fits ? ['pnpm'] : ['npm', 'exec', '--yes', `--package=pnpm@${version}`, '--', 'pnpm'];
+  return known;
+}
+
+/**
+ * Run pnpm in the workspace and keep what it prints.
+ *
+ * @param {readonly string[]} args
+ * @param {Parameters<typeof run>[2]} [options]
+ */
+export function pnpm(args, options) {
+  const [command = 'pnpm', ...first] = pnpmCommand();
+  return run(command, [...first, ...args], options);
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  const [command = 'pnpm', ...first] = pnpmCommand();
+  const child = spawnSync(command, [...first, ...process.argv.slice(2)], { stdio: 'inherit', shell: process.platform === 'win32' });
+  process.exit(child.status ?? 1);
+}

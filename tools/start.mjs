@@ -1,0 +1,16 @@
+// npm start: from a fresh clone to the job sheet of the demo vehicle.
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { buildPackages, packagesAreStale } from './support/build-packages.mjs';
+import { demoJob, runDemoJob } from './support/demo-job.mjs';
+import { install } from './support/install.mjs';
+import { root } from './support/root.mjs';
+import { step } from './support/step.mjs';
+
+await step('Installing', install);
+if (await packagesAreStale()) await step('Building the packages', buildPackages);
+const sheet = await step(`Running ${demoJob}`, () => runDemoJob('out'));
+
+process.stdout.write(`\n${sheet.stdout.trimEnd()}\n\n`);
+process.stdout.write(`The same sheet as a page: ${sheet.html}\n  ${pathToFileURL(join(root, sheet.html)).href}\n`);
+process.stdout.write('Calculators, worked examples and the reference: npm run site\n');
