@@ -1,10 +1,14 @@
 // npm test: everything that must pass. `npm test -- --only lint,types` runs the named checks and what they need.
-import { parseArgs } from 'node:util';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs, stripVTControlCharacters } from 'node:util';
 import { checks } from './checks/all.mjs';
 import { runInLanes, withNeeds } from './support/lanes.mjs';
+import { root } from './support/root.mjs';
 
 // Two checks at a time keep two processors busy; most checks use one thread.
 const lanes = 2;
+const mostLines = 150;
 
 const { values } = parseArgs({ options: { only: { type: 'string' } } });
 
@@ -27,10 +31,26 @@ function report({ name, seconds, passed, failed, note }) {
   process.stdout.write('\n');
 }
 
-const results = await runInLanes(selected(), lanes, report);
-for (const { name, failed, output } of results) {
-  if (failed > 0 && output !== undefined) process.stdout.write(`\n── ${name} ${'─'.repeat(70)}\n${output.trimEnd()}\n`);
+/**
+ * Show what a failed check printed; of a long text the end, and where the whole of it is.
+ *
+ * @param {string} name
+ * @param {string} output
+ */
+function explain(name, output) {
+  const lines = stripVTControlCharacters(output).trimEnd().split('\n');
+  process.stdout.write(`\n── ${name} ${'─'.repeat(60)}\n`);
+  if (lines.length > mostLines) {
+    const log = join('out', 'test', `${name}.log`);
+    mkdirSync(join(root, 'out', 'test'), { recursive: true });
+    writeFileSync(join(root, log), `${lines.join('\n')}\n`);
+    process.stdout.write(`… ${lines.length - mostLines} lines before these are in ${log}\n`);
+  }
+  process.stdout.write(`${lines.slice(-mostLines).join('\n')}\n`);
 }
+
+const results = await runInLanes(selected(), lanes, report);
+for (const { name, failed, output } of results) if (failed > 0 && output !== undefined) explain(name, output);
 const passed = results.reduce((sum, result) => sum + result.passed, 0);
 const failed = results.reduce((sum, result) => sum + result.failed, 0);
 process.exitCode = failed > 0 ? 1 : 0;

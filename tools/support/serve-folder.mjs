@@ -41,7 +41,7 @@ async function isFile(path) {
 async function fileFor(folder, url) {
   let path;
   try {
-    path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
+    path = decodeURIComponent(new URL(`http://localhost${url}`).pathname);
   } catch {
     return undefined;
   }

@@ -1,0 +1,28 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { publint } from 'publint';
+import { formatMessage } from 'publint/utils';
+import { describe, expect, it } from 'vitest';
+import { packedPackages } from './support/packed.js';
+
+describe.each(packedPackages)('$name as packed', ({ tarball }) => {
+  const files = execFileSync('tar', ['-tzf', tarball], { encoding: 'utf8' }).trim().split('\n');
+  const manifestText = execFileSync('tar', ['-xzOf', tarball, 'package/package.json'], { encoding: 'utf8' });
+
+  it('holds the built files, the manifest and the licence, and nothing else', () => {
+    const others = files.filter((file) => !file.startsWith('package/dist/'));
+    expect(others.filter((file) => file !== 'package/README.md').sort()).toEqual(['package/LICENSE', 'package/package.json']);
+    expect(files.filter((file) => file.startsWith('package/dist/')).length).toBeGreaterThan(1);
+  });
+
+  it('says nothing that only the workspace understands', () => {
+    expect(manifestText).not.toMatch(/workspace:|catalog:|@wallflow\/source|\/src\//);
+  });
+
+  it('has no fault that publint knows', async () => {
+    const bytes = readFileSync(tarball);
+    const packed = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength);
+    const { messages, pkg } = await publint({ pack: { tarball: packed }, strict: true, level: 'warning' });
+    expect(messages.map((message) => formatMessage(message, pkg, { color: false }))).toEqual([]);
+  });
+});

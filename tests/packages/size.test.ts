@@ -1,0 +1,47 @@
+import { gzipSync } from 'node:zlib';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Consumer, createConsumer } from './support/consumer.js';
+
+/** What an importer pays, in bytes after minifying and gzip, and what must not come along. */
+const ceilings: readonly { readonly code: string; readonly bytes: number; readonly without: readonly string[] }[] = [
+  { code: "export * from '@wallflow/units'", bytes: 15_000, without: ['zod', 'decimal.js'] },
+  { code: "export { differentialPressure } from '@wallflow/units'", bytes: 6_000, without: ['zod', 'decimal.js'] },
+  { code: "export * from '@wallflow/numerics'", bytes: 12_000, without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'] },
+  { code: "export { findRoot } from '@wallflow/numerics'", bytes: 1_200, without: ['zod', 'decimal.js', 'ml-matrix'] },
+  { code: "export * from '@wallflow/exhaust'", bytes: 25_000, without: ['zod', 'decimal.js', '@wallflow/calculation'] },
+  { code: "export * from '@wallflow/calculation'", bytes: 45_000, without: ['decimal.js'] },
+];
+
+let consumer: Consumer;
+beforeAll(() => {
+  consumer = createConsumer();
+});
+afterAll(() => consumer.remove());
+
+/** Names of the packages that have a part in a bundle. */
+function packagesIn(inputs: Readonly<Record<string, { readonly bytesInOutput: number }>>): Set<string> {
+  const present = Object.entries(inputs).filter(([, { bytesInOutput }]) => bytesInOutput > 0);
+  return new Set(present.flatMap(([path]) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1] ?? []));
+}
+
+describe('what a bundle grows by', () => {
+  it.each(ceilings)('$code stays below $bytes bytes', async ({ code, bytes, without }) => {
+    const bundle = await build({
+      stdin: { contents: code, resolveDir: consumer.folder },
+      bundle: true,
+      minify: true,
+      format: 'esm',
+      platform: 'browser',
+      write: false,
+      metafile: true,
+      logLevel: 'silent',
+    });
+    const [file] = bundle.outputFiles;
+    const [output] = Object.values(bundle.metafile.outputs);
+    const packages = packagesIn(output?.inputs ?? {});
+    expect(packages.size).toBeGreaterThan(0);
+    expect([...packages].filter((name) => without.includes(name))).toEqual([]);
+    expect(gzipSync(file?.contents ?? '', { level: 9 }).byteLength).toBeLessThan(bytes);
+  });
+});
