@@ -59,7 +59,8 @@ describe.each(allCalculations.map((calculation) => [calculation.id, calculation]
         const second = calculation.run(other);
         expect(second.ok).toBe(first.ok);
         if (!first.ok || !second.ok) {
-          if (!first.ok) expect(first.issues.filter((issue) => issue.code === 'no_solution' && issue.reason.startsWith('not_finite'))).toEqual([]);
+          if (!first.ok)
+            expect(first.issues.filter((issue) => issue.code === 'no_solution' && issue.reason.startsWith('not_finite'))).toEqual([]);
           return;
         }
         accepted += 1;
@@ -90,13 +91,19 @@ describe.each(allCalculations.map((calculation) => [calculation.id, calculation]
         if (isRefusal(plain)) return;
         const scaledInput = mapQuantities(inputs, parsed.data, (value, field) => value * factor(field.kind.dimension, scale));
         const constants: Record<string, number> = {};
-        for (const [key, { kind, value }] of Object.entries(calculation.spec.constants as Record<string, { kind: { dimension: Dimension }; value: number }>)) {
+        for (const [key, { kind, value }] of Object.entries(
+          calculation.spec.constants as Record<string, { kind: { dimension: Dimension }; value: number }>,
+        )) {
           constants[key] = value * factor(kind.dimension, scale);
         }
         const scaled = calculation.evaluate(scaledInput, constants);
         expect(isRefusal(scaled)).toBe(false);
         const relative = Math.max(1e-8, 10 * (calculation.spec.precision ?? 0));
-        expect(differing(outputsOf(calculation), plain, scaled as object as Record<string, unknown>, relative, (field) => factor(field.kind.dimension, scale))).toEqual([]);
+        expect(
+          differing(outputsOf(calculation), plain, scaled as object as Record<string, unknown>, relative, (field) =>
+            factor(field.kind.dimension, scale),
+          ),
+        ).toEqual([]);
       }),
       { numRuns: 40, seed },
     );

@@ -8,7 +8,9 @@ type QuantityInputField = Extract<InputField, { type: 'quantity' }>;
 /** A value between two bounds: log-uniform where they are positive and far apart. */
 function between(min: number, max: number): fc.Arbitrary<number> {
   if (min > 0 && max / min > 1e3) {
-    return fc.double({ min: Math.log(min), max: Math.log(max), noNaN: true, noDefaultInfinity: true }).map((x) => Math.min(max, Math.max(min, Math.exp(x))));
+    return fc
+      .double({ min: Math.log(min), max: Math.log(max), noNaN: true, noDefaultInfinity: true })
+      .map((x) => Math.min(max, Math.max(min, Math.exp(x))));
   }
   return fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 }
@@ -22,7 +24,9 @@ function siValues(field: QuantityInputField): fc.Arbitrary<number> {
   const to = maxInclusive || high < max ? high : high - 1e-3 * span;
   // Denormal or nearly vanishing magnitudes are not physics; zero itself stays.
   const floor = 1e-12 * Math.max(Math.abs(low), Math.abs(high));
-  return between(from, to).map((value) => (Math.abs(value) < floor ? 0 : value)).filter((value) => (minInclusive ? value >= min : value > min));
+  return between(from, to)
+    .map((value) => (Math.abs(value) < floor ? 0 : value))
+    .filter((value) => (minInclusive ? value >= min : value > min));
 }
 
 export interface UnitChoice {

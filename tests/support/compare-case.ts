@@ -39,7 +39,12 @@ function halfLastDigit(printed: string): number {
   return 0.5 * 10 ** (Number(number?.[2] ?? 0) - decimals);
 }
 
-function compareQuantity(found: Found, key: string, printed: string, given: NonNullable<ReferenceCase['tolerance']>[string] | undefined): Comparison {
+function compareQuantity(
+  found: Found,
+  key: string,
+  printed: string,
+  given: NonNullable<ReferenceCase['tolerance']>[string] | undefined,
+): Comparison {
   if (found.field.type !== 'quantity') throw new Error(`${key} is not a quantity`);
   const { kind } = found.field;
   const parsed = kind.parse(printed);

@@ -78,12 +78,9 @@ function pick<O extends Outputs>(fields: O, values: Values): ValuesOf<O> {
 }
 
 /** Describe a calculation once; validation, working, forms, pages, JSON Schema and tests follow from it. */
-export function defineCalculation<
-  I extends z.ZodObject,
-  const O extends Outputs,
-  const M extends Outputs,
-  const C extends Constants,
->(spec: DefinitionSpec<I, O, M, C>): Calculation<I, O, M, C> {
+export function defineCalculation<I extends z.ZodObject, const O extends Outputs, const M extends Outputs, const C extends Constants>(
+  spec: DefinitionSpec<I, O, M, C>,
+): Calculation<I, O, M, C> {
   assertWhole(spec as unknown as DefinitionSpec<z.ZodObject, Outputs, Outputs, Constants>);
   const definition = { id: spec.id, version: spec.version };
   const ownConstants = Object.fromEntries(Object.entries(spec.constants).map(([key, { value }]) => [key, value])) as ConstantValues<C>;

@@ -68,7 +68,8 @@ export interface ListField extends FieldText {
 
 export type InputField = QuantityField | ChoiceField | CountField | FlagField | TextField | ListField;
 
-const fields = z.registry<InputField>();
+// Not a zod registry: that would rewrite the type of `kind`, which is a callable.
+const fields = new WeakMap<z.core.$ZodType, InputField>();
 
 /** The metadata of an input, looking through optional and default wrappers; undefined for a foreign schema. */
 export function fieldOf(schema: z.core.$ZodType): InputField | undefined {
@@ -161,7 +162,7 @@ function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySc
 export function quantity<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K>): QuantitySchema<K> {
   const field = quantityField(kind, options);
   const schema = quantitySchema(field);
-  fields.add(schema, field as unknown as InputField);
+  fields.set(schema, field as unknown as InputField);
   return schema;
 }
 
@@ -173,7 +174,7 @@ export function quantityWithDefault<K extends KindName>(
   definitionValue(kind, options.default, options.label);
   const field = { ...quantityField(kind, options), default: options.default, defaultReason: options.defaultReason };
   const schema = quantitySchema(field).prefault(options.default);
-  fields.add(schema, field as unknown as InputField);
+  fields.set(schema, field as unknown as InputField);
   return schema as unknown as z.ZodPrefault<QuantitySchema<K>>;
 }
 
@@ -187,7 +188,7 @@ export function choice<const O extends Readonly<Record<string, string>>>(
   options: FieldText & { readonly options: O; readonly example: keyof O & string },
 ): z.ZodType<keyof O & string, string> {
   const schema = choiceSchema(options.options, options);
-  fields.add(schema, { type: 'choice', ...options });
+  fields.set(schema, { type: 'choice', ...options });
   return schema;
 }
 
@@ -201,7 +202,7 @@ export function choiceWithDefault<const O extends Readonly<Record<string, string
   },
 ): z.ZodPrefault<z.ZodType<keyof O & string, string>> {
   const schema = choiceSchema(options.options, options).prefault(options.default);
-  fields.add(schema, { type: 'choice', ...options });
+  fields.set(schema, { type: 'choice', ...options });
   return schema as unknown as z.ZodPrefault<z.ZodType<keyof O & string, string>>;
 }
 
@@ -218,12 +219,22 @@ export function count(
   options: FieldText & { readonly symbol: string; readonly min: number; readonly max: number; readonly example: number } & Default<number>,
 ): z.ZodType<number, number | string> {
   const base = z
-    .union([z.number(), z.string().max(20).regex(/^\s*[+-]?\d+\s*$/)])
+    .union([
+      z.number(),
+      z
+        .string()
+        .max(20)
+        .regex(/^\s*[+-]?\d+\s*$/),
+    ])
     .transform((raw) => Number(raw))
     .pipe(z.int().min(options.min).max(options.max))
-    .meta({ title: options.label, ...(options.description === undefined ? {} : { description: options.description }), examples: [options.example] });
+    .meta({
+      title: options.label,
+      ...(options.description === undefined ? {} : { description: options.description }),
+      examples: [options.example],
+    });
   const schema = options.default === undefined ? base : base.prefault(options.default);
-  fields.add(schema, { type: 'count', ...options });
+  fields.set(schema, { type: 'count', ...options });
   return schema as unknown as z.ZodType<number, number | string>;
 }
 
@@ -232,17 +243,24 @@ export function flag(options: FieldText & { readonly example: boolean } & Defaul
   const base = z
     .union([z.boolean(), z.enum(['yes', 'no', 'true', 'false'])])
     .transform((raw) => raw === true || raw === 'yes' || raw === 'true')
-    .meta({ title: options.label, ...(options.description === undefined ? {} : { description: options.description }), examples: [options.example] });
+    .meta({
+      title: options.label,
+      ...(options.description === undefined ? {} : { description: options.description }),
+      examples: [options.example],
+    });
   const schema = options.default === undefined ? base : base.prefault(options.default);
-  fields.add(schema, { type: 'flag', ...options });
+  fields.set(schema, { type: 'flag', ...options });
   return schema as unknown as z.ZodType<boolean, boolean | string>;
 }
 
 /** A short text that the calculation passes on, such as the name of a sample. */
 export function text(options: FieldText & { readonly example: string; readonly maxLength?: number }): z.ZodType<string, string> {
   const maxLength = options.maxLength ?? 200;
-  const schema = z.string().max(maxLength).meta({ title: options.label, examples: [options.example] });
-  fields.add(schema, { type: 'text', ...options, maxLength });
+  const schema = z
+    .string()
+    .max(maxLength)
+    .meta({ title: options.label, examples: [options.example] });
+  fields.set(schema, { type: 'text', ...options, maxLength });
   return schema;
 }
 
@@ -251,11 +269,15 @@ export function list<S extends z.ZodObject>(
   item: S,
   options: FieldText & { readonly min: number; readonly max: number; readonly example: readonly z.input<S>[] },
 ): z.ZodArray<S> {
-  const schema = z.array(item).min(options.min).max(options.max).meta({
-    title: options.label,
-    ...(options.description === undefined ? {} : { description: options.description }),
-    examples: [options.example],
-  });
-  fields.add(schema, { type: 'list', ...options } as unknown as InputField);
+  const schema = z
+    .array(item)
+    .min(options.min)
+    .max(options.max)
+    .meta({
+      title: options.label,
+      ...(options.description === undefined ? {} : { description: options.description }),
+      examples: [options.example],
+    });
+  fields.set(schema, { type: 'list', ...options } as unknown as InputField);
   return schema as unknown as z.ZodArray<S>;
 }

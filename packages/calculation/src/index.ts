@@ -1,3 +1,4 @@
+export { defineCalculation } from './define.js';
 export {
   type Advice,
   type AnyCalculation,
@@ -24,12 +25,11 @@ export {
   subjects,
   type Uncertainty,
 } from './definition.js';
-export { defineCalculation } from './define.js';
 export {
   type ChoiceField,
+  type CountField,
   choice,
   choiceWithDefault,
-  type CountField,
   count,
   type FlagField,
   fieldOf,
@@ -58,9 +58,9 @@ export {
 export { issueText } from './messages.js';
 export {
   type ChoiceOutput,
-  choiceOutput,
   type Columns,
   type CountOutput,
+  choiceOutput,
   countOutput,
   type OutputField,
   type Outputs,

@@ -20,7 +20,13 @@ export type Issue =
   | { readonly code: 'unknown_input'; readonly path: Path; readonly given: unknown; readonly candidates: readonly string[] }
   | { readonly code: 'wrong_type'; readonly path: Path; readonly given: unknown; readonly expected: string; readonly example?: string }
   | { readonly code: 'not_a_number'; readonly path: Path; readonly given: unknown; readonly reason?: string; readonly example?: string }
-  | { readonly code: 'missing_unit'; readonly path: Path; readonly given: unknown; readonly candidates: readonly string[]; readonly example?: string }
+  | {
+      readonly code: 'missing_unit';
+      readonly path: Path;
+      readonly given: unknown;
+      readonly candidates: readonly string[];
+      readonly example?: string;
+    }
   | {
       readonly code: 'unknown_unit' | 'ambiguous_unit';
       readonly path: Path;

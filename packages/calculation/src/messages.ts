@@ -46,13 +46,7 @@ export function issueText(issue: Issue): string {
       return `${name}: "${issue.unit}" is not a unit of ${issue.expected}; use one of ${listed(issue.candidates)}.`;
     case 'out_of_range': {
       const relation =
-        issue.bound === 'min'
-          ? issue.limit.inclusive
-            ? 'at least'
-            : 'more than'
-          : issue.limit.inclusive
-            ? 'at most'
-            : 'less than';
+        issue.bound === 'min' ? (issue.limit.inclusive ? 'at least' : 'more than') : issue.limit.inclusive ? 'at most' : 'less than';
       return `${name}: ${shown(issue.given)} is out of range; it must be ${relation} ${issue.limit.text}.`;
     }
     case 'not_a_choice':

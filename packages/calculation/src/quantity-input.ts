@@ -40,11 +40,7 @@ export function parseQuantityInput<K extends KindName>(target: QuantityTarget<K>
 function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: QuantityInput): ParsedInput<K> {
   const { kind } = target;
   const parsed =
-    typeof raw === 'string'
-      ? kind.parse(raw)
-      : typeof raw === 'number'
-        ? kind.parse(String(raw))
-        : kind.parse(raw.value, raw.unit);
+    typeof raw === 'string' ? kind.parse(raw) : typeof raw === 'number' ? kind.parse(String(raw)) : kind.parse(raw.value, raw.unit);
   if (!parsed.ok) return { ok: false, issue: unitIssue(target, raw, parsed.issue) };
   let uncertainty = parsed.uncertainty;
   if (typeof raw === 'object' && raw.uncertainty !== undefined) {

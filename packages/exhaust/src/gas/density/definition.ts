@@ -52,7 +52,13 @@ export const gasDensityCalculation = defineCalculation({
   constants: {
     gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
   },
-  steps: [{ gives: 'density', tex: '[[density]] = \\frac{[[pressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[temperature]]}', source: 'siBrochure' }],
+  steps: [
+    {
+      gives: 'density',
+      tex: '[[density]] = \\frac{[[pressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[temperature]]}',
+      source: 'siBrochure',
+    },
+  ],
   assumptions: [{ code: 'ideal_gas', text: 'The gas is ideal; at exhaust conditions real air differs by less than 0.1 %.' }],
   limits: [{ code: 'no_condensate', text: 'Not for gas that carries liquid water, as right after a cold start or a wet clean.' }],
   cautions: [],

@@ -33,8 +33,18 @@ export const dynamicViscosityCalculation = defineCalculation({
     }),
   }),
   intermediates: {
-    sutherland: quantityOutput(dynamicViscosity, { symbol: '\\mu_S', label: 'Viscosity by Sutherland', digits: 5, units: ['uPa.s', 'Pa.s'] }),
-    diluteGas: quantityOutput(dynamicViscosity, { symbol: '\\mu_0', label: 'Viscosity of the dilute gas', digits: 5, units: ['uPa.s', 'Pa.s'] }),
+    sutherland: quantityOutput(dynamicViscosity, {
+      symbol: '\\mu_S',
+      label: 'Viscosity by Sutherland',
+      digits: 5,
+      units: ['uPa.s', 'Pa.s'],
+    }),
+    diluteGas: quantityOutput(dynamicViscosity, {
+      symbol: '\\mu_0',
+      label: 'Viscosity of the dilute gas',
+      digits: 5,
+      units: ['uPa.s', 'Pa.s'],
+    }),
     modelDifference: quantityOutput(fraction, { symbol: '\\delta', label: 'Sutherland against dilute gas', digits: 2, units: ['%'] }),
   },
   outputs: {

@@ -1,0 +1,127 @@
+const volumeRates = [
+  ['m3/s', 'm³/s', 'cubic metre per second', '1'],
+  ['m3/min', 'm³/min', 'cubic metre per minute', '1/60'],
+  ['m3/h', 'm³/h', 'cubic metre per hour', '1/3600'],
+  ['L/s', 'L/s', 'litre per second', '0.001'],
+  ['L/min', 'L/min', 'litre per minute', '0.001/60'],
+  ['ft3/min', 'ft³/min', 'cubic foot per minute', '0.028316846592/60'],
+];
+/** Reference states at 101.325 kPa: id suffix, temperature text, ratio to 0 °C. */
+const states = [
+  ['0C', '0 °C', '1'],
+  ['15C', '15 °C', '273.15/288.15'],
+  ['20C', '20 °C', '273.15/293.15'],
+  ['25C', '25 °C', '273.15/298.15'],
+  ['60F', '60 °F', '273.15*9/5/519.67'],
+];
+const standardUnits = states.flatMap(([suffix, text, ratio]) =>
+  volumeRates.map(([id, symbol, name, factor]) => [
+    `${id}_${suffix}`,
+    `${symbol} (${text})`,
+    `${name} at ${text}, 101.325 kPa`,
+    `${factor}*${ratio}`,
+    `${id}(${suffix})${suffix === '0C' ? ` N${id}` : ''}`,
+    'REF',
+  ]),
+);
+
+export const kinds = {
+  volumeFlow: {
+    label: 'actual volume flow',
+    dimension: 'L3 T-1',
+    prefer: ['m3/h', 'L/s', 'L/min', 'm3/s', 'ft3/min'],
+    units: [
+      ['m3/s', 'm³/s', 'cubic metre per second', '1', '', 'SI'],
+      ['m3/min', 'm³/min', 'cubic metre per minute', '1/60', '', 'SI'],
+      ['m3/h', 'm³/h', 'cubic metre per hour', '1/3600', 'cbm/h cmh', 'SI'],
+      ['L/s', 'L/s', 'litre per second', '0.001', 'l/s', 'SI'],
+      ['L/min', 'L/min', 'litre per minute', '0.001/60', 'l/min lpm', 'SI'],
+      ['L/h', 'L/h', 'litre per hour', '0.001/3600', 'l/h', 'SI'],
+      ['mL/min', 'mL/min', 'millilitre per minute', '0.000001/60', 'ml/min', 'SI'],
+      ['mL/s', 'mL/s', 'millilitre per second', '0.000001', 'ml/s', 'SI'],
+      ['ft3/min', 'ft³/min', 'cubic foot per minute', '0.028316846592/60', 'cfm acfm', 'YARD'],
+      ['gal_US/min', 'US gal/min', 'US gallon per minute', '0.003785411784/60', 'gpm_US', 'USGAL'],
+    ],
+  },
+  standardVolumeFlow: {
+    label: 'standard volume flow',
+    dimension: 'L3 T-1',
+    prefer: ['m3/h_0C', 'm3/h_15C', 'm3/h_20C', 'm3/h_25C', 'L/min_0C', 'L/min_20C', 'ft3/min_60F', 'ft3/min_20C'],
+    ambiguous: {
+      scfm: ['ft3/min_60F', 'ft3/min_20C', 'ft3/min_15C', 'ft3/min_0C'],
+      slm: ['L/min_0C', 'L/min_20C', 'L/min_25C'],
+      slpm: ['L/min_0C', 'L/min_20C', 'L/min_25C'],
+      'Sm3/h': ['m3/h_15C', 'm3/h_20C'],
+      'm3/h': ['m3/h_0C', 'm3/h_15C', 'm3/h_20C', 'm3/h_25C'],
+      'L/min': ['L/min_0C', 'L/min_15C', 'L/min_20C', 'L/min_25C'],
+      'ft3/min': ['ft3/min_60F', 'ft3/min_20C'],
+    },
+    units: standardUnits,
+  },
+  massFlow: {
+    label: 'mass flow',
+    dimension: 'M T-1',
+    prefer: ['kg/h', 'g/s', 'kg/s', 'g/h', 'lb/min', 'lb/h'],
+    units: [
+      ['kg/s', 'kg/s', 'kilogram per second', '1', '', 'SI'],
+      ['kg/min', 'kg/min', 'kilogram per minute', '1/60', '', 'SI'],
+      ['kg/h', 'kg/h', 'kilogram per hour', '1/3600', 'kg/hr', 'SI'],
+      ['g/s', 'g/s', 'gram per second', '0.001', '', 'SI'],
+      ['g/min', 'g/min', 'gram per minute', '0.001/60', '', 'SI'],
+      ['g/h', 'g/h', 'gram per hour', '0.001/3600', 'g/hr', 'SI'],
+      ['mg/s', 'mg/s', 'milligram per second', '0.000001', '', 'SI'],
+      ['mg/h', 'mg/h', 'milligram per hour', '0.000001/3600', '', 'SI'],
+      ['lb/min', 'lb/min', 'pound per minute', '0.45359237/60', 'lbs/min', 'YARD'],
+      ['lb/h', 'lb/h', 'pound per hour', '0.45359237/3600', 'lbs/h lb/hr pph', 'YARD'],
+    ],
+  },
+  molarFlow: {
+    label: 'molar flow',
+    dimension: 'N T-1',
+    prefer: ['mol/s', 'mol/h', 'kmol/h'],
+    units: [
+      ['mol/s', 'mol/s', 'mole per second', '1', '', 'SI'],
+      ['mol/min', 'mol/min', 'mole per minute', '1/60', '', 'SI'],
+      ['mol/h', 'mol/h', 'mole per hour', '1/3600', '', 'SI'],
+      ['kmol/h', 'kmol/h', 'kilomole per hour', '1000/3600', '', 'SI'],
+    ],
+  },
+  spaceVelocity: {
+    label: 'space velocity',
+    dimension: 'T-1',
+    prefer: ['1/h', '1/s'],
+    units: [
+      ['1/s', '1/s', 'per second', '1', 's-1', 'SI'],
+      ['1/h', '1/h', 'per hour', '1/3600', 'h-1', 'SI'],
+    ],
+  },
+  reactionRate: {
+    label: 'first-order rate',
+    dimension: 'T-1',
+    prefer: ['1/s', '1/min', '1/h'],
+    units: [
+      ['1/s', '1/s', 'per second', '1', 's-1', 'SI'],
+      ['1/min', '1/min', 'per minute', '1/60', 'min-1', 'SI'],
+      ['1/h', '1/h', 'per hour', '1/3600', 'h-1', 'SI'],
+    ],
+  },
+  flowResistance: {
+    label: 'flow resistance',
+    dimension: 'L-3',
+    prefer: ['1/m3'],
+    units: [
+      ['1/m3', '1/m³', 'per cubic metre', '1', 'm-3', 'SI'],
+      ['1/mm3', '1/mm³', 'per cubic millimetre', '1000000000', 'mm-3', 'SI'],
+    ],
+  },
+  pressurePerVolumeFlow: {
+    label: 'pressure drop per volume flow',
+    dimension: 'M L-4 T-1',
+    prefer: ['mbar/(m3/h)', 'Pa/(m3/h)', 'Pa.s/m3'],
+    units: [
+      ['Pa.s/m3', 'Pa·s/m³', 'pascal second per cubic metre', '1', 'Pa/(m3/s)', 'SI'],
+      ['Pa/(m3/h)', 'Pa/(m³/h)', 'pascal per cubic metre per hour', '3600', 'Pa.h/m3', 'SI'],
+      ['mbar/(m3/h)', 'mbar/(m³/h)', 'millibar per cubic metre per hour', '360000', 'mbar.h/m3', 'SI'],
+    ],
+  },
+};
