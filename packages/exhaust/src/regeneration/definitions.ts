@@ -1,3 +1,4 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { regenerationPermissionCalculation } from './permission/definition.js';
 
-export const regenerationCalculations: readonly AnyCalculation[] = [];
+export const regenerationCalculations: readonly AnyCalculation[] = [regenerationPermissionCalculation];

@@ -1,3 +1,4 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { sootLoadCalculation } from './load/definition.js';
 
-export const sootCalculations: readonly AnyCalculation[] = [];
+export const sootCalculations: readonly AnyCalculation[] = [sootLoadCalculation];

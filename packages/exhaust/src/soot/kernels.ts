@@ -1,2 +1,7 @@
-/** Kernels of this subject: pure functions on SI numbers. */
-export {};
+export {
+  type SootLoadGiven,
+  type SootLoadReference,
+  sootLoadFrom,
+  sootLoadIn,
+  squareCellFiltrationArea,
+} from './load/kernel.js';

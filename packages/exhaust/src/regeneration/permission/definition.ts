@@ -1,0 +1,216 @@
+import {
+  choiceOutput,
+  constant,
+  countOutput,
+  defineCalculation,
+  optional,
+  quantityOutput,
+  tableOutput,
+  textOutput,
+} from '@wallflow/calculation';
+import { differentialPressure, fraction, length, massConcentration, temperature, temperatureDifference, voltage } from '@wallflow/units';
+import { cautions } from '../../cautions.js';
+import { estimateError2019, inhibitReasons, loadBandPractice, massBalanceEstimate, permissionPractice, workSafeBC } from '../sources.js';
+import { batteryRows, engineRows, readingRows } from './engine-rows.js';
+import { permissionInputs } from './inputs.js';
+import { permissionVerdict } from './kernel.js';
+import { filterRows, placeRows, safetyRows } from './place-rows.js';
+import { fuelLevelRow, sootRows } from './soot-rows.js';
+
+const celsius = 273.15;
+const practiceLimit = { source: 'permissionPractice' };
+
+const constants = {
+  leastShare: constant(fraction, 0.3, { symbol: 'f_{min}', label: 'Least share of the load limit', ...practiceLimit }),
+  sensorZero: constant(differentialPressure, 500, { symbol: '\\Delta p_{0,max}', label: 'Largest sensor offset', ...practiceLimit }),
+  sensorSpread: constant(temperatureDifference, 10, { symbol: '\\Delta T_{s,max}', label: 'Largest sensor spread', ...practiceLimit }),
+  coolantLeast: constant(temperature, 75 + celsius, { symbol: 'T_{c,min}', label: 'Least coolant temperature', ...practiceLimit }),
+  coolantMost: constant(temperature, 100 + celsius, { symbol: 'T_{c,max}', label: 'Coolant temperature to stay below', ...practiceLimit }),
+  oilLeast: constant(temperature, 60 + celsius, { symbol: 'T_{o,min}', label: 'Least oil temperature', ...practiceLimit }),
+  oilMost: constant(temperature, 115 + celsius, { symbol: 'T_{o,max}', label: 'Highest oil temperature', ...practiceLimit }),
+  fuelInOil: constant(fraction, 0.04, { symbol: 'w_{f,max}', label: 'Fuel content of the oil to stay below', ...practiceLimit }),
+  fuelLevel: constant(fraction, 0.25, { symbol: 'L_{f,min}', label: 'Least fuel level', ...practiceLimit }),
+  restVoltage: constant(voltage, 12.4, { symbol: 'U_{0,min}', label: 'Least voltage at rest of a 12 V system', ...practiceLimit }),
+  runningVoltage: constant(voltage, 13.5, { symbol: 'U_{r,min}', label: 'Least voltage running of a 12 V system', ...practiceLimit }),
+  clearance: constant(length, 2, { symbol: 'd_{min}', label: 'Least distance to anything that burns', ...practiceLimit }),
+};
+
+/** Attempts in a row, this one included. */
+const usualAttempts = 2;
+
+const startWords =
+  'Start it by the procedure of the vehicle maker, stay with it, and watch the temperatures before, in and after the filter until it has cooled.';
+
+const results = { pass: 'pass', refuse: 'refuse', unknown: 'not known' };
+
+export const regenerationPermissionCalculation = defineCalculation({
+  id: 'regeneration-permission',
+  version: '1.0.0',
+  subject: 'regeneration',
+  title: 'May this filter be regenerated now, standing?',
+  purpose: 'Is every condition for a forced regeneration fulfilled, and if not, what comes first?',
+  usedBy: ['technician', 'trainer', 'developer'],
+  keywords: ['forced regeneration', 'service regeneration', 'conditions', 'safe', 'soot limit'],
+  method: 'each condition against its limit; refused by one refusal, permitted only by every pass',
+  inputs: permissionInputs,
+  example: {
+    sootLoad: '5.5 g/L',
+    failedAttempts: 0,
+    faultCodes: false,
+    pressureSensorZero: '1 mbar',
+    temperatureSensorSpread: '4 K',
+    catalystWarms: true,
+    coolantTemperature: '86 °C',
+    oilTemperature: '92 °C',
+    oilLevel: 'between-marks',
+    oilSmellsOfFuel: false,
+    fuelLevel: '50 %',
+    batteryAtRest: '12.6 V',
+    batteryRunning: '14.1 V',
+    batterySupport: true,
+    leaks: false,
+    wetFilter: false,
+    freshAdditive: false,
+    place: 'outdoors',
+    rainOnHotParts: false,
+    clearance: '3 m',
+    hardGround: true,
+    undertrayClean: true,
+    attended: true,
+    extinguisher: true,
+    stopReachable: true,
+    parked: true,
+    wheelsChocked: true,
+    powerTakeOff: false,
+  },
+  intermediates: {
+    highestLoad: quantityOutput(massConcentration, {
+      symbol: "m'_{max}",
+      label: 'Highest soot load to start with',
+      digits: 3,
+      units: ['g/L'],
+    }),
+    loadMargin: optional(
+      quantityOutput(massConcentration, { symbol: "\\Delta m'", label: 'Room to the highest load', digits: 3, units: ['g/L'] }),
+    ),
+    loadBand: choiceOutput({
+      label: 'Load band, at the upper end of the estimate',
+      options: {
+        normal: 'normal: nothing to burn',
+        due: 'regeneration due',
+        service: 'workshop regeneration, reduced heating rate, watched',
+        high: 'high: take soot out first, then regenerate',
+        'too-high': 'too high to heat: remove and clean, or replace',
+        unknown: 'not known',
+      },
+    }),
+  },
+  outputs: {
+    verdict: choiceOutput({
+      label: 'Verdict',
+      options: { permitted: 'permitted', refused: 'refused', unknown: 'not known yet' },
+    }),
+    next: textOutput({ label: 'Do this next' }),
+    conditions: tableOutput({
+      label: 'Conditions',
+      columns: {
+        code: textOutput({ label: 'Code' }),
+        condition: textOutput({ label: 'Condition' }),
+        result: choiceOutput({ label: 'Result', options: results }),
+        measured: optional(textOutput({ label: 'Found' })),
+        limit: textOutput({ label: 'Limit' }),
+        margin: optional(textOutput({ label: 'Margin' })),
+        reason: textOutput({ label: 'Why it matters' }),
+        basis: textOutput({ label: 'Basis of the limit' }),
+        action: optional(textOutput({ label: 'What to do' })),
+      },
+    }),
+    passed: countOutput({ symbol: 'n_p', label: 'Conditions that pass' }),
+    refusals: countOutput({ symbol: 'n_r', label: 'Conditions that refuse' }),
+    unknowns: countOutput({ symbol: 'n_u', label: 'Conditions not known' }),
+  },
+  constants,
+  steps: [
+    {
+      gives: 'highestLoad',
+      text: 'Load limit of the material ([[substrate]]) or of the vehicle maker, less the uncertainty of the estimate: [[sootLoadUncertainty]].',
+      source: 'loadBandPractice',
+    },
+    { gives: 'loadMargin', tex: '[[loadMargin]] = [[highestLoad]] - [[sootLoad]]', source: 'loadBandPractice' },
+    { gives: 'loadBand', text: 'Band that holds the load plus its uncertainty.', source: 'loadBandPractice' },
+    { gives: 'conditions', text: 'Every condition against its limit; what is not known is not a pass.', source: 'permissionPractice' },
+    {
+      gives: 'verdict',
+      text: 'Refused by one refusal; permitted only if every condition passes; otherwise not known yet.',
+      source: 'permissionPractice',
+    },
+  ],
+  assumptions: [
+    { code: 'estimate_can_be_wrong', text: 'The load may be wrong by its uncertainty; the decision is taken at the upper end.' },
+    { code: 'voltage_system', text: 'A battery reading above 18 V is taken as a 24 V system, with twice the limits.' },
+  ],
+  limits: [
+    { code: 'standing_only', text: 'For a forced regeneration with the vehicle standing, not for one while driving.' },
+    { code: 'not_the_cause', text: 'A permission does not repair what loaded the filter: without the cause fixed it will load again.' },
+    { code: 'drop_to_idle', text: 'A permission at the start does not hold for a burn that is interrupted and dropped to idle.' },
+  ],
+  cautions: [
+    cautions.makerFirst,
+    cautions.hotExhaust,
+    cautions.fumes,
+    cautions.neverUnattended,
+    cautions.runaway,
+    cautions.sensorFirst,
+    cautions.noDefeat,
+  ],
+  sources: { permissionPractice, loadBandPractice, massBalanceEstimate, estimateError2019, workSafeBC, inhibitReasons },
+  dimensional: 'the table of conditions is text with units',
+  compute(input, { constants: limits, assume }) {
+    const soot = sootRows(input, { leastShare: limits.leastShare, attempts: usualAttempts });
+    const rows = [
+      ...readingRows(input, limits),
+      ...soot.rows,
+      ...engineRows(input, limits),
+      fuelLevelRow(input, limits.fuelLevel),
+      ...batteryRows(input, limits),
+      ...filterRows(input),
+      ...placeRows(input, limits.clearance),
+      ...safetyRows(input),
+    ];
+    const count = (result: string) => rows.filter((row) => row.result === result).length;
+    const first = rows.find((row) => row.result === 'refuse') ?? rows.find((row) => row.result === 'unknown');
+    if (input.substrate === 'unknown' && input.makerMaximumSootLoad === undefined) {
+      assume('cordierite_assumed', 'The filter material is not known, so the load limit of cordierite counts.');
+    }
+    return {
+      highestLoad: soot.highest,
+      loadMargin: input.sootLoad === undefined ? undefined : soot.highest - input.sootLoad,
+      loadBand: soot.band,
+      verdict: permissionVerdict(rows.map((row) => row.result)),
+      next: first?.action ?? startWords,
+      conditions: rows,
+      passed: count('pass'),
+      refusals: count('refuse'),
+      unknowns: count('unknown'),
+    };
+  },
+  advise({ verdict, next, loadBand }) {
+    if (verdict !== 'permitted') {
+      return [
+        { tone: 'do-not', text: 'Do not start a forced regeneration.' },
+        { tone: 'do', text: next },
+      ];
+    }
+    const stay = {
+      tone: 'do-not' as const,
+      text: 'Never let the engine drop to idle or stop while the filter burns, unless there is fire.',
+    };
+    const slow = { tone: 'do' as const, text: 'The load is in the service band: heat it at a reduced rate.' };
+    const road = {
+      tone: 'note' as const,
+      text: 'Where the road allows it, 20 to 25 min of steady hot driving does the same with less risk.',
+    };
+    const extra = loadBand === 'service' ? [slow] : loadBand === 'due' ? [road] : [];
+    return [{ tone: 'do', text: next }, ...extra, stay];
+  },
+});
