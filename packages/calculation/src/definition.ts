@@ -105,8 +105,6 @@ export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M exte
   readonly precision?: number;
   /** Why rescaling the base units cannot be tested: an empirical formula tied to its units, a time-stepping tolerance. */
   readonly dimensional?: string;
-  /** Inputs of the example beyond the fields' own: those that may be left out but that this example needs. */
-  readonly example?: Partial<z.input<I>>;
   compute(input: z.output<I>, context: ComputeContext<C>): (PlainValuesOf<O> & PlainValuesOf<M>) | Refusal;
   /** What to do and not to do with this result. */
   advise?(values: ValuesOf<O> & ValuesOf<M>, input: z.output<I>): readonly Advice[];
