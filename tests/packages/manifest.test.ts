@@ -1,11 +1,12 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { publint } from 'publint';
 import { formatMessage } from 'publint/utils';
 import { describe, expect, it } from 'vitest';
 import { packedPackages } from './support/packed.js';
 
-describe.each(packedPackages)('$name as packed', ({ tarball }) => {
+describe.each(packedPackages)('$name as packed', ({ home, tarball }) => {
   const files = execFileSync('tar', ['-tzf', tarball], { encoding: 'utf8' }).trim().split('\n');
   const manifestText = execFileSync('tar', ['-xzOf', tarball, 'package/package.json'], { encoding: 'utf8' });
 
@@ -17,6 +18,11 @@ describe.each(packedPackages)('$name as packed', ({ tarball }) => {
 
   it('says nothing that only the workspace understands', () => {
     expect(manifestText).not.toMatch(/workspace:|catalog:|@wallflow\/source|\/src\//);
+  });
+
+  it('offers the same entries as in the workspace', () => {
+    const offered = (text: string) => Object.keys((JSON.parse(text) as { exports: object }).exports);
+    expect(offered(manifestText)).toEqual(offered(readFileSync(join(home, 'package.json'), 'utf8')));
   });
 
   it('has no fault that publint knows', async () => {

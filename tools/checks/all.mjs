@@ -61,7 +61,7 @@ export const checks = [
   { name: 'docs-pages', needs: ['docs'], run: builtPages },
   { name: 'browser', needs: ['docs'], run: browser },
   { name: 'docs-links', needs: ['install'], run: typedocLinks },
-  { name: 'generated', needs: ['install'], run: async () => fromCommand(await pnpm(['--recursive', 'run', 'check:generated'])) },
+  { name: 'generated', needs: ['install'], run: async () => fromCommand(await pnpm(['--recursive', 'run', 'generate', '--check'])) },
   { name: 'demo-job', needs: ['build'], run: async () => fromCommand(await runDemoJob('out/test')) },
   { name: 'pack', needs: ['build'], run: pack },
   { name: 'packages', needs: ['pack'], run: () => vitest('packages') },

@@ -1,0 +1,50 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { describe, expect, it } from 'vitest';
+
+const repository = fileURLToPath(new URL('../..', import.meta.url));
+const readme = readFileSync(`${repository}/README.md`, 'utf8');
+
+/** The code block of a language after a heading. */
+function block(language: string): string {
+  const found = new RegExp(`^\`\`\`${language}\\n([\\s\\S]*?)^\`\`\`$`, 'm').exec(readme);
+  if (found?.[1] === undefined) throw new Error(`README.md has no ${language} block`);
+  return found[1];
+}
+
+/** Bundle code with the sources of the packages and run it; what it prints. */
+async function printed(code: string): Promise<string> {
+  const bundle = await build({
+    stdin: { contents: code, loader: 'ts', resolveDir: repository },
+    bundle: true,
+    write: false,
+    format: 'esm',
+    platform: 'node',
+    conditions: ['@wallflow/source'],
+    logLevel: 'silent',
+  });
+  const child = spawnSync(process.execPath, ['--input-type=module', '-'], { input: bundle.outputFiles[0]?.text ?? '', encoding: 'utf8' });
+  expect(child.stderr).toBe('');
+  return child.stdout;
+}
+
+describe('README.md', () => {
+  it('shows an example of about ten lines that prints what it says', async () => {
+    const code = block('ts');
+    expect(code.trim().split('\n').length).toBeLessThanOrEqual(12);
+    expect(await printed(code)).toBe(block('text'));
+  });
+
+  it('names every package in its map', () => {
+    const names = ['@wallflow/units', '@wallflow/numerics', '@wallflow/calculation', '@wallflow/exhaust', '@wallflow/workshop', 'wallflow'];
+    for (const name of names) expect(readme).toContain(`| \`${name}\` |`);
+  });
+
+  it('states the cautions', () => {
+    expect(readme).toMatch(/^## Cautions/m);
+    for (const danger of ['hot', 'fire', 'fumes', 'caustic', 'runaway']) expect(readme.toLowerCase()).toContain(danger);
+    expect(readme).toMatch(/emission control stays fitted/i);
+  });
+});
