@@ -1,2 +1,17 @@
 /** Kernels of this subject: pure functions on SI numbers. */
-export {};
+export {
+  airMassFlowAtLambda,
+  exhaustMassFlow,
+  fuelMassFlowAtLambda,
+  fuelShareAtNoLoad,
+  lambdaOfFlows,
+  stoichiometricAirFuelRatioOfDiesel,
+} from './exhaust-mass-flow/kernel.js';
+export { type ActualVolumeFlowInput, actualVolumeFlow } from './exhaust-volume-flow/kernel.js';
+export {
+  type SpeedDensityInput,
+  type SweptVolumeFlowInput,
+  speedDensityAirMassFlow,
+  speedDensityAirMolarFlow,
+  sweptVolumeFlow,
+} from './speed-density/kernel.js';
