@@ -1,2 +1,1 @@
-/** Kernels of this subject: pure functions on SI numbers. */
-export {};
+export { absorptionFromOpacity, opacityFromAbsorption } from './opacity-conversion/kernel.js';
