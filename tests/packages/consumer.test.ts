@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { subjects } from '@wallflow/calculation';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readmeBlock } from '../support/readme.js';
 import { type Consumer, createConsumer, specifiers } from './support/consumer.js';
 import { packedPackages, repository } from './support/packed.js';
 
@@ -18,6 +19,24 @@ function node(...args: string[]): string {
   return child.stdout;
 }
 
+/** Compile a file as a strict project on Node does, without trusting the declarations of any library. */
+function compile(file: string): void {
+  const compilerOptions = {
+    target: 'es2022',
+    lib: ['es2022', 'dom'],
+    module: 'nodenext',
+    moduleResolution: 'nodenext',
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    skipLibCheck: false,
+    types: [],
+  };
+  consumer.write('tsconfig.json', JSON.stringify({ compilerOptions, files: [file] }));
+  const compiled = spawnSync(join(repository, 'node_modules', '.bin', 'tsc'), ['-p', consumer.folder], { encoding: 'utf8' });
+  expect(compiled.stdout).toBe('');
+  expect(compiled.status).toBe(0);
+}
+
 describe("a project of somebody else's", () => {
   it.each(packedPackages)('imports every entry of $name', ({ name }) => {
     for (const specifier of specifiers(consumer.manifest(name))) {
@@ -32,21 +51,13 @@ describe("a project of somebody else's", () => {
       'index.ts',
       all.map((specifier, index) => `import * as entry${index} from '${specifier}';\nvoid entry${index};\n`).join(''),
     );
-    const compilerOptions = {
-      target: 'es2022',
-      lib: ['es2022'],
-      module: 'nodenext',
-      moduleResolution: 'nodenext',
-      strict: true,
-      exactOptionalPropertyTypes: true,
-      skipLibCheck: false,
-      noEmit: true,
-      types: [],
-    };
-    consumer.write('tsconfig.json', JSON.stringify({ compilerOptions, files: ['index.ts'] }));
-    const compiled = spawnSync(join(repository, 'node_modules', '.bin', 'tsc'), ['-p', consumer.folder], { encoding: 'utf8' });
-    expect(compiled.stdout).toBe('');
-    expect(compiled.status).toBe(0);
+    compile('index.ts');
+  });
+
+  it('compiles and runs the example of README.md', () => {
+    consumer.write('readme.ts', readmeBlock('ts'));
+    compile('readme.ts');
+    expect(node('readme.js')).toBe(readmeBlock('text'));
   });
 
   it('has the wallflow command, which lists the calculations', () => {

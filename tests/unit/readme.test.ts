@@ -1,18 +1,10 @@
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
+import { readme, readmeBlock } from '../support/readme.js';
 
 const repository = fileURLToPath(new URL('../..', import.meta.url));
-const readme = readFileSync(`${repository}/README.md`, 'utf8');
-
-/** The code block of a language after a heading. */
-function block(language: string): string {
-  const found = new RegExp(`^\`\`\`${language}\\n([\\s\\S]*?)^\`\`\`$`, 'm').exec(readme);
-  if (found?.[1] === undefined) throw new Error(`README.md has no ${language} block`);
-  return found[1];
-}
 
 /** Bundle code with the sources of the packages and run it; what it prints. */
 async function printed(code: string): Promise<string> {
@@ -32,9 +24,9 @@ async function printed(code: string): Promise<string> {
 
 describe('README.md', () => {
   it('shows an example of about ten lines that prints what it says', async () => {
-    const code = block('ts');
+    const code = readmeBlock('ts');
     expect(code.trim().split('\n').length).toBeLessThanOrEqual(12);
-    expect(await printed(code)).toBe(block('text'));
+    expect(await printed(code)).toBe(readmeBlock('text'));
   });
 
   it('names every package in its map', () => {
