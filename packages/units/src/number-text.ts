@@ -10,7 +10,7 @@ export interface NumberText {
 }
 
 // Digits may be grouped by spaces (already made plain), apostrophes or underscores, never by both signs at once.
-const numberAtStart = /^([+-]?)(\d[\d '_]*(?:[.,]\d+)*|[.,]\d+)(?:\s*(?:e|[x*]\s*10\^?)\s*([+-]?\d{1,4})(?![\d.]))?/i;
+const numberAtStart = /^([+-]?)(\d(?:[\d'_]| (?!1\/))*(?:[.,]\d+)*|[.,]\d+)(?:\s*(?:e|[x*]\s*10\^?)\s*([+-]?\d{1,4})(?![\d.]))?/i;
 const grouped = /^\d{1,3}(?:[ '_]\d{3})+$/;
 
 /** `1.234,5`, `1,234.5`, `36,0`, `1 234.5`: the digits with a point, or why it cannot be told. */

@@ -1,3 +1,14 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { cleanPressureDropCalculation } from './clean-pressure-drop/definition.js';
+import { filterGeometryCalculation } from './filter-geometry/definition.js';
+import { flowResistanceCalculation } from './flow-resistance/definition.js';
+import { loadedPressureDropCalculation } from './loaded-pressure-drop/definition.js';
+import { sootMassFromPressureDropCalculation } from './soot-mass-from-pressure-drop/definition.js';
 
-export const filterCalculations: readonly AnyCalculation[] = [];
+export const filterCalculations: readonly AnyCalculation[] = [
+  filterGeometryCalculation,
+  flowResistanceCalculation,
+  cleanPressureDropCalculation,
+  loadedPressureDropCalculation,
+  sootMassFromPressureDropCalculation,
+];

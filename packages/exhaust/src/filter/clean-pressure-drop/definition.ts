@@ -1,0 +1,119 @@
+import { defineCalculation, isRefusal } from '@wallflow/calculation';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
+import { channelFriction, filterConstants } from '../constants.js';
+import { cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { densityInputs, gasInputs, geometryInputs, wallInputs } from '../inputs.js';
+import { acicularCeramicStudy, unequalCells, wang2021 } from '../sources.js';
+import { cleanDropParts, totalDrop } from './kernel.js';
+
+export const cleanPressureDropCalculation = defineCalculation({
+  id: 'clean-pressure-drop',
+  version: '1.0.0',
+  subject: 'filter',
+  title: 'Pressure drop of a clean filter',
+  purpose: 'What would this filter read at this flow if it were clean?',
+  usedBy: ['technician', 'developer', 'trainer'],
+  keywords: ['back pressure', 'new filter', 'baseline', 'Konstandopoulos'],
+  method: 'closed form for even wall flow',
+  inputs: z.strictObject({ ...geometryInputs, ...gasInputs, ...densityInputs, ...wallInputs }),
+  example: { filterDiameter: '144 mm' },
+  intermediates: { ...flowStateOutputs, ...cleanPartOutputs },
+  outputs: { pressureDrop: dropOutput('\\Delta p', 'Pressure drop of the clean filter') },
+  constants: { ...filterConstants, channelFriction },
+  steps: [
+    {
+      gives: 'viscosity',
+      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
+      source: 'cfr1065',
+      locator: '1065.640 Table 4',
+    },
+    {
+      gives: 'density',
+      text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
+      source: 'siBrochure',
+    },
+    {
+      gives: 'channelVelocity',
+      text: 'Volume flow over the open area of the inlet channels: [[channelVelocity]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A2',
+    },
+    {
+      gives: 'wallVelocity',
+      text: 'Volume flow over the filtration area: [[wallVelocity]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A1',
+    },
+    {
+      gives: 'wallDrop',
+      tex: '[[wallDrop]] = \\frac{[[viscosity]]\\,[[wallVelocity]]\\,[[wallThickness]]}{[[wallPermeability]]}',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A1',
+    },
+    {
+      gives: 'inletChannelDrop',
+      text: 'A third of the friction that the full flow would have along the inlet channels: [[inletChannelDrop]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A4',
+    },
+    {
+      gives: 'outletChannelDrop',
+      text: 'The same for the outlet channels: [[outletChannelDrop]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A4',
+    },
+    {
+      gives: 'contractionDrop',
+      tex: '[[contractionDrop]] = \\frac{[[entranceExitCoefficient]]}{3}\\cdot\\frac{[[density]]\\,[[channelVelocity]]^{2}}{2}',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 7 and App. A.9',
+    },
+    {
+      gives: 'expansionDrop',
+      text: 'Two thirds of the loss coefficient on the dynamic head in the outlet channels: [[expansionDrop]].',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 7 and App. A.3',
+    },
+    {
+      gives: 'forchheimerDrop',
+      tex: '[[forchheimerDrop]] = [[forchheimerCoefficient]]\\,[[density]]\\,[[wallVelocity]]^{2}\\,[[wallThickness]]',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 8',
+    },
+    {
+      gives: 'pressureDrop',
+      tex: '[[pressureDrop]] = [[wallDrop]]+[[inletChannelDrop]]+[[outletChannelDrop]]+[[contractionDrop]]+[[expansionDrop]]+[[forchheimerDrop]]',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 8',
+    },
+  ],
+  assumptions: [
+    { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
+    { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
+  ],
+  limits: [
+    { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },
+    {
+      code: 'permeability',
+      text: 'The result is no better than the wall permeability. A washcoat lowers it; measure a clean filter if you can.',
+    },
+  ],
+  cautions: [cautions.makerFirst],
+  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  compute(input, context) {
+    const state = resolveFlowState(input, context.constants);
+    if (isRefusal(state)) return state;
+    const { channels, flow, channelVelocity, wallVelocity } = state;
+    const parts = cleanDropParts(channels, flow, input, channels.inletWidth, context.constants.channelFriction);
+    const pressureDrop = totalDrop(parts);
+    const openWidth = channels.inletWidth;
+    warnOutsideClosedForm(
+      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+      context,
+    );
+    return { viscosity: flow.viscosity, density: flow.density, channelVelocity, wallVelocity, ...parts, pressureDrop };
+  },
+});

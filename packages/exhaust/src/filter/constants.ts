@@ -1,0 +1,38 @@
+import { type ConstantValues, constant } from '@wallflow/calculation';
+import { dynamicViscosity, molarHeatCapacity, molarMass, ratio, temperature } from '@wallflow/units';
+import { molarGasConstant, molarMassOfDryAir } from '../gas/constants.js';
+import { sutherlandAir } from '../gas/dynamic-viscosity/kernel.js';
+import { squareChannelFriction } from './clean-pressure-drop/kernel.js';
+
+/** Air in Sutherland's formula. */
+export const viscosityConstants = {
+  referenceViscosity: constant(dynamicViscosity, sutherlandAir.referenceViscosity, {
+    symbol: '\\mu_{ref}',
+    label: 'Viscosity of air at the reference temperature',
+    source: 'cfr1065',
+  }),
+  referenceTemperature: constant(temperature, sutherlandAir.referenceTemperature, {
+    symbol: 'T_{ref}',
+    label: 'Reference temperature',
+    source: 'cfr1065',
+  }),
+  sutherlandTemperature: constant(temperature, sutherlandAir.sutherlandTemperature, {
+    symbol: 'S',
+    label: 'Sutherland temperature of air',
+    source: 'cfr1065',
+  }),
+};
+
+export const densityConstants = {
+  gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
+  airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M', label: 'Molar mass of dry air', source: 'cfr1065' }),
+};
+
+export const filterConstants = { ...viscosityConstants, ...densityConstants };
+export type FilterConstantValues = ConstantValues<typeof filterConstants>;
+
+export const channelFriction = constant(ratio, squareChannelFriction, {
+  symbol: 'F',
+  label: 'Friction factor of a square channel',
+  source: 'konstandopoulos2008',
+});

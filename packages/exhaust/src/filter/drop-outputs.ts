@@ -1,0 +1,22 @@
+import { quantityOutput } from '@wallflow/calculation';
+import { density, differentialPressure, dynamicViscosity, velocity } from '@wallflow/units';
+
+export const dropOutput = (symbol: string, label: string) =>
+  quantityOutput(differentialPressure, { symbol, label, units: ['mbar', 'kPa', 'Pa', 'inH2O_4C', 'psi'] });
+
+/** The parts of a drop that a clean filter has too. */
+export const cleanPartOutputs = {
+  wallDrop: dropOutput('\\Delta p_w', 'Wall'),
+  inletChannelDrop: dropOutput('\\Delta p_{in}', 'Inlet channels'),
+  outletChannelDrop: dropOutput('\\Delta p_{out}', 'Outlet channels'),
+  contractionDrop: dropOutput('\\Delta p_{c}', 'Contraction at the entrance'),
+  expansionDrop: dropOutput('\\Delta p_{e}', 'Expansion at the exit'),
+  forchheimerDrop: dropOutput('\\Delta p_{F}', 'Inertia in the wall (Forchheimer)'),
+};
+
+export const flowStateOutputs = {
+  viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', units: ['uPa.s', 'Pa.s'] }),
+  density: quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', units: ['kg/m3'] }),
+  channelVelocity: quantityOutput(velocity, { symbol: 'U_{in}', label: 'Velocity into an inlet channel', units: ['m/s'] }),
+  wallVelocity: quantityOutput(velocity, { symbol: 'u_w', label: 'Mean velocity through the wall', units: ['m/s'] }),
+};

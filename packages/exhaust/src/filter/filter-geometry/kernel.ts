@@ -1,0 +1,70 @@
+/** How the cells of a wall-flow filter are plugged. */
+export type FilterLayout = 'alternate' | 'three-to-one';
+
+export interface FilterGeometryInput {
+  /** Cells per face area, inlet and outlet cells together, 1/m². */
+  readonly cellDensity: number;
+  /** Thickness of the wall between two cells, m. */
+  readonly wallThickness: number;
+  /** Area of the whole face, m². */
+  readonly frontalArea: number;
+  /** Length of the body with its plugs, m. */
+  readonly filterLength: number;
+  /** Length of one plug, m; there is one at either end. */
+  readonly plugLength: number;
+  readonly layout: FilterLayout;
+  /** Clear width of an inlet cell over that of an outlet cell; 1 with `three-to-one`. */
+  readonly inletWidthRatio: number;
+}
+
+/** The channels of a wall-flow filter, as every pressure-drop kernel takes them. */
+export interface FilterChannels {
+  /** Clear width of an inlet channel, m. */
+  readonly inletWidth: number;
+  /** Clear width of an outlet channel, m. */
+  readonly outletWidth: number;
+  /** Wall thickness, m. */
+  readonly wallThickness: number;
+  /** Length over which gas passes the wall, m. */
+  readonly openLength: number;
+  readonly inletCount: number;
+  readonly outletCount: number;
+  /** Walls of an inlet channel that have an outlet channel behind them, on average. */
+  readonly filteringSides: number;
+}
+
+/**
+ * Channels of a filter with square cells, Konstandopoulos 2000 Eq. A3: the pitch is 1/√σ, and the clear widths of an
+ * inlet and an outlet cell and two walls make two pitches. Undefined when no cell or no open length is left.
+ *
+ * With three inlet cells per outlet cell a quarter of the cells are outlets; each has four inlet neighbours, so that an
+ * inlet cell has 4/3 filtering walls on average.
+ */
+export function filterChannels(input: FilterGeometryInput): FilterChannels | undefined {
+  const { cellDensity, wallThickness, frontalArea, filterLength, plugLength, layout, inletWidthRatio } = input;
+  const meanWidth = 1 / Math.sqrt(cellDensity) - wallThickness;
+  const openLength = filterLength - 2 * plugLength;
+  if (!(meanWidth > 0 && openLength > 0)) return undefined;
+  const outletWidth = (2 * meanWidth) / (1 + inletWidthRatio);
+  const outletShare = layout === 'alternate' ? 1 / 2 : 1 / 4;
+  const cells = frontalArea * cellDensity;
+  return {
+    inletWidth: inletWidthRatio * outletWidth,
+    outletWidth,
+    wallThickness,
+    openLength,
+    inletCount: cells * (1 - outletShare),
+    outletCount: cells * outletShare,
+    filteringSides: (4 * outletShare) / (1 - outletShare),
+  };
+}
+
+/** Wall area that the gas passes, on the inlet side, m². */
+export function filtrationArea({ filteringSides, inletWidth, openLength, inletCount }: FilterChannels): number {
+  return filteringSides * inletWidth * openLength * inletCount;
+}
+
+/** Volume of the empty inlet channels, m³. */
+export function inletVoidVolume({ inletWidth, openLength, inletCount }: FilterChannels): number {
+  return inletWidth ** 2 * openLength * inletCount;
+}

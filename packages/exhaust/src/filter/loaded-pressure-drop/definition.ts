@@ -1,0 +1,208 @@
+import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallflow/calculation';
+import { flowResistance as flowResistanceKind, length, massConcentration, surfaceLoad } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
+import { loadChannels } from '../channel-deposits/kernel.js';
+import { totalDrop } from '../clean-pressure-drop/kernel.js';
+import { channelFriction, filterConstants } from '../constants.js';
+import { cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { filtrationArea } from '../filter-geometry/kernel.js';
+import { flowResistance } from '../flow-resistance/kernel.js';
+import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
+import { warnOfLoad } from '../load-warnings.js';
+import { acicularCeramicStudy, unequalCells, wang2021, yao2023 } from '../sources.js';
+import { loadedDropParts } from './kernel.js';
+
+const thickness = (symbol: string, label: string) => quantityOutput(length, { symbol, label, units: ['um', 'mm', 'mil'] });
+
+export const loadedPressureDropCalculation = defineCalculation({
+  id: 'loaded-pressure-drop',
+  version: '1.0.0',
+  subject: 'filter',
+  title: 'Pressure drop of a filter with soot and ash',
+  purpose: 'What does the filter read with this much soot and ash in it, and which part causes it?',
+  usedBy: ['technician', 'developer', 'trainer'],
+  keywords: ['back pressure', 'soot', 'ash', 'Konstandopoulos', 'breakdown'],
+  method: 'closed form for even wall flow',
+  inputs: z.strictObject({
+    ...geometryInputs,
+    ...gasInputs,
+    sootMass: sootMassInput,
+    ...ashInputs,
+    ...densityInputs,
+    ...wallInputs,
+    ...sootMaterialInputs,
+  }),
+  example: { filterDiameter: '144 mm' },
+  intermediates: {
+    ...flowStateOutputs,
+    sootLoad: quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', units: ['g/L'] }),
+    sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
+    ashThickness: thickness('w_a', 'Thickness of the ash layer'),
+    sootThickness: thickness('w', 'Thickness of the soot cake'),
+    ashPlugLength: quantityOutput(length, { symbol: 'L_a', label: 'Length of the ash plug', units: ['mm', 'in'] }),
+    openWidth: quantityOutput(length, { symbol: '\\alpha_1', label: 'Width left open in the inlet channels', units: ['mm', 'um'] }),
+    ...cleanPartOutputs,
+    sootDrop: dropOutput('\\Delta p_s', 'Soot cake'),
+    ashDrop: dropOutput('\\Delta p_a', 'Ash layer'),
+  },
+  outputs: {
+    pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
+    flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/m3'] }),
+  },
+  constants: { ...filterConstants, channelFriction },
+  steps: [
+    {
+      gives: 'viscosity',
+      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
+      source: 'cfr1065',
+      locator: '1065.640 Table 4',
+    },
+    {
+      gives: 'density',
+      text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
+      source: 'siBrochure',
+    },
+    { gives: 'ashPlugLength', text: 'The part of the ash in plugs fills the inlet channels from the end: [[ashPlugLength]].' },
+    {
+      gives: 'ashThickness',
+      text: 'The rest of the ash lies evenly on the wall: [[ashThickness]].',
+      source: 'wang2021',
+      locator: 'Eqs 9 and 10',
+    },
+    {
+      gives: 'sootThickness',
+      text: 'The soot lies evenly on top of it: [[sootThickness]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eqs A9 and A10',
+    },
+    {
+      gives: 'openWidth',
+      text: 'Width left open in the inlet channels: [[openWidth]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A10',
+    },
+    {
+      gives: 'channelVelocity',
+      text: 'Volume flow over that open area: [[channelVelocity]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A2',
+    },
+    {
+      gives: 'wallVelocity',
+      text: 'Volume flow over the filtration area that is left: [[wallVelocity]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A1',
+    },
+    {
+      gives: 'wallDrop',
+      tex: '[[wallDrop]] = \\frac{[[viscosity]]\\,[[wallVelocity]]\\,[[wallThickness]]}{[[wallPermeability]]}',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A1',
+    },
+    {
+      gives: 'sootDrop',
+      text: 'Soot cake, with the logarithm of the narrowing channel: [[sootDrop]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eqs 1 and A12',
+    },
+    { gives: 'ashDrop', text: 'Ash layer, in the same way: [[ashDrop]].', source: 'wang2021', locator: 'Eqs 49 and 50' },
+    {
+      gives: 'inletChannelDrop',
+      text: 'Friction in the narrowed inlet channels: [[inletChannelDrop]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eqs 1 and A15',
+    },
+    {
+      gives: 'outletChannelDrop',
+      text: 'Friction in the outlet channels: [[outletChannelDrop]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eqs 1 and A5',
+    },
+    {
+      gives: 'contractionDrop',
+      text: 'A third of the loss coefficient on the dynamic head in the empty inlet channels: [[contractionDrop]].',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 7 and App. A.9',
+    },
+    {
+      gives: 'expansionDrop',
+      text: 'Two thirds of it on the dynamic head in the outlet channels: [[expansionDrop]].',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 7 and App. A.3',
+    },
+    {
+      gives: 'forchheimerDrop',
+      tex: '[[forchheimerDrop]] = [[forchheimerCoefficient]]\\,[[density]]\\,[[wallVelocity]]^{2}\\,[[wallThickness]]',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 8',
+    },
+    {
+      gives: 'flowResistance',
+      text: 'The same drop without the effect of flow and temperature: [[flowResistance]].',
+    },
+    {
+      gives: 'pressureDrop',
+      tex: '[[pressureDrop]] = [[wallDrop]]+[[sootDrop]]+[[ashDrop]]+[[inletChannelDrop]]+[[outletChannelDrop]]+[[contractionDrop]]+[[expansionDrop]]+[[forchheimerDrop]]',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. 1',
+    },
+  ],
+  assumptions: [
+    { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
+    { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
+    { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
+  ],
+  limits: [
+    {
+      code: 'deep_bed',
+      text: 'The first 0.5 to 2 g of soot per m² of wall goes into the wall and raises the drop much more than this formula says.',
+    },
+    {
+      code: 'heavy_load',
+      text: 'When soot fills a third of the channel width or more, a measured curve rises up to 14 % above this formula.',
+    },
+    { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },
+    {
+      code: 'soot_properties',
+      text: 'Permeability and packing density of soot differ between engines; what counts is mostly their product, known within a third.',
+    },
+  ],
+  cautions: [cautions.makerFirst],
+  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, yao2023, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  compute(input, context) {
+    const state = resolveFlowState(input, context.constants);
+    if (isRefusal(state)) return state;
+    const loaded = loadChannels(state.channels, input);
+    if (loaded === undefined)
+      return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
+    const { channels, flow, filterVolume } = state;
+    const openWidth = loaded.widthInCake;
+    const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
+    const parts = loadedDropParts(loaded, flow, input, context.constants.channelFriction);
+    const pressureDrop = totalDrop(parts);
+    const wallVelocity = flow.volumeFlow / filtrationArea(loaded.channels);
+    warnOutsideClosedForm(
+      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+      context,
+    );
+    warnOfLoad(loaded, input.sootMass, context);
+    return {
+      viscosity: flow.viscosity,
+      density: flow.density,
+      channelVelocity,
+      wallVelocity,
+      sootLoad: input.sootMass / filterVolume,
+      sootOnWall: input.sootMass / filtrationArea(channels),
+      ashThickness: loaded.ashThickness,
+      sootThickness: loaded.sootThickness,
+      ashPlugLength: loaded.ashPlugLength,
+      openWidth,
+      ...parts,
+      pressureDrop,
+      flowResistance: flowResistance(pressureDrop, flow.viscosity, flow.volumeFlow),
+    };
+  },
+});

@@ -1,0 +1,47 @@
+import type { LoadedChannels } from '../channel-deposits/kernel.js';
+import {
+  type CleanDropParts,
+  cleanDropParts,
+  type FilterFlow,
+  squareChannelFriction,
+  type WallProperties,
+} from '../clean-pressure-drop/kernel.js';
+import { type FilterChannels, filtrationArea } from '../filter-geometry/kernel.js';
+
+export interface FilterMaterial extends WallProperties {
+  /** Darcy permeability of the soot cake, m². */
+  readonly sootPermeability: number;
+  /** Darcy permeability of the ash layer, m². */
+  readonly ashPermeability: number;
+}
+
+/** The parts of the drop of a loaded filter, Pa. */
+export interface LoadedDropParts extends CleanDropParts {
+  readonly sootDrop: number;
+  readonly ashDrop: number;
+}
+
+/**
+ * Drop over μ and wall velocity of a layer between two channel widths, 1/m: Konstandopoulos 2000 Eq. A12, and a flat
+ * layer where not all four walls filter.
+ */
+export function layerResistance(channels: FilterChannels, outer: number, inner: number, permeability: number): number {
+  const { filteringSides, inletWidth } = channels;
+  if (filteringSides === 4) return (inletWidth * Math.log(outer / inner)) / (2 * permeability);
+  return (outer ** 2 - inner ** 2) / (filteringSides * inletWidth * permeability);
+}
+
+/** Drop of a filter with a soot cake on an ash layer in its parts, Konstandopoulos 2000 Eqs 1 and A8 to A15. */
+export function loadedDropParts(
+  { channels, widthOnAsh, widthInCake }: LoadedChannels,
+  flow: FilterFlow,
+  material: FilterMaterial,
+  friction = squareChannelFriction,
+): LoadedDropParts {
+  const viscousVelocity = (flow.viscosity * flow.volumeFlow) / filtrationArea(channels);
+  return {
+    ...cleanDropParts(channels, flow, material, widthInCake, friction),
+    sootDrop: viscousVelocity * layerResistance(channels, widthOnAsh, widthInCake, material.sootPermeability),
+    ashDrop: viscousVelocity * layerResistance(channels, channels.inletWidth, widthOnAsh, material.ashPermeability),
+  };
+}

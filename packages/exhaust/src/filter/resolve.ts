@@ -1,0 +1,77 @@
+import { inconsistentInputs, type Refusal } from '@wallflow/calculation';
+import { gasDensity } from '../gas/density/kernel.js';
+import { sutherlandViscosity } from '../gas/dynamic-viscosity/kernel.js';
+import type { FilterConstantValues } from './constants.js';
+import { type FilterChannels, type FilterLayout, filterChannels } from './filter-geometry/kernel.js';
+
+export interface GeometryValues {
+  readonly cellDensity: number;
+  readonly wallThickness: number;
+  readonly filterDiameter?: number | undefined;
+  readonly filterVolume?: number | undefined;
+  readonly filterLength: number;
+  readonly plugLength: number;
+  readonly layout: FilterLayout;
+  readonly inletWidthRatio: number;
+}
+
+export interface ResolvedGeometry {
+  readonly frontalArea: number;
+  readonly filterVolume: number;
+  readonly channels: FilterChannels;
+}
+
+/** Size and channels from the inputs, or why they do not fit together. */
+export function resolveGeometry(input: GeometryValues): ResolvedGeometry | Refusal {
+  const { filterDiameter, filterVolume, filterLength } = input;
+  const fromDiameter = filterDiameter === undefined ? undefined : (Math.PI / 4) * filterDiameter ** 2 * filterLength;
+  const given = filterVolume ?? fromDiameter;
+  if (given === undefined) return { refused: [{ code: 'missing_input', path: ['filterDiameter'], example: '144 mm' }] };
+  if (fromDiameter !== undefined && Math.abs(fromDiameter / given - 1) > 0.05) {
+    return inconsistentInputs(
+      'Diameter and length make another volume than the one given. Give one of the two, and the volume for an oval filter.',
+      ['filterDiameter'],
+      ['filterVolume'],
+    );
+  }
+  if (input.layout === 'three-to-one' && input.inletWidthRatio !== 1) {
+    return inconsistentInputs('Three inlet cells per outlet cell are only described for equal cells.', ['layout'], ['inletWidthRatio']);
+  }
+  if (!(input.filterLength > 2 * input.plugLength)) {
+    return inconsistentInputs('The two plugs are longer than the filter.', ['plugLength'], ['filterLength']);
+  }
+  const frontalArea = given / filterLength;
+  const channels = filterChannels({ ...input, frontalArea });
+  if (channels === undefined) {
+    return inconsistentInputs('The walls are as thick as the cells are wide: nothing is left open.', ['wallThickness'], ['cellDensity']);
+  }
+  return { frontalArea, filterVolume: given, channels };
+}
+
+interface GasValues {
+  readonly gasTemperature: number;
+  readonly gasViscosity?: number | undefined;
+}
+
+/** The viscosity given, or that of air at the temperature. */
+export function resolveViscosity(
+  { gasViscosity, gasTemperature }: GasValues,
+  constants: Omit<FilterConstantValues, 'gasConstant' | 'airMolarMass'>,
+): number {
+  return gasViscosity ?? sutherlandViscosity(gasTemperature, constants);
+}
+
+interface DensityValues {
+  readonly gasTemperature: number;
+  readonly gasPressure: number;
+  readonly gasDensity?: number | undefined;
+}
+
+/** The density given, or that of air at the temperature and pressure. */
+export function resolveDensity(
+  input: DensityValues,
+  { gasConstant, airMolarMass }: Pick<FilterConstantValues, 'gasConstant' | 'airMolarMass'>,
+): number {
+  const air = { temperature: input.gasTemperature, pressure: input.gasPressure, molarMass: airMolarMass };
+  return input.gasDensity ?? gasDensity(air, gasConstant);
+}

@@ -1,0 +1,35 @@
+import { commonPractice, type Source } from '@wallflow/calculation';
+
+export const wang2021: Source = {
+  type: 'paper',
+  by: 'Wang, Tan, Zhu et al.',
+  title: 'Soot loading prediction from collection mechanism and equivalent permeability, Fuel 286, 119409',
+  year: 2021,
+  mark: 'read',
+};
+
+export const acicularCeramicStudy: Source = {
+  type: 'paper',
+  by: 'Michigan Technological University',
+  title: 'Experimental Studies of an Advanced Ceramic Diesel Particulate Filter, SAE',
+  locator: 'abstract: model-calibrated wall permeabilities',
+  mark: 'read',
+};
+
+export const unequalCells: Source = {
+  type: 'derivation',
+  title: 'Closed form of Konstandopoulos 2000 with the two channel counts and widths kept apart',
+  mark: 'read',
+  note: 'The wall terms use the filtering wall area on the inlet side, each channel term its own count and width; equal cells give the printed form.',
+};
+
+export const restrictionPractice = commonPractice('Judging a filter by pressure drop over viscosity times volume flow');
+
+export const yao2023: Source = {
+  type: 'paper',
+  by: 'Yao, Hu, Zhang, Zhang, Wu',
+  title: 'Dynamic modeling and carbon load estimation of diesel particulate filters, Energy Sources A 45:4, 12165–12180',
+  year: 2023,
+  doi: '10.1080/15567036.2023.2269126',
+  mark: 'read',
+};
