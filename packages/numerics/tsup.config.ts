@@ -1,7 +1,7 @@
 import { defineConfig } from 'tsup';
 
 export default defineConfig({
-  entry: { index: 'src/index.ts', fit: 'src/fit.ts' },
+  entry: { index: 'src/index.ts', fit: 'src/fit.ts', simulation: 'src/simulation.ts' },
   format: 'esm',
   target: 'es2022',
   dts: { compilerOptions: { ignoreDeprecations: '6.0', noEmit: false } },

@@ -29,10 +29,7 @@ export function requireEqualLengths(
   second: ArrayLike<unknown>,
 ): void {
   if (first.length !== second.length) {
-    throw new NumericsError(
-      'unequal_lengths',
-      `${nameOfFirst} has ${first.length} values, ${nameOfSecond} has ${second.length}`,
-    );
+    throw new NumericsError('unequal_lengths', `${nameOfFirst} has ${first.length} values, ${nameOfSecond} has ${second.length}`);
   }
 }
 

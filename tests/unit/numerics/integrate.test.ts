@@ -95,10 +95,7 @@ describe('integrate', () => {
     });
 
     it.each([0, 0.5])('says when the function is not finite from t = %s on', (since) => {
-      const result = integrate(
-        { derivative: decay, from: 0, to: 1, initial: [1] },
-        { stopWhen: (t) => (t >= since ? Number.NaN : 1) },
-      );
+      const result = integrate({ derivative: decay, from: 0, to: 1, initial: [1] }, { stopWhen: (t) => (t >= since ? Number.NaN : 1) });
       expect(result.status).toBe('not_finite');
     });
   });
@@ -186,9 +183,7 @@ describe('integrate', () => {
     expect(() => integrate(problem, { relativeTolerance: 0, absoluteTolerance: 0 })).toThrow(NumericsError);
     expect(() => integrate(problem, { relativeTolerance: -1 })).toThrow(NumericsError);
     expect(() => integrate(problem, { absoluteTolerance: -1 })).toThrow(NumericsError);
-    expect(() => integrate(problem, { absoluteTolerance: [1, 1] })).toThrow(
-      expect.objectContaining({ code: 'unequal_lengths' }),
-    );
+    expect(() => integrate(problem, { absoluteTolerance: [1, 1] })).toThrow(expect.objectContaining({ code: 'unequal_lengths' }));
     expect(() => integrate(problem, { maxStep: 0 })).toThrow(NumericsError);
     expect(() => integrate(problem, { initialStep: -1 })).toThrow(NumericsError);
     expect(() => integrate(problem, { maxSteps: -1 })).toThrow(NumericsError);

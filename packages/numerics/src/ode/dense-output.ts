@@ -83,9 +83,7 @@ export class DenseOutput {
 
   private find(t: number, forward: boolean): number {
     const covers = (step: number): boolean =>
-      forward
-        ? this.starts[step]! <= t && t <= this.starts[step + 1]!
-        : this.starts[step]! >= t && t >= this.starts[step + 1]!;
+      forward ? this.starts[step]! <= t && t <= this.starts[step + 1]! : this.starts[step]! >= t && t >= this.starts[step + 1]!;
     if (this.count === 0) return 0;
     for (const step of [this.last, this.last + 1]) {
       if (step < this.count && covers(step)) {

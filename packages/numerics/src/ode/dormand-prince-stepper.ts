@@ -62,35 +62,18 @@ export class DormandPrinceStepper implements Stepper {
     }
     this.evaluate(t + (4 / 5) * h, stage, k4);
     for (let i = 0; i < n; i += 1) {
-      stage[i] =
-        y[i]! +
-        h *
-          ((19372 / 6561) * k1[i]! -
-            (25360 / 2187) * k2[i]! +
-            (64448 / 6561) * k3[i]! -
-            (212 / 729) * k4[i]!);
+      stage[i] = y[i]! + h * ((19372 / 6561) * k1[i]! - (25360 / 2187) * k2[i]! + (64448 / 6561) * k3[i]! - (212 / 729) * k4[i]!);
     }
     this.evaluate(t + (8 / 9) * h, stage, k5);
     for (let i = 0; i < n; i += 1) {
       stage[i] =
         y[i]! +
-        h *
-          ((9017 / 3168) * k1[i]! -
-            (355 / 33) * k2[i]! +
-            (46732 / 5247) * k3[i]! +
-            (49 / 176) * k4[i]! -
-            (5103 / 18656) * k5[i]!);
+        h * ((9017 / 3168) * k1[i]! - (355 / 33) * k2[i]! + (46732 / 5247) * k3[i]! + (49 / 176) * k4[i]! - (5103 / 18656) * k5[i]!);
     }
     this.evaluate(t + h, stage, k6);
     for (let i = 0; i < n; i += 1) {
       next[i] =
-        y[i]! +
-        h *
-          ((35 / 384) * k1[i]! +
-            (500 / 1113) * k3[i]! +
-            (125 / 192) * k4[i]! -
-            (2187 / 6784) * k5[i]! +
-            (11 / 84) * k6[i]!);
+        y[i]! + h * ((35 / 384) * k1[i]! + (500 / 1113) * k3[i]! + (125 / 192) * k4[i]! - (2187 / 6784) * k5[i]! + (11 / 84) * k6[i]!);
     }
     this.evaluate(t + h, next, k7);
     // Difference of the two embedded results; the stage vector is free now.

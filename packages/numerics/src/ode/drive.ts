@@ -39,17 +39,14 @@ export function drive(
   });
 
   if (!Number.isFinite(from) || !Number.isFinite(to) || !y.every(Number.isFinite)) return end('not_finite');
-  const watcher =
-    options.stopWhen && new EventWatcher(options.stopWhen, options.stopDirection ?? 'any', from, y);
+  const watcher = options.stopWhen && new EventWatcher(options.stopWhen, options.stopDirection ?? 'any', from, y);
   if (watcher && !watcher.isFinite) return end('not_finite');
   if (!stepper.start(t, y)) return end('not_finite');
   if (from === to) return end('finished');
 
   const direction = to > from ? 1 : -1;
   const span = Math.abs(to - from);
-  const firstStep =
-    options.initialStep ??
-    chooseInitialStep(stepper, t, y, direction * Math.min(span, maxStep), tolerances);
+  const firstStep = options.initialStep ?? chooseInitialStep(stepper, t, y, direction * Math.min(span, maxStep), tolerances);
   let length = Math.min(firstStep, maxStep, span);
   const controller = new StepController(stepper.control);
 

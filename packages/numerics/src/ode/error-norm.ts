@@ -7,18 +7,11 @@ export interface Tolerances {
 }
 
 /** Checks tolerance options and spreads a single absolute tolerance over all states. */
-export function makeTolerances(
-  size: number,
-  relative: number,
-  absolute: number | ArrayLike<number>,
-): Tolerances {
+export function makeTolerances(size: number, relative: number, absolute: number | ArrayLike<number>): Tolerances {
   requireArgument(relative >= 0, 'relativeTolerance must not be negative');
   const list = typeof absolute === 'number' ? new Float64Array(size).fill(absolute) : Float64Array.from(absolute);
   if (list.length !== size) {
-    throw new NumericsError(
-      'unequal_lengths',
-      `absoluteTolerance has ${list.length} values, the state has ${size}`,
-    );
+    throw new NumericsError('unequal_lengths', `absoluteTolerance has ${list.length} values, the state has ${size}`);
   }
   for (const value of list) {
     requireArgument(value >= 0, 'absoluteTolerance must not be negative');
@@ -32,12 +25,7 @@ export function makeTolerances(
  * Solving Ordinary Differential Equations I, 2nd ed. 1993, equation II.4.11). 1 is just acceptable;
  * NaN when a state is not finite.
  */
-export function errorNorm(
-  error: Float64Array,
-  y: Float64Array,
-  next: Float64Array,
-  tolerances: Tolerances,
-): number {
+export function errorNorm(error: Float64Array, y: Float64Array, next: Float64Array, tolerances: Tolerances): number {
   const { relative, absolute } = tolerances;
   let sum = 0;
   for (let i = 0; i < error.length; i += 1) {

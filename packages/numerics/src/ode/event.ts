@@ -8,12 +8,7 @@ export class EventWatcher {
   private readonly value: (t: number, y: Float64Array) => number;
   private readonly direction: CrossingDirection;
 
-  constructor(
-    value: (t: number, y: Float64Array) => number,
-    direction: CrossingDirection,
-    t: number,
-    y: Float64Array,
-  ) {
+  constructor(value: (t: number, y: Float64Array) => number, direction: CrossingDirection, t: number, y: Float64Array) {
     this.value = value;
     this.direction = direction;
     this.before = value(t, y);

@@ -6,13 +6,7 @@ import type { Stepper } from './stepper.js';
  * Wanner, Solving Ordinary Differential Equations I, 1993, II.4 "Starting step size"). Costs one
  * evaluation of the derivative, never beyond `longest`, which carries the sign of the direction.
  */
-export function chooseInitialStep(
-  stepper: Stepper,
-  t: number,
-  y: Float64Array,
-  longest: number,
-  tolerances: Tolerances,
-): number {
+export function chooseInitialStep(stepper: Stepper, t: number, y: Float64Array, longest: number, tolerances: Tolerances): number {
   const { slope, order } = stepper;
   const limit = Math.abs(longest);
   const sizeOfState = errorNorm(y, y, y, tolerances);

@@ -13,11 +13,7 @@ export type JacobianStructure =
   | { readonly lowerBandwidth: number; readonly upperBandwidth: number };
 
 /** Writes `∂f_row/∂y_column` into a matrix that holds zeros. */
-export type JacobianFunction = (
-  t: number,
-  y: Float64Array,
-  jacobian: { set(row: number, column: number, value: number): void },
-) => void;
+export type JacobianFunction = (t: number, y: Float64Array, jacobian: { set(row: number, column: number, value: number): void }) => void;
 
 /** Storage for a Jacobian of the given structure. */
 export function makeSystemMatrix(size: number, structure: JacobianStructure): SystemMatrix {

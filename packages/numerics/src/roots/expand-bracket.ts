@@ -40,12 +40,7 @@ export interface BracketOptions {
  * @throws NumericsError `invalid_argument` when `lower` is not below `upper`, the factor is not
  * above 1 or the limits do not enclose the interval
  */
-export function expandBracket(
-  f: (x: number) => number,
-  lower: number,
-  upper: number,
-  options: BracketOptions = {},
-): BracketResult {
+export function expandBracket(f: (x: number) => number, lower: number, upper: number, options: BracketOptions = {}): BracketResult {
   const { factor = 2, maxExpansions = 60, minimum = -Infinity, maximum = Infinity } = options;
   requireArgument(!(lower >= upper), 'lower must be below upper');
   requireArgument(factor > 1, 'factor must be above 1');

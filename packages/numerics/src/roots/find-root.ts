@@ -53,12 +53,7 @@ export interface RootOptions {
  * @param f - the function; it is called at the two ends first
  * @throws NumericsError `invalid_argument` for a negative or NaN tolerance or iteration limit
  */
-export function findRoot(
-  f: (x: number) => number,
-  lower: number,
-  upper: number,
-  options: RootOptions = {},
-): RootResult {
+export function findRoot(f: (x: number) => number, lower: number, upper: number, options: RootOptions = {}): RootResult {
   const { relativeTolerance = 0, maxIterations = 1000 } = options;
   const tiny = Number.EPSILON * Number.EPSILON;
   const absoluteTolerance = options.absoluteTolerance ?? Math.abs(tiny * upper - tiny * lower);
@@ -131,8 +126,7 @@ export function findRoot(
       }
       if (p > 0) q = -q;
       else p = -p;
-      const acceptable =
-        2 * p < 3 * half * q - Math.abs(tolerance * q) && p < Math.abs(0.5 * stepBefore * q);
+      const acceptable = 2 * p < 3 * half * q - Math.abs(tolerance * q) && p < Math.abs(0.5 * stepBefore * q);
       stepBefore = acceptable ? step : half;
       step = acceptable ? p / q : half;
     }
