@@ -5,7 +5,7 @@ import { runDemoJob } from '../support/demo-job.mjs';
 import { install } from '../support/install.mjs';
 import { fromCommand } from '../support/outcome.mjs';
 import { runInstalled } from '../support/run.mjs';
-import { browser } from './browser.mjs';
+import { browser, chromium } from './browser.mjs';
 import { builtPages } from './built-pages.mjs';
 import { lockFile } from './lock-file.mjs';
 import { pack } from './pack.mjs';
@@ -46,6 +46,7 @@ export const checks = [
   },
   { name: 'build', needs: ['install'], run: async () => fromCommand(await buildPackages()) },
   { name: 'types', needs: ['install'], run: async () => fromCommand(await runInstalled('tsc', ['-p', 'tests/tsconfig.json'])) },
+  { name: 'chromium', needs: ['install'], run: chromium },
   { name: 'docs', needs: ['build'], run: async () => fromCommand(await buildSite()) },
   { name: 'properties', needs: ['install'], run: () => vitest('properties') },
   { name: 'reference', needs: ['install'], run: () => vitest('reference') },
@@ -59,7 +60,7 @@ export const checks = [
   },
   { name: 'docs-types', needs: ['docs'], run: async () => fromCommand(await pnpm(['--filter', 'docs-site', 'run', 'typecheck'])) },
   { name: 'docs-pages', needs: ['docs'], run: builtPages },
-  { name: 'browser', needs: ['docs'], run: browser },
+  { name: 'browser', needs: ['docs', 'chromium'], run: browser },
   { name: 'docs-links', needs: ['install'], run: typedocLinks },
   { name: 'generated', needs: ['install'], run: async () => fromCommand(await pnpm(['--recursive', 'run', 'generate', '--check'])) },
   { name: 'demo-job', needs: ['build'], run: async () => fromCommand(await runDemoJob('out/test')) },

@@ -12,29 +12,29 @@ function isExecutable(file) {
   }
 }
 
-/** @returns {string | undefined} path of the browser: `CHROMIUM_PATH`, or a chromium on the PATH */
-export function findChromium() {
-  const { CHROMIUM_PATH, PATH = '' } = process.env;
-  if (CHROMIUM_PATH !== undefined && CHROMIUM_PATH !== '') return isExecutable(CHROMIUM_PATH) ? CHROMIUM_PATH : undefined;
-  const folders = [...PATH.split(delimiter), '/usr/bin'];
+/** @returns {string | undefined} path of a chromium on the PATH */
+function onPath() {
+  const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '');
   return folders.flatMap((folder) => ['chromium', 'chromium-browser'].map((name) => join(folder, name))).find(isExecutable);
 }
 
 export const howToInstall = 'install Chromium (Debian: apt-get install chromium) or set CHROMIUM_PATH to its executable';
 
 /**
- * Find the browser; on Debian, and with the right to do so, install it.
+ * Find the browser: `CHROMIUM_PATH`, or a chromium on the PATH. On Debian, and with the right to do so, install it.
  *
- * @returns {Promise<{ path?: string, output?: string }>}
+ * @returns {Promise<{ path?: string, output?: string }>} without a path when there is none
  */
 export async function ensureChromium() {
-  const found = findChromium();
+  const chosen = process.env.CHROMIUM_PATH ?? '';
+  if (chosen !== '') return isExecutable(chosen) ? { path: chosen } : { output: `CHROMIUM_PATH is ${chosen}, which cannot be run\n` };
+  const found = onPath();
   if (found !== undefined) return { path: found };
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return {};
   const env = { DEBIAN_FRONTEND: 'noninteractive' };
   const update = await run('apt-get', ['update'], { env });
   if (update.code !== 0) return { output: update.output };
   const install = await run('apt-get', ['install', '--yes', '--no-install-recommends', 'chromium'], { env });
-  const path = findChromium();
+  const path = onPath();
   return path === undefined ? { output: install.output } : { path };
 }
