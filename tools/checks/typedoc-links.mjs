@@ -22,6 +22,8 @@ export async function typedocLinks() {
     ...entryPoints(),
     '--tsconfig',
     'tests/tsconfig.json',
+    '--readme',
+    'none',
     '--emit',
     'none',
     '--treatWarningsAsErrors',
