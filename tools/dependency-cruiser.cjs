@@ -105,9 +105,10 @@ module.exports = {
     },
     {
       name: 'resolvable',
+      comment: 'the site generator and its theme resolve some names themselves',
       severity: 'error',
       from: {},
-      to: { couldNotResolve: true },
+      to: { couldNotResolve: true, pathNot: '^@(docusaurus|theme|theme-original|theme-init|generated|site)/' },
     },
   ],
   options: {

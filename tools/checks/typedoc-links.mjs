@@ -22,6 +22,7 @@ export async function typedocLinks() {
     ...entryPoints(),
     '--tsconfig',
     'tests/tsconfig.json',
+    '--disableSources',
     '--readme',
     'none',
     '--emit',
