@@ -25,6 +25,8 @@ export async function typedocLinks() {
     '--disableSources',
     '--readme',
     'none',
+    '--name',
+    'Wallflow',
     '--emit',
     'none',
     '--treatWarningsAsErrors',
