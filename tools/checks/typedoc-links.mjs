@@ -35,7 +35,7 @@ export async function typedocLinks() {
     '--validation.invalidPath',
     'true',
     '--validation.notExported',
-    'false',
+    'true',
   ]);
   return fromCommand(result);
 }
