@@ -3,14 +3,23 @@ import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Consumer, createConsumer } from './support/consumer.js';
 
-/** What an importer pays, in bytes after minifying and gzip, and what must not come along. */
+/**
+ * What an importer pays, in bytes after minifying and gzip, and what must not come along. The ceilings stand a tenth or so
+ * above what was measured when they were set; raising one is a decision to be explained.
+ */
 const ceilings: readonly { readonly code: string; readonly bytes: number; readonly without: readonly string[] }[] = [
-  { code: "export * from '@wallflow/units'", bytes: 15_000, without: ['zod', 'decimal.js'] },
-  { code: "export { differentialPressure } from '@wallflow/units'", bytes: 6_000, without: ['zod', 'decimal.js'] },
-  { code: "export * from '@wallflow/numerics'", bytes: 12_000, without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'] },
-  { code: "export { findRoot } from '@wallflow/numerics'", bytes: 1_200, without: ['zod', 'decimal.js', 'ml-matrix'] },
-  { code: "export * from '@wallflow/exhaust'", bytes: 25_000, without: ['zod', 'decimal.js', '@wallflow/calculation'] },
-  { code: "export * from '@wallflow/calculation'", bytes: 45_000, without: ['decimal.js'] },
+  { code: "export * from '@wallflow/units'", bytes: 19_500, without: ['zod', 'decimal.js'] },
+  // All unit data comes along with one kind: to refuse a unit of another kind, its parser has to know them all.
+  { code: "export { differentialPressure } from '@wallflow/units'", bytes: 14_000, without: ['zod', 'decimal.js'] },
+  { code: "export * from '@wallflow/numerics'", bytes: 15_000, without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'] },
+  { code: "export { findRoot } from '@wallflow/numerics'", bytes: 1_700, without: ['zod', 'decimal.js', 'ml-matrix'] },
+  { code: "export * from '@wallflow/exhaust'", bytes: 25_000, without: ['zod', 'decimal.js', '@wallflow/calculation', 'ml-matrix'] },
+  {
+    code: "export { exhaustMassFlow } from '@wallflow/exhaust'",
+    bytes: 300,
+    without: ['zod', 'decimal.js', '@wallflow/units', '@wallflow/numerics'],
+  },
+  { code: "export * from '@wallflow/calculation'", bytes: 53_000, without: ['decimal.js'] },
 ];
 
 let consumer: Consumer;
