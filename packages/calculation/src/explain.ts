@@ -3,6 +3,7 @@ import type { Constants, DefinitionSpec, ExplainedStep, Step, Success } from './
 import { fieldOf } from './fields.js';
 import type { OutputField, Outputs } from './outputs.js';
 import { presentValue } from './present.js';
+import { shortText } from './quantity-input.js';
 import { citation } from './source.js';
 import { numberTex, quantityTex, textTex } from './tex.js';
 
@@ -36,7 +37,7 @@ function inputName(schema: z.core.$ZodType, value: unknown): Name {
   if (field.type === 'quantity') {
     if (typeof value !== 'number') return { symbol: field.symbol, number: field.symbol, words: `${field.label} not given` };
     const unit = field.units[0] ?? field.kind.baseUnit;
-    const words = `${field.label} ${field.kind.format(field.kind.si(value), unit as never, { digits: 6 })}`;
+    const words = `${field.label} ${shortText(field.kind, value, unit)}`;
     return { symbol: field.symbol, number: quantityTex(field.kind, value), words };
   }
   if (field.type === 'count') return { symbol: field.symbol, number: String(value), words: `${field.label} ${String(value)}` };

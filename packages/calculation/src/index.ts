@@ -74,7 +74,7 @@ export {
   type ValuesOf,
 } from './outputs.js';
 export { digitsToShow, type Presented, type PresentOptions, present, presentValue } from './present.js';
-export type { GivenQuantity, QuantityInput, QuantityLimits } from './quantity-input.js';
+export { type GivenQuantity, type QuantityInput, type QuantityLimits, shortText } from './quantity-input.js';
 export { createRegistry, type Registry } from './registry.js';
 export { citation, commonPractice, type Source, type SourceMark } from './source.js';
 export { numberTex, quantityTex, textTex, unitTex } from './tex.js';

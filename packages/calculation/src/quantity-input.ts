@@ -1,4 +1,4 @@
-import type { Kind, KindName, Quantity, UnitIssue } from '@wallflow/units';
+import { formatNumber, type Kind, type KindName, type Quantity, type UnitIssue, unitSymbol } from '@wallflow/units';
 import type { Issue, LimitInUnit } from './issue.js';
 
 /** How a quantity crosses the boundary: text with a unit, a record, or a bare number for kinds without a unit. */
@@ -88,11 +88,19 @@ function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: Quantit
   }
 }
 
+/** A quantity with at most six digits and none that say nothing: `5 mbar`, not `5.00000 mbar`. */
+export function shortText<K extends KindName>(kind: Kind<K>, si: number, unit: string): string {
+  const chosen = unit as Parameters<Kind<K>['in']>[1];
+  const symbol = unitSymbol(kind.kind, unit);
+  const number = formatNumber(Number(kind.in(kind.si(si), chosen).toPrecision(6)));
+  return symbol === '' ? kind.format(kind.si(si), chosen) : `${number} ${symbol}`;
+}
+
 /** A limit in the unit that the user typed. */
 export function limitInUnit<K extends KindName>(kind: Kind<K>, si: number, unit: string, inclusive: boolean): LimitInUnit {
   const chosen = unit as Parameters<Kind<K>['in']>[1];
   const limit = kind.si(si);
-  return { value: kind.in(limit, chosen), unit, text: kind.format(limit, chosen, { digits: 6 }), inclusive };
+  return { value: kind.in(limit, chosen), unit, text: shortText(kind, si, unit), inclusive };
 }
 
 function rangeIssue<K extends KindName>(target: QuantityTarget<K>, read: GivenQuantity<K>, given: QuantityInput): Issue | undefined {
