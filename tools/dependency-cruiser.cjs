@@ -16,13 +16,16 @@ const packages = join(__dirname, '..', 'packages');
 const names = readdirSync(packages, { withFileTypes: true }).filter((entry) => entry.isDirectory());
 for (const { name } of names) if (!(name in layers)) throw new Error(`packages/${name} has no place among the layers`);
 
-/** @type {(name: string) => { exports: Record<string, Record<string, string>>, dependencies?: Record<string, string> }} */
+/** @type {(name: string) => { exports: Record<string, Record<string, string>>, bin?: Record<string, string>, dependencies?: Record<string, string> }} */
 const manifest = (name) => JSON.parse(readFileSync(join(packages, name, 'package.json'), 'utf8'));
 
-/** Source files that the packages export. */
-const entries = Object.keys(layers).flatMap((name) =>
-  Object.values(manifest(name).exports).flatMap((target) => target['@wallflow/source']?.replace('./', `packages/${name}/`) ?? []),
-);
+/** Source files that the packages export or run as commands. */
+const entries = Object.keys(layers).flatMap((name) => {
+  const { exports, bin = {} } = manifest(name);
+  const exported = Object.values(exports).flatMap((target) => target['@wallflow/source'] ?? []);
+  const commands = Object.values(bin).map((file) => file.replace('dist/', 'src/').replace('.js', '.ts'));
+  return [...exported, ...commands].map((file) => join('packages', name, file));
+});
 const anyEntry = `^(${entries.join('|').replaceAll('.', '\\.')})$`;
 
 const layerRules = Object.entries(layers).map(([name, below]) => {

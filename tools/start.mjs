@@ -12,5 +12,5 @@ if (await packagesAreStale()) await step('Building the packages', buildPackages)
 const sheet = await step(`Running ${demoJob}`, () => runDemoJob('out'));
 
 process.stdout.write(`\n${sheet.stdout.trimEnd()}\n\n`);
-process.stdout.write(`The same sheet as a page: ${sheet.html}\n  ${pathToFileURL(join(root, sheet.html)).href}\n`);
+process.stdout.write(`The sheet as a page, ${sheet.html}: ${pathToFileURL(join(root, sheet.html)).href}\n`);
 process.stdout.write('Calculators, worked examples and the reference: npm run site\n');
