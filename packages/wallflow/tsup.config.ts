@@ -1,10 +1,17 @@
 import { defineConfig } from 'tsup';
 
-export default defineConfig({
-  entry: { index: 'src/index.ts', cli: 'src/cli.ts' },
+const shared = {
   format: 'esm',
   target: 'es2022',
-  dts: { compilerOptions: { ignoreDeprecations: '6.0', noEmit: false } },
-  clean: true,
   treeshake: true,
-});
+} as const;
+
+export default defineConfig([
+  {
+    ...shared,
+    entry: { index: 'src/index.ts' },
+    dts: { compilerOptions: { ignoreDeprecations: '6.0', noEmit: false } },
+    clean: true,
+  },
+  { ...shared, entry: { cli: 'src/cli.ts' }, banner: { js: '#!/usr/bin/env node' } },
+]);

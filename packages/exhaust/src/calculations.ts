@@ -27,3 +27,9 @@ export const calculations: readonly AnyCalculation[] = [
 
 /** The same by id and subject. */
 export const registry: Registry = createRegistry(calculations);
+
+export { cautions } from './cautions.js';
+export { filterConstants, viscosityConstants } from './filter/constants.js';
+export { geometryInputs, wallInputs } from './filter/inputs.js';
+export { resolveGeometry } from './filter/resolve.js';
+export * as sharedSources from './sources.js';

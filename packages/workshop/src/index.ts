@@ -1,3 +1,18 @@
-import type { AnyCalculation } from '@wallflow/calculation';
-
-export const calculations: readonly AnyCalculation[] = [];
+/**
+ * The workshop job: logs, assessment, plan, verification and the job sheet.
+ *
+ * @module
+ */
+export { calculations } from './definitions.js';
+export { type Attempt, type Evaluation, type NoEvaluation, succeeded } from './job/evaluation.js';
+export { type JobFile, jobFile } from './job/job-file.js';
+export { type JobIssue, jobIssueText } from './job/job-issue.js';
+export type { FlowReading, MeasuredSide } from './job/measured-side.js';
+export { type Log, type LogResult, readLog } from './job/read-log.js';
+export { type JobOutcome, type JobResult, type ReadFile, runJob } from './job/run-job.js';
+export { type SteadyReading, type SteadyRule, steadyReadings, usualRule } from './job/steady.js';
+export type { Block, PlotSeries, Sheet, Tone, VerdictLine } from './sheet/blocks.js';
+export { jobSheet } from './sheet/job-sheet.js';
+export { sheetAsHtml } from './sheet/to-html.js';
+export { sheetAsMarkdown } from './sheet/to-markdown.js';
+export { sheetAsText } from './sheet/to-text.js';

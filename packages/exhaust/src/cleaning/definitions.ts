@@ -1,3 +1,4 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { cleaningVolumesCalculation } from './volumes/definition.js';
 
-export const cleaningCalculations: readonly AnyCalculation[] = [];
+export const cleaningCalculations: readonly AnyCalculation[] = [cleaningVolumesCalculation];

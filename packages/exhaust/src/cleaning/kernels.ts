@@ -1,2 +1,2 @@
 /** Kernels of this subject: pure functions on SI numbers. */
-export {};
+export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';

@@ -1,0 +1,11 @@
+import { commonPractice, type Source } from '@wallflow/calculation';
+
+export const fillPractice = commonPractice(
+  'Cleaning liquid per pass: 0.3 to 1 times the open volume of the inlet channels; 2 to 4 passes, stop when a pass gains less than 10 %',
+);
+
+export const dilutionPractice = commonPractice(
+  'On-vehicle concentrates are mixed 1:1 to 1:4 with demineralised water; the label of the product counts',
+);
+
+export const partsArithmetic: Source = { type: 'derivation', title: 'Parts by volume: concentrate = total / (1 + n)', mark: 'read' };

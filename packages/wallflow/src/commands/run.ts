@@ -1,0 +1,99 @@
+import { type AnyCalculation, fieldOf, issueText, type Presented, present, type Success } from '@wallflow/calculation';
+import { type ExitCode, type Io, json, UsageError } from '../io.js';
+
+/** `key="value unit"` words to an input record; lists are given as JSON. */
+function inputFromWords(calculation: AnyCalculation, words: readonly string[]): Record<string, unknown> {
+  const input: Record<string, unknown> = Object.create(null);
+  for (const word of words) {
+    const at = word.indexOf('=');
+    if (at < 1) throw new UsageError(`"${word}" is not key="value unit"; see \`wallflow describe ${calculation.id}\``);
+    const key = word.slice(0, at);
+    const value = word.slice(at + 1);
+    if (Object.hasOwn(input, key)) throw new UsageError(`${key} is given twice`);
+    const shape = calculation.spec.inputs.shape as Record<string, Parameters<typeof fieldOf>[0]>;
+    const schema = Object.hasOwn(shape, key) ? shape[key] : undefined;
+    input[key] = schema !== undefined && fieldOf(schema)?.type === 'list' ? parseJson(value, `the list ${key}`) : value;
+  }
+  return { ...input };
+}
+
+function parseJson(text: string, what: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new UsageError(`${what} is not JSON: ${(error as Error).message}`);
+  }
+}
+
+async function readInput(io: Io, calculation: AnyCalculation, words: readonly string[]): Promise<unknown> {
+  if (words.length > 0) return inputFromWords(calculation, words);
+  const text = await io.readInput();
+  if (text === undefined || text.trim() === '') {
+    throw new UsageError(`give key="value unit" words or JSON on standard input; see \`wallflow describe ${calculation.id}\``);
+  }
+  return parseJson(text, 'standard input');
+}
+
+function shownLines(group: Readonly<Record<string, Presented>>): string[] {
+  return Object.values(group).flatMap((value) => {
+    if (value.type !== 'table') return [`  ${value.label}: ${value.text}`];
+    const heads = Object.entries(value.columns).map(
+      ([key, { label, unit }]) => [key, unit === undefined || unit === '1' ? label : `${label} (${unit})`] as const,
+    );
+    const rows = value.rows.map((row) =>
+      heads.map(([key, label]) => (row[key] === null ? '' : `${label}: ${row[key]}`)).filter((cell) => cell !== ''),
+    );
+    return [`  ${value.label}:`, ...rows.map((cells) => `    - ${cells.join(' · ')}`)];
+  });
+}
+
+function resultText(calculation: AnyCalculation, result: Success<never, never>): string {
+  const { outputs, intermediates } = present(calculation, result);
+  const spec = calculation.spec;
+  const lines = [
+    calculation.title,
+    ...spec.cautions.map((caution: { text: string }) => `  ! ${caution.text}`),
+    ...shownLines(outputs),
+    ...(Object.keys(intermediates).length === 0 ? [] : ['On the way:', ...shownLines(intermediates)]),
+    ...result.advice.map(({ tone, text }) => `  ${tone === 'do' ? 'DO' : tone === 'do-not' ? 'DO NOT' : 'NOTE'}: ${text}`),
+    ...result.warnings.map(({ text }) => `  Warning: ${text}`),
+    ...result.assumptions.map(({ text }) => `  Assumed: ${text}`),
+    `Method: ${result.method} (${calculation.id} ${calculation.version})`,
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+/** `wallflow run <id>`: one calculation. */
+export async function run(io: Io, calculation: AnyCalculation, words: readonly string[], asJson: boolean): Promise<ExitCode> {
+  const input = await readInput(io, calculation, words);
+  const result = calculation.run(input);
+  if (!result.ok) {
+    if (asJson)
+      io.out(
+        json({ ok: false, definition: result.definition, issues: result.issues.map((issue) => ({ ...issue, text: issueText(issue) })) }),
+      );
+    else io.error(`${calculation.title}: refused\n${result.issues.map((issue) => `  ${issueText(issue)}\n`).join('')}`);
+    return 1;
+  }
+  if (asJson) {
+    const { warnings, assumptions, advice, method, uncertainty, definition } = result;
+    const { cautions } = calculation.spec;
+    io.out(
+      json({
+        ok: true,
+        definition,
+        input,
+        ...present(calculation, result),
+        warnings,
+        assumptions,
+        advice,
+        cautions,
+        method,
+        budget: uncertainty?.budget,
+      }),
+    );
+  } else {
+    io.out(resultText(calculation, result as Success<never, never>));
+  }
+  return 0;
+}

@@ -1,0 +1,320 @@
+import {
+  choiceOutput,
+  constant,
+  defineCalculation,
+  isRefusal,
+  list,
+  noSolution,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+  tableOutput,
+  text,
+  textOutput,
+} from '@wallflow/calculation';
+import { cleanDropParts, gasDensity, sutherlandViscosity, totalDrop } from '@wallflow/exhaust';
+import { cautions, filterConstants, geometryInputs, resolveGeometry, sharedSources, wallInputs } from '@wallflow/exhaust/calculations';
+import { absolutePressure, differentialPressure, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
+import * as z from 'zod';
+import { backPressureCeiling, readingBands } from '../sources.js';
+import { type ConditionVerdict, conditionOfReading, growthExponent } from './kernel.js';
+
+const verdicts = {
+  reversed: 'negative: hoses swapped, or the hose behind the filter blocked',
+  'suspiciously-low': 'suspiciously low: hose off, sensor dead, or filter cracked or removed',
+  clean: 'clean',
+  'in-service': 'in service, acceptable',
+  loaded: 'loaded',
+  blocked: 'blocked',
+  unclear: 'cannot be told from this reading',
+} as const satisfies Record<ConditionVerdict, string>;
+
+const reading = z.strictObject({
+  state: text({ label: 'Engine state', example: '3000 rpm, no load', maxLength: 60 }),
+  pressureDrop: quantity(differentialPressure, {
+    symbol: '\\Delta p',
+    label: 'Pressure drop over the filter',
+    description: 'As read; the zero reading is taken off below.',
+    min: '-200 mbar',
+    max: '1500 mbar',
+    example: '360 mbar',
+    units: ['mbar', 'kPa', 'hPa', 'psi'],
+  }),
+  exhaustVolumeFlow: quantity(volumeFlow, {
+    symbol: 'Q',
+    label: 'Exhaust volume flow',
+    description: 'Actual flow at the temperature and pressure in the filter.',
+    above: '1 m3/h',
+    max: '10000 m3/h',
+    example: '290 m3/h',
+    units: ['m3/h', 'L/s', 'ft3/min'],
+  }),
+  gasTemperature: quantity(temperature, {
+    symbol: 'T',
+    label: 'Gas temperature in the filter',
+    min: '-40 °C',
+    max: '1200 °C',
+    example: '220 °C',
+  }),
+});
+
+const band = (symbol: string, label: string, standard: string) =>
+  quantityWithDefault(ratio, {
+    symbol,
+    label,
+    min: '0',
+    max: '100',
+    example: standard,
+    default: standard,
+    defaultReason: 'common practice, no source; put the value of the vehicle maker here if there is one',
+  });
+
+const drop = (symbol: string, label: string) =>
+  quantityOutput(differentialPressure, { symbol, label, digits: 3, units: ['mbar', 'kPa', 'hPa', 'psi'] });
+
+export const filterConditionCalculation = defineCalculation({
+  id: 'filter-condition',
+  version: '1.0.0',
+  subject: 'workshop',
+  title: 'Is the filter blocked?',
+  purpose: 'Do these readings show a clean, a loaded or a blocked filter, or a fault of hose and sensor?',
+  usedBy: ['technician', 'trainer'],
+  keywords: ['blocked', 'clean', 'diagnosis', 'idle', 'pressure sensor', 'hose'],
+  method: 'measured drop against the closed form of the clean filter at the same flow and temperature',
+  inputs: z.strictObject({
+    readings: list(reading, {
+      label: 'Readings, warm engine',
+      description: 'One at idle and one or two at raised speed; the highest flow tells most.',
+      min: 1,
+      max: 20,
+      example: [
+        { state: 'warm idle', pressureDrop: '10 mbar', exhaustVolumeFlow: '56 m3/h', gasTemperature: '130 °C' },
+        { state: '3000 rpm, no load', pressureDrop: '360 mbar', exhaustVolumeFlow: '290 m3/h', gasTemperature: '220 °C' },
+      ],
+    }),
+    zeroReading: quantityWithDefault(differentialPressure, {
+      symbol: '\\Delta p_0',
+      label: 'Reading with the engine off',
+      min: '-200 mbar',
+      max: '200 mbar',
+      usual: ['-5 mbar', '5 mbar'],
+      usualReason: 'more than 5 mbar with the engine off is a sensor fault: repair it and read again',
+      example: '0 mbar',
+      units: ['mbar', 'kPa', 'hPa'],
+      default: '0 mbar',
+      defaultReason: 'not measured; a wrong zero makes idle readings worthless',
+    }),
+    zeroUncertainty: quantityWithDefault(differentialPressure, {
+      symbol: 'u_0',
+      label: 'Uncertainty of the sensor zero',
+      min: '0 mbar',
+      max: '50 mbar',
+      example: '2 mbar',
+      units: ['mbar', 'kPa', 'hPa'],
+      default: '2 mbar',
+      defaultReason: 'common practice, no source',
+    }),
+    flowUncertainty: quantityWithDefault(fraction, {
+      symbol: 'u_Q',
+      label: 'Uncertainty of the flow',
+      min: '0 %',
+      max: '50 %',
+      example: '5 %',
+      default: '5 %',
+      defaultReason: 'air-mass signal in good order; by engine speed and displacement rather 10 %',
+    }),
+    ...geometryInputs,
+    ...wallInputs,
+    ambientPressure: quantityWithDefault(absolutePressure, {
+      symbol: 'p_a',
+      label: 'Ambient pressure',
+      min: '40 kPa',
+      max: '120 kPa',
+      example: '101.3 kPa',
+      units: ['hPa', 'kPa', 'mbar'],
+      default: '101.325 kPa',
+      defaultReason: 'sea level; it only enters the small parts that depend on density',
+    }),
+    lowBand: band('r_1', 'Suspiciously low below this multiple of clean', '0.3'),
+    cleanBand: band('r_2', 'Clean up to this multiple', '2.5'),
+    inServiceBand: band('r_3', 'In service up to this multiple', '5'),
+    loadedBand: band('r_4', 'Loaded up to this multiple, blocked above', '10'),
+    blockedDrop: quantityWithDefault(differentialPressure, {
+      symbol: '\\Delta p_b',
+      label: 'Blocked at any flow from this drop on',
+      min: '10 mbar',
+      max: '1500 mbar',
+      example: '200 mbar',
+      units: ['mbar', 'kPa', 'psi'],
+      default: '200 mbar',
+      defaultReason: 'back-pressure ceiling for engines of 50 to 500 kW, secondary source',
+    }),
+  }),
+  example: { filterDiameter: '144 mm', cellDensity: '200 cpsi', wallThickness: '14 mil', filterLength: '152 mm' },
+  intermediates: {
+    readingsJudged: tableOutput({
+      label: 'Readings',
+      columns: {
+        state: textOutput({ label: 'Engine state' }),
+        pressureDrop: drop('\\Delta p', 'Drop less zero'),
+        cleanDrop: drop('\\Delta p_c', 'Clean filter at this flow'),
+        cleanRatio: quantityOutput(ratio, { symbol: 'r', label: 'Multiple of clean', digits: 3 }),
+        resistance: quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
+        dropAtReference: drop('\\Delta p_{ref}', 'Drop at 200 m³/h and 200 °C'),
+        verdict: choiceOutput({ label: 'This reading', options: verdicts }),
+      },
+    }),
+    growth: optional(quantityOutput(ratio, { symbol: 'n', label: 'Growth exponent of the drop with flow', digits: 2 })),
+  },
+  outputs: {
+    decidingReading: textOutput({ label: 'Reading that decides' }),
+    cleanDrop: drop('\\Delta p_c', 'Clean filter at the deciding flow'),
+    cleanRatio: quantityOutput(ratio, { symbol: 'r', label: 'Multiple of the clean filter', digits: 3 }),
+    resistance: quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
+    why: textOutput({ label: 'Why' }),
+    verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
+  },
+  constants: {
+    ...filterConstants,
+    referenceFlow: constant(volumeFlow, 200 / 3600, { symbol: 'Q_{ref}', label: 'Reference flow 200 m³/h', source: 'readingBands' }),
+    referenceGasTemperature: constant(temperature, 473.15, {
+      symbol: 'T_r',
+      label: 'Reference temperature 200 °C',
+      source: 'readingBands',
+    }),
+  },
+  steps: [
+    {
+      gives: 'readingsJudged',
+      tex: 'R = \\frac{\\Delta p}{\\mu(T)\\,Q},\\quad \\Delta p_{ref} = \\Delta p\\,\\frac{\\mu_{ref}\\,Q_{ref}}{\\mu\\,Q}',
+      text: 'Each reading less the zero reading, against the closed form of the clean filter at its own flow and temperature.',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 8',
+    },
+    { gives: 'decidingReading', text: 'The reading with the highest flow that can tell: [[decidingReading]].', source: 'readingBands' },
+    { gives: 'cleanDrop', text: 'Closed form for the clean filter: [[cleanDrop]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
+    { gives: 'cleanRatio', text: 'Measured drop over clean drop: [[cleanRatio]].' },
+    {
+      gives: 'verdict',
+      text: 'Bands: low below [[lowBand]], clean up to [[cleanBand]], in service up to [[inServiceBand]], loaded up to [[loadedBand]].',
+      source: 'readingBands',
+    },
+  ],
+  assumptions: [
+    {
+      code: 'linear_in_flow',
+      text: 'A loaded filter is laminar: its drop goes with viscosity times flow, not with engine speed or flow squared.',
+    },
+    { code: 'steady_reading', text: 'Each reading is an average over at least 20 s of steady running.' },
+  ],
+  limits: [
+    {
+      code: 'bands_are_practice',
+      text: 'The bands are trade practice, not limits of a maker; a coated or ash-laden filter reads higher when clean.',
+    },
+    {
+      code: 'soot_or_ash',
+      text: 'A high drop does not tell soot from ash: only a verified regeneration, weighing or a rod in the channels does.',
+    },
+    { code: 'idle', text: 'At idle the clean filter is within the zero error of most sensors: idle alone decides nothing.' },
+  ],
+  cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],
+  sources: {
+    konstandopoulos2000: sharedSources.konstandopoulos2000,
+    konstandopoulos2008: sharedSources.konstandopoulos2008,
+    cfr1065: sharedSources.cfr1065,
+    siBrochure: sharedSources.siBrochure,
+    readingBands,
+    backPressureCeiling,
+  },
+  compute(input, { constants, warn }) {
+    const geometry = resolveGeometry(input);
+    if (isRefusal(geometry)) return geometry;
+    const bands = {
+      low: input.lowBand,
+      clean: input.cleanBand,
+      inService: input.inServiceBand,
+      loaded: input.loadedBand,
+      blockedDrop: input.blockedDrop,
+    };
+    const referenceViscosity = sutherlandViscosity(constants.referenceGasTemperature, constants);
+    const rows = input.readings.map((entry) => {
+      const pressureDrop = entry.pressureDrop - input.zeroReading;
+      const viscosity = sutherlandViscosity(entry.gasTemperature, constants);
+      const density = gasDensity(
+        { temperature: entry.gasTemperature, pressure: input.ambientPressure, molarMass: constants.airMolarMass },
+        constants.gasConstant,
+      );
+      const flow = { volumeFlow: entry.exhaustVolumeFlow, viscosity, density };
+      const cleanDrop = totalDrop(cleanDropParts(geometry.channels, flow, input));
+      const uncertainty = Math.hypot(input.zeroUncertainty, input.flowUncertainty * pressureDrop);
+      const viscousFlow = viscosity * entry.exhaustVolumeFlow;
+      return {
+        state: entry.state,
+        pressureDrop,
+        cleanDrop,
+        cleanRatio: pressureDrop / cleanDrop,
+        resistance: pressureDrop / viscousFlow,
+        dropAtReference: (pressureDrop * referenceViscosity * constants.referenceFlow) / viscousFlow,
+        verdict: conditionOfReading({ pressureDrop, uncertainty, cleanDrop }, bands),
+        viscousFlow,
+        uncertainty,
+      };
+    });
+    const byFlow = [...rows].sort((a, b) => b.viscousFlow - a.viscousFlow);
+    const top = byFlow[0];
+    if (top === undefined) return noSolution('there is no reading');
+    const deciding = byFlow.find((row) => row.verdict !== 'unclear') ?? top;
+    // A drop within its error says nothing of how the drop grows.
+    const lowest = byFlow.findLast((row) => row.pressureDrop > 2 * row.uncertainty) ?? top;
+    const growth = growthExponent(lowest, top);
+    if (growth !== undefined && growth > 2.1) {
+      warn(
+        'steeper_than_flow',
+        `The drop grows with flow to the power ${growth.toFixed(1)}; a filter does so with 1, a pipe with 2. Check the zero reading and read idle again; the reading at the higher flow counts.`,
+      );
+    }
+    const judged = rows.filter((row) => row.verdict !== 'unclear');
+    if (judged.length === 0) {
+      warn('no_reading_tells', 'No reading is large enough against the sensor zero: read again at 2500 rpm or more.');
+    } else if (judged.some((row) => row.verdict === 'reversed') && judged.some((row) => row.verdict !== 'reversed')) {
+      warn('signs_disagree', 'Readings of both signs: check hoses and sensor before judging the filter.');
+    }
+    const multiple = deciding.cleanRatio.toPrecision(2);
+    return {
+      readingsJudged: rows.map(({ viscousFlow: _flow, uncertainty: _spread, ...row }) => row),
+      growth,
+      decidingReading: deciding.state,
+      cleanDrop: deciding.cleanDrop,
+      cleanRatio: deciding.cleanRatio,
+      resistance: deciding.resistance,
+      why:
+        deciding.verdict === 'unclear'
+          ? 'The reading is as small as the error of the sensor zero.'
+          : `The drop is ${Number(multiple)} times that of the clean filter at the same flow and temperature.`,
+      verdict: deciding.verdict,
+    };
+  },
+  advise({ verdict }) {
+    switch (verdict) {
+      case 'blocked':
+        return [
+          { tone: 'do', text: 'Estimate the soot and check the permission for a regeneration before any heat.' },
+          { tone: 'do-not', text: 'Do not force a regeneration on this reading alone: above the soot limit it can melt the filter.' },
+        ];
+      case 'loaded':
+        return [{ tone: 'do', text: 'Find why it loads, then check the permission for a regeneration.' }];
+      case 'reversed':
+      case 'suspiciously-low':
+        return [
+          { tone: 'do', text: 'Check hoses, joints and the sensor with the engine off, then the tail pipe and outlet face for soot.' },
+          { tone: 'do-not', text: 'Do not reset anything on this reading.' },
+        ];
+      case 'unclear':
+        return [{ tone: 'do', text: 'Read again at 2500 rpm or more, warm, 60 s steady.' }];
+      default:
+        return [{ tone: 'note', text: 'If faults came back with a filter like this, look at sensors, hoses and the rest of the exhaust.' }];
+    }
+  },
+});

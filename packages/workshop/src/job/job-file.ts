@@ -1,0 +1,41 @@
+import * as z from 'zod';
+
+const words = z.string().max(2000);
+const short = z.string().max(200);
+/** Inputs that are handed to a calculation, which checks them itself and names what is wrong. */
+const inputs = z.record(short, z.unknown());
+
+/**
+ * One job: what came in, what was measured, what is planned. Quantities are text with units. Sections that are inputs
+ * of a calculation carry that calculation's input names.
+ */
+export const jobFile = z.strictObject({
+  format: z.literal('wallflow-job/1'),
+  title: short,
+  reference: short.optional(),
+  date: z.iso.date(),
+  vehicle: z.strictObject({ description: short, odometer: short.optional() }),
+  technician: short.optional(),
+  complaint: words,
+  history: z.array(words).max(50).optional(),
+  faultCodes: z.strictObject({ before: z.array(short).max(100).optional(), after: z.array(short).max(100).optional() }).optional(),
+  ambient: z.strictObject({ pressure: short, temperature: short.optional() }),
+  /** Inputs of `exhaust-mass-flow` that the log does not give. */
+  engine: inputs,
+  /** Geometry and material: inputs of `filter-condition` and `soot-mass-from-pressure-drop`. */
+  filter: inputs,
+  sensor: z.strictObject({ zeroUncertainty: short.optional(), flowUncertainty: short.optional() }).optional(),
+  logs: z.strictObject({ before: short, after: short.optional() }),
+  /** Inputs of `regeneration-permission` known before and after the work. */
+  permission: z.strictObject({ before: inputs, after: inputs.optional() }),
+  /** Inputs of `cleaning-volumes`. */
+  cleaning: inputs.optional(),
+  /** Inputs of reductant calculations, by calculation. */
+  reductant: z.record(short, inputs).optional(),
+  rootCause: words.optional(),
+  resets: z.array(words).max(50).optional(),
+  advice: z.array(words).max(50).optional(),
+  nextCheck: words.optional(),
+});
+
+export type JobFile = z.infer<typeof jobFile>;

@@ -1,0 +1,154 @@
+import type { Issue } from '@wallflow/calculation';
+import type * as z from 'zod';
+import { type Attempt, evaluate, inputsFor, isCalculation, numberOf, si, succeeded, unknownInputs } from './evaluation.js';
+import { type JobFile, jobFile } from './job-file.js';
+import type { JobIssue } from './job-issue.js';
+import { dropOf, type MeasuredSide, measureSide } from './measured-side.js';
+import { readLog } from './read-log.js';
+
+/** Everything a job sheet can say, as data. */
+export interface JobResult {
+  readonly job: JobFile;
+  readonly before: MeasuredSide;
+  readonly after?: MeasuredSide;
+  readonly permissionBefore: Attempt;
+  readonly permissionAfter?: Attempt;
+  readonly cleaning?: Attempt;
+  readonly comparison?: Attempt;
+  readonly reductant: readonly Attempt[];
+}
+
+export type JobOutcome = { readonly ok: true; readonly result: JobResult } | { readonly ok: false; readonly issues: readonly JobIssue[] };
+
+/** Gives the text of a file that the job names, or undefined when there is none. */
+export type ReadFile = (name: string) => string | undefined;
+
+function structureIssues(raw: unknown, error: z.ZodError): JobIssue[] {
+  return error.issues.map((found): JobIssue => {
+    const path = found.path.map((part) => (typeof part === 'symbol' ? String(part) : part));
+    const value = path.reduce<unknown>(
+      (at, key) => (typeof at === 'object' && at !== null ? (at as Record<string | number, unknown>)[key] : undefined),
+      raw,
+    );
+    const issue: Issue =
+      found.code === 'unrecognized_keys'
+        ? { code: 'unknown_input', path: [...path, found.keys[0] ?? ''], given: undefined, candidates: [] }
+        : value === undefined
+          ? { code: 'missing_input', path }
+          : { code: 'wrong_type', path, given: value, expected: found.message };
+    return { code: 'input', where: 'job file', issue };
+  });
+}
+
+const readers = {
+  engine: ['exhaust-mass-flow'],
+  filter: ['filter-condition', 'soot-mass-from-pressure-drop', 'regeneration-permission', 'cleaning-volumes'],
+} as const;
+
+function strayInputs(job: JobFile): JobIssue[] {
+  return Object.entries(readers).flatMap(([section, ids]) =>
+    unknownInputs(job[section as keyof typeof readers], ids).map((key): JobIssue => {
+      const issue: Issue = { code: 'unknown_input', path: [key], given: job[section as keyof typeof readers][key], candidates: [] };
+      return { code: 'input', where: section, issue };
+    }),
+  );
+}
+
+/** Share of the soot estimate that stands for its uncertainty: the product of cake permeability and density is known within a third. */
+const sootUncertaintyShare = 1 / 3;
+
+function permissionOf(side: MeasuredSide, known: Readonly<Record<string, unknown>>, job: JobFile): Attempt {
+  const soot = succeeded(side.soot) ? numberOf(side.soot, 'sootLoad') : undefined;
+  const coolant = side.deciding.steady.mean.coolantTemperature;
+  return evaluate('regeneration-permission', {
+    ...inputsFor('regeneration-permission', job.filter),
+    ...(soot === undefined
+      ? {}
+      : { sootLoad: si(soot, 'kg/m3'), sootLoadUncertainty: si(Math.max(1, soot * sootUncertaintyShare), 'kg/m3') }),
+    ...(side.zero?.mean.pressureDrop === undefined ? {} : { pressureSensorZero: si(side.zero.mean.pressureDrop, 'Pa') }),
+    ...(coolant === undefined ? {} : { coolantTemperature: si(coolant, 'K') }),
+    ...known,
+  });
+}
+
+function comparisonOf(before: MeasuredSide, after: MeasuredSide, job: JobFile): Attempt {
+  const side = (measured: MeasuredSide) => ({
+    drop: si(dropOf(measured.deciding, measured.zero), 'Pa'),
+    flow: si(numberOf(measured.deciding.volumeFlow, 'exhaustVolumeFlow'), 'm3/s'),
+    temperature: si(measured.deciding.steady.mean.gasTemperature ?? 0, 'K'),
+  });
+  const [first, second] = [side(before), side(after)];
+  return evaluate('before-after', {
+    dropBefore: first.drop,
+    flowBefore: first.flow,
+    temperatureBefore: first.temperature,
+    dropAfter: second.drop,
+    flowAfter: second.flow,
+    temperatureAfter: second.temperature,
+    ...(job.sensor?.zeroUncertainty === undefined ? {} : { dropUncertainty: job.sensor.zeroUncertainty }),
+    ...(job.sensor?.flowUncertainty === undefined ? {} : { flowUncertainty: job.sensor.flowUncertainty }),
+  });
+}
+
+function readSide(name: string, job: JobFile, readFile: ReadFile): ReturnType<typeof measureSide> {
+  const text = readFile(name);
+  if (text === undefined)
+    return { ok: false, issues: [{ code: 'log_unreadable', where: name, detail: 'there is no such file beside the job' }] };
+  const log = readLog(text, name);
+  return log.ok ? measureSide(name, log.log.rows, job) : log;
+}
+
+/** Issues of sections that a user wrote by hand: those are mistakes to mend, not missing results. */
+function sectionIssues(where: string, attempt: Attempt | undefined): JobIssue[] {
+  if (attempt === undefined || succeeded(attempt)) return [];
+  return attempt.issues.filter((issue) => issue.code !== 'no_solution').map((issue) => ({ code: 'input', where, issue }));
+}
+
+/** Run a whole job from its parsed JSON. Never throws on data. */
+export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
+  const parsed = jobFile.safeParse(raw);
+  if (!parsed.success) return { ok: false, issues: structureIssues(raw, parsed.error) };
+  const job = parsed.data;
+  const stray = strayInputs(job);
+  if (stray.length > 0) return { ok: false, issues: stray };
+  const before = readSide(job.logs.before, job, readFile);
+  const after = job.logs.after === undefined ? undefined : readSide(job.logs.after, job, readFile);
+  if (!before.ok || after?.ok === false) {
+    return { ok: false, issues: [...(before.ok ? [] : before.issues), ...(after?.ok === false ? after.issues : [])] };
+  }
+  const permissionBefore = permissionOf(before.side, job.permission.before, job);
+  const permissionAfter = after === undefined ? undefined : permissionOf(after.side, job.permission.after ?? {}, job);
+  const cleaning =
+    job.cleaning === undefined
+      ? undefined
+      : evaluate('cleaning-volumes', { ...inputsFor('cleaning-volumes', job.filter), ...job.cleaning });
+  const comparison = after === undefined ? undefined : comparisonOf(before.side, after.side, job);
+  const reductant = Object.entries(job.reductant ?? {}).map(
+    ([id, input]) => [id, isCalculation(id) ? evaluate(id, input) : undefined] as const,
+  );
+  const issues = [
+    ...sectionIssues('permission.before', permissionBefore),
+    ...sectionIssues('permission.after', permissionAfter),
+    ...sectionIssues('cleaning', cleaning),
+    ...sectionIssues('logs', comparison),
+    ...reductant.flatMap(([id, attempt]) =>
+      attempt === undefined
+        ? [{ code: 'input' as const, where: 'reductant', issue: { code: 'unknown_input' as const, path: [id], given: id, candidates: [] } }]
+        : sectionIssues(`reductant.${id}`, attempt),
+    ),
+  ];
+  if (issues.length > 0) return { ok: false, issues };
+  return {
+    ok: true,
+    result: {
+      job,
+      before: before.side,
+      permissionBefore,
+      ...(after === undefined ? {} : { after: after.side }),
+      ...(permissionAfter === undefined ? {} : { permissionAfter }),
+      ...(cleaning === undefined ? {} : { cleaning }),
+      ...(comparison === undefined ? {} : { comparison }),
+      reductant: reductant.flatMap(([, attempt]) => (attempt === undefined ? [] : [attempt])),
+    },
+  };
+}

@@ -1,0 +1,56 @@
+import { citation } from '@wallflow/calculation';
+import { type Attempt, type Evaluation, succeeded } from '../job/evaluation.js';
+import type { JobResult } from '../job/run-job.js';
+import type { Block } from './blocks.js';
+
+function evaluations(result: JobResult): readonly Evaluation[] {
+  const sides = [result.before, ...(result.after === undefined ? [] : [result.after])];
+  const attempts: (Attempt | undefined)[] = [
+    ...sides.flatMap((side) => [side.deciding.massFlow, side.deciding.volumeFlow, side.condition, side.soot]),
+    result.permissionBefore,
+    result.permissionAfter,
+    result.cleaning,
+    result.comparison,
+    ...result.reductant,
+  ];
+  return attempts.filter(succeeded);
+}
+
+function unique(texts: readonly string[]): string[] {
+  return [...new Set(texts)];
+}
+
+/** Cautions of every calculation used. They stand near the top: the sheet is read beside the vehicle. */
+export function cautionBlocks(result: JobResult): Block[] {
+  const items = unique(evaluations(result).flatMap(({ calculation }) => calculation.spec.cautions.map((caution) => caution.text)));
+  return [
+    { type: 'heading', text: 'Cautions' },
+    { type: 'list', items, tone: 'caution' },
+  ];
+}
+
+/** Warnings, assumptions, methods and sources: what the figures rest on. */
+export function evidenceBlocks(result: JobResult): Block[] {
+  const used = evaluations(result);
+  const warnings = unique(used.flatMap((evaluation) => evaluation.result.warnings.map((warning) => warning.text)));
+  const assumptions = unique(
+    used.flatMap((evaluation) => evaluation.result.assumptions.filter((note) => note.code === 'default_assumed').map((note) => note.text)),
+  );
+  const methods = unique(
+    used.map(({ calculation, result: { method } }) => `${calculation.title}: ${method} (${calculation.id} ${calculation.version})`),
+  );
+  const sources = unique(used.flatMap(({ calculation }) => Object.values(calculation.spec.sources).map(citation)));
+  const section = (text: string, items: readonly string[]): Block[] =>
+    items.length === 0
+      ? []
+      : [
+          { type: 'heading', text },
+          { type: 'list', items },
+        ];
+  return [
+    ...section('What to keep in mind', warnings),
+    ...section('Taken for granted because it was not given', assumptions),
+    ...section('Methods', methods),
+    ...section('Sources', sources),
+  ];
+}

@@ -1,0 +1,75 @@
+import type { JobResult } from '../job/run-job.js';
+import type { Block, Sheet } from './blocks.js';
+import { cautionBlocks, evidenceBlocks } from './evidence.js';
+import { readingsPlot, readingsTable } from './readings.js';
+import { cleaningBlocks, comparisonBlocks, permissionBlocks, reductantBlocks, sootBlocks, verdicts } from './sections.js';
+
+function words(heading: string, text: string | undefined): Block[] {
+  return text === undefined
+    ? []
+    : [
+        { type: 'heading', text: heading },
+        { type: 'paragraph', text },
+      ];
+}
+
+function lines(heading: string, items: readonly string[] | undefined): Block[] {
+  return items === undefined || items.length === 0
+    ? []
+    : [
+        { type: 'heading', text: heading },
+        { type: 'list', items },
+      ];
+}
+
+function facts({ job }: JobResult): Block {
+  const codes = (list: readonly string[] | undefined) => (list === undefined ? 'not read' : list.length === 0 ? 'none' : list.join('; '));
+  const rows: (readonly [string, string | undefined])[] = [
+    ['Vehicle', job.vehicle.description],
+    ['Odometer', job.vehicle.odometer],
+    ['Date', job.date],
+    ['Reference', job.reference],
+    ['Technician', job.technician],
+    ['Ambient pressure', job.ambient.pressure],
+    ['Ambient temperature', job.ambient.temperature],
+    ['Fault codes before', codes(job.faultCodes?.before)],
+    ['Fault codes after', codes(job.faultCodes?.after)],
+  ];
+  return { type: 'facts', rows: rows.filter((row): row is readonly [string, string] => row[1] !== undefined) };
+}
+
+function leftOut({ before, after }: JobResult): Block[] {
+  const items = [...before.leftOut.map((text) => `before: ${text}`), ...(after?.leftOut ?? []).map((text) => `after: ${text}`)];
+  return items.length === 0 ? [] : [{ type: 'paragraph', text: `Left out: ${items.join('; ')}.` }];
+}
+
+/** The one sheet that a customer can read and a colleague can check. */
+export function jobSheet(result: JobResult): Sheet {
+  const { job } = result;
+  return {
+    title: job.title,
+    blocks: [
+      verdicts(result),
+      facts(result),
+      ...words('Complaint', job.complaint),
+      ...lines('History', job.history),
+      ...words('Cause found', job.rootCause),
+      ...cautionBlocks(result),
+      { type: 'heading', text: 'What was measured' },
+      readingsTable(result),
+      ...leftOut(result),
+      ...readingsPlot(result),
+      ...comparisonBlocks(result),
+      ...sootBlocks(result),
+      ...permissionBlocks('before the work', result.permissionBefore),
+      ...cleaningBlocks(result),
+      ...permissionBlocks('after the work', result.permissionAfter),
+      ...reductantBlocks(result),
+      ...lines('Reset or relearned, and why', job.resets),
+      ...lines('Advice', job.advice),
+      ...words('Next check', job.nextCheck),
+      ...evidenceBlocks(result),
+      { type: 'paragraph', text: 'The emission control of this vehicle is fitted and was not altered. Signature: ____________________' },
+    ],
+  };
+}

@@ -1,0 +1,156 @@
+import { issueText, type Outputs } from '@wallflow/calculation';
+import { type Attempt, type Evaluation, numberOf, succeeded, wordOf } from '../job/evaluation.js';
+import type { JobResult } from '../job/run-job.js';
+import type { Block, Tone, VerdictLine } from './blocks.js';
+import { shown } from './shown.js';
+
+const conditionTone: Readonly<Record<string, Tone>> = {
+  clean: 'good',
+  'in-service': 'good',
+  blocked: 'bad',
+  loaded: 'bad',
+  reversed: 'bad',
+  'suspiciously-low': 'bad',
+};
+const changeTone: Readonly<Record<string, Tone>> = { cleaned: 'good', improved: 'open', unchanged: 'bad', worse: 'bad' };
+const permissionTone: Readonly<Record<string, Tone>> = { permitted: 'good', refused: 'bad' };
+
+function nextStep(attempt: Attempt | undefined): string {
+  return succeeded(attempt) ? `. ${shown(attempt, 'next')}` : '';
+}
+
+function verdictLine(question: string, attempt: Attempt | undefined, tones: Readonly<Record<string, Tone>>, more = ''): VerdictLine[] {
+  if (attempt === undefined) return [];
+  if (!succeeded(attempt)) return [{ question, answer: `not known: ${attempt.issues.map(issueText).join(' ')}`, tone: 'open' }];
+  return [{ question, answer: `${shown(attempt, 'verdict')}${more}`, tone: tones[wordOf(attempt, 'verdict')] ?? 'open' }];
+}
+
+/** The answers first: a customer reads no further. */
+export function verdicts(result: JobResult): Block {
+  const { comparison } = result;
+  const fall = succeeded(comparison)
+    ? ` (${shown(comparison, 'improvement')} less resistance, ± ${shown(comparison, 'improvementUncertainty')})`
+    : '';
+  return {
+    type: 'verdicts',
+    lines: [
+      ...verdictLine('Filter before', result.before.condition, conditionTone),
+      ...verdictLine('Burn it off before cleaning', result.permissionBefore, permissionTone, nextStep(result.permissionBefore)),
+      ...verdictLine('Filter after', result.after?.condition, conditionTone),
+      ...verdictLine('Result of the work', comparison, changeTone, fall),
+      ...verdictLine('Forced regeneration now', result.permissionAfter, permissionTone, nextStep(result.permissionAfter)),
+    ],
+  };
+}
+
+/** What flow and temperature did to the reading, in words. */
+export function comparisonBlocks({ comparison }: JobResult): Block[] {
+  if (comparison === undefined) return [];
+  const heading: Block = { type: 'heading', text: 'Before and after at comparable flow' };
+  if (!succeeded(comparison)) return [heading, { type: 'paragraph', text: comparison.issues.map(issueText).join(' ') }];
+  const flow = numberOf(comparison, 'flowEffect');
+  const heat = numberOf(comparison, 'temperatureEffect');
+  const percent = (factor: number) => `${Math.abs((factor - 1) * 100).toFixed(0)} % ${factor >= 1 ? 'more' : 'less'}`;
+  return [
+    heading,
+    {
+      type: 'paragraph',
+      text:
+        `The raw reading fell by ${shown(comparison, 'rawReduction')}. That alone proves nothing: the second reading was taken with ${percent(flow)} volume flow ` +
+        `and gas of ${percent(heat)} viscosity, because it was ${heat >= 1 ? 'hotter' : 'cooler'}. ` +
+        `The filter as it was would have read ${shown(comparison, 'unchangedDrop')} under the later conditions. ` +
+        `Free of flow and temperature the resistance fell by ${shown(comparison, 'improvement')} ± ${shown(comparison, 'improvementUncertainty')} (standard uncertainty).`,
+    },
+    {
+      type: 'facts',
+      rows: [
+        ['Flow resistance before', shown(comparison, 'resistanceBefore')],
+        ['Flow resistance after', shown(comparison, 'resistanceAfter')],
+      ],
+    },
+  ];
+}
+
+function sootText(attempt: Attempt): string {
+  if (!succeeded(attempt)) return `not estimated: ${attempt.issues.map(issueText).join(' ')}`;
+  return `${shown(attempt, 'sootMass')} (${shown(attempt, 'sootLoad')}), by pressure drop, good to about a third`;
+}
+
+export function sootBlocks({ before, after }: JobResult): Block[] {
+  const rows: (readonly [string, string])[] = [['Soot before', sootText(before.soot)]];
+  if (after !== undefined) rows.push(['Soot after', sootText(after.soot)]);
+  return [
+    { type: 'heading', text: 'How much is in it' },
+    { type: 'facts', rows },
+  ];
+}
+
+interface ConditionRow {
+  readonly condition: string;
+  readonly result: string;
+  readonly measured?: string;
+  readonly limit: string;
+  readonly reason: string;
+  readonly basis: string;
+}
+
+function conditionRows(evaluation: Evaluation): readonly ConditionRow[] {
+  return (evaluation.result.outputs as Readonly<Record<string, unknown>>).conditions as readonly ConditionRow[];
+}
+
+export function permissionBlocks(when: string, attempt: Attempt | undefined): Block[] {
+  if (attempt === undefined) return [];
+  const heading: Block = { type: 'heading', text: `Permission for a forced regeneration, ${when}` };
+  if (!succeeded(attempt)) return [heading, { type: 'paragraph', text: attempt.issues.map(issueText).join(' ') }];
+  const rows = conditionRows(attempt);
+  const refusing = rows.filter((entry) => entry.result === 'refuse');
+  const unknown = rows.filter((entry) => entry.result === 'unknown');
+  const table: Block = {
+    type: 'table',
+    caption: 'Conditions that refuse',
+    head: ['condition', 'found', 'limit', 'why', 'basis'],
+    rows: refusing.map((entry) => [entry.condition, entry.measured ?? '', entry.limit, entry.reason, entry.basis]),
+  };
+  const open: Block = {
+    type: 'paragraph',
+    text: `Not known, and therefore not passed: ${unknown.map((entry) => entry.condition).join('; ')}.`,
+  };
+  const counts = `${shown(attempt, 'passed')} conditions pass, ${shown(attempt, 'refusals')} refuse, ${shown(attempt, 'unknowns')} are not known`;
+  return [
+    heading,
+    { type: 'paragraph', text: `${shown(attempt, 'verdict')}: ${counts}. Next: ${shown(attempt, 'next')}` },
+    ...(refusing.length === 0 ? [] : [table]),
+    ...(unknown.length === 0 ? [] : [open]),
+  ];
+}
+
+function outputFacts(evaluation: Evaluation): Block {
+  const fields: Outputs = evaluation.calculation.spec.outputs;
+  const rows = Object.entries(fields)
+    .filter(([key, field]) => field.type !== 'table' && (evaluation.result.outputs as Readonly<Record<string, unknown>>)[key] !== undefined)
+    .map(([key, field]) => [field.label, shown(evaluation, key)] as const);
+  return { type: 'facts', rows };
+}
+
+export function cleaningBlocks({ cleaning, job }: JobResult): Block[] {
+  if (!succeeded(cleaning)) return [];
+  const ratio = String(job.cleaning?.dilutionRatio ?? '');
+  return [
+    { type: 'heading', text: 'Cleaning mix' },
+    {
+      type: 'facts',
+      rows: [
+        ['Mix', `${ratio} by parts, that is ${shown(cleaning, 'concentrateShare')} concentrate`],
+        ['Per pass', shown(cleaning, 'volumePerPass')],
+        ['Concentrate', shown(cleaning, 'concentrateVolume')],
+        ['Demineralised water, with rinse', shown(cleaning, 'demineralisedWater')],
+      ],
+    },
+  ];
+}
+
+export function reductantBlocks({ reductant }: JobResult): Block[] {
+  const done = reductant.filter(succeeded);
+  if (done.length === 0) return [];
+  return [{ type: 'heading', text: 'Reductant side' }, ...done.map(outputFacts)];
+}

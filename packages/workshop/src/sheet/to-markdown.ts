@@ -1,0 +1,36 @@
+import type { Block, Sheet, Tone } from './blocks.js';
+
+const marks: Readonly<Record<Tone, string>> = { good: '✔', bad: '✘', open: '?' };
+
+function escaped(text: string): string {
+  return text.replace(/[\\`*_{}[\]<>|#]/g, '\\$&').replace(/\s*\n\s*/g, ' ');
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]) => `| ${cells.map(escaped).join(' | ')} |`;
+  return [line(head), `|${head.map(() => ' --- |').join('')}`, ...rows.map(line)].join('\n');
+}
+
+function render(block: Block): string {
+  switch (block.type) {
+    case 'heading':
+      return `## ${escaped(block.text)}`;
+    case 'paragraph':
+      return escaped(block.text);
+    case 'facts':
+      return block.rows.map(([name, value]) => `- **${escaped(name)}:** ${escaped(value)}`).join('\n');
+    case 'verdicts':
+      return block.lines.map(({ question, answer, tone }) => `- ${marks[tone]} **${escaped(question)}** ${escaped(answer)}`).join('\n');
+    case 'table':
+      return `${escaped(block.caption)}:\n\n${table(block.head, block.rows)}`;
+    case 'list':
+      return block.items.map((item) => `- ${block.tone === 'caution' ? '**!** ' : ''}${escaped(item)}`).join('\n');
+    case 'plot':
+      return `**${escaped(block.title)}.** ${escaped(block.description)}`;
+  }
+}
+
+/** The sheet for a ticket or a wiki. */
+export function sheetAsMarkdown(sheet: Sheet): string {
+  return `# ${escaped(sheet.title)}\n\n${sheet.blocks.map(render).join('\n\n')}\n`;
+}
