@@ -36,7 +36,8 @@ function pnpmCommand() {
  */
 export function pnpm(args, options) {
   const [command = 'pnpm', ...first] = pnpmCommand();
-  return run(command, [...first, ...args], options);
+  // `npm test --silent` would make npm and pnpm below it silent as well, and their failures unexplained.
+  return run(command, [...first, ...args], { ...options, env: { ...options?.env, npm_config_loglevel: undefined } });
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
