@@ -1,3 +1,22 @@
+export { absoluteFromGauge, gaugeFromAbsolute } from './absolute-pressure/kernel.js';
+export {
+  carbonMassFraction,
+  dieselFuel,
+  type FuelFormula,
+  fuelMassPerCarbon,
+  oxygenDemand,
+  stoichiometricAirFuelRatio,
+  stoichiometricAirFuelRatioRegulation49,
+} from './air-fuel-ratio/kernel.js';
+export {
+  airPerCarbon,
+  dryBasis,
+  type ExhaustCompositionInput,
+  exhaustComposition,
+  exhaustMolesPerFuelMass,
+  exhaustPerCarbon,
+  waterPerDryAirOfHumidity,
+} from './composition/kernel.js';
 export { molarGasConstant, molarMassOfDryAir } from './constants.js';
 export { type GasDensityInput, gasDensity } from './density/kernel.js';
 export {
@@ -8,3 +27,48 @@ export {
   sutherlandAir,
   sutherlandViscosity,
 } from './dynamic-viscosity/kernel.js';
+export {
+  enthalpyReferenceTemperature,
+  heatCapacityRatio,
+  molarHeatCapacityOfMixture,
+  sensibleEnthalpyOfMixture,
+  specificEnthalpyOfMixture,
+  specificHeatCapacityOfMixture,
+} from './heat-capacity/kernel.js';
+export { type NasaPolynomial, nasaEnthalpy, nasaHeatCapacity, nasaPolynomials } from './heat-capacity/nasa.js';
+export { dewPointHardy, humidityRatio, molarMassOfMoistAir, vapourPressureBuck, vapourPressureGoff } from './humidity/kernel.js';
+export { type LambdaFromGasInput, lambdaFromCarbonDioxide, lambdaFromOxygen } from './lambda-from-gas/kernel.js';
+export { type MeanFreePathInput, meanFreePath } from './mean-free-path/kernel.js';
+export {
+  atomicMass,
+  dryAir,
+  type ExhaustSpecies,
+  exhaustSpecies,
+  moistAir,
+  molarMassOf,
+  molarMassOfMixture,
+  moleMean,
+  type PerSpecies,
+  perSpecies,
+} from './species.js';
+export {
+  type AtmosphereConstants,
+  geopotentialAltitude,
+  standardAltitude,
+  standardAtmosphere1976,
+  standardDensity,
+  standardPressure,
+  standardTemperature,
+} from './standard-atmosphere/kernel.js';
+export { airConductivityStandardAtmosphere, diluteAirConductivity } from './thermal-conductivity/kernel.js';
+export { conductivityOfMixture } from './thermal-conductivity/mixture.js';
+export {
+  diluteArgon,
+  diluteCarbonDioxideViscosity,
+  diluteNitrogen,
+  diluteOxygen,
+  diluteViscosities,
+  diluteWaterViscosity,
+} from './viscosity-of-mixture/dilute-gas.js';
+export { exhaustViscosity, type ViscosityModel, wilkeFactor, wilkeViscosity } from './viscosity-of-mixture/kernel.js';
+export { sutherlandRows, sutherlandViscosities } from './viscosity-of-mixture/sutherland-rows.js';

@@ -1,0 +1,90 @@
+import { defineCalculation, quantityOutput } from '@wallflow/calculation';
+import { massRatio, molarMass, moleFraction } from '@wallflow/units';
+import * as z from 'zod';
+import { cfr1065 } from '../../sources.js';
+import { stoichiometricAirFuelRatio } from '../air-fuel-ratio/kernel.js';
+import { fuelFields, humidityField, lambdaField } from '../fields.js';
+import { molarMassConstants } from '../molar-mass-constants.js';
+import { atomBalance } from '../sources.js';
+import { molarMassOfMixture, perSpecies } from '../species.js';
+import { dryBasis, exhaustComposition, waterPerDryAirOfHumidity } from './kernel.js';
+
+const share = (symbol: string, label: string) => quantityOutput(moleFraction, { symbol, label, digits: 4, units: ['%', 'ppm'] });
+
+export const exhaustCompositionCalculation = defineCalculation({
+  id: 'exhaust-composition',
+  version: '1.0.0',
+  subject: 'gas',
+  title: 'Composition of diesel exhaust',
+  purpose: 'What is in the exhaust at this lambda, wet as in the pipe and dry as after a cold analyser?',
+  usedBy: ['technician', 'developer', 'trainer'],
+  keywords: ['oxygen', 'carbon dioxide', 'water', 'molar mass', 'lambda'],
+  method: 'atom balance of complete combustion',
+  inputs: z.strictObject({ lambda: lambdaField, ...fuelFields, humidity: humidityField }),
+  intermediates: {
+    airFuelRatio: quantityOutput(massRatio, { symbol: 'L', label: 'Air-fuel ratio by mass, dry air', digits: 4, units: ['1'] }),
+  },
+  outputs: {
+    oxygen: share('x_{O_2}', 'Oxygen, wet'),
+    carbonDioxide: share('x_{CO_2}', 'Carbon dioxide, wet'),
+    water: share('x_{H_2O}', 'Water, wet'),
+    nitrogen: share('x_{N_2}', 'Nitrogen, wet'),
+    argon: share('x_{Ar}', 'Argon, wet'),
+    oxygenDry: share('x_{O_2,d}', 'Oxygen, dry'),
+    carbonDioxideDry: share('x_{CO_2,d}', 'Carbon dioxide, dry'),
+    molarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass of wet exhaust', digits: 6, units: ['g/mol'] }),
+  },
+  constants: molarMassConstants,
+  steps: [
+    {
+      gives: 'airFuelRatio',
+      tex: '[[airFuelRatio]] = [[lambda]]\\,L_{st}(\\alpha,\\beta)',
+      source: 'atomBalance',
+    },
+    {
+      gives: 'oxygen',
+      tex: '[[oxygen]] = \\frac{([[lambda]]-1)\\,s}{1+[[hydrogenToCarbon]]/2-s+[[lambda]]\\,s\\,(1+h)/0.209445},\\quad s = 1+\\alpha/4-\\beta/2,\\quad h = H\\,M_{air}/M_{H_2O}',
+      source: 'atomBalance',
+    },
+    { gives: 'carbonDioxide', text: 'Carbon dioxide: one mole per mole of carbon, and that of the air.', source: 'atomBalance' },
+    { gives: 'water', text: 'Water: half a mole per mole of hydrogen atoms, and the humidity of the air.', source: 'atomBalance' },
+    { gives: 'oxygenDry', tex: '[[oxygenDry]] = \\frac{[[oxygen]]}{1-[[water]]}' },
+    { gives: 'carbonDioxideDry', tex: '[[carbonDioxideDry]] = \\frac{[[carbonDioxide]]}{1-[[water]]}' },
+    {
+      gives: 'molarMass',
+      tex: '[[molarMass]] = [[nitrogenMolarMass]]\\,[[nitrogen]]+[[oxygenMolarMass]]\\,[[oxygen]]+[[carbonDioxideMolarMass]]\\,[[carbonDioxide]]+[[waterMolarMass]]\\,[[water]]+[[argonMolarMass]]\\,[[argon]]',
+      source: 'cfr1065',
+      locator: '1065.1005 Table 5',
+    },
+  ],
+  assumptions: [
+    {
+      code: 'complete_combustion',
+      text: 'All fuel is burnt to carbon dioxide and water; lean diesel exhaust is so within 0.1 % of its volume.',
+    },
+    {
+      code: 'dry_air_composition',
+      text: 'Dry air as in 40 CFR 1065: 78.084 % nitrogen, 20.9445 % oxygen, 0.934 % argon, 375 ppm carbon dioxide.',
+    },
+  ],
+  limits: [
+    { code: 'lean_only', text: 'For lambda of 1 and more. A rich purge also makes carbon monoxide and hydrogen.' },
+    { code: 'no_condensate', text: 'Water stays vapour: not in a cold exhaust, where it drips.' },
+  ],
+  cautions: [],
+  sources: { atomBalance, cfr1065 },
+  compute(input, { constants }) {
+    const wet = exhaustComposition({ lambda: input.lambda, fuel: input, waterPerDryAir: waterPerDryAirOfHumidity(input.humidity) });
+    const dry = dryBasis(wet);
+    return {
+      ...wet,
+      oxygenDry: dry.oxygen,
+      carbonDioxideDry: dry.carbonDioxide,
+      airFuelRatio: input.lambda * stoichiometricAirFuelRatio(input),
+      molarMass: molarMassOfMixture(
+        wet,
+        perSpecies((species) => constants[`${species}MolarMass`]),
+      ),
+    };
+  },
+});

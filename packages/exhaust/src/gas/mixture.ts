@@ -1,0 +1,23 @@
+import type { ComputeContext, Constants, Refusal } from '@wallflow/calculation';
+import { exhaustComposition, waterPerDryAirOfHumidity } from './composition/kernel.js';
+import { moistAir, type PerSpecies } from './species.js';
+
+export interface MixtureInput {
+  readonly gas: 'exhaust' | 'air';
+  readonly lambda?: number | undefined;
+  readonly hydrogenToCarbon: number;
+  readonly oxygenToCarbon: number;
+  readonly humidity: number;
+}
+
+/** Mole fractions of the gas that the inputs describe; exhaust needs a lambda. */
+export function mixtureOf(input: MixtureInput, context?: Pick<ComputeContext<Constants>, 'assume'>): PerSpecies | Refusal {
+  const waterPerDryAir = waterPerDryAirOfHumidity(input.humidity);
+  if (input.gas === 'air') return moistAir(waterPerDryAir);
+  if (input.lambda === undefined) return { refused: [{ code: 'missing_input', path: ['lambda'], example: '2' }] };
+  context?.assume(
+    'complete_combustion',
+    'All fuel is burnt to carbon dioxide and water; lean diesel exhaust is so within 0.1 % of its volume.',
+  );
+  return exhaustComposition({ lambda: input.lambda, fuel: input, waterPerDryAir });
+}
