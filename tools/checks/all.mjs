@@ -58,7 +58,11 @@ export const checks = [
     needs: ['install'],
     run: async () => fromCommand(await runInstalled('tsc', ['-p', 'tests/tsconfig.browser.json'])),
   },
-  { name: 'docs-types', needs: ['docs'], run: async () => fromCommand(await pnpm(['--filter', 'docs-site', 'run', 'typecheck'])) },
+  {
+    name: 'docs-types',
+    needs: ['docs'],
+    run: async () => fromCommand(await pnpm(['--filter', 'docs-site', '--fail-if-no-match', 'run', 'typecheck'])),
+  },
   { name: 'docs-pages', needs: ['docs'], run: builtPages },
   { name: 'browser', needs: ['docs', 'chromium'], run: browser },
   { name: 'docs-links', needs: ['install'], run: typedocLinks },

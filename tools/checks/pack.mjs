@@ -9,7 +9,7 @@ export async function pack() {
   const folder = join(root, 'out', 'packed');
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
-  const result = await pnpm(['--recursive', '--filter', './packages/*', 'pack', '--pack-destination', folder]);
+  const result = await pnpm(['--recursive', '--filter', './packages/*', '--fail-if-no-match', 'pack', '--pack-destination', folder]);
   const packed = await readdir(folder);
   return { ...fromCommand(result), note: `${packed.length} packages` };
 }

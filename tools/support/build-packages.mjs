@@ -17,7 +17,7 @@ function builtFiles() {
 
 /** Build all packages, each after those that it imports. */
 export function buildPackages() {
-  return pnpm(['--recursive', '--filter', './packages/*', 'run', 'build']);
+  return pnpm(['--recursive', '--filter', './packages/*', '--fail-if-no-match', 'run', 'build']);
 }
 
 /** Whether a package changed since it was built. */

@@ -3,7 +3,7 @@ import { isStale } from './freshness.mjs';
 
 /** Build the documentation site into `docs-site/build`. */
 export function buildSite() {
-  return pnpm(['--filter', 'docs-site', 'run', 'build']);
+  return pnpm(['--filter', 'docs-site', '--fail-if-no-match', 'run', 'build']);
 }
 
 /** Whether anything that the site shows changed since it was built. */
