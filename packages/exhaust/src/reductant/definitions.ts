@@ -1,12 +1,32 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { dosingFactorCheckCalculation } from './dosing-factor-check/definition.js';
 import { dosingTestCalculation } from './dosing-test/definition.js';
+import { dryWetCorrectionCalculation } from './dry-wet-correction/definition.js';
+import { effectiveRatioCalculation } from './effective-ratio/definition.js';
+import { noxConversionCalculation } from './nox-conversion/definition.js';
+import { noxHumidityCorrectionCalculation } from './nox-humidity-correction/definition.js';
 import { noxMassFlowCalculation } from './nox-mass-flow/definition.js';
+import { noxSplitCalculation } from './nox-split/definition.js';
 import { reductantConcentrationCalculation } from './reductant-concentration/definition.js';
 import { reductantDemandCalculation } from './reductant-demand/definition.js';
+import { reductantDilutionCalculation } from './reductant-dilution/definition.js';
+import { reductantRangeCalculation } from './reductant-range/definition.js';
+import { sampleComparisonCalculation } from './sample-comparison/definition.js';
+import { sensorCrossCheckCalculation } from './sensor-cross-check/definition.js';
 
 export const reductantCalculations: readonly AnyCalculation[] = [
   noxMassFlowCalculation,
+  dryWetCorrectionCalculation,
+  noxHumidityCorrectionCalculation,
+  noxSplitCalculation,
+  noxConversionCalculation,
+  sensorCrossCheckCalculation,
   reductantDemandCalculation,
-  reductantConcentrationCalculation,
+  effectiveRatioCalculation,
+  reductantRangeCalculation,
   dosingTestCalculation,
+  dosingFactorCheckCalculation,
+  reductantConcentrationCalculation,
+  sampleComparisonCalculation,
+  reductantDilutionCalculation,
 ];

@@ -51,3 +51,20 @@ export const ureaHydrolysis: Source = {
   doi: '10.1007/s40825-016-0042-2',
   mark: 'read',
 };
+
+export const cfr1066: Source = {
+  type: 'regulation',
+  by: 'US Environmental Protection Agency',
+  title: '40 CFR Part 1066, Vehicle-Testing Procedures',
+  locator: '1066.615, NOx intake-air humidity correction',
+  mark: 'from memory',
+};
+
+export const sensorCrossSensitivity: Source = {
+  type: 'paper',
+  title: 'Estimation with a non-linear model of the ammonia cross-sensitivity of a NOx sensor, Int. J. Engine Research',
+  year: 2022,
+  doi: '10.1177/14680874221140447',
+  mark: 'read',
+  note: 'Abstract: zirconia sensors respond to ammonia and read high. The factor of 0.5 to 1.0 is from memory.',
+};

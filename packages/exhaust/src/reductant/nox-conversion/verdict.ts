@@ -1,0 +1,26 @@
+export const conversionVerdicts = {
+  converting: 'converts as it should',
+  poor: 'converts too little',
+  slip: 'converts, but ammonia slips and is read as NOx',
+  'cannot-tell': 'cannot tell: too little conversion and ammonia slip read the same',
+  'too-cold': 'too cold to judge',
+  contradiction: 'more NOx behind the catalyst than before it: check sensors, order and units first',
+} as const;
+
+export type ConversionVerdict = keyof typeof conversionVerdicts;
+
+export interface ConversionVerdictInput {
+  readonly apparent: number;
+  /** Conversion with the ammonia taken out, where that is known. */
+  readonly corrected: number | undefined;
+  readonly wanted: number;
+  readonly tooCold: boolean;
+}
+
+export function conversionVerdict({ apparent, corrected, wanted, tooCold }: ConversionVerdictInput): ConversionVerdict {
+  if (apparent < 0 && (corrected === undefined || corrected < 0)) return 'contradiction';
+  if (apparent >= wanted) return 'converting';
+  if (corrected !== undefined && corrected >= wanted) return 'slip';
+  if (tooCold) return 'too-cold';
+  return corrected === undefined ? 'cannot-tell' : 'poor';
+}
