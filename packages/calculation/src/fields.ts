@@ -149,7 +149,6 @@ function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySc
   return schema.meta({
     title: field.label,
     ...(field.description === undefined ? {} : { description: field.description }),
-    examples: [field.example],
     'x-kind': field.kind.kind,
     'x-units': field.units,
   }) as unknown as QuantitySchema<K>;
@@ -231,7 +230,6 @@ export function count(
     .meta({
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),
-      examples: [options.example],
     });
   const schema = options.default === undefined ? base : base.prefault(options.default);
   fields.set(schema, { type: 'count', ...options });
@@ -246,7 +244,6 @@ export function flag(options: FieldText & { readonly example: boolean } & Defaul
     .meta({
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),
-      examples: [options.example],
     });
   const schema = options.default === undefined ? base : base.prefault(options.default);
   fields.set(schema, { type: 'flag', ...options });
@@ -256,10 +253,7 @@ export function flag(options: FieldText & { readonly example: boolean } & Defaul
 /** A short text that the calculation passes on, such as the name of a sample. */
 export function text(options: FieldText & { readonly example: string; readonly maxLength?: number }): z.ZodType<string, string> {
   const maxLength = options.maxLength ?? 200;
-  const schema = z
-    .string()
-    .max(maxLength)
-    .meta({ title: options.label, examples: [options.example] });
+  const schema = z.string().max(maxLength).meta({ title: options.label });
   fields.set(schema, { type: 'text', ...options, maxLength });
   return schema;
 }
@@ -276,7 +270,6 @@ export function list<S extends z.ZodObject>(
     .meta({
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),
-      examples: [options.example],
     });
   fields.set(schema, { type: 'list', ...options } as unknown as InputField);
   return schema as unknown as z.ZodArray<S>;

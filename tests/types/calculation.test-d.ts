@@ -1,0 +1,67 @@
+import { defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { differentialPressure, gaugePressure, type Quantity } from '@wallflow/units';
+import { expectTypeOf, test } from 'vitest';
+import * as z from 'zod';
+
+const passing = defineCalculation({
+  id: 'passing',
+  version: '1.0.0',
+  subject: 'filter',
+  title: 'Passing',
+  purpose: 'Passes.',
+  usedBy: ['developer'],
+  method: 'none',
+  inputs: z.strictObject({
+    pressureDrop: quantity(differentialPressure, { symbol: 'p', label: 'Drop', min: '0 Pa', max: '1 bar', example: '1 mbar' }),
+    zero: quantityWithDefault(differentialPressure, {
+      symbol: 'z',
+      label: 'Zero',
+      min: '0 Pa',
+      max: '1 bar',
+      example: '0 Pa',
+      default: '0 Pa',
+      defaultReason: 'x',
+    }),
+    gauge: quantity(gaugePressure, { symbol: 'g', label: 'Gauge', min: '0 Pa', max: '1 bar', example: '1 mbar' }).optional(),
+  }),
+  intermediates: {},
+  outputs: { drop: quantityOutput(differentialPressure, { symbol: 'p', label: 'Drop' }) },
+  constants: {},
+  steps: [{ gives: 'drop', tex: '[[drop]] = [[pressureDrop]]' }],
+  assumptions: [],
+  limits: [],
+  cautions: [],
+  sources: { own: { type: 'derivation', title: 'x', mark: 'read' } },
+  compute(input) {
+    expectTypeOf(input.pressureDrop).toEqualTypeOf<Quantity<'differentialPressure'>>();
+    expectTypeOf(input.zero).toEqualTypeOf<Quantity<'differentialPressure'>>();
+    expectTypeOf(input.gauge).toEqualTypeOf<Quantity<'gaugePressure'> | undefined>();
+    return { drop: input.pressureDrop };
+  },
+});
+
+test('outputs carry their kind', () => {
+  const result = passing.calculate({ pressureDrop: '1 mbar' });
+  expectTypeOf(result.outputs.drop).toEqualTypeOf<Quantity<'differentialPressure'>>();
+  // @ts-expect-error a differential pressure is not a gauge pressure
+  const wrong: Quantity<'gaugePressure'> = result.outputs.drop;
+  expectTypeOf(wrong).toBeNumber();
+});
+
+test('an input that is needed cannot be left out, one with a default can', () => {
+  // @ts-expect-error pressureDrop is missing
+  passing.calculate({ zero: '1 mbar' });
+  passing.calculate({ pressureDrop: { value: 1, unit: 'mbar' } });
+});
+
+test('a result is narrowed by ok', () => {
+  const result = passing.run({});
+  if (result.ok) expectTypeOf(result.outputs.drop).toEqualTypeOf<Quantity<'differentialPressure'>>();
+  // @ts-expect-error a failure has no outputs
+  else result.outputs;
+});
+
+test('units of another kind are refused as display units', () => {
+  // @ts-expect-error kg is not a unit of pressure
+  quantityOutput(differentialPressure, { symbol: 'p', label: 'Drop', units: ['kg'] });
+});

@@ -1,0 +1,96 @@
+import { createRegistry, defineCalculation, inconsistentInputs, isRefusal, quantity, quantityOutput } from '@wallflow/calculation';
+import { length, mass } from '@wallflow/units';
+import { describe, expect, it } from 'vitest';
+import * as z from 'zod';
+import { good, heater } from './sample.js';
+
+const side = quantity(length, { symbol: 'a', label: 'Side', min: '0 m', max: '1 km', example: '2 m' });
+
+const base = {
+  id: 'twice',
+  version: '1.0.0',
+  subject: 'gas',
+  title: 'Twice',
+  purpose: 'Doubles.',
+  usedBy: ['trainer'],
+  method: 'doubling',
+  inputs: z.strictObject({ side }),
+  intermediates: {},
+  outputs: { double: quantityOutput(length, { symbol: 'd', label: 'Double' }) },
+  constants: {},
+  steps: [{ gives: 'double', tex: '[[double]] = 2\\,[[side]]' }],
+  assumptions: [],
+  limits: [],
+  cautions: [],
+  sources: { own: { type: 'derivation', title: 'Doubling', mark: 'read' } },
+  compute: (input: { side: number }) => ({ double: 2 * input.side }),
+} as const;
+
+describe('a definition with a mistake does not load', () => {
+  it.each([
+    ['an id that is not kebab-case', { id: 'Twice It' }],
+    ['a version that is not semantic', { version: '1' }],
+    ['a last step that gives no output', { outputs: {}, intermediates: base.outputs }],
+    ['a step that mentions an unknown name', { steps: [{ gives: 'double', tex: '[[dubble]]' }] }],
+    ['a step with an unknown source', { steps: [{ gives: 'double', tex: 'x', source: 'nowhere' }] }],
+    ['a step without formula or words', { steps: [{ gives: 'double' }] }],
+    ['no source', { sources: {} }],
+  ])('%s', (_, change) => {
+    expect(() => defineCalculation({ ...base, ...change } as never)).toThrow(/^twice|^Twice It/i);
+  });
+
+  it('an input without both limits, or with a limit in a foreign unit', () => {
+    expect(() => quantity(length, { symbol: 'a', label: 'Side', min: '0 m', example: '1 m' })).toThrow('both ends');
+    expect(() => quantity(length, { symbol: 'a', label: 'Side', min: '0 kg', max: '1 m', example: '1 m' })).toThrow('not a length');
+    expect(() => quantity(mass, { symbol: 'm', label: 'Mass', min: '0 g', max: '1 g', example: 'one' })).toThrow('not a mass');
+  });
+});
+
+describe('evaluate', () => {
+  it('works on SI values and refuses what a calculation refuses', () => {
+    const doubled = defineCalculation(base as never) as unknown as typeof heater;
+    expect(doubled.evaluate({ side: 3 } as never)).toEqual({ double: 6 });
+    const refusing = defineCalculation({ ...base, compute: () => inconsistentInputs('no', ['side']) } as never);
+    expect(isRefusal(refusing.evaluate({ side: 3 } as never))).toBe(true);
+  });
+
+  it('turns a number that is not finite into an issue', () => {
+    const broken = defineCalculation({ ...base, compute: () => ({ double: Number.NaN }) } as never);
+    const result = broken.run({ side: '1 m' });
+    expect(result.ok ? [] : result.issues).toMatchObject([{ code: 'no_solution', reason: expect.stringContaining('double') }]);
+  });
+});
+
+describe('JSON Schema', () => {
+  it('names kinds, units and examples and what is needed', () => {
+    const schema = heater.jsonSchema() as {
+      required: string[];
+      properties: Record<string, Record<string, unknown>>;
+      additionalProperties: boolean;
+    };
+    expect(schema.required).toEqual(['voltage', 'current', 'pulses', 'repeats', 'checked', 'name']);
+    expect(schema.properties.voltage).toMatchObject({
+      title: 'Voltage',
+      examples: ['12.0 V'],
+      'x-kind': 'voltage',
+      'x-units': ['V', 'mV'],
+    });
+    expect(schema.additionalProperties).toBe(false);
+  });
+});
+
+describe('registry', () => {
+  it('finds by id and subject, suggests, and refuses twins', () => {
+    const registry = createRegistry([heater]);
+    expect(registry.get('heater-energy')).toBe(heater);
+    expect(registry.get('toString')).toBeUndefined();
+    expect(registry.bySubject('gas')).toEqual([heater]);
+    expect(registry.suggest('heater-enrgy')).toEqual(['heater-energy']);
+    expect(() => createRegistry([heater], [heater])).toThrow('heater-energy');
+  });
+
+  it('keeps an example that runs', () => {
+    expect(heater.run(heater.example).ok).toBe(true);
+    expect(heater.run(good).ok).toBe(true);
+  });
+});
