@@ -1,4 +1,18 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { sootBalanceCalculation } from './balance/definition.js';
+import { balanceTemperatureCalculation } from './balance-temperature/definition.js';
+import { sootDrivingPatternCalculation } from './driving-pattern/definition.js';
+import { sootEngineOutCalculation } from './engine-out/definition.js';
 import { sootLoadCalculation } from './load/definition.js';
+import { nextRegenerationCalculation } from './next-regeneration/definition.js';
+import { sootOxidationRateCalculation } from './oxidation/definition.js';
 
-export const sootCalculations: readonly AnyCalculation[] = [sootLoadCalculation];
+export const sootCalculations: readonly AnyCalculation[] = [
+  sootLoadCalculation,
+  sootEngineOutCalculation,
+  sootOxidationRateCalculation,
+  sootBalanceCalculation,
+  balanceTemperatureCalculation,
+  sootDrivingPatternCalculation,
+  nextRegenerationCalculation,
+];

@@ -1,7 +1,21 @@
+export { equilibriumSootMass, nitrogenDioxidePerCarbon, type SootBalance, type SootBalanceInput, sootBalance } from './balance/kernel.js';
+export { type BalanceTemperatureInput, balanceTemperature } from './balance-temperature/kernel.js';
+export { type DrivenState, type DrivingStretch, drivePattern, patternMap, peakMass, settledMass } from './driving-pattern/kernel.js';
+export { capturedSoot, type SootRateGiven, sootFlowFrom } from './engine-out/kernel.js';
+export { type SootLoadGiven, type SootLoadReference, sootLoadFrom, sootLoadIn, squareCellFiltrationArea } from './load/kernel.js';
+export { preventingStretch, reachTrigger } from './next-regeneration/kernel.js';
 export {
-  type SootLoadGiven,
-  type SootLoadReference,
-  sootLoadFrom,
-  sootLoadIn,
-  squareCellFiltrationArea,
-} from './load/kernel.js';
+  bai2016,
+  bai2016NitrogenDioxide,
+  bai2016Oxygen,
+  bissettShadman1985,
+  bissettShadman1985Oxygen,
+  firstOrderOfSurfaceLaw,
+  molarMassOfCarbon,
+  type OxidationConditions,
+  type OxidationLaw,
+  oxidationRateConstant,
+  type SootKinetics,
+  type SurfaceLaw,
+  sootOxidationRate,
+} from './oxidation/kernel.js';

@@ -19,3 +19,45 @@ export const squareCells: Source = {
   locator: 'Eq. A3, square cells',
   mark: 'read',
 };
+
+export const bai2016: Source = {
+  type: 'paper',
+  by: 'Bai et al.',
+  title: 'Soot loading estimation model and passive regeneration of a DPF, Applied Thermal Engineering 100, 1292–1298',
+  year: 2016,
+  doi: '10.1016/j.applthermaleng.2016.02.055',
+  mark: 'read',
+  note: 'Misprints: x(NO₂) is labelled ppm, but only a mole fraction gives the results; E(O₂) is printed as 408 kJ/mol, but only 108 kJ/mol gives the stated errors. Fitted from 250 °C to 350 °C (NO₂).',
+};
+
+export const bissettShadman1985: Source = {
+  type: 'paper',
+  by: 'Bissett, Shadman',
+  title: 'Thermal Regeneration of Diesel-Particulate Monolithic Filters, AIChE Journal 31, 753–758',
+  year: 1985,
+  mark: 'from memory',
+  note: 'k = 29.9 T exp(−18 040/T) m/s on 5.5·10⁷ m²/m³ of soot layer; turned into a rate per mass with 97 kg/m³ and 1 atm.',
+};
+
+export const wholeFilterBalance: Source = {
+  type: 'derivation',
+  title: 'Mass balance dm/dt = ṁ_in − k m with constant rates, solved in closed form',
+  mark: 'read',
+};
+
+export const nitrogenDioxideSupply: Source = {
+  type: 'derivation',
+  title: 'Stoichiometry C + NO₂ → CO + NO: 46.0055/12.011 = 3.83 kg of NO₂ per kg of carbon at least; twice that to CO₂',
+  mark: 'read',
+};
+
+export const emissionRates: Source = {
+  type: 'derivation',
+  title: 'Rate from a specific emission: per distance times speed, per work times power, per gas volume times flow',
+  mark: 'read',
+};
+
+export const drivingPractice: Source = commonPractice(
+  'Soot rates and exhaust temperatures of driving patterns',
+  'Take them from the own vehicle where possible: distance between regenerations and grams at the trigger.',
+);

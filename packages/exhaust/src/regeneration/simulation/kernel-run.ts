@@ -1,0 +1,50 @@
+import { type IntegrationResult, integrate } from '@wallflow/numerics';
+import { AxialBed } from './kernel-axial.js';
+import type { FilterBed, SootCombustion } from './kernel-bed.js';
+import { type FeedPoint, feedSegments } from './kernel-feed.js';
+
+/** What to simulate. */
+export interface AxialRegeneration {
+  readonly bed: FilterBed;
+  readonly combustion: SootCombustion;
+  /** Soot load of every cell in kg/m³, from inlet to outlet. */
+  readonly soot: ArrayLike<number>;
+  /** Wall temperature of every cell at the start in K. */
+  readonly initialTemperature: ArrayLike<number>;
+  /** Gas at the inlet over time. */
+  readonly feed: readonly FeedPoint[];
+  /** Duration in s. */
+  readonly duration: number;
+  /** Relative accuracy of a step; default 1e-6. */
+  readonly relativeTolerance?: number;
+}
+
+/** The parts of a run that the results are read from: the model, and a solution for each segment of the feed. */
+export interface AxialSolution {
+  readonly model: AxialBed;
+  readonly parts: readonly IntegrationResult[];
+  readonly finished: boolean;
+}
+
+/** Integrate the axial model, segment by segment of the feed, so that a jump in it costs no accuracy. */
+export function solveAxialRegeneration(run: AxialRegeneration): AxialSolution {
+  const model = new AxialBed(run.bed, run.combustion, Float64Array.from(run.soot));
+  const parts: IntegrationResult[] = [];
+  let state = model.start(run.initialTemperature);
+  const relativeTolerance = run.relativeTolerance ?? 1e-6;
+  const n = model.cells;
+  const absoluteTolerance = new Float64Array(model.size).fill(relativeTolerance);
+  // Of a temperature 1 K, and of the heat what warms the filter by 1 K, counts as much as a burn-off exponent of 1.
+  absoluteTolerance[2 * n] = relativeTolerance * run.bed.volume * run.bed.bulkDensity * run.bed.specificHeat;
+  for (const segment of feedSegments(run.feed, run.duration)) {
+    model.feed = segment;
+    const part = integrate(
+      { derivative: model.derivative, from: segment.from, to: segment.to, initial: state },
+      { relativeTolerance, absoluteTolerance, maxSteps: 200_000 },
+    );
+    parts.push(part);
+    if (part.status !== 'finished') return { model, parts, finished: false };
+    state = part.y;
+  }
+  return { model, parts, finished: true };
+}
