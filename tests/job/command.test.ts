@@ -1,0 +1,169 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { main } from '../../packages/wallflow/src/main.js';
+import { allCalculations } from '../support/calculations.js';
+import { demoFile } from './demo-job.js';
+
+interface Run {
+  readonly code: number;
+  readonly out: string;
+  readonly error: string;
+  readonly files: Readonly<Record<string, string>>;
+}
+
+async function command(line: readonly string[], input?: string): Promise<Run> {
+  let out = '';
+  let error = '';
+  const files: Record<string, string> = {};
+  const code = await main(line, {
+    out: (text) => {
+      out += text;
+    },
+    error: (text) => {
+      error += text;
+    },
+    readInput: async () => input,
+    readFile: (path) => demoFile(path.split('/').at(-1) ?? ''),
+    writeFile: (path, text) => {
+      files[path] = text;
+    },
+  });
+  return { code, out, error, files };
+}
+
+const density = ['run', 'gas-density', 'pressure=101.325 kPa', 'temperature=0 °C', 'molarMass=22.41396954 g/mol'];
+
+describe('wallflow list', () => {
+  it('gives every calculation as an array with id, title and subject', async () => {
+    const { code, out } = await command(['list', '--json']);
+    const entries = JSON.parse(out) as { id: string; title: string; subject: string }[];
+    expect(code).toBe(0);
+    expect(entries.map((entry) => entry.id)).toEqual(allCalculations.map((calculation) => calculation.id));
+    const subjects = ['gas', 'flow', 'filter', 'soot', 'regeneration', 'reductant', 'smoke', 'cleaning', 'workshop'];
+    for (const entry of entries) {
+      expect(entry.title.length).toBeGreaterThan(3);
+      expect(subjects).toContain(entry.subject);
+    }
+  });
+
+  it('can be cut down to a subject, and refuses one that does not exist', async () => {
+    expect((await command(['list', '--subject', 'workshop'])).out).toMatch(/filter-condition/);
+    expect((await command(['list', '--subject', 'engines'])).code).toBe(2);
+  });
+});
+
+describe('wallflow describe', () => {
+  it('prints a command that works', async () => {
+    for (const calculation of allCalculations) {
+      const { code, out } = await command(['describe', calculation.id]);
+      expect(code).toBe(0);
+      expect(out).toContain(calculation.title);
+    }
+  });
+
+  it('gives schema, outputs and cautions as JSON', async () => {
+    const { out } = await command(['describe', 'regeneration-permission', '--json']);
+    const data = JSON.parse(out);
+    expect(data.inputs.type).toBe('object');
+    expect(data.outputs.verdict.type).toBe('choice');
+    expect(data.cautions.length).toBeGreaterThan(0);
+  });
+
+  it('suggests what was meant', async () => {
+    const { code, error } = await command(['describe', 'gas-densty']);
+    expect(code).toBe(2);
+    expect(error).toContain('did you mean gas-density');
+  });
+});
+
+describe('wallflow run', () => {
+  // Molar volume of the ideal gas at 0 °C and 101.325 kPa, 22.41396954 L/mol (CODATA 2018), as a density of 1 kg/m³.
+  it('gives the result in words and as JSON', async () => {
+    expect((await command(density)).out).toContain('Density: 1.00 kg/m³');
+    const { code, out } = await command([...density, '--json']);
+    const data = JSON.parse(out);
+    expect(code).toBe(0);
+    expect(data.outputs.density.value).toBeCloseTo(1, 8);
+    expect(data.outputs.density.unit).toBe('kg/m3');
+  });
+
+  it('reads JSON from standard input', async () => {
+    const input = JSON.stringify({ pressure: { value: 101325, unit: 'Pa' }, temperature: '273.15 K', molarMass: '22.41396954 g/mol' });
+    const { out } = await command(['run', 'gas-density', '--json'], input);
+    expect(JSON.parse(out).outputs.density.value).toBeCloseTo(1, 8);
+  });
+
+  it('takes a list as JSON and shows its rows', async () => {
+    const readings = JSON.stringify([{ state: 'idle', pressureDrop: '10 mbar', exhaustVolumeFlow: '56 m3/h', gasTemperature: '130 °C' }]);
+    const line = [
+      'run',
+      'filter-condition',
+      `readings=${readings}`,
+      'cellDensity=200 cpsi',
+      'wallThickness=14 mil',
+      'filterDiameter=144 mm',
+      'filterLength=152 mm',
+    ];
+    const { code, out } = await command(line);
+    expect(code).toBe(0);
+    expect(out).toMatch(/Engine state: idle/);
+  });
+
+  it('refuses bad input with the field, what was given and what would be right', async () => {
+    const { code, error } = await command(['run', 'gas-density', 'pressure=1.2 kg', 'temperature=20']);
+    expect(code).toBe(1);
+    expect(error).toContain('pressure: "kg" is not a unit of absolutePressure; use one of kPa');
+    expect(error).toContain('temperature: "20" has no unit');
+  });
+
+  it('refuses as JSON with codes', async () => {
+    const { code, out } = await command(['run', 'gas-density', 'pressure=101 kPa', 'temperature=-300 °C', '--json']);
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({ ok: false, issues: [{ code: 'out_of_range', path: ['temperature'], given: '-300 °C' }] });
+  });
+
+  it.each([
+    ['no calculation', ['run']],
+    ['no input', ['run', 'gas-density']],
+    ['a word without =', ['run', 'gas-density', 'pressure']],
+    ['a key twice', ['run', 'gas-density', 'pressure=1 bar', 'pressure=2 bar']],
+    ['an option that does not exist', ['run', 'gas-density', '--fast']],
+    ['no command', []],
+    ['a command that does not exist', ['calculate']],
+    ['too many words', ['list', 'all']],
+  ])('%s is wrong usage', async (_, line) => {
+    const { code, error } = await command(line);
+    expect(code).toBe(2);
+    expect(error).toMatch(/^wallflow: /);
+  });
+
+  it('input that is not JSON is wrong usage', async () => {
+    expect((await command(['run', 'gas-density'], '{"pressure":')).code).toBe(2);
+  });
+});
+
+describe('wallflow job', () => {
+  let run: Run;
+  beforeAll(async () => {
+    run = await command(['job', 'examples/demo-job/job.json', '--out', 'sheets']);
+  });
+
+  it('prints the sheet and writes it in three forms', () => {
+    expect(run.code).toBe(0);
+    expect(run.out).toContain('blocked');
+    expect(Object.keys(run.files).sort()).toEqual(['sheets/job-sheet.html', 'sheets/job-sheet.md', 'sheets/job-sheet.txt']);
+    expect(run.files['sheets/job-sheet.html']).toMatch(/^<!doctype html>/);
+  });
+
+  it('gives the whole job as JSON', async () => {
+    const data = JSON.parse((await command(['job', 'job.json', '--json'])).out);
+    expect(data.before.condition.outputs.verdict.value).toBe('blocked');
+    expect(data.comparison.outputs.verdict.value).toBe('cleaned');
+  });
+
+  it('tells a missing file from a file that is not JSON', async () => {
+    expect((await command(['job', 'nowhere.json'])).code).toBe(2);
+    const { code, error } = await command(['job', 'before.csv']);
+    expect(code).toBe(1);
+    expect(error).toContain('before.csv is not JSON');
+  });
+});

@@ -1,0 +1,24 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type JobResult, jobIssueText, runJob } from '@wallflow/workshop';
+
+const folder = new URL('../../examples/demo-job/', import.meta.url).pathname;
+
+export function demoFile(name: string): string | undefined {
+  try {
+    return readFileSync(join(folder, name), 'utf8');
+  } catch {
+    return undefined;
+  }
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: tests change the JSON in ways that its type forbids
+export function demoJob(): any {
+  return JSON.parse(demoFile('job.json') ?? '');
+}
+
+export function resultOf(raw: unknown, readFile = demoFile): JobResult {
+  const outcome = runJob(raw, readFile);
+  if (!outcome.ok) throw new Error(outcome.issues.map(jobIssueText).join('\n'));
+  return outcome.result;
+}

@@ -1,0 +1,202 @@
+import { type Attempt, jobIssueText, jobSheet, runJob, sheetAsHtml, sheetAsMarkdown, sheetAsText, succeeded } from '@wallflow/workshop';
+import { describe, expect, it } from 'vitest';
+import { demoFile, demoJob, resultOf } from './demo-job.js';
+
+function outputs(attempt: Attempt | undefined): Record<string, unknown> {
+  if (!succeeded(attempt)) throw new Error('no result');
+  return { ...attempt.result.intermediates, ...attempt.result.outputs };
+}
+
+describe('the demo job', () => {
+  const result = resultOf(demoJob());
+
+  it('reads blocked before and clean after, as the trade would on such readings', () => {
+    expect(outputs(result.before.condition).verdict).toBe('blocked');
+    expect(outputs(result.after?.condition).verdict).toBe('clean');
+    expect(result.before.deciding.state).toBe('3000 rpm');
+  });
+
+  it('takes the zero reading from the engine-off part of the log', () => {
+    expect(result.before.zero?.mean.engineSpeed).toBe(0);
+    expect(result.before.zero?.mean.pressureDrop).toBeGreaterThan(20);
+    expect(result.before.zero?.mean.pressureDrop).toBeLessThan(100);
+  });
+
+  it('refuses heat on the blocked filter, for the load among other reasons', () => {
+    const { verdict, conditions } = outputs(result.permissionBefore) as {
+      verdict: string;
+      conditions: { condition: string; result: string }[];
+    };
+    expect(verdict).toBe('refused');
+    expect(
+      conditions
+        .filter((row) => row.result === 'refuse')
+        .map((row) => row.condition)
+        .join(),
+    ).toMatch(/Soot load not above/);
+  });
+
+  it('never lets what is not known pass', () => {
+    const raw = demoJob();
+    raw.permission.after = { faultCodes: false };
+    const changed = outputs(resultOf(raw).permissionAfter);
+    expect(changed.verdict).not.toBe('permitted');
+    expect(changed.unknowns).toBeGreaterThan(outputs(result.permissionAfter).unknowns as number);
+  });
+
+  it('proves the work at comparable flow', () => {
+    const { verdict, improvement, rawReduction, flowEffect } = outputs(result.comparison) as Record<string, number | string>;
+    expect(verdict).toBe('cleaned');
+    // By hand from the deciding readings: R = Δp/(μQ), μ by Sutherland's formula.
+    const viscosity = (kelvin: number) => (1.716e-5 * (kelvin / 273) ** 1.5 * (273 + 111)) / (kelvin + 111);
+    const side = (measured: typeof result.before) => {
+      const { gasTemperature = 0, pressureDrop = 0, airMassFlow = 0 } = measured.deciding.steady.mean;
+      const drop = pressureDrop - (measured.zero?.mean.pressureDrop ?? 0);
+      const pressure = 100_400 + pressureDrop / 2;
+      const flow = (airMassFlow * 1.015 * 8.31446261815324 * gasTemperature) / (0.02896559 * pressure);
+      return { drop, flow, resistance: drop / (viscosity(gasTemperature) * flow) };
+    };
+    if (result.after === undefined) throw new Error('no after');
+    const [before, after] = [side(result.before), side(result.after)];
+    expect(improvement).toBeCloseTo(1 - after.resistance / before.resistance, 6);
+    expect(rawReduction).toBeCloseTo(1 - after.drop / before.drop, 9);
+    expect(flowEffect).toBeCloseTo(after.flow / before.flow, 6);
+  });
+
+  it('mixes one to one', () => {
+    const { concentrateVolume, waterVolume } = outputs(result.cleaning) as Record<string, number>;
+    expect(concentrateVolume).toBeCloseTo(waterVolume as number, 15);
+  });
+
+  it('keeps the verdict when the log is written in other units', () => {
+    const raw = demoJob();
+    const other = (name: string) => {
+      const text = demoFile(name);
+      if (name !== 'before.csv' || text === undefined) return text;
+      const [head = '', ...lines] = text.trim().split('\n');
+      const scaled = lines.map((line) => {
+        const [time, speed, air, temperature, drop, coolant] = line.split(',').map(Number);
+        return [time, speed, (air ?? 0) / 3.6, ((temperature ?? 0) * 9) / 5 + 32, (drop ?? 0) / 10, coolant].join(',');
+      });
+      return [head.replace('kg/h', 'g/s').replace('gasTemperature [°C]', 'gasTemperature [°F]').replace('mbar', 'kPa'), ...scaled].join(
+        '\n',
+      );
+    };
+    const same = outputs(resultOf(raw, other).comparison);
+    expect(same.improvement).toBeCloseTo(outputs(result.comparison).improvement as number, 9);
+  });
+
+  it('goes by engine speed and displacement when the log has no air mass flow', () => {
+    const raw = demoJob();
+    raw.engine = { ...raw.engine, manifoldPressure: '101 kPa', manifoldTemperature: '30 °C', volumetricEfficiency: '90 %' };
+    const without = (name: string) => demoFile(name)?.replace('airMassFlow [kg/h]', 'airflow');
+    const changed = resultOf(raw, without);
+    expect(outputs(changed.before.condition).verdict).toBe('blocked');
+    expect(changed.before.deciding.massFlow.input.airFrom).toBe('speed-density');
+  });
+
+  it('leaves readings of a cold engine out and says so', () => {
+    const cold = (name: string) => demoFile(name)?.replaceAll(/,8[3-6]$/gm, ',35');
+    const changed = resultOf(demoJob(), cold);
+    expect(changed.before.leftOut.join()).toMatch(/idle, 800 rpm: the engine was cold/);
+    expect(jobSheet(changed).blocks.some((block) => block.type === 'paragraph' && block.text.startsWith('Left out'))).toBe(true);
+  });
+
+  it('does without an after log', () => {
+    const raw = demoJob();
+    delete raw.logs.after;
+    const changed = resultOf(raw);
+    expect(changed.comparison).toBeUndefined();
+    expect(sheetAsText(jobSheet(changed))).not.toMatch(/Filter after/);
+  });
+});
+
+describe('a job that cannot be run', () => {
+  function sentences(change: (raw: ReturnType<typeof demoJob>) => void, readFile = demoFile): string {
+    const raw = demoJob();
+    change(raw);
+    const outcome = runJob(raw, readFile);
+    return outcome.ok ? 'accepted' : outcome.issues.map(jobIssueText).join('\n');
+  }
+
+  it.each([
+    ['a missing section', (raw: ReturnType<typeof demoJob>) => delete raw.complaint, /job file: complaint is missing/],
+    ['an unknown section', (raw: ReturnType<typeof demoJob>) => (raw.engin = {}), /job file: engin is not an input here/],
+    ['a wrong date', (raw: ReturnType<typeof demoJob>) => (raw.date = '12.3.2026'), /job file: date/],
+    [
+      'a unit of another kind',
+      (raw: ReturnType<typeof demoJob>) => (raw.filter.filterLength = '152 kg'),
+      /filter: filterLength: "kg" is not a unit of length/,
+    ],
+    [
+      'a misspelt input',
+      (raw: ReturnType<typeof demoJob>) => (raw.filter.celldensity = '200 cpsi'),
+      /filter: celldensity is not an input here/,
+    ],
+    [
+      'an unknown calculation',
+      (raw: ReturnType<typeof demoJob>) => (raw.reductant = { 'no-such': {} }),
+      /reductant: no-such is not an input here/,
+    ],
+    [
+      'a log that is not there',
+      (raw: ReturnType<typeof demoJob>) => (raw.logs.before = 'gone.csv'),
+      /gone\.csv cannot be read as a table: there is no such file/,
+    ],
+    [
+      'a missing cleaning value',
+      (raw: ReturnType<typeof demoJob>) => delete raw.cleaning.dilutionRatio,
+      /cleaning: dilutionRatio is missing; for example 1:1/,
+    ],
+  ])('%s', (_, change, expected) => {
+    expect(sentences((raw) => void change(raw))).toMatch(expected);
+  });
+
+  it('a log without a steady stretch', () => {
+    const short = (name: string) => demoFile(name)?.split('\n').slice(0, 12).join('\n');
+    expect(sentences(() => undefined, short)).toMatch(/before\.csv holds no steady reading/);
+  });
+
+  it.each([[null], [[]], ['x'], [{}], [{ format: 'wallflow-job/1', __proto__: { title: 'x' } }]])('%j is refused, not thrown at', (raw) => {
+    expect(runJob(raw, demoFile).ok).toBe(false);
+  });
+});
+
+describe('the job sheet', () => {
+  const sheet = jobSheet(resultOf(demoJob()));
+
+  it('says the verdicts, the cautions and the sources in every form', () => {
+    for (const text of [sheetAsText(sheet), sheetAsMarkdown(sheet), sheetAsHtml(sheet)].map((form) => form.replace(/\s+/g, ' '))) {
+      expect(text).toMatch(/Filter before.{0,40}blocked/);
+      expect(text).toMatch(/Filter after.{0,40}clean/);
+      expect(text).toMatch(/Never leave a regeneration unattended/);
+      expect(text).toMatch(/Konstandopoulos/);
+      expect(text).toMatch(/common practice, no source/);
+    }
+  });
+
+  it('is one HTML file that needs nothing from elsewhere and runs no script', () => {
+    const html = sheetAsHtml(sheet);
+    expect(html).not.toMatch(/<script|<link|<img|src=|url\(|https?:/);
+    expect(html).toMatch(/<svg[^>]*role="img"[^>]*aria-labelledby/);
+  });
+
+  it('shows what a user typed and never runs it', () => {
+    const raw = demoJob();
+    raw.title = '<script>alert(1)</script>';
+    raw.complaint = '"><img src=x onerror=alert(1)> | `a` | *b*';
+    const hostile = jobSheet(resultOf(raw));
+    expect(sheetAsHtml(hostile)).not.toMatch(/<script>|<img/);
+    expect(sheetAsHtml(hostile)).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+    expect(sheetAsMarkdown(hostile)).toContain('\\<img');
+  });
+
+  it('keeps to the width of a terminal', () => {
+    const longest = Math.max(
+      ...sheetAsText(sheet)
+        .split('\n')
+        .map((line) => line.length),
+    );
+    expect(longest).toBeLessThanOrEqual(100);
+  });
+});
