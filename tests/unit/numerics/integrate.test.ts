@@ -1,5 +1,6 @@
 import { type Derivative, integrate, NumericsError } from '@wallflow/numerics';
 import { describe, expect, it } from 'vitest';
+import { expectAllClose } from './expect-close.js';
 
 const decay: Derivative = (_t, y, dydt) => {
   dydt[0] = -y[0]!;
@@ -34,7 +35,7 @@ describe('integrate', () => {
       expect(Math.abs(out[0]! - Math.sin(t))).toBeLessThan(1e-8);
       expect(Math.abs(out[1]! - Math.cos(t))).toBeLessThan(1e-8);
     }
-    expect(result.at(10)).toEqual(result.y);
+    expectAllClose(result.at(10), result.y, 1e-14);
     expect(result.times[0]).toBe(0);
     expect(result.times.at(-1)).toBe(10);
     expect(result.times).toHaveLength(result.statistics.acceptedSteps + 1);
@@ -72,7 +73,7 @@ describe('integrate', () => {
       expect(result.status).toBe('stopped_by_event');
       expect(result.t).toBeCloseTo(expected, 8);
       expect(Math.abs(result.y[0]!)).toBeLessThan(1e-12);
-      expect(result.at(result.t)).toEqual(result.y);
+      expectAllClose(result.at(result.t), result.y, 1e-14);
       expect(result.times.at(-1)).toBe(result.t);
       expect(() => result.at(result.t + 1e-9)).toThrow(NumericsError);
     });
@@ -141,7 +142,7 @@ describe('integrate', () => {
       const result = integrate({ derivative: stiff, from: 0, to: 10, initial: [1] }, { maxSteps: 500 });
       expect(result.status).toBe('max_steps');
       expect(result.statistics.acceptedSteps + result.statistics.rejectedSteps).toBe(500);
-      expect(result.at(result.t)).toEqual(result.y);
+      expectAllClose(result.at(result.t), result.y, 1e-14);
     });
   });
 
