@@ -9,7 +9,7 @@ const style = `
 @media (prefers-color-scheme:dark){:root{--ink:#ece9df;--paper:#171b1a;--rule:#4a504d;--soft:#232927;--good:#7fd6a8;--bad:#ff9d85;--open:#e9c766;--clean:#9dc0ea}}
 *{box-sizing:border-box}body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 system-ui,sans-serif}
 main{max-width:60rem;margin:0 auto;padding:1.25rem}h1{font-size:1.6rem;line-height:1.2;margin:.2em 0 .6em}h2{font-size:1.1rem;margin:1.6em 0 .4em;border-bottom:1px solid var(--rule);padding-bottom:.2em}
-.verdicts{list-style:none;margin:0;padding:0;display:grid;gap:.5rem}.verdicts li{background:var(--soft);border-left:.5rem solid var(--open);padding:.5rem .8rem}
+.verdicts{list-style:none;margin:0 0 1.2rem;padding:0;display:grid;gap:.5rem}.verdicts li{background:var(--soft);border-left:.5rem solid var(--open);padding:.5rem .8rem}
 .verdicts li.good{border-color:var(--good)}.verdicts li.bad{border-color:var(--bad)}.verdicts b{display:block;font-weight:600;font-size:.85rem}.verdicts i{font-style:normal;font-size:.85rem;float:right}
 dl{display:grid;grid-template-columns:minmax(8rem,auto) 1fr;gap:.2rem 1rem;margin:0}dt{font-weight:600}dd{margin:0;overflow-wrap:anywhere}
 .scroll{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.9rem}caption{text-align:left;padding:.3rem 0}th,td{border:1px solid var(--rule);padding:.3rem .5rem;text-align:left;vertical-align:top}th{background:var(--soft)}
