@@ -10,7 +10,10 @@ import { noxSplitCalculation } from './nox-split/definition.js';
 import { reductantConcentrationCalculation } from './reductant-concentration/definition.js';
 import { reductantDemandCalculation } from './reductant-demand/definition.js';
 import { reductantDilutionCalculation } from './reductant-dilution/definition.js';
+import { reductantFreezingCalculation } from './reductant-freezing/definition.js';
 import { reductantRangeCalculation } from './reductant-range/definition.js';
+import { reductantStorageLifeCalculation } from './reductant-storage-life/definition.js';
+import { reductantThawCalculation } from './reductant-thaw/definition.js';
 import { sampleComparisonCalculation } from './sample-comparison/definition.js';
 import { sensorCrossCheckCalculation } from './sensor-cross-check/definition.js';
 
@@ -29,4 +32,7 @@ export const reductantCalculations: readonly AnyCalculation[] = [
   reductantConcentrationCalculation,
   sampleComparisonCalculation,
   reductantDilutionCalculation,
+  reductantThawCalculation,
+  reductantFreezingCalculation,
+  reductantStorageLifeCalculation,
 ];

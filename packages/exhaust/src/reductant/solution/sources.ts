@@ -33,3 +33,33 @@ export const solubilityOfUrea: Source = {
   title: 'Handbook value: 1079 g of urea dissolve in 1 kg of water at 20 °C (51.9 % by mass)',
   mark: 'from memory',
 };
+
+export const thermalProperties: Source = {
+  type: 'report',
+  title:
+    'Properties of AUS 32 in a public encyclopaedia: heat capacity 3.51 kJ/(kg·K), heat of fusion 270 kJ/kg, crystallisation from −11.5 °C',
+  mark: 'read',
+  note: 'Second-hand; no primary table was available. Other listings print −11 °C.',
+};
+
+export const iceHeatCapacity: Source = {
+  type: 'derivation',
+  title: 'Heat capacity of the frozen eutectic: 67.5 % ice at 2.05 and 32.5 % urea at 1.4 kJ/(kg·K) give 1.84',
+  mark: 'from memory',
+  note: 'Handbook values of ice and urea from memory, weighted by mass.',
+};
+
+export const eutectic: Source = {
+  type: 'derivation',
+  title: 'Ideal freezing-point depression gives −14.9 °C at 32.5 %, the real eutectic lies near −11.5 °C: the ideal law is not used',
+  mark: 'read',
+};
+
+export const iso22241Part3: Source = {
+  type: 'standard',
+  by: 'ISO',
+  title: 'ISO 22241-3, Diesel engines — NOx reduction agent AUS 32 — Part 3: Handling, transportation and storage',
+  locator: 'table of shelf life against constant storage temperature',
+  mark: 'from memory',
+  note: '18 months below 25 °C is also given by a public trade page.',
+};
