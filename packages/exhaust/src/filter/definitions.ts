@@ -3,6 +3,7 @@ import { cleanPressureDropCalculation } from './clean-pressure-drop/definition.j
 import { filterGeometryCalculation } from './filter-geometry/definition.js';
 import { flowResistanceCalculation } from './flow-resistance/definition.js';
 import { loadedPressureDropCalculation } from './loaded-pressure-drop/definition.js';
+import { oneDimensionalPressureDropCalculation } from './one-dimensional-pressure-drop/definition.js';
 import { sootMassFromPressureDropCalculation } from './soot-mass-from-pressure-drop/definition.js';
 
 export const filterCalculations: readonly AnyCalculation[] = [
@@ -10,5 +11,6 @@ export const filterCalculations: readonly AnyCalculation[] = [
   flowResistanceCalculation,
   cleanPressureDropCalculation,
   loadedPressureDropCalculation,
+  oneDimensionalPressureDropCalculation,
   sootMassFromPressureDropCalculation,
 ];

@@ -4,4 +4,8 @@ export * from './clean-pressure-drop/kernel.js';
 export * from './filter-geometry/kernel.js';
 export * from './flow-resistance/kernel.js';
 export * from './loaded-pressure-drop/kernel.js';
+export * from './one-dimensional-pressure-drop/kernel.js';
+export { wallFlowEquation } from './one-dimensional-pressure-drop/kernel-coefficients.js';
+export type { WallFlowEquation } from './one-dimensional-pressure-drop/kernel-equation.js';
+export { solveWallFlow, type WallFlowSolution } from './one-dimensional-pressure-drop/kernel-solve.js';
 export * from './soot-mass-from-pressure-drop/kernel.js';

@@ -33,3 +33,21 @@ export const yao2023: Source = {
   doi: '10.1080/15567036.2023.2269126',
   mark: 'read',
 };
+
+export const bissett1984: Source = {
+  type: 'paper',
+  by: 'Bissett',
+  title:
+    'Mathematical model of the thermal regeneration of a wall-flow monolith diesel particulate filter, Chemical Engineering Science 39, 1233–1244',
+  year: 1984,
+  mark: 'from memory',
+  note: 'The equations were read as later papers restate them.',
+};
+
+export const liu2021: Source = {
+  type: 'paper',
+  by: 'Liu, Liu, He, Gong, Li',
+  title: 'Exhaust characteristics and DOC-assisted active regeneration, Processes 9, 1403',
+  year: 2021,
+  mark: 'read',
+};

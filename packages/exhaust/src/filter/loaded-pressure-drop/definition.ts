@@ -117,7 +117,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     },
     {
       gives: 'outletChannelDrop',
-      text: 'Friction in the outlet channels: [[outletChannelDrop]].',
+      text: 'Friction in the outlet channels, and of the whole flow beside an ash plug: [[outletChannelDrop]].',
       source: 'konstandopoulos2000',
       locator: 'Eqs 1 and A5',
     },
@@ -164,6 +164,7 @@ export const loadedPressureDropCalculation = defineCalculation({
       code: 'heavy_load',
       text: 'When soot fills a third of the channel width or more, a measured curve rises up to 14 % above this formula.',
     },
+    { code: 'plugs', text: "Friction beside the filter's own plugs is left out, as in the sources: a few per cent of the channel parts." },
     { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },
     {
       code: 'soot_properties',

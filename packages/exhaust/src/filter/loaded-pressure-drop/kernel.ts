@@ -31,16 +31,27 @@ export function layerResistance(channels: FilterChannels, outer: number, inner: 
   return (outer ** 2 - inner ** 2) / (filteringSides * inletWidth * permeability);
 }
 
-/** Drop of a filter with a soot cake on an ash layer in its parts, Konstandopoulos 2000 Eqs 1 and A8 to A15. */
+/** Friction of the whole flow in the outlet channels beside the ash plugs, Pa. */
+export function ashPlugFriction({ channels, ashPlugLength }: LoadedChannels, flow: FilterFlow, friction = squareChannelFriction): number {
+  return (friction * flow.viscosity * flow.volumeFlow * ashPlugLength) / (channels.outletCount * channels.outletWidth ** 4);
+}
+
+/**
+ * Drop of a filter with a soot cake on an ash layer in its parts, Konstandopoulos 2000 Eqs 1 and A8 to A15. What an ash
+ * plug takes from the filtering length, the outlet channels pass with all of the flow.
+ */
 export function loadedDropParts(
-  { channels, widthOnAsh, widthInCake }: LoadedChannels,
+  loaded: LoadedChannels,
   flow: FilterFlow,
   material: FilterMaterial,
   friction = squareChannelFriction,
 ): LoadedDropParts {
+  const { channels, widthOnAsh, widthInCake } = loaded;
+  const clean = cleanDropParts(channels, flow, material, widthInCake, friction);
   const viscousVelocity = (flow.viscosity * flow.volumeFlow) / filtrationArea(channels);
   return {
-    ...cleanDropParts(channels, flow, material, widthInCake, friction),
+    ...clean,
+    outletChannelDrop: clean.outletChannelDrop + ashPlugFriction(loaded, flow, friction),
     sootDrop: viscousVelocity * layerResistance(channels, widthOnAsh, widthInCake, material.sootPermeability),
     ashDrop: viscousVelocity * layerResistance(channels, channels.inletWidth, widthOnAsh, material.ashPermeability),
   };
