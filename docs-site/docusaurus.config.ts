@@ -1,0 +1,102 @@
+import type { Config } from '@docusaurus/types';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+
+const config: Config = {
+  title: 'Wallflow',
+  tagline: 'Diesel exhaust aftertreatment, calculated with units',
+  favicon: 'img/mark.svg',
+  url: 'https://wallflow.example',
+  baseUrl: '/',
+  trailingSlash: false,
+  future: { v4: true, faster: true },
+  onBrokenLinks: 'throw',
+  onBrokenAnchors: 'throw',
+  onDuplicateRoutes: 'throw',
+  markdown: { format: 'detect', hooks: { onBrokenMarkdownLinks: 'throw', onBrokenMarkdownImages: 'throw' } },
+  i18n: { defaultLocale: 'en', locales: ['en'], localeConfigs: { en: { htmlLang: 'en-GB' } } },
+  clientModules: ['./src/offline/register.ts', './src/print/open-details.ts'],
+
+  presets: [
+    [
+      'classic',
+      {
+        docs: {
+          path: 'docs',
+          routeBasePath: '/',
+          sidebarPath: './sidebars.ts',
+          remarkPlugins: [remarkMath],
+          rehypePlugins: [[rehypeKatex, { strict: 'error', throwOnError: true }]],
+          breadcrumbs: false,
+        },
+        blog: false,
+        theme: { customCss: [require.resolve('katex/dist/katex.min.css'), './src/css/site.css', './src/css/print.css'] },
+      },
+    ],
+  ],
+
+  plugins: [
+    './plugins/calculations/index.ts',
+    [
+      '@docusaurus/plugin-pwa',
+      {
+        // What is kept, and when, is decided in src/offline: nothing is fetched ahead unless the visitor asks for it.
+        offlineModeActivationStrategies: ['queryString'],
+        swRegister: false,
+        swCustom: require.resolve('./src/offline/service-worker.cjs'),
+        pwaHead: [
+          { tagName: 'link', rel: 'manifest', href: '/manifest.json' },
+          { tagName: 'meta', name: 'theme-color', content: '#0c4a50' },
+          { tagName: 'link', rel: 'apple-touch-icon', href: '/img/mark-192.png' },
+        ],
+        injectManifestConfig: {
+          // The reference for developers, and fonts that no current browser asks for, are not carried along.
+          globIgnores: ['api/**', '**/*.map', '**/*.ttf', '**/*.woff', '404.html'],
+          maximumFileSizeToCacheInBytes: 8_000_000,
+        },
+      },
+    ],
+  ],
+
+  themes: [
+    [
+      '@easyops-cn/docusaurus-search-local',
+      {
+        hashed: true,
+        indexBlog: false,
+        indexPages: true,
+        docsRouteBasePath: '/',
+        highlightSearchTermsOnTargetPage: false,
+        searchBarShortcutHint: false,
+      },
+    ],
+  ],
+
+  themeConfig: {
+    colorMode: { respectPrefersColorScheme: true },
+    navbar: {
+      title: 'Wallflow',
+      logo: { src: 'img/mark.svg', alt: '', width: 28, height: 28 },
+      items: [
+        { to: '/calculators', label: 'Calculators' },
+        { to: '/examples', label: 'Worked examples' },
+        { to: '/guide', label: 'Guide' },
+        { to: '/validation', label: 'Validation' },
+        { to: '/api', label: 'Reference' },
+      ],
+    },
+    footer: {
+      links: [
+        { label: 'The job in order', to: '/guide/the-job' },
+        { label: 'Typing quantities', to: '/guide/quantities' },
+        { label: 'Citing and printing', to: '/guide/citing' },
+        { label: 'In your own program', to: '/guide/embedding' },
+        { label: 'Without signal', to: '/guide/offline' },
+      ],
+      copyright:
+        'Wallflow calculates; it does not replace the vehicle maker’s procedure, local codes or licensed practice. Emission control stays fitted and working.',
+    },
+  },
+};
+
+export default config;

@@ -1,0 +1,83 @@
+import { join } from 'node:path';
+import type { LoadContext, Plugin } from '@docusaurus/types';
+import { jobSteps } from '../../src/data/job.js';
+import { type DefinitionModule, type LoadedDefinitions, loadDefinitions } from './load-definitions.js';
+
+/** One lazy import per definition, so that a page loads the one it needs and no other. */
+function clientModules(modules: readonly DefinitionModule[]): string {
+  const lines = modules.map(
+    ({ id, file, exportName }) =>
+      `  ${JSON.stringify(id)}: () => import(${JSON.stringify(file)}).then((module) => module[${JSON.stringify(exportName)}]),`,
+  );
+  return `export default {\n${lines.join('\n')}\n};\n`;
+}
+
+/** The steps of the job name calculations by hand; a name that went away must not leave a dead link text. */
+function assertJobIsWhole(content: LoadedDefinitions): void {
+  const known = new Set(content.catalogue.map((entry) => entry.id));
+  for (const id of jobSteps.flatMap((step) => step.calculations)) {
+    if (!known.has(id)) throw new Error(`a step of the job names ${id}, which is not published`);
+  }
+}
+
+/** Makes the calculators, worked examples and the validation page from the definitions. */
+export default function calculationsPlugin(context: LoadContext): Plugin<LoadedDefinitions> {
+  const { siteDir, baseUrl, generatedFilesDir } = context;
+  const url = (path: string) => `${baseUrl}${path}`;
+
+  return {
+    name: 'wallflow-calculations',
+
+    getPathsToWatch: () =>
+      ['exhaust', 'workshop', 'calculation', 'units', 'numerics'].map((name) => join(siteDir, '../packages', name, 'src/**/*.ts')),
+
+    loadContent: () => loadDefinitions(siteDir, join(generatedFilesDir, 'definitions.cjs')),
+
+    async contentLoaded({ content, actions }) {
+      assertJobIsWhole(content);
+      const { addRoute, createData } = actions;
+      const catalogue = await createData('catalogue.json', JSON.stringify(content.catalogue));
+      const validation = await createData('validation.json', JSON.stringify(content.validation));
+      await createData('definitions.js', clientModules(content.modules));
+      addRoute({
+        path: url('calculators'),
+        component: '@site/src/components/pages/CalculatorIndex.tsx',
+        modules: { catalogue },
+        exact: true,
+      });
+      addRoute({ path: url('examples'), component: '@site/src/components/pages/ExampleIndex.tsx', modules: { catalogue }, exact: true });
+      addRoute({
+        path: url('validation'),
+        component: '@site/src/components/pages/ValidationPage.tsx',
+        modules: { validation },
+        exact: true,
+      });
+      for (const calculation of content.calculations) {
+        const data = await createData(`calculation-${calculation.id}.json`, JSON.stringify(calculation));
+        const page = (path: string, component: string) =>
+          addRoute({
+            path: url(`${path}/${calculation.id}`),
+            component: `@site/src/components/pages/${component}.tsx`,
+            modules: { data },
+            exact: true,
+          });
+        page('calculators', 'CalculatorPage');
+        page('examples', 'ExamplePage');
+      }
+    },
+
+    configureWebpack: () => ({
+      // The client takes the definitions from their sources: one module each, so that unused ones drop out.
+      resolve: { conditionNames: ['@wallflow/source', '...'] },
+      module: {
+        rules: [
+          {
+            test: /\.tsx?$/,
+            exclude: /node_modules/,
+            resolve: { extensionAlias: { '.js': ['.ts', '.tsx', '.js'] } },
+          },
+        ],
+      },
+    }),
+  };
+}

@@ -1,0 +1,50 @@
+import type { Path } from '@wallflow/calculation';
+import type { Entry, FieldData, FormValues, Rows } from '../data/types.js';
+import { emptyValues, isRows } from './form-values.js';
+
+/** What stands at a path such as `['readings', 2, 'flow']`. */
+export function entryAt(values: FormValues, path: Path): Entry | Rows | undefined {
+  const [key, row, ...rest] = path;
+  const found = values[String(key)];
+  if (typeof row !== 'number' || !isRows(found)) return found;
+  const inner = found.rows[row];
+  return inner === undefined ? undefined : entryAt(inner, rest);
+}
+
+/** The form with one entry or list replaced. */
+export function withEntry(values: FormValues, path: Path, entry: Entry | Rows): FormValues {
+  const [key, row, ...rest] = path;
+  const name = String(key);
+  if (typeof row !== 'number') return { ...values, [name]: entry };
+  const list = values[name];
+  if (!isRows(list)) return values;
+  return { ...values, [name]: { rows: list.rows.map((inner, index) => (index === row ? withEntry(inner, rest, entry) : inner)) } };
+}
+
+/** The list with an empty row behind the last; units are taken over from it, as readings come in one unit. */
+export function withRowAdded(list: Rows, item: readonly FieldData[]): Rows {
+  const empty = emptyValues(item);
+  const last = list.rows.at(-1);
+  const row = Object.fromEntries(
+    Object.entries(empty).map(([key, entry]) => {
+      const above = last?.[key];
+      return [key, above !== undefined && !isRows(above) && !isRows(entry) ? { text: '', unit: above.unit } : entry];
+    }),
+  );
+  return { rows: [...list.rows, row] };
+}
+
+export function withRowRemoved(list: Rows, row: number): Rows {
+  return { rows: list.rows.filter((_, index) => index !== row) };
+}
+
+/** Rows pasted from a spreadsheet: one per line, cells parted by tabs, semicolons or runs of spaces after a tab-less line. */
+export function pastedRows(text: string, item: readonly FieldData[], units: readonly string[]): Rows {
+  const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');
+  const rows = lines.map((line) => {
+    const separator = line.includes('\t') ? '\t' : line.includes(';') ? ';' : ',';
+    const cells = line.split(separator).map((cell) => cell.trim());
+    return Object.fromEntries(item.map((field, index) => [field.key, { text: cells[index] ?? '', unit: units[index] ?? '' }]));
+  });
+  return { rows };
+}

@@ -1,0 +1,12 @@
+import type { Path } from '@wallflow/calculation';
+import type { FieldData } from '../data/types.js';
+
+/** The words a person reads for a path: `Readings, row 2: Exhaust mass flow`. */
+export function fieldLabel(fields: readonly FieldData[], path: Path): string | undefined {
+  const [key, row, ...rest] = path;
+  const field = fields.find((candidate) => candidate.key === key);
+  if (field === undefined) return undefined;
+  if (field.type !== 'list' || typeof row !== 'number') return field.label;
+  const inner = fieldLabel(field.item, rest);
+  return inner === undefined ? `${field.label}, row ${row + 1}` : `${field.label}, row ${row + 1}: ${inner}`;
+}

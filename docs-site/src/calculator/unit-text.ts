@@ -1,0 +1,73 @@
+import { differenceInUnit, getKind, type Kind, type KindName } from '@wallflow/units';
+import type { Entry } from '../data/types.js';
+
+/** A number with its uncertainty at the start of a text; an `e` counts when an exponent follows it. */
+const leadingNumber = /^(?:[\s\d.,+\-−±']|[eE](?=[+\-−]?\d))*/;
+
+interface SplitText {
+  readonly number: string;
+  readonly unit: string;
+}
+
+/** Part what was typed into the number and the unit written after it; undefined where no number stands first. */
+export function splitNumber(text: string): SplitText | undefined {
+  const number = leadingNumber.exec(text)?.[0] ?? '';
+  if (!/\d/.test(number)) return undefined;
+  const unit = text.slice(number.length).trim();
+  // In "3.0 1/m" the second number begins the unit.
+  const reciprocal = unit.startsWith('/') ? /^(.*\S)\s+1\s*$/s.exec(number) : null;
+  if (reciprocal !== null) return { number: (reciprocal[1] ?? '').trim(), unit: `1${unit}` };
+  return { number: number.trim(), unit };
+}
+
+function kindNamed(kind: string): Kind<KindName> {
+  const found = getKind(kind);
+  if (found === undefined) throw new Error(`no kind of quantity is called ${kind}`);
+  return found;
+}
+
+/** The text that the calculation gets: what was typed, with the selected unit behind it where none was typed. */
+export function quantityText(entry: Entry): string {
+  const split = splitNumber(entry.text);
+  if (split === undefined || split.unit !== '' || entry.unit === '' || entry.unit === '1') return entry.text;
+  return `${entry.text.trim()} ${entry.unit}`;
+}
+
+/** The unit that was typed behind the number, if it is a unit of the kind. */
+export function typedUnit(kind: string, text: string): string | undefined {
+  const split = splitNumber(text);
+  if (split === undefined || split.unit === '') return undefined;
+  const parsed = kindNamed(kind).parse(text);
+  return parsed.ok ? parsed.unit : undefined;
+}
+
+/** Read a quantity written as one text, as examples and links hold it, into the field and the select beside it. */
+export function quantityEntry(kind: string, text: string, defaultUnit: string): Entry {
+  const unit = typedUnit(kind, text);
+  const split = splitNumber(text);
+  if (unit === undefined || split === undefined) return { text, unit: defaultUnit };
+  return { text: split.number, unit };
+}
+
+function significant(value: number, digits: number): string {
+  return String(Number(value.toPrecision(Math.min(digits, 12))));
+}
+
+/**
+ * The same quantity in another unit. Two digits more than were typed are kept, so that the change of unit does
+ * not change the result; going back to the unit that was typed brings back the typed text. A text that is not
+ * a quantity stays as it is.
+ */
+export function changeUnit(kindName: string, entry: Entry, unit: string): Entry {
+  const typed = entry.typed ?? { text: entry.text, unit: entry.unit };
+  const kind = kindNamed(kindName);
+  const parsed = kind.parse(quantityText(typed));
+  if (!parsed.ok) return { text: entry.text, unit };
+  if (unit === parsed.unit) return { text: splitNumber(typed.text)?.number ?? typed.text, unit };
+  const digits = Math.max(4, parsed.significantDigits + 2);
+  const value = kind.in(parsed.quantity, unit as never);
+  const number = significant(value, digits);
+  if (parsed.uncertainty === undefined) return { text: number, unit, typed };
+  const spread = Math.abs(differenceInUnit(kind.kind, parsed.uncertainty, unit, parsed.quantity));
+  return { text: `${number} ± ${significant(spread, 3)}`, unit, typed };
+}

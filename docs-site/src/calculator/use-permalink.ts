@@ -1,0 +1,54 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { CalculationData, SuccessView } from '../data/types.js';
+import type { Permalink } from './permalink.js';
+import type { Engine } from './use-engine.js';
+import type { Form } from './use-form.js';
+
+const pauseInTyping = 400;
+
+export interface LinkState {
+  /** The link that the page was opened with. */
+  readonly opened: Permalink | undefined;
+  /** A link for citing: inputs, version of the definition and the results as shown. */
+  citation(result: SuccessView | undefined): string;
+}
+
+/** Fill the form from the address, and keep the address up to date with what is typed. */
+export function usePermalink(data: CalculationData, form: Form, engine: Engine | undefined): LinkState {
+  const [opened, setOpened] = useState<Permalink>();
+  const { edited, fill, units, values } = form;
+
+  useEffect(() => {
+    if (engine === undefined) return;
+    const read = () => {
+      const link = engine.fromHash(data.inputs, window.location.hash);
+      if (link === undefined) return;
+      setOpened(link);
+      fill(link.values, link.units);
+    };
+    read();
+    window.addEventListener('hashchange', read);
+    return () => window.removeEventListener('hashchange', read);
+  }, [data, engine, fill]);
+
+  useEffect(() => {
+    if (!edited || engine === undefined) return;
+    const timer = setTimeout(() => {
+      const hash = engine.toHash(data.inputs, { version: data.version, values, units });
+      window.history.replaceState(window.history.state, '', hash);
+    }, pauseInTyping);
+    return () => clearTimeout(timer);
+  }, [data, edited, engine, units, values]);
+
+  const citation = useCallback(
+    (result: SuccessView | undefined) => {
+      if (engine === undefined) return window.location.href;
+      const stated = Object.fromEntries((result?.values ?? []).map((value) => [value.key, value.text]));
+      const hash = engine.toHash(data.inputs, { version: data.version, values, units, stated });
+      return `${window.location.origin}${window.location.pathname}${hash}`;
+    },
+    [data, engine, units, values],
+  );
+
+  return { opened, citation };
+}

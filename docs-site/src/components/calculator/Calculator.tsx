@@ -1,0 +1,106 @@
+import { type ReactNode, useMemo } from 'react';
+import { useEngine } from '../../calculator/use-engine.js';
+import { useForm } from '../../calculator/use-form.js';
+import { usePermalink } from '../../calculator/use-permalink.js';
+import { useResult } from '../../calculator/use-result.js';
+import type { CalculationData, ResultView } from '../../data/types.js';
+import type { FieldMessages } from '../fields/Fields.js';
+import { FormFields } from '../fields/FormFields.js';
+import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
+import { Cautions } from '../parts/Cautions.js';
+import { FormulaProvider } from '../parts/Formula.js';
+import { Given } from '../parts/Given.js';
+import { OutputTable } from '../parts/OutputTable.js';
+import { Working } from '../parts/Working.js';
+import styles from './calculator.module.css';
+import { LinkNotice } from './LinkNotice.js';
+import { ResultBar } from './ResultBar.js';
+import { ResultPanel } from './ResultPanel.js';
+import { Toolbar } from './Toolbar.js';
+
+/** Messages by field. That a field is empty is said only after the user has left it. */
+function messagesOf(result: ResultView | undefined, touched: ReadonlySet<string>): FieldMessages {
+  const errors = new Map<string, string>();
+  const warnings = new Map<string, string>();
+  if (result?.ok === false) {
+    for (const issue of result.issues) {
+      for (const field of issue.fields) {
+        if (issue.code !== 'missing_input' || touched.has(field)) errors.set(field, issue.text);
+      }
+    }
+  }
+  if (result?.ok === true) {
+    for (const warning of result.warnings) if (warning.field !== undefined) warnings.set(warning.field, warning.text);
+  }
+  return { errors, warnings };
+}
+
+/** The calculator of one definition: form, live result and working. */
+export function Calculator({ data }: { readonly data: CalculationData }): ReactNode {
+  const form = useForm(data);
+  const loading = useEngine(data.id);
+  const engine = loading.state === 'ready' ? loading.engine : undefined;
+  const result = useResult(data, form, engine);
+  const link = usePermalink(data, form, engine);
+  const messages = useMemo(() => messagesOf(result, form.touched), [result, form.touched]);
+  const isExample = form.values === data.exampleValues;
+  const success = result?.ok === true ? result : undefined;
+  return (
+    <FormulaProvider formulas={data.formulas} live={!isExample && success !== undefined}>
+      <Cautions cautions={data.cautions} />
+      <LinkNotice opened={link.opened} version={data.version} result={success} />
+      <noscript>
+        <p className={styles.notice}>Without scripts the form cannot calculate. The worked example below is complete and can be printed.</p>
+      </noscript>
+      {loading.state === 'failed' ? (
+        <p className={styles.notice} role="alert">
+          The calculation could not be loaded; there may be no signal. What you typed stays here. Reload the page when the signal is back.
+        </p>
+      ) : null}
+      <div className={styles.grid}>
+        <form className={styles.form} aria-label={`Inputs of ${data.title}`} onSubmit={(event) => event.preventDefault()} noValidate>
+          <KeypadProvider>
+            <div className={styles.formHead}>
+              <h2>Inputs</h2>
+              <div className={styles.formButtons}>
+                <button type="button" onClick={form.fillExample} disabled={isExample}>
+                  Example
+                </button>
+                <button type="button" onClick={form.clear}>
+                  Clear
+                </button>
+              </div>
+              <KeypadSwitch />
+            </div>
+            <div className="screen-only">
+              <FormFields fields={data.inputs} form={form} engine={engine} messages={messages} />
+            </div>
+            <div className="print-only">
+              <Given fields={data.inputs} values={form.values} />
+            </div>
+            <ResultBar result={result} />
+          </KeypadProvider>
+        </form>
+        <div className={styles.side}>
+          <ResultPanel data={data} result={result} isExample={isExample} onUnit={engine === undefined ? undefined : form.chooseUnit} />
+          <Toolbar citation={() => link.citation(success)} ready={engine !== undefined} />
+        </div>
+      </div>
+      {success === undefined ? null : (
+        <>
+          {success.tables.map((table) => (
+            <OutputTable key={table.key} table={table} />
+          ))}
+          <section aria-labelledby="working">
+            <h2 id="working">Working</h2>
+            <p className={styles.lead}>
+              {isExample ? 'With the numbers of the example' : 'With your numbers'}; quantities stand in SI base units, results in the unit
+              that people use.
+            </p>
+            <Working steps={success.steps} />
+          </section>
+        </>
+      )}
+    </FormulaProvider>
+  );
+}

@@ -1,0 +1,37 @@
+import type { ReactNode } from 'react';
+import type { Permalink } from '../../calculator/permalink.js';
+import type { SuccessView } from '../../data/types.js';
+import styles from './calculator.module.css';
+
+interface LinkNoticeProps {
+  readonly opened: Permalink | undefined;
+  readonly version: string;
+  readonly result: SuccessView | undefined;
+}
+
+/** Said when a link was made with another version of the calculation than today's: what it stated, and what comes out now. */
+export function LinkNotice({ opened, version, result }: LinkNoticeProps): ReactNode {
+  if (opened?.version === undefined || opened.version === version) return null;
+  const stated = Object.entries(opened.stated);
+  return (
+    <aside className={styles.notice} aria-label="About this link">
+      <p>
+        This link was made with version {opened.version} of this calculation. Its inputs are below; the result shown is that of today's
+        version {version} and may differ.
+      </p>
+      {stated.length === 0 ? null : (
+        <ul>
+          {stated.map(([key, text]) => {
+            const today = result?.values.find((value) => value.key === key);
+            return (
+              <li key={key}>
+                {today?.label ?? key}: the link states {text}
+                {today === undefined ? '' : `, today's version gives ${today.text}`}
+              </li>
+            );
+          })}
+        </ul>
+      )}
+    </aside>
+  );
+}

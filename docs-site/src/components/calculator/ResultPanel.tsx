@@ -1,0 +1,111 @@
+import type { ReactNode } from 'react';
+import { goTo } from '../../calculator/go-to.js';
+import { readable } from '../../calculator/readable.js';
+import type { CalculationData, FailureView, IssueView, ResultView, SuccessView } from '../../data/types.js';
+import { inputId } from '../fields/Fields.js';
+import { AdviceList, Budget, Results, Warnings } from '../parts/Results.js';
+import styles from './calculator.module.css';
+
+interface ResultPanelProps {
+  readonly data: CalculationData;
+  readonly result: ResultView | undefined;
+  readonly isExample: boolean;
+  readonly onUnit: ((key: string, unit: string) => void) | undefined;
+}
+
+/** One sentence for those who hear the page: what changed, without the rest being read again. */
+function spoken(result: ResultView | undefined): string {
+  if (result === undefined) return '';
+  if (!result.ok)
+    return result.issues.length === 1
+      ? 'No result: one input needs attention.'
+      : `No result: ${result.issues.length} inputs need attention.`;
+  const first = result.values[0];
+  const minds = result.warnings.length === 0 ? '' : ` ${result.warnings.length} warnings.`;
+  return first === undefined ? '' : `${first.label}: ${readable(first.text)}.${minds}`;
+}
+
+function Success({
+  data,
+  result,
+  onUnit,
+}: {
+  readonly data: CalculationData;
+  readonly result: SuccessView;
+  readonly onUnit: ResultPanelProps['onUnit'];
+}): ReactNode {
+  return (
+    <>
+      <Results values={result.values} onUnit={onUnit} />
+      <Warnings warnings={result.warnings} />
+      <AdviceList advice={result.advice} />
+      <Budget budget={result.budget} />
+      <p className={styles.method}>
+        By {result.method}. {data.title}, version {data.version}.
+      </p>
+    </>
+  );
+}
+
+/** What is wrong, as a button that leads to the input. */
+function IssueText({ issue }: { readonly issue: IssueView }): ReactNode {
+  const [field] = issue.fields;
+  if (field === undefined) return issue.text;
+  return (
+    <button type="button" className={styles.issue} onClick={() => goTo(inputId(field))}>
+      {issue.text}
+    </button>
+  );
+}
+
+function Missing({ result }: { readonly result: FailureView }): ReactNode {
+  const missing = result.issues.filter((issue) => issue.code === 'missing_input');
+  const wrong = result.issues.filter((issue) => issue.code !== 'missing_input');
+  return (
+    <>
+      {wrong.length === 0 ? null : (
+        <>
+          <p className={styles.refused}>No result with these inputs</p>
+          <ul>
+            {wrong.map((issue) => (
+              <li key={`${issue.fields.join()}${issue.code}`}>
+                <IssueText issue={issue} />
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {missing.length === 0 ? null : (
+        <>
+          <p className={styles.refused}>Still needed</p>
+          <ul>
+            {missing.map((issue) => (
+              <li key={issue.fields.join()}>
+                <IssueText issue={issue} />
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+}
+
+/** The result beside the form, as it changes. */
+export function ResultPanel({ data, result, isExample, onUnit }: ResultPanelProps): ReactNode {
+  return (
+    <section id="result-panel" className={styles.result} aria-labelledby="result" tabIndex={-1}>
+      <h2 id="result">{isExample ? 'Result of the example' : 'Result'}</h2>
+      <p className="visually-hidden" aria-live="polite" data-testid="spoken-result">
+        {spoken(result)}
+      </p>
+      {result === undefined ? (
+        <p>Calculating…</p>
+      ) : result.ok ? (
+        <Success data={data} result={result} onUnit={onUnit} />
+      ) : (
+        <Missing result={result} />
+      )}
+    </section>
+  );
+}

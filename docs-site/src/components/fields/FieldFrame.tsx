@@ -1,0 +1,60 @@
+import type { ReactNode } from 'react';
+import type { ScalarFieldData } from '../../data/types.js';
+import { Formula } from '../parts/Formula.js';
+import styles from './fields.module.css';
+
+/** What the single inputs need to know of the form around them. */
+export interface FieldProps<F> {
+  readonly field: F;
+  /** Unique on the page. */
+  readonly id: string;
+  readonly error: string | undefined;
+  readonly warning: string | undefined;
+}
+
+export function describedBy(id: string, error: string | undefined): string {
+  return error === undefined ? `${id}-hint` : `${id}-error ${id}-hint`;
+}
+
+function rangeLine(field: ScalarFieldData): string {
+  if (!('range' in field)) return '';
+  const usual = field.type === 'quantity' && field.usual !== undefined ? `; usual ${field.usual}` : '';
+  return `${field.range.charAt(0).toUpperCase()}${field.range.slice(1)}${usual}.`;
+}
+
+function emptyLine(field: ScalarFieldData): string | undefined {
+  if (field.default !== undefined) {
+    return `Left empty: ${field.default} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
+  }
+  return field.optional ? 'May stay empty: then it counts as unknown.' : undefined;
+}
+
+/** Hint, error and warning below an input. */
+export function FieldNotes({ field, id, error, warning }: FieldProps<ScalarFieldData>): ReactNode {
+  const range = rangeLine(field);
+  const empty = emptyLine(field);
+  return (
+    <>
+      {error === undefined ? null : (
+        <p id={`${id}-error`} className={styles.error}>
+          {error}
+        </p>
+      )}
+      {warning === undefined ? null : <p className={styles.warning}>{warning}</p>}
+      <p id={`${id}-hint`} className={styles.hint}>
+        {field.description === undefined ? null : <>{field.description} </>}
+        {range === '' ? null : <span className={styles.range}>{range}</span>}
+        {empty === undefined ? null : <> {empty}</>}
+      </p>
+    </>
+  );
+}
+
+export function LabelText({ field }: { readonly field: ScalarFieldData }): ReactNode {
+  return (
+    <>
+      {field.label} {'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}
+      {field.optional || field.default !== undefined ? <span className={styles.optional}> optional</span> : null}
+    </>
+  );
+}

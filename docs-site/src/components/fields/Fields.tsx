@@ -1,0 +1,74 @@
+import type { ReactNode } from 'react';
+import { entryAt } from '../../calculator/edit-values.js';
+import { isRows } from '../../calculator/form-values.js';
+import { pathKey } from '../../calculator/path-key.js';
+import type { Engine } from '../../calculator/use-engine.js';
+import type { Form } from '../../calculator/use-form.js';
+import type { Entry, FieldData, ScalarFieldData } from '../../data/types.js';
+import { ChoiceInput } from './ChoiceInput.js';
+import { ListInput } from './ListInput.js';
+import { PlainInput } from './PlainInput.js';
+import { QuantityInput } from './QuantityInput.js';
+
+export interface FieldMessages {
+  readonly errors: ReadonlyMap<string, string>;
+  readonly warnings: ReadonlyMap<string, string>;
+}
+
+export interface FieldsProps {
+  readonly fields: readonly FieldData[];
+  readonly form: Form;
+  readonly engine: Engine | undefined;
+  readonly messages: FieldMessages;
+  readonly path?: readonly (string | number)[];
+}
+
+/** The id of the input at a path, so that messages elsewhere can lead there. */
+export function inputId(path: string): string {
+  return `input-${path.replaceAll(/[[\].]+/g, '-').replace(/-$/, '')}`;
+}
+
+function ScalarField({
+  field,
+  form,
+  engine,
+  messages,
+  path,
+}: Omit<FieldsProps, 'fields'> & { readonly field: ScalarFieldData; readonly path: readonly (string | number)[] }): ReactNode {
+  const key = pathKey(path);
+  const found = entryAt(form.values, path);
+  const entry: Entry = found === undefined || isRows(found) ? { text: '', unit: '' } : found;
+  const common = { id: inputId(key), error: messages.errors.get(key), warning: messages.warnings.get(key) };
+  const change = (next: Entry) => form.change(path, next);
+  const left = () => form.left(path);
+  switch (field.type) {
+    case 'quantity':
+      return (
+        <QuantityInput
+          {...common}
+          field={field}
+          entry={entry}
+          onText={(text) => change({ text, unit: engine?.typedUnit(field.kind, text) ?? entry.unit })}
+          onUnit={(unit) => change(engine?.changeUnit(field.kind, entry, unit) ?? { text: entry.text, unit })}
+          onLeave={left}
+        />
+      );
+    case 'choice':
+    case 'flag':
+      return <ChoiceInput {...common} field={field} entry={entry} onText={(text) => change({ text, unit: '' })} />;
+    case 'count':
+    case 'text':
+      return <PlainInput {...common} field={field} entry={entry} onText={(text) => change({ text, unit: '' })} onLeave={left} />;
+  }
+}
+
+/** One input for every field. */
+export function Fields({ fields, path = [], ...rest }: FieldsProps): ReactNode {
+  return fields.map((field) =>
+    field.type === 'list' ? (
+      <ListInput key={field.key} field={field} path={[...path, field.key]} {...rest} />
+    ) : (
+      <ScalarField key={field.key} field={field} path={[...path, field.key]} {...rest} />
+    ),
+  );
+}

@@ -1,0 +1,64 @@
+import type { ReactNode } from 'react';
+import type { Entry, QuantityFieldData } from '../../data/types.js';
+import { describedBy, FieldNotes, type FieldProps, LabelText } from './FieldFrame.js';
+import styles from './fields.module.css';
+import { useKeypad } from './Keypad.js';
+
+interface QuantityInputProps extends FieldProps<QuantityFieldData> {
+  readonly entry: Entry;
+  onText(text: string): void;
+  onUnit(unit: string): void;
+  onLeave(): void;
+}
+
+/** A unit that was typed but is not offered still shows in the select. */
+function offered(field: QuantityFieldData, unit: string): QuantityFieldData['units'] {
+  return field.units.some((choice) => choice.id === unit) ? field.units : [...field.units, { id: unit, symbol: unit }];
+}
+
+/** A number with its unit in a select beside it; a unit typed behind the number counts instead. */
+export function QuantityInput({ field, id, error, warning, entry, onText, onUnit, onLeave }: QuantityInputProps): ReactNode {
+  const { inputMode } = useKeypad();
+  const units = offered(field, entry.unit);
+  const unitless = units.length === 1 && (units[0]?.id === '1' || units[0]?.symbol === '');
+  const mayBeNegative = field.range.includes('-') || field.range.includes('−');
+  return (
+    <div className={styles.field}>
+      <label htmlFor={id} className={styles.label}>
+        <LabelText field={field} />
+      </label>
+      <div className={styles.row}>
+        <input
+          id={id}
+          className={styles.text}
+          type="text"
+          inputMode={mayBeNegative ? 'text' : inputMode}
+          autoComplete="off"
+          autoCapitalize="off"
+          spellCheck={false}
+          value={entry.text}
+          placeholder={`e.g. ${field.example}`}
+          aria-invalid={error !== undefined}
+          aria-describedby={describedBy(id, error)}
+          onChange={(event) => onText(event.target.value)}
+          onBlur={onLeave}
+        />
+        {unitless ? null : (
+          <select
+            className={styles.unit}
+            aria-label={`Unit of ${field.label}`}
+            value={entry.unit}
+            onChange={(event) => onUnit(event.target.value)}
+          >
+            {units.map((unit) => (
+              <option key={unit.id} value={unit.id}>
+                {unit.symbol}
+              </option>
+            ))}
+          </select>
+        )}
+      </div>
+      <FieldNotes field={field} id={id} error={error} warning={warning} />
+    </div>
+  );
+}

@@ -1,0 +1,17 @@
+import Layout from '@theme/Layout';
+import type { ReactNode } from 'react';
+import type { CatalogueEntry } from '../../data/types.js';
+import { BySubject } from '../parts/CalculationList.js';
+
+/** All worked examples by subject. */
+export default function ExampleIndex({ catalogue }: { readonly catalogue: readonly CatalogueEntry[] }): ReactNode {
+  return (
+    <Layout title="Worked examples" description="One worked example for every calculation">
+      <main className="page page--text container">
+        <h1>Worked examples</h1>
+        <p className="purpose">One sheet for every calculation: given, formula, numbers, result, sources. Made for paper and for citing.</p>
+        <BySubject entries={catalogue} base="examples" />
+      </main>
+    </Layout>
+  );
+}

@@ -1,0 +1,86 @@
+import Link from '@docusaurus/Link';
+import type { ReactNode } from 'react';
+import type { CalculationData } from '../../data/types.js';
+import { CaseList } from './CaseList.js';
+import { Formula } from './Formula.js';
+import { Sources } from './Sources.js';
+
+function Texts({ title, texts }: { readonly title: string; readonly texts: readonly string[] }): ReactNode {
+  if (texts.length === 0) return null;
+  const id = title.toLowerCase().replaceAll(' ', '-');
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
+      <ul>
+        {texts.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Constants({ constants }: Pick<CalculationData, 'constants'>): ReactNode {
+  if (constants.length === 0) return null;
+  return (
+    <section aria-labelledby="constants">
+      <h2 id="constants">Constants</h2>
+      <ul>
+        {constants.map((constant) => (
+          <li key={constant.label}>
+            {constant.label}: <Formula tex={constant.tex} />
+            <br />
+            <small>{constant.source}</small>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function checkedText(cases: CalculationData['cases']): string {
+  const known = cases.filter((view) => view.disagreement !== undefined).length;
+  const agree = cases.filter((view) => view.agrees).length;
+  const rest = known === 0 ? '' : `, ${known} known ${known === 1 ? 'disagreement' : 'disagreements'} with the reason`;
+  return `${cases.length} reference ${cases.length === 1 ? 'case' : 'cases'}: ${agree} agree${rest}`;
+}
+
+function Checks({ cases }: Pick<CalculationData, 'cases'>): ReactNode {
+  if (cases.length === 0) return <p>No reference case of its own yet: rely on it only as far as the sources above carry it.</p>;
+  return (
+    <>
+      <p className="print-only">{checkedText(cases)}.</p>
+      <details className="screen-only">
+        <summary>{checkedText(cases)}</summary>
+        <CaseList cases={cases} headings="h3" />
+      </details>
+    </>
+  );
+}
+
+interface BackgroundProps {
+  readonly data: CalculationData;
+  readonly assumptions: readonly string[];
+}
+
+/** What stands behind a calculation: limits, assumptions, constants, sources, and what it was checked against. */
+export function Background({ data, assumptions }: BackgroundProps): ReactNode {
+  return (
+    <>
+      <Texts title="Limits of use" texts={data.limits} />
+      <Texts title="Assumptions" texts={assumptions} />
+      <Constants constants={data.constants} />
+      <section aria-labelledby="sources">
+        <h2 id="sources">Sources</h2>
+        <Sources sources={data.sources} />
+      </section>
+      <section aria-labelledby="checked-against">
+        <h2 id="checked-against">Checked against</h2>
+        <Checks cases={data.cases} />
+        <p className="screen-only">
+          <Link to="/validation">How checks are made, and all reference cases</Link>
+        </p>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,92 @@
+import Link from '@docusaurus/Link';
+import type { ReactNode } from 'react';
+import { readable } from '../../calculator/readable.js';
+import type { CaseView } from '../../data/types.js';
+import styles from './cases.module.css';
+import { Mark } from './Mark.js';
+import { Scroll } from './Scroll.js';
+
+/** Words for where an expected value comes from. */
+export const originNames: Readonly<Record<string, string>> = {
+  'standard-example': 'example in a standard',
+  'published-table': 'published table',
+  'textbook-example': 'textbook example',
+  measurement: 'measurement',
+  'certified-value': 'certified value',
+  'closed-form': 'closed form',
+  'independent-code': 'independent code',
+  'common-practice': 'common practice',
+};
+
+function verdict(view: CaseView): { readonly state: string; readonly text: string } {
+  if (view.disagreement !== undefined) return { state: 'known', text: 'known disagreement' };
+  return view.agrees ? { state: 'agrees', text: 'agrees' } : { state: 'differs', text: 'differs' };
+}
+
+function Comparisons({ view }: { readonly view: CaseView }): ReactNode {
+  return (
+    <Scroll label={`Comparison for ${view.title}`}>
+      <table className={styles.comparison}>
+        <thead>
+          <tr>
+            <th scope="col">Value</th>
+            <th scope="col">Source says</th>
+            <th scope="col">We give</th>
+            <th scope="col">Difference</th>
+            <th scope="col">Tolerance</th>
+          </tr>
+        </thead>
+        <tbody>
+          {view.comparisons.map((comparison) => (
+            <tr key={comparison.label} data-agrees={comparison.agrees}>
+              <th scope="row">{comparison.label}</th>
+              <td>{comparison.expected}</td>
+              <td>{readable(comparison.ours)}</td>
+              <td>{readable(comparison.difference)}</td>
+              <td>{comparison.tolerance === '' ? '' : `± ${readable(comparison.tolerance)}`}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+interface CaseListProps {
+  readonly cases: readonly CaseView[];
+  readonly headings: 'h3' | 'h4';
+}
+
+/** Reference cases: what the source says, what we give, the difference, the tolerance. */
+export function CaseList({ cases, headings: Heading }: CaseListProps): ReactNode {
+  return cases.map((view) => {
+    const { state, text } = verdict(view);
+    return (
+      <article key={view.id} className={styles.case} id={`case-${view.id}`}>
+        <div className={styles.head}>
+          <Heading className={styles.title}>{view.title}</Heading>
+          <span className={styles.verdict} data-state={state}>
+            {text}
+          </span>
+        </div>
+        <p className={styles.source}>
+          {originNames[view.origin] ?? view.origin}: {view.source} <Mark mark={view.mark} />
+        </p>
+        <p className={styles.inputs}>
+          <strong>Given</strong> {view.inputs.map((input) => `${input.label}: ${input.text}`).join('; ')}.{' '}
+          <Link to={`/calculators/${view.calculation}${view.hash}`} className="screen-only-inline" data-noBrokenLinkCheck>
+            Open in the calculator
+          </Link>
+        </p>
+        <Comparisons view={view} />
+        {view.disagreement === undefined ? null : (
+          <p>
+            <strong>Why it differs:</strong> {view.disagreement}
+          </p>
+        )}
+        {view.toleranceReason === undefined ? null : <p className={styles.note}>Tolerance: {view.toleranceReason}</p>}
+        {view.notes === undefined ? null : <p className={styles.note}>{view.notes}</p>}
+      </article>
+    );
+  });
+}

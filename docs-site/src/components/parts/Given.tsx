@@ -1,0 +1,89 @@
+import type { ReactNode } from 'react';
+import { isRows } from '../../calculator/form-values.js';
+import type { Entry, FieldData, FormValues, ScalarFieldData } from '../../data/types.js';
+import { Formula } from './Formula.js';
+import { Scroll } from './Scroll.js';
+
+function unitSymbol(field: ScalarFieldData, entry: Entry): string {
+  if (field.type !== 'quantity') return '';
+  const symbol = field.units.find((unit) => unit.id === entry.unit)?.symbol ?? entry.unit;
+  return symbol === '1' || /[^\d\s.,+\-−±'eE]/.test(entry.text) ? '' : symbol;
+}
+
+/** One entry as a person reads it. */
+export function entryText(field: ScalarFieldData, entry: Entry | undefined): string {
+  if (entry === undefined || entry.text.trim() === '')
+    return field.default === undefined ? 'not given' : `not given; ${field.default} assumed`;
+  if (field.type === 'choice') return field.options.find((option) => option.key === entry.text)?.label ?? entry.text;
+  const unit = unitSymbol(field, entry);
+  return unit === '' ? entry.text : `${entry.text} ${unit}`;
+}
+
+function GivenList({
+  field,
+  rows,
+}: {
+  readonly field: Extract<FieldData, { type: 'list' }>;
+  readonly rows: readonly FormValues[];
+}): ReactNode {
+  const columns = field.item.filter((column) => column.type !== 'list');
+  return (
+    <Scroll label={field.label}>
+      <table>
+        <caption>{field.label}</caption>
+        <thead>
+          <tr>
+            {columns.map((column) => (
+              <th key={column.key} scope="col">
+                {column.label}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) => (
+            <tr key={index}>
+              {columns.map((column) => (
+                <td key={column.key}>{entryText(column, row[column.key] as Entry | undefined)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+/** What goes into a calculation, for reading and printing. */
+export function Given({ fields, values }: { readonly fields: readonly FieldData[]; readonly values: FormValues }): ReactNode {
+  const scalars = fields.filter((field) => field.type !== 'list');
+  const lists = fields.filter((field) => field.type === 'list');
+  return (
+    <>
+      {scalars.length === 0 ? null : (
+        <table className="given">
+          <thead className="visually-hidden">
+            <tr>
+              <th scope="col">Input</th>
+              <th scope="col">Symbol</th>
+              <th scope="col">Value</th>
+            </tr>
+          </thead>
+          <tbody>
+            {scalars.map((field) => (
+              <tr key={field.key}>
+                <th scope="row">{field.label}</th>
+                <td>{'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}</td>
+                <td>{entryText(field, values[field.key] as Entry | undefined)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {lists.map((field) => {
+        const list = values[field.key];
+        return isRows(list) ? <GivenList key={field.key} field={field} rows={list.rows} /> : null;
+      })}
+    </>
+  );
+}

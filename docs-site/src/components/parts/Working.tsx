@@ -1,0 +1,36 @@
+import type { ReactNode } from 'react';
+import { readable } from '../../calculator/readable.js';
+import type { StepView } from '../../data/types.js';
+import { Formula } from './Formula.js';
+import { Scroll } from './Scroll.js';
+import styles from './working.module.css';
+
+function Line({ label, tex }: { readonly label: string; readonly tex: string | undefined }): ReactNode {
+  if (tex === undefined) return null;
+  return (
+    <Scroll label={label} className={styles.formula}>
+      <Formula tex={tex} display />
+    </Scroll>
+  );
+}
+
+/** The working, step by step: formula, numbers in SI base units, value. */
+export function Working({ steps }: { readonly steps: readonly StepView[] }): ReactNode {
+  return (
+    <ol className={styles.steps}>
+      {steps.map((step, index) => (
+        <li key={index} className={styles.step}>
+          <h3 className={styles.label}>{step.label}</h3>
+          {step.text === undefined ? null : <p className={styles.words}>{readable(step.text)}</p>}
+          <Line label={`${step.label}: formula`} tex={step.tex} />
+          {step.numbersTex === step.tex ? null : <Line label={`${step.label}: numbers in SI units`} tex={step.numbersTex} />}
+          <p className={styles.value}>
+            <Formula tex={step.symbolTex} /> {step.symbolTex === undefined ? '' : '= '}
+            <strong>{readable(step.valueText)}</strong>
+          </p>
+          {step.source === undefined ? null : <p className={styles.source}>{step.source}</p>}
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,235 @@
+/** What the pages know of a calculation: plain data made from its definition when the site is built. */
+
+/** What a person has typed or chosen for one input; `unit` is the unit that stands in the select beside it. */
+export interface Entry {
+  readonly text: string;
+  readonly unit: string;
+  /** The number as it was typed, before its unit was changed in the select. */
+  readonly typed?: { readonly text: string; readonly unit: string };
+}
+
+/** The rows of a list input. */
+export interface Rows {
+  readonly rows: readonly FormValues[];
+}
+
+export type FormValues = Readonly<Record<string, Entry | Rows>>;
+
+export interface UnitChoice {
+  readonly id: string;
+  readonly symbol: string;
+}
+
+interface FieldBase {
+  readonly key: string;
+  readonly label: string;
+  readonly description?: string;
+  /** May stay empty; the calculation then treats it as unknown. */
+  readonly optional: boolean;
+  /** What is taken when the input stays empty, and why. */
+  readonly default?: string;
+  readonly defaultReason?: string;
+}
+
+export interface QuantityFieldData extends FieldBase {
+  readonly type: 'quantity';
+  readonly kind: string;
+  readonly symbolTex: string;
+  readonly units: readonly UnitChoice[];
+  /** Where the input stops making sense. */
+  readonly range: string;
+  /** Where the source says that the formula holds. */
+  readonly usual?: string;
+  readonly usualReason?: string;
+  readonly example: string;
+}
+
+export interface ChoiceFieldData extends FieldBase {
+  readonly type: 'choice';
+  readonly options: readonly { readonly key: string; readonly label: string }[];
+  readonly example: string;
+}
+
+export interface FlagFieldData extends FieldBase {
+  readonly type: 'flag';
+  readonly example: string;
+}
+
+export interface CountFieldData extends FieldBase {
+  readonly type: 'count';
+  readonly symbolTex: string;
+  readonly range: string;
+  readonly example: string;
+}
+
+export interface TextFieldData extends FieldBase {
+  readonly type: 'text';
+  readonly maxLength: number;
+  readonly example: string;
+}
+
+export interface ListFieldData extends FieldBase {
+  readonly type: 'list';
+  readonly min: number;
+  readonly max: number;
+  readonly item: readonly FieldData[];
+}
+
+export type ScalarFieldData = QuantityFieldData | ChoiceFieldData | FlagFieldData | CountFieldData | TextFieldData;
+export type FieldData = ScalarFieldData | ListFieldData;
+
+/** One shown value of a result. */
+export interface ValueView {
+  readonly key: string;
+  readonly label: string;
+  readonly description?: string;
+  readonly symbolTex?: string;
+  /** A sentence rather than a number or a verdict. */
+  readonly words?: true;
+  /** Key of a choice, for a verdict. */
+  readonly choice?: string;
+  readonly text: string;
+  /** Units that the value may be shown in; empty when there is only one way. */
+  readonly units: readonly UnitChoice[];
+  readonly unit?: string;
+}
+
+export interface TableView {
+  readonly key: string;
+  readonly label: string;
+  readonly description?: string;
+  readonly columns: readonly { readonly key: string; readonly label: string; readonly unit?: string }[];
+  readonly rows: readonly Readonly<Record<string, number | string | null>>[];
+  readonly plot?: { readonly x: string; readonly y: readonly string[] };
+}
+
+export interface StepView {
+  readonly label: string;
+  readonly symbolTex?: string;
+  readonly tex?: string;
+  readonly numbersTex?: string;
+  readonly valueText: string;
+  readonly text?: string;
+  readonly source?: string;
+}
+
+export interface NoteView {
+  readonly text: string;
+  readonly field?: string;
+}
+
+export interface BudgetView {
+  readonly output: string;
+  readonly text: string;
+  readonly entries: readonly { readonly label: string; readonly contribution: string; readonly share: number }[];
+}
+
+export interface SuccessView {
+  readonly ok: true;
+  readonly method: string;
+  readonly values: readonly ValueView[];
+  readonly intermediates: readonly ValueView[];
+  readonly tables: readonly TableView[];
+  readonly warnings: readonly NoteView[];
+  readonly assumptions: readonly string[];
+  readonly advice: readonly { readonly tone: 'do' | 'do-not' | 'note'; readonly text: string }[];
+  readonly budget: readonly BudgetView[];
+  readonly steps: readonly StepView[];
+}
+
+export interface IssueView {
+  readonly code: string;
+  /** Path of the field, as `points[2].flow`; empty when the issue belongs to no single field. */
+  readonly fields: readonly string[];
+  readonly text: string;
+}
+
+export interface FailureView {
+  readonly ok: false;
+  readonly issues: readonly IssueView[];
+}
+
+export type ResultView = SuccessView | FailureView;
+
+export interface SourceView {
+  readonly text: string;
+  readonly mark: string;
+  readonly type: string;
+  readonly doi?: string;
+  readonly note?: string;
+}
+
+export interface ConstantView {
+  readonly label: string;
+  /** Symbol and value. */
+  readonly tex: string;
+  readonly source: string;
+}
+
+/** Everything that the pages of one calculation need. */
+export interface CalculationData {
+  readonly id: string;
+  readonly version: string;
+  readonly subject: string;
+  readonly title: string;
+  readonly purpose: string;
+  readonly usedBy: readonly string[];
+  readonly keywords: readonly string[];
+  readonly method: string;
+  readonly inputs: readonly FieldData[];
+  readonly constants: readonly ConstantView[];
+  readonly assumptions: readonly string[];
+  readonly limits: readonly string[];
+  readonly cautions: readonly string[];
+  readonly sources: readonly SourceView[];
+  /** The form filled with the worked example, and its result. */
+  readonly exampleValues: FormValues;
+  readonly example: SuccessView;
+  /** Formulas of the page as HTML, by their TeX. */
+  readonly formulas: Readonly<Record<string, string>>;
+  readonly cases: readonly CaseView[];
+}
+
+/** One line of the catalogue. */
+export interface CatalogueEntry {
+  readonly id: string;
+  readonly subject: string;
+  readonly title: string;
+  readonly purpose: string;
+  readonly usedBy: readonly string[];
+  readonly keywords: readonly string[];
+  readonly cases: number;
+}
+
+/** One value of a reference case beside ours. */
+export interface ComparisonView {
+  readonly label: string;
+  readonly expected: string;
+  readonly ours: string;
+  readonly difference: string;
+  readonly tolerance: string;
+  readonly agrees: boolean;
+}
+
+export interface CaseView {
+  readonly id: string;
+  readonly calculation: string;
+  readonly title: string;
+  readonly origin: string;
+  readonly source: string;
+  readonly mark: string;
+  readonly inputs: readonly { readonly label: string; readonly text: string }[];
+  readonly comparisons: readonly ComparisonView[];
+  readonly agrees: boolean;
+  readonly toleranceReason?: string;
+  readonly disagreement?: string;
+  readonly notes?: string;
+  /** Link hash that fills the form with the inputs of the case. */
+  readonly hash: string;
+}
+
+export interface ValidationData {
+  readonly cases: readonly CaseView[];
+  readonly titles: Readonly<Record<string, string>>;
+  readonly origins: readonly { readonly origin: string; readonly cases: number; readonly agreeing: number; readonly disagreeing: number }[];
+}

@@ -1,0 +1,33 @@
+import { readdirSync, readFileSync } from 'node:fs';
+
+const packages = new URL('../packages/', import.meta.url);
+
+/** Every entry that a package publishes, by the source it is built from. */
+function entriesOf(name) {
+  const { exports } = JSON.parse(readFileSync(new URL(`${name}/package.json`, packages), 'utf8'));
+  return Object.values(exports).flatMap((target) => {
+    const source = target['@wallflow/source'];
+    return source === undefined ? [] : [new URL(`${name}/${source}`, packages).pathname];
+  });
+}
+
+/** @type {Partial<import('typedoc').TypeDocOptions & import('typedoc-plugin-markdown').PluginOptions>} */
+export default {
+  name: 'Reference',
+  entryPoints: readdirSync(packages).sort().flatMap(entriesOf),
+  tsconfig: '../tests/tsconfig.json',
+  out: 'docs/api',
+  plugin: ['./typedoc-module-names.mjs', 'typedoc-plugin-markdown'],
+  readme: 'none',
+  disableSources: true,
+  excludePrivate: true,
+  excludeInternal: true,
+  githubPages: false,
+  outputFileStrategy: 'members',
+  membersWithOwnFile: ['Class', 'Enum', 'Function', 'Interface'],
+  useHTMLEncodedBrackets: true,
+  sanitizeComments: true,
+  hideBreadcrumbs: true,
+  hidePageHeader: true,
+  entryFileName: 'index',
+};
