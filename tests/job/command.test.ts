@@ -111,7 +111,7 @@ describe('wallflow run', () => {
   it('refuses bad input with the field, what was given and what would be right', async () => {
     const { code, error } = await command(['run', 'gas-density', 'pressure=1.2 kg', 'temperature=20']);
     expect(code).toBe(1);
-    expect(error).toContain('pressure: "kg" is not a unit of absolutePressure; use one of kPa');
+    expect(error).toContain('pressure: "kg" is not a unit of absolute pressure; use one of kPa');
     expect(error).toContain('temperature: "20" has no unit');
   });
 

@@ -1,3 +1,4 @@
+import { getKind } from '@wallflow/units';
 import { type Issue, type Path, pathText } from './issue.js';
 
 /** What the user gave, short enough to repeat. */
@@ -43,7 +44,7 @@ export function issueText(issue: Issue): string {
     case 'ambiguous_unit':
       return `${name}: "${issue.unit}" can mean more than one unit; write one of ${listed(issue.candidates)}.`;
     case 'wrong_kind':
-      return `${name}: "${issue.unit}" is not a unit of ${issue.expected}; use one of ${listed(issue.candidates)}.`;
+      return `${name}: "${issue.unit}" is not a unit of ${getKind(issue.expected)?.label ?? issue.expected}; use one of ${listed(issue.candidates)}.`;
     case 'out_of_range': {
       const relation =
         issue.bound === 'min' ? (issue.limit.inclusive ? 'at least' : 'more than') : issue.limit.inclusive ? 'at most' : 'less than';

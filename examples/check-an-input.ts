@@ -1,0 +1,25 @@
+// A shop tool takes what the technician typed, runs a calculation, and shows either the answer or what to mend.
+import { issueText, present } from '@wallflow/calculation';
+import { registry } from '@wallflow/exhaust/calculations';
+
+const calculation = registry.get('gas-density');
+if (calculation === undefined) throw new Error('the calculation is gone');
+
+for (const typed of [
+  { pressure: '1013 mbar', temperature: '250 °C' },
+  { pressure: '14.7 psi', temperature: '250' },
+  { pressure: '0.2 kPa', temperature: '250 °C' },
+]) {
+  const result = calculation.run(typed);
+  if (result.ok) {
+    const { density } = present(calculation, result).outputs;
+    console.log(density?.type === 'quantity' ? density.text : '');
+  } else {
+    for (const issue of result.issues) console.log(issueText(issue));
+  }
+}
+
+// prints:
+// 0.675 kg/m³
+// temperature: "250" has no unit; use one of degC, K, degF, degR.
+// pressure: "0.2 kPa" is out of range; it must be more than 1 kPa.
