@@ -1,4 +1,12 @@
 /** Kernels of this subject: pure functions on SI numbers. */
+
+export {
+  type CarbonBalance,
+  type CarbonBalanceInput,
+  type CarbonReadings,
+  carbonBalance,
+  carbonBalanceMolarFlow,
+} from './carbon-balance/kernel.js';
 export {
   airMassFlowAtLambda,
   exhaustMassFlow,
@@ -8,6 +16,9 @@ export {
   stoichiometricAirFuelRatioOfDiesel,
 } from './exhaust-mass-flow/kernel.js';
 export { type ActualVolumeFlowInput, actualVolumeFlow } from './exhaust-volume-flow/kernel.js';
+export { type PipeVelocityInput, pipeArea, pipeReynoldsNumber, pipeVelocity, soundSpeed } from './pipe-flow/kernel.js';
+export { residenceTime } from './residence-time/kernel.js';
+export { spaceVelocity } from './space-velocity/kernel.js';
 export {
   type SpeedDensityInput,
   type SweptVolumeFlowInput,
@@ -15,3 +26,11 @@ export {
   speedDensityAirMolarFlow,
   sweptVolumeFlow,
 } from './speed-density/kernel.js';
+export {
+  type ActualFlowInput,
+  molarFlowOfMass,
+  molarFlowOfVolume,
+  normalTemperature,
+  referencePressure,
+  standardVolumeFlowOfMoles,
+} from './standard-volume-flow/kernel.js';

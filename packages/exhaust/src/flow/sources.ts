@@ -26,3 +26,25 @@ export const unRegulation24: Source = {
   title: 'UN Regulation No. 24, visible pollutants of compression-ignition engines',
   mark: 'read',
 };
+
+export const iso13443: Source = {
+  type: 'standard',
+  by: 'ISO',
+  title: 'ISO 13443, Natural gas: standard reference conditions (15 °C, 101.325 kPa)',
+  mark: 'from memory',
+  note: 'The other reference temperatures are named beside each result.',
+};
+
+export const pipeRegimes: Source = {
+  type: 'book',
+  by: 'White',
+  title: 'Fluid Mechanics, McGraw-Hill: pipe flow is laminar below a Reynolds number of 2300 and turbulent above 4000',
+  mark: 'from memory',
+};
+
+export const soundOfIdealGas: Source = {
+  type: 'book',
+  by: 'White',
+  title: 'Fluid Mechanics, McGraw-Hill: speed of sound of an ideal gas',
+  mark: 'from memory',
+};

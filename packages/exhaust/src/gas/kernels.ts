@@ -37,7 +37,13 @@ export {
 } from './heat-capacity/kernel.js';
 export { type NasaPolynomial, nasaEnthalpy, nasaHeatCapacity, nasaPolynomials } from './heat-capacity/nasa.js';
 export { dewPointHardy, humidityRatio, molarMassOfMoistAir, vapourPressureBuck, vapourPressureGoff } from './humidity/kernel.js';
-export { type LambdaFromGasInput, lambdaFromCarbonDioxide, lambdaFromOxygen } from './lambda-from-gas/kernel.js';
+export {
+  type ExhaustMoles,
+  exhaustMolesByLambda,
+  type LambdaFromGasInput,
+  lambdaFromCarbonDioxide,
+  lambdaFromOxygen,
+} from './lambda-from-gas/kernel.js';
 export { type MeanFreePathInput, meanFreePath } from './mean-free-path/kernel.js';
 export {
   atomicMass,

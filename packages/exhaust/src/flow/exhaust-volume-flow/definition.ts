@@ -1,10 +1,11 @@
-import { constant, defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
-import { absolutePressure, density, gaugePressure, massFlow, molarHeatCapacity, molarMass, temperature, volumeFlow } from '@wallflow/units';
+import { constant, defineCalculation, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { absolutePressure, density, gaugePressure, molarHeatCapacity, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { molarGasConstant } from '../../gas/constants.js';
 import { gasDensity } from '../../gas/density/kernel.js';
 import { siBrochure } from '../../sources.js';
+import { exhaustMassFlowField, gasTemperatureField, molarMassField } from '../fields.js';
 import { massBalance } from '../sources.js';
 import { actualVolumeFlow } from './kernel.js';
 
@@ -18,25 +19,8 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
   keywords: ['volume flow', 'actual flow', 'back-pressure', 'temperature'],
   method: 'ideal gas law',
   inputs: z.strictObject({
-    exhaustMassFlow: quantity(massFlow, {
-      symbol: '\\dot m_{exh}',
-      label: 'Exhaust mass flow',
-      min: '0 kg/h',
-      max: '30000 kg/h',
-      usual: ['0 kg/h', '3000 kg/h'],
-      usualReason: 'road and machine diesels give this much',
-      example: '179 kg/h',
-      units: ['kg/h', 'g/s'],
-    }),
-    gasTemperature: quantity(temperature, {
-      symbol: 'T',
-      label: 'Gas temperature at the filter',
-      min: '-60 °C',
-      max: '1500 °C',
-      usual: ['0 °C', '900 °C'],
-      usualReason: 'exhaust is seldom hotter at a filter',
-      example: '250 °C',
-    }),
+    exhaustMassFlow: exhaustMassFlowField,
+    gasTemperature: gasTemperatureField,
     backPressure: quantityWithDefault(gaugePressure, {
       symbol: 'p_g',
       label: 'Back-pressure upstream of the filter, gauge',
@@ -62,17 +46,7 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
       defaultReason: 'sea level; each 1000 m of altitude lowers it by about 11 %',
       units: ['kPa', 'mbar'],
     }),
-    molarMass: quantityWithDefault(molarMass, {
-      symbol: 'M',
-      label: 'Molar mass of the gas',
-      min: '2 g/mol',
-      max: '100 g/mol',
-      usual: ['28 g/mol', '29.5 g/mol'],
-      usualReason: 'lean diesel exhaust stays close to air',
-      example: '28.97 g/mol',
-      default: '28.96559 g/mol',
-      defaultReason: 'dry air; lean diesel exhaust is within 0.3 % of it',
-    }),
+    molarMass: molarMassField,
   }),
   intermediates: {
     pressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Absolute pressure', digits: 5, units: ['kPa', 'mbar'] }),

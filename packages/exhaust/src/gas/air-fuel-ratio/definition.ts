@@ -57,7 +57,7 @@ export const airFuelRatioCalculation = defineCalculation({
     },
     {
       gives: 'resultingAirFuelRatio',
-      text: 'Air-fuel ratio: the one given, or [[lambda]] times the stoichiometric one.',
+      text: 'The air-fuel ratio given, or lambda times the stoichiometric one.',
     },
     { gives: 'resultingLambda', tex: '[[resultingLambda]] = \\frac{[[resultingAirFuelRatio]]}{[[stoichiometricAirFuelRatio]]}' },
     { gives: 'equivalenceRatio', tex: '[[equivalenceRatio]] = \\frac{1}{[[resultingLambda]]}' },

@@ -1,13 +1,13 @@
 import { defineCalculation, quantityOutput } from '@wallflow/calculation';
-import { massRatio, molarMass, moleFraction } from '@wallflow/units';
+import { massRatio, molarMass, moleFraction, ratio } from '@wallflow/units';
 import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
-import { stoichiometricAirFuelRatio } from '../air-fuel-ratio/kernel.js';
+import { oxygenDemand, stoichiometricAirFuelRatio } from '../air-fuel-ratio/kernel.js';
 import { fuelFields, humidityField, lambdaField } from '../fields.js';
 import { molarMassConstants } from '../molar-mass-constants.js';
 import { atomBalance } from '../sources.js';
-import { molarMassOfMixture, perSpecies } from '../species.js';
-import { dryBasis, exhaustComposition, waterPerDryAirOfHumidity } from './kernel.js';
+import { molarMassOfMixture, moleMean, perSpecies } from '../species.js';
+import { airPerCarbon, dryBasis, exhaustComposition, exhaustPerCarbon, waterPerDryAirOfHumidity } from './kernel.js';
 
 const share = (symbol: string, label: string) => quantityOutput(moleFraction, { symbol, label, digits: 4, units: ['%', 'ppm'] });
 
@@ -22,6 +22,10 @@ export const exhaustCompositionCalculation = defineCalculation({
   method: 'atom balance of complete combustion',
   inputs: z.strictObject({ lambda: lambdaField, ...fuelFields, humidity: humidityField }),
   intermediates: {
+    oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
+    waterPerDryAir: quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 }),
+    airPerCarbon: quantityOutput(ratio, { symbol: 'a', label: 'Moles of dry air per mole of carbon', digits: 5 }),
+    exhaustPerCarbon: quantityOutput(ratio, { symbol: 'n', label: 'Moles of wet exhaust per mole of carbon', digits: 5 }),
     airFuelRatio: quantityOutput(massRatio, { symbol: 'L', label: 'Air-fuel ratio by mass, dry air', digits: 4, units: ['1'] }),
   },
   outputs: {
@@ -37,17 +41,40 @@ export const exhaustCompositionCalculation = defineCalculation({
   constants: molarMassConstants,
   steps: [
     {
-      gives: 'airFuelRatio',
-      tex: '[[airFuelRatio]] = [[lambda]]\\,L_{st}(\\alpha,\\beta)',
+      gives: 'oxygenDemand',
+      tex: '[[oxygenDemand]] = 1+\\frac{[[hydrogenToCarbon]]}{4}-\\frac{[[oxygenToCarbon]]}{2}',
+      source: 'atomBalance',
+    },
+    { gives: 'airPerCarbon', tex: '[[airPerCarbon]] = \\frac{[[lambda]]\\,[[oxygenDemand]]}{0.209445}', source: 'atomBalance' },
+    { gives: 'airFuelRatio', text: 'That air over the fuel, by mass.', source: 'atomBalance' },
+    {
+      gives: 'waterPerDryAir',
+      tex: '[[waterPerDryAir]] = \\frac{28.96559}{18.01528}\\,[[humidity]]',
+      source: 'cfr1065',
+      locator: '1065.1005 Table 5',
+    },
+    {
+      gives: 'exhaustPerCarbon',
+      tex: '[[exhaustPerCarbon]] = 1+\\frac{[[hydrogenToCarbon]]}{2}-[[oxygenDemand]]+[[airPerCarbon]]\\left(1+[[waterPerDryAir]]\\right)',
       source: 'atomBalance',
     },
     {
       gives: 'oxygen',
-      tex: '[[oxygen]] = \\frac{([[lambda]]-1)\\,s}{1+[[hydrogenToCarbon]]/2-s+[[lambda]]\\,s\\,(1+h)/0.209445},\\quad s = 1+\\alpha/4-\\beta/2,\\quad h = H\\,M_{air}/M_{H_2O}',
+      tex: '[[oxygen]] = \\frac{\\left([[lambda]]-1\\right)[[oxygenDemand]]}{[[exhaustPerCarbon]]}',
       source: 'atomBalance',
     },
-    { gives: 'carbonDioxide', text: 'Carbon dioxide: one mole per mole of carbon, and that of the air.', source: 'atomBalance' },
-    { gives: 'water', text: 'Water: half a mole per mole of hydrogen atoms, and the humidity of the air.', source: 'atomBalance' },
+    {
+      gives: 'carbonDioxide',
+      tex: '[[carbonDioxide]] = \\frac{1+0.000375\\,[[airPerCarbon]]}{[[exhaustPerCarbon]]}',
+      source: 'atomBalance',
+    },
+    {
+      gives: 'water',
+      tex: '[[water]] = \\frac{[[hydrogenToCarbon]]/2+[[airPerCarbon]]\\,[[waterPerDryAir]]}{[[exhaustPerCarbon]]}',
+      source: 'atomBalance',
+    },
+    { gives: 'nitrogen', tex: '[[nitrogen]] = \\frac{0.78084\\,[[airPerCarbon]]}{[[exhaustPerCarbon]]}', source: 'atomBalance' },
+    { gives: 'argon', tex: '[[argon]] = \\frac{0.00934\\,[[airPerCarbon]]}{[[exhaustPerCarbon]]}', source: 'atomBalance' },
     { gives: 'oxygenDry', tex: '[[oxygenDry]] = \\frac{[[oxygen]]}{1-[[water]]}' },
     { gives: 'carbonDioxideDry', tex: '[[carbonDioxideDry]] = \\frac{[[carbonDioxide]]}{1-[[water]]}' },
     {
@@ -74,10 +101,18 @@ export const exhaustCompositionCalculation = defineCalculation({
   cautions: [],
   sources: { atomBalance, cfr1065 },
   compute(input, { constants }) {
-    const wet = exhaustComposition({ lambda: input.lambda, fuel: input, waterPerDryAir: waterPerDryAirOfHumidity(input.humidity) });
+    const exhaust = { lambda: input.lambda, fuel: input, waterPerDryAir: waterPerDryAirOfHumidity(input.humidity) };
+    const wet = exhaustComposition(exhaust);
     const dry = dryBasis(wet);
     return {
       ...wet,
+      oxygenDemand: oxygenDemand(input),
+      waterPerDryAir: exhaust.waterPerDryAir,
+      airPerCarbon: airPerCarbon(exhaust),
+      exhaustPerCarbon: moleMean(
+        exhaustPerCarbon(exhaust),
+        perSpecies(() => 1),
+      ),
       oxygenDry: dry.oxygen,
       carbonDioxideDry: dry.carbonDioxide,
       airFuelRatio: input.lambda * stoichiometricAirFuelRatio(input),

@@ -59,7 +59,11 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
       source: 'nasaTm4513',
       locator: 'nitrogen; the other gases GRI-Mech 3.0; one set of coefficients below and one above 1000 K',
     },
-    { gives: 'enthalpy', tex: '[[enthalpy]] = \\frac{1}{M}\\int_{298.15\\,\\mathrm{K}}^{T} C_p\\,\\mathrm{d}T', source: 'nasaTm4513' },
+    {
+      gives: 'enthalpy',
+      tex: '[[enthalpy]] = \\frac{1}{[[mixtureMolarMass]]}\\int_{298.15\\,\\mathrm{K}}^{[[temperature]]} C_p\\,\\mathrm{d}T',
+      source: 'nasaTm4513',
+    },
     {
       gives: 'heatCapacityRatio',
       tex: '[[heatCapacityRatio]] = \\frac{[[molarHeatCapacity]]}{[[molarHeatCapacity]]-[[gasConstant]]}',

@@ -4,6 +4,7 @@ import {
   defineCalculation,
   inconsistentInputs,
   noSolution,
+  optional,
   quantity,
   quantityOutput,
 } from '@wallflow/calculation';
@@ -12,6 +13,9 @@ import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
 import { buck1996 } from '../sources.js';
 import { dewPointHardy, humidityRatio, molarMassOfMoistAir, vapourPressureBuck, vapourPressureGoff } from './kernel.js';
+
+const saturation = (symbol: string, label: string) =>
+  quantityOutput(absolutePressure, { symbol, label, digits: 5, units: ['kPa', 'mbar'] });
 
 export const intakeAirHumidityCalculation = defineCalculation({
   id: 'intake-air-humidity',
@@ -77,12 +81,15 @@ export const intakeAirHumidityCalculation = defineCalculation({
   }),
   example: { airTemperature: '20 °C', relativeHumidity: '50 %' },
   intermediates: {
-    saturationPressure: quantityOutput(absolutePressure, {
-      symbol: 'p_s',
-      label: 'Saturation vapour pressure',
+    saturationTemperature: quantityOutput(temperature, {
+      symbol: 'T',
+      label: 'Temperature of saturation',
       digits: 5,
-      units: ['kPa', 'mbar'],
+      units: ['degC', 'K'],
     }),
+    saturationByGoff: optional(saturation('p_{s,G}', 'Saturation vapour pressure by Goff')),
+    saturationByBuck: optional(saturation('p_{s,B}', 'Saturation vapour pressure by Buck')),
+    saturationPressure: saturation('p_s', 'Saturation vapour pressure'),
     vapourPressure: quantityOutput(absolutePressure, { symbol: 'p_v', label: 'Vapour pressure', digits: 5, units: ['kPa', 'mbar'] }),
   },
   outputs: {
@@ -98,13 +105,19 @@ export const intakeAirHumidityCalculation = defineCalculation({
   },
   constants: {},
   steps: [
+    { gives: 'saturationTemperature', text: 'The dew point where it is given, else the air temperature. Given: [[given]].' },
     {
-      gives: 'saturationPressure',
-      tex: '\\log_{10}\\frac{[[saturationPressure]]}{\\mathrm{kPa}} = 10.79574\\left(1-\\tfrac{273.16}{T}\\right)-5.028\\log_{10}\\tfrac{T}{273.16}+1.50475\\cdot 10^{-4}\\left(1-10^{-8.2969\\left(T/273.16-1\\right)}\\right)+0.42873\\cdot 10^{-3}\\left(10^{4.76955\\left(1-273.16/T\\right)}-1\\right)-0.2138602',
-      text: 'Vapour pressure of water at the air temperature, or at the dew point where that is given. Chosen: [[model]]; the formula shown is that of Goff.',
+      gives: 'saturationByGoff',
+      tex: '\\log_{10}\\frac{[[saturationByGoff]]}{\\mathrm{kPa}} = 10.79574\\left(1-\\tfrac{273.16\\,\\mathrm{K}}{[[saturationTemperature]]}\\right)-5.028\\log_{10}\\tfrac{[[saturationTemperature]]}{273.16\\,\\mathrm{K}}+1.50475\\cdot 10^{-4}\\left(1-10^{-8.2969\\left(T/273.16-1\\right)}\\right)+0.42873\\cdot 10^{-3}\\left(10^{4.76955\\left(1-273.16/T\\right)}-1\\right)-0.2138602',
       source: 'cfr1065',
       locator: '1065.645 Eq. 1',
     },
+    {
+      gives: 'saturationByBuck',
+      tex: '[[saturationByBuck]] = 0.61121\\,\\mathrm{kPa}\\cdot\\exp\\left(\\left(18.678-\\tfrac{t}{234.5}\\right)\\tfrac{t}{257.14+t}\\right),\\quad t=[[saturationTemperature]]-273.15\\,\\mathrm{K}',
+      source: 'buck1996',
+    },
+    { gives: 'saturationPressure', text: 'Model chosen: [[model]].' },
     {
       gives: 'vapourPressure',
       text: 'At a given dew point the air holds that pressure; at a relative humidity, its share.',
@@ -119,7 +132,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
     },
     {
       gives: 'resultingDewPoint',
-      tex: '[[resultingDewPoint]] = \\frac{207.98233-20.156028\\,l+0.46778925\\,l^2-9.2288067\\cdot 10^{-6}\\,l^3}{1-0.13319669\\,l+5.6577518\\cdot 10^{-3}\\,l^2-7.5172865\\cdot 10^{-5}\\,l^3},\\quad l=\\ln\\frac{p_v}{\\mathrm{Pa}}',
+      tex: '[[resultingDewPoint]] = \\frac{207.98233-20.156028\\,l+0.46778925\\,l^2-9.2288067\\cdot 10^{-6}\\,l^3}{1-0.13319669\\,l+5.6577518\\cdot 10^{-3}\\,l^2-7.5172865\\cdot 10^{-5}\\,l^3},\\quad l=\\ln\\frac{[[vapourPressure]]}{\\mathrm{Pa}}',
       source: 'cfr1065',
       locator: '1065.645(d)',
     },
@@ -169,6 +182,9 @@ export const intakeAirHumidityCalculation = defineCalculation({
     if (vapourPressure >= input.pressure) return noSolution('water boils at this temperature and pressure', ['pressure']);
     const waterMoleFraction = vapourPressure / input.pressure;
     return {
+      saturationTemperature: at,
+      saturationByGoff: input.model === 'goff' ? saturationPressure : undefined,
+      saturationByBuck: input.model === 'buck' ? saturationPressure : undefined,
       saturationPressure,
       vapourPressure,
       waterMoleFraction,

@@ -1,10 +1,11 @@
-import { choice, choiceWithDefault, defineCalculation, noSolution, quantity, quantityOutput } from '@wallflow/calculation';
+import { choice, choiceWithDefault, defineCalculation, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
 import { moleFraction, ratio } from '@wallflow/units';
 import * as z from 'zod';
+import { oxygenDemand } from '../air-fuel-ratio/kernel.js';
 import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
 import { fuelFields, humidityField } from '../fields.js';
 import { atomBalance } from '../sources.js';
-import { lambdaFromCarbonDioxide, lambdaFromOxygen } from './kernel.js';
+import { exhaustMolesByLambda, lambdaFromCarbonDioxide, lambdaFromOxygen } from './kernel.js';
 
 export const lambdaFromGasCalculation = defineCalculation({
   id: 'lambda-from-exhaust-gas',
@@ -42,16 +43,46 @@ export const lambdaFromGasCalculation = defineCalculation({
     ...fuelFields,
     humidity: humidityField,
   }),
-  intermediates: {},
+  intermediates: {
+    oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
+    fixedMoles: quantityOutput(ratio, {
+      symbol: 'n_0',
+      label: 'Moles of exhaust per mole of carbon that do not depend on lambda',
+      digits: 5,
+    }),
+    molesPerLambda: quantityOutput(ratio, { symbol: 'n_1', label: 'Moles of exhaust per mole of carbon and unit of lambda', digits: 5 }),
+    fromOxygen: optional(quantityOutput(ratio, { symbol: '\\lambda_{O_2}', label: 'Lambda by oxygen', digits: 3 })),
+    fromCarbonDioxide: optional(quantityOutput(ratio, { symbol: '\\lambda_{CO_2}', label: 'Lambda by carbon dioxide', digits: 3 })),
+  },
   outputs: { lambda: quantityOutput(ratio, { symbol: '\\lambda', label: 'Lambda', digits: 3 }) },
   constants: {},
   steps: [
     {
-      gives: 'lambda',
-      tex: '[[lambda]] = \\begin{cases}\\dfrac{s+x\\,n_0}{s-x\\,n_1}&\\text{oxygen}\\\\[2ex]\\dfrac{1-x\\,n_0}{x\\,n_1-0.000375\\,s/0.209445}&\\text{carbon dioxide}\\end{cases}',
-      text: 'Measured: [[gas]], [[reading]]. With s = 1 + α/4 − β/2. Dry: n0 = 1 − s and n1 = s/0.209445. Wet: n0 is larger by α/2, and n1 by the humidity in moles per mole of air.',
+      gives: 'oxygenDemand',
+      tex: '[[oxygenDemand]] = 1+\\frac{[[hydrogenToCarbon]]}{4}-\\frac{[[oxygenToCarbon]]}{2}',
       source: 'atomBalance',
     },
+    {
+      gives: 'fixedMoles',
+      text: 'One less the oxygen needed in a dry sample; in a wet one the water from the fuel comes on top, half a mole per mole of hydrogen atoms. Sample: [[basis]].',
+      source: 'atomBalance',
+    },
+    {
+      gives: 'molesPerLambda',
+      text: 'Oxygen needed over the 20.945 % of it in dry air; in a wet sample times one plus the moles of water per mole of intake air.',
+      source: 'atomBalance',
+    },
+    {
+      gives: 'fromOxygen',
+      tex: '[[fromOxygen]] = \\frac{[[oxygenDemand]]+[[reading]]\\,[[fixedMoles]]}{[[oxygenDemand]]-[[reading]]\\,[[molesPerLambda]]}',
+      source: 'atomBalance',
+    },
+    {
+      gives: 'fromCarbonDioxide',
+      tex: '[[fromCarbonDioxide]] = \\frac{1-[[reading]]\\,[[fixedMoles]]}{[[reading]]\\,[[molesPerLambda]]-0.000375\\,[[oxygenDemand]]/0.209445}',
+      source: 'atomBalance',
+    },
+    { gives: 'lambda', text: 'Lambda by the gas that was measured: [[gas]].' },
   ],
   assumptions: [
     { code: 'complete_combustion', text: 'All fuel is burnt; 1000 ppm of carbon monoxide shift lambda by about 1 % at lambda 2.' },
@@ -73,6 +104,14 @@ export const lambdaFromGasCalculation = defineCalculation({
     }
     if (lambda < 1)
       return noSolution('more carbon dioxide than this fuel can give: check the analyser, its basis and the fuel', ['reading']);
-    return { lambda };
+    const { fixed, perLambda } = exhaustMolesByLambda(given);
+    return {
+      oxygenDemand: oxygenDemand(input),
+      fixedMoles: fixed,
+      molesPerLambda: perLambda,
+      fromOxygen: input.gas === 'oxygen' ? lambda : undefined,
+      fromCarbonDioxide: input.gas === 'oxygen' ? undefined : lambda,
+      lambda,
+    };
   },
 });

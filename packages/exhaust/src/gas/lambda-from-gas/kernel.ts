@@ -11,8 +11,14 @@ export interface LambdaFromGasInput {
   readonly basis: 'wet' | 'dry';
 }
 
-/** Exhaust moles per mole of carbon are `fixed + perLambda · λ`, by atom balance. */
-function exhaustMoles({ fuel, waterPerDryAir, basis }: LambdaFromGasInput): { fixed: number; perLambda: number } {
+/** Exhaust moles per mole of carbon burnt are `fixed + perLambda · λ`, by atom balance. */
+export interface ExhaustMoles {
+  readonly fixed: number;
+  readonly perLambda: number;
+}
+
+/** The two numbers for a wet or a dry sample. */
+export function exhaustMolesByLambda({ fuel, waterPerDryAir, basis }: Omit<LambdaFromGasInput, 'moleFraction'>): ExhaustMoles {
   const demand = oxygenDemand(fuel);
   const wet = basis === 'wet';
   return {
@@ -24,13 +30,13 @@ function exhaustMoles({ fuel, waterPerDryAir, basis }: LambdaFromGasInput): { fi
 /** Lambda from oxygen; negative or infinite when the reading is that of air or more. */
 export function lambdaFromOxygen(input: LambdaFromGasInput): number {
   const demand = oxygenDemand(input.fuel);
-  const { fixed, perLambda } = exhaustMoles(input);
+  const { fixed, perLambda } = exhaustMolesByLambda(input);
   return (demand + input.moleFraction * fixed) / (demand - input.moleFraction * perLambda);
 }
 
 /** Lambda from carbon dioxide; below 1 when the reading exceeds complete combustion without excess air. */
 export function lambdaFromCarbonDioxide(input: LambdaFromGasInput): number {
-  const { fixed, perLambda } = exhaustMoles(input);
+  const { fixed, perLambda } = exhaustMolesByLambda(input);
   const carbonDioxideOfAir = (oxygenDemand(input.fuel) * dryAir.carbonDioxide) / dryAir.oxygen;
   return (1 - input.moleFraction * fixed) / (input.moleFraction * perLambda - carbonDioxideOfAir);
 }

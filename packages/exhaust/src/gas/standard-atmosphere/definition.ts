@@ -98,7 +98,10 @@ export const standardAtmosphereCalculation = defineCalculation({
       source: 'standardAtmosphere',
       locator: 'Eq. 42',
     },
-    { gives: 'densityRatio', tex: '[[densityRatio]] = \\frac{[[airDensity]]}{\\rho_0}' },
+    {
+      gives: 'densityRatio',
+      tex: '[[densityRatio]] = \\frac{[[airDensity]]}{\\rho_0},\\quad \\rho_0 = \\frac{[[seaLevelPressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[seaLevelTemperature]]}',
+    },
     {
       gives: 'soundSpeed',
       tex: '[[soundSpeed]] = \\sqrt{\\frac{1.4\\,[[gasConstant]]\\,[[airTemperature]]}{[[molarMass]]}}',

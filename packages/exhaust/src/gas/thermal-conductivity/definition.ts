@@ -62,7 +62,7 @@ export const thermalConductivityCalculation = defineCalculation({
     },
     {
       gives: 'standardAtmosphere',
-      tex: '[[standardAtmosphere]] = \\frac{2.64638\\cdot 10^{-3}\\,T^{3/2}}{T+245.4\\cdot 10^{-12/T}}\\;\\mathrm{W/(m\\,K)}',
+      tex: '[[standardAtmosphere]] = \\frac{2.64638\\cdot 10^{-3}\\,[[temperature]]^{3/2}}{[[temperature]]+245.4\\cdot 10^{-12/T}}\\;\\mathrm{W/(m\\,K)}',
       source: 'standardAtmosphere',
       locator: 'Eq. 53',
     },

@@ -59,7 +59,7 @@ export const exhaustViscosityCalculation = defineCalculation({
   steps: [
     {
       gives: 'sutherland',
-      tex: '[[sutherland]] = \\sum_i\\frac{x_i\\,\\mu_i}{\\sum_j x_j\\,\\phi_{ij}},\\quad \\mu_i=\\mu_{ref}\\left(\\frac{T}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{T+S},\\quad \\phi_{ij}=\\frac{\\left[1+\\sqrt{\\mu_i/\\mu_j}\\,\\sqrt[4]{M_j/M_i}\\right]^2}{\\sqrt{8\\left(1+M_i/M_j\\right)}}',
+      tex: '[[sutherland]] = \\sum_i\\frac{x_i\\,\\mu_i}{\\sum_j x_j\\,\\phi_{ij}},\\quad \\mu_i=\\mu_{ref}\\left(\\frac{[[temperature]]}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{[[temperature]]+S},\\quad \\phi_{ij}=\\frac{\\left[1+\\sqrt{\\mu_i/\\mu_j}\\,\\sqrt[4]{M_j/M_i}\\right]^2}{\\sqrt{8\\left(1+M_i/M_j\\right)}}',
       text: 'Constants of each pure gas by 40 CFR 1065.640 Table 4, argon counted as nitrogen. The constants themselves must not be averaged.',
       source: 'cfr1065',
       locator: '1065.640 Table 4',
