@@ -17,7 +17,7 @@ export { TridiagonalMatrix } from './linear/tridiagonal-matrix.js';
 export { integrate } from './ode/integrate.js';
 export { integrateStiff, type StiffProblem } from './ode/integrate-stiff.js';
 export type { JacobianFunction, JacobianStructure } from './ode/jacobian.js';
-export * as rodas4p2 from './ode/rodas4p2.js';
+export { rodas4p2 } from './ode/rodas4p2.js';
 export type {
   CrossingDirection,
   Derivative,

@@ -2,7 +2,7 @@ import { DenseMatrix, rodas4p2 } from '@wallflow/numerics';
 import { describe, expect, it } from 'vitest';
 import { expectAllClose } from './expect-close.js';
 
-const { DENSE_WEIGHTS, GAMMA, SLOPE_WEIGHTS, STAGE_TIMES, STATE_WEIGHTS, TIME_SLOPE_WEIGHTS } = rodas4p2;
+const { denseWeights, gamma, slopeWeights, stageTimes, stateWeights, timeSlopeWeights } = rodas4p2;
 
 /**
  * The coefficients are transcribed from print. Here they are put back into the textbook form
@@ -20,7 +20,7 @@ function lowerTriangle(rows: ReadonlyArray<readonly number[]>): number[][] {
   return matrix;
 }
 
-const inverseGamma = lowerTriangle(SLOPE_WEIGHTS).map((row, i) => row.map((value, j) => (i === j ? 1 / GAMMA : 0) - value));
+const inverseGamma = lowerTriangle(slopeWeights).map((row, i) => row.map((value, j) => (i === j ? 1 / gamma : 0) - value));
 /** Γ column by column, from `Γ⁻¹ Γ = I`. */
 const gammaMatrix = zeros();
 for (let column = 0; column < s; column += 1) {
@@ -33,10 +33,10 @@ for (let column = 0; column < s; column += 1) {
 }
 const multiply = (a: number[][], b: number[][]) =>
   a.map((row) => b[0]!.map((_, j) => row.reduce((sum, value, k) => sum + value * b[k]![j]!, 0)));
-const alpha = multiply(lowerTriangle(STATE_WEIGHTS), gammaMatrix);
+const alpha = multiply(lowerTriangle(stateWeights), gammaMatrix);
 const beta = alpha.map((row, i) => row.map((value, j) => value + gammaMatrix[i]![j]!));
-const m = [[...STATE_WEIGHTS[5], 1]];
-const mEmbedded = [[...STATE_WEIGHTS[5], 0]];
+const m = [[...stateWeights[5], 1]];
+const mEmbedded = [[...stateWeights[5], 0]];
 const b = multiply(m, gammaMatrix)[0]!;
 const bEmbedded = multiply(mEmbedded, gammaMatrix)[0]!;
 
@@ -77,8 +77,8 @@ describe('coefficients of the Rosenbrock–Wanner method', () => {
   });
 
   it('stage times and time slopes are the row sums', () => {
-    expectAllClose(a1, STAGE_TIMES, 1e-12);
-    expectAllClose(rowSums(gammaMatrix), TIME_SLOPE_WEIGHTS, 1e-12);
+    expectAllClose(a1, stageTimes, 1e-12);
+    expectAllClose(rowSums(gammaMatrix), timeSlopeWeights, 1e-12);
   });
 
   it('is stiffly accurate: b is the last row of β, and the embedded b that of the fifth stage', () => {
@@ -96,7 +96,7 @@ describe('coefficients of the Rosenbrock–Wanner method', () => {
 
   it('dense output has order 3: it meets the conditions at every point of the step', () => {
     // b_i(θ) from the nested form; conditions with powers of θ on the right.
-    const [inner, innermost] = DENSE_WEIGHTS.map((row) => multiply([[...row, 0]], gammaMatrix)[0]!);
+    const [inner, innermost] = denseWeights.map((row) => multiply([[...row, 0]], gammaMatrix)[0]!);
     for (const theta of [0.1, 0.25, 0.5, 0.8, 1]) {
       const bTheta = b.map((value, i) => theta * (value + (1 - theta) * (inner![i]! + theta * innermost![i]!)));
       expect(dot(bTheta, ones)).toBeCloseTo(theta, 11);
@@ -109,7 +109,7 @@ describe('coefficients of the Rosenbrock–Wanner method', () => {
 
 /** Growth of one step of length 1 for a rotation with the given frequency. */
 function amplification(frequency: number): number {
-  const scale = 1 / GAMMA;
+  const scale = 1 / gamma;
   const norm = scale ** 2 + frequency ** 2;
   // (1/γ - J)⁻¹ for J = [[0, w], [-w, 0]].
   const solve = ([p, q]: [number, number]): [number, number] => [(scale * p + frequency * q) / norm, (-frequency * p + scale * q) / norm];
@@ -119,8 +119,8 @@ function amplification(frequency: number): number {
     const state: [number, number] = [...start];
     const sum: [number, number] = [0, 0];
     stages.forEach((u, j) => {
-      const stateWeight = STATE_WEIGHTS[i]![j] ?? 0;
-      const slopeWeight = SLOPE_WEIGHTS[i]![j] ?? 0;
+      const stateWeight = stateWeights[i]![j] ?? 0;
+      const slopeWeight = slopeWeights[i]![j] ?? 0;
       for (const k of [0, 1] as const) {
         state[k] += stateWeight * u[k];
         sum[k] += slopeWeight * u[k];

@@ -2,7 +2,7 @@ import { requireArgument } from '../errors.js';
 import { isNegligiblePivot, type SystemMatrix } from './system-matrix.js';
 
 /** Below this ratio of pivot to row the elimination without row swaps would lose half of the digits. */
-const SAFE_PIVOT_RATIO = Math.sqrt(Number.EPSILON);
+const SAFE_PIVOT_RATIO = 2 ** -26;
 
 /**
  * Tridiagonal matrix factorised without row swaps (Thomas algorithm; Golub and Van Loan, Matrix

@@ -1,10 +1,10 @@
 import type { SystemMatrix } from '../linear/system-matrix.js';
 import { errorNorm, type Tolerances } from './error-norm.js';
-import { DENSE_WEIGHTS, GAMMA, SLOPE_WEIGHTS, STAGE_TIMES, STATE_WEIGHTS, TIME_SLOPE_WEIGHTS } from './rodas4p2.js';
+import { rodas4p2 } from './rodas4p2.js';
 import type { Stepper } from './stepper.js';
 import type { Derivative } from './types.js';
 
-const STAGES = STAGE_TIMES.length;
+const STAGES = 6;
 
 /** What the Rosenbrock method needs of a problem besides its size. */
 export interface RosenbrockParts {
@@ -63,7 +63,7 @@ export class RosenbrockStepper implements Stepper {
     const { stages, stageSlope, shift } = this;
     const n = y.length;
     this.linearise(t, y);
-    for (let i = 0; i < n; i += 1) shift[i] = mass[i]! / (h * GAMMA);
+    for (let i = 0; i < n; i += 1) shift[i] = mass[i]! / (h * rodas4p2.gamma);
     factored.setToDiagonalMinus(shift, jacobian);
     this.counts.factorisations += 1;
     // A singular matrix calls for a shorter step, as a large error does.
@@ -73,13 +73,13 @@ export class RosenbrockStepper implements Stepper {
       let slope = this.slope;
       if (stage > 0) {
         next.set(y);
-        addWeighted(next, STATE_WEIGHTS[stage]!, stages);
+        addWeighted(next, rodas4p2.stateWeights[stage]!, stages);
         slope = stageSlope;
-        this.evaluate(t + STAGE_TIMES[stage]! * h, next, slope);
+        this.evaluate(t + rodas4p2.stageTimes[stage]! * h, next, slope);
       }
       const u = stages[stage]!.fill(0);
-      addWeighted(u, SLOPE_WEIGHTS[stage]!, stages);
-      const timeWeight = TIME_SLOPE_WEIGHTS[stage]! * h;
+      addWeighted(u, rodas4p2.slopeWeights[stage]!, stages);
+      const timeWeight = rodas4p2.timeSlopeWeights[stage]! * h;
       for (let i = 0; i < n; i += 1) u[i] = (u[i]! * mass[i]!) / h + slope[i]! + timeWeight * this.dfdt[i]!;
       factored.solveInPlace(u);
     }
@@ -92,8 +92,8 @@ export class RosenbrockStepper implements Stepper {
     const n = y.length;
     const inner = into.subarray(offset + 2 * n, offset + 3 * n).fill(0);
     const innermost = into.subarray(offset + 3 * n, offset + 4 * n).fill(0);
-    addWeighted(inner, DENSE_WEIGHTS[0], this.stages);
-    addWeighted(innermost, DENSE_WEIGHTS[1], this.stages);
+    addWeighted(inner, rodas4p2.denseWeights[0], this.stages);
+    addWeighted(innermost, rodas4p2.denseWeights[1], this.stages);
     for (let i = 0; i < n; i += 1) {
       into[offset + i] = y[i]!;
       into[offset + n + i] = next[i]! - y[i]!;
