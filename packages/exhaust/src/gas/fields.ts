@@ -13,7 +13,7 @@ export const fuelFields = {
     usualReason: 'diesel, biodiesel and paraffinic diesel lie in this range',
     example: '1.8',
     default: '1.8',
-    defaultReason: 'diesel no. 2, 40 CFR 1065.655 Table 2',
+    defaultReason: 'diesel no. 2, 40 CFR 1065.655 Table 2 (from memory); its carbon share 0.869 was read',
   }),
   oxygenToCarbon: quantityWithDefault(ratio, {
     symbol: '\\beta',

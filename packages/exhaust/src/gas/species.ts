@@ -5,7 +5,7 @@ export type ExhaustSpecies = (typeof exhaustSpecies)[number];
 /** A number for each gas: mole fractions, viscosities, heat capacities. */
 export type PerSpecies = Readonly<Record<ExhaustSpecies, number>>;
 
-/** Molar masses in kg/mol, 40 CFR 1065.1005 Table 5. */
+/** Molar masses in kg/mol, 40 CFR 1065.1005(f)(2), Table 7. */
 export const molarMassOf: PerSpecies = {
   nitrogen: 0.0280134,
   oxygen: 0.0319988,
@@ -14,10 +14,10 @@ export const molarMassOf: PerSpecies = {
   argon: 0.039948,
 };
 
-/** Atomic masses in kg/mol, 40 CFR 1065.1005 Table 5. */
+/** Atomic masses in kg/mol, 40 CFR 1065.1005(f)(2), Table 7. */
 export const atomicMass = { carbon: 0.0120107, hydrogen: 0.00100794, oxygen: 0.0159994 };
 
-/** Mole fractions of dry air, 40 CFR 1065.1005; they give the molar mass 28.96559 g/mol of the same table. */
+/** Mole fractions of dry air, 40 CFR 1065.1005(f)(1), Table 6 (from memory); they give the molar mass 28.96559 g/mol of its Table 7. */
 export const dryAir: PerSpecies = { nitrogen: 0.78084, oxygen: 0.209445, carbonDioxide: 0.000375, water: 0, argon: 0.00934 };
 
 /** A number per gas from a function of the gas. */

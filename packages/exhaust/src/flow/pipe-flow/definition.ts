@@ -56,7 +56,7 @@ export const pipeFlowCalculation = defineCalculation({
       usualReason: 'air and exhaust from cold to 1000 °C',
       example: '1.36',
       default: '1.385',
-      defaultReason: 'raw exhaust by 40 CFR 1065.640(e); at 600 °C it is about 1.32, which makes sound 2 % slower',
+      defaultReason: 'raw exhaust by 40 CFR 1065.640(c)(5)(ii); at 600 °C it is about 1.32, which makes sound 2 % slower',
     }),
   }),
   intermediates: {

@@ -51,7 +51,7 @@ export const exhaustCompositionCalculation = defineCalculation({
       gives: 'waterPerDryAir',
       tex: '[[waterPerDryAir]] = \\frac{28.96559}{18.01528}\\,[[humidity]]',
       source: 'cfr1065',
-      locator: '1065.1005 Table 5',
+      locator: '1065.1005(f)(2), Table 7',
     },
     {
       gives: 'exhaustPerCarbon',
@@ -81,7 +81,7 @@ export const exhaustCompositionCalculation = defineCalculation({
       gives: 'molarMass',
       tex: '[[molarMass]] = [[nitrogenMolarMass]]\\,[[nitrogen]]+[[oxygenMolarMass]]\\,[[oxygen]]+[[carbonDioxideMolarMass]]\\,[[carbonDioxide]]+[[waterMolarMass]]\\,[[water]]+[[argonMolarMass]]\\,[[argon]]',
       source: 'cfr1065',
-      locator: '1065.1005 Table 5',
+      locator: '1065.1005(f)(2), Table 7',
     },
   ],
   assumptions: [

@@ -51,7 +51,7 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
       gives: 'mixtureMolarMass',
       tex: '[[mixtureMolarMass]] = \\sum_i x_i\\,M_i',
       source: 'cfr1065',
-      locator: '1065.1005 Table 5',
+      locator: '1065.1005(f)(2), Table 7',
     },
     {
       gives: 'molarHeatCapacity',

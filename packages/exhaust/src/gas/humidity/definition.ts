@@ -146,7 +146,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
       gives: 'humidity',
       tex: '[[humidity]] = 0.621955\\,\\frac{[[vapourPressure]]}{[[pressure]]-[[vapourPressure]]}',
       source: 'cfr1065',
-      locator: '1065.1005 Table 5',
+      locator: '1065.1005(f)(2), Table 7',
     },
   ],
   assumptions: [
