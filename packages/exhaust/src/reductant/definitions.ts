@@ -3,6 +3,7 @@ import { dosingFactorCheckCalculation } from './dosing-factor-check/definition.j
 import { dosingTestCalculation } from './dosing-test/definition.js';
 import { dryWetCorrectionCalculation } from './dry-wet-correction/definition.js';
 import { effectiveRatioCalculation } from './effective-ratio/definition.js';
+import { faultCountdownCalculation } from './fault-countdown/definition.js';
 import { noxConversionCalculation } from './nox-conversion/definition.js';
 import { noxHumidityCorrectionCalculation } from './nox-humidity-correction/definition.js';
 import { noxMassFlowCalculation } from './nox-mass-flow/definition.js';
@@ -35,4 +36,5 @@ export const reductantCalculations: readonly AnyCalculation[] = [
   reductantThawCalculation,
   reductantFreezingCalculation,
   reductantStorageLifeCalculation,
+  faultCountdownCalculation,
 ];

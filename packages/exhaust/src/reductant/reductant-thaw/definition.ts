@@ -1,11 +1,4 @@
-import {
-  commonPractice,
-  constant,
-  defineCalculation,
-  quantity,
-  quantityOutput,
-  quantityWithDefault,
-} from '@wallflow/calculation';
+import { commonPractice, constant, defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
 import { density, energy, fraction, mass, power, specificEnergy, specificHeatCapacity, temperature, time, volume } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
@@ -135,7 +128,8 @@ export const reductantThawCalculation = defineCalculation({
     practice: commonPractice('Reductant expands by about 7 % when it freezes: leave room in containers, never fill to the brim'),
   },
   compute(input, { constants, warn }) {
-    if (input.endTemperature <= input.startTemperature) warn('warm_enough', 'The fluid is already as warm as wanted.', ['startTemperature']);
+    if (input.endTemperature <= input.startTemperature)
+      warn('warm_enough', 'The fluid is already as warm as wanted.', ['startTemperature']);
     const fluidMass = input.fluidDensity * input.fluidVolume;
     const { solid, melting, liquid } = thawHeat(
       { mass: fluidMass, startTemperature: input.startTemperature, endTemperature: input.endTemperature },
