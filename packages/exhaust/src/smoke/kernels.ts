@@ -1,1 +1,20 @@
+export { type LeakAreaInput, type LeakShareInput, leakArea, leakShare } from './filter-leak-area/kernel.js';
+export {
+  type FreeAccelerationProcedure,
+  type FreeAccelerationResult,
+  freeAcceleration,
+  type SmokeVerdict,
+  type SmokeVerdictInput,
+  smokeVerdict,
+} from './free-acceleration/kernel.js';
 export { absorptionFromOpacity, opacityFromAbsorption } from './opacity-conversion/kernel.js';
+export { type ParticleVerdict, particleNumberFlow, particleVerdict } from './particle-number-idle/kernel.js';
+export { type ParticleRule, type ParticleRuleId, particleRules } from './particle-number-idle/limits.js';
+export {
+  monthIndex,
+  type SmokeLimitQuery,
+  type SmokeLimitRow,
+  type SmokeRegime,
+  smokeLimitFor,
+  smokeLimits,
+} from './smoke-limit/limits.js';

@@ -23,3 +23,72 @@ export const cfr86Smoke: Source = {
   title: '40 CFR 86.884-14, Calculations (smoke)',
   mark: 'read',
 };
+
+export const directive2014: Source = {
+  type: 'regulation',
+  by: 'European Parliament and Council',
+  title: 'Directive 2014/45/EU on periodic roadworthiness tests, Annex I, 8.2.2.2 Opacity',
+  year: 2014,
+  mark: 'from memory',
+  note: 'The limits 2.5 and 3.0 per metre were read in the older directive that it replaced.',
+};
+
+export const ukTestLimits: Source = {
+  type: 'regulation',
+  by: 'UK Driver and Vehicle Standards Agency',
+  title: 'Annual test, default smoke limits and visible-smoke rule from 20 May 2018',
+  year: 2018,
+  mark: 'read',
+  note: 'Read in trade articles of 2018 to 2020, not in the testing manual.',
+};
+
+export const californiaSmoke: Source = {
+  type: 'regulation',
+  by: 'California Air Resources Board',
+  title: '13 CCR 2193, Periodic Smoke Inspection: snap-acceleration opacity',
+  mark: 'read',
+};
+
+export const recommendation2023: Source = {
+  type: 'regulation',
+  by: 'European Commission',
+  title: 'Recommendation (EU) 2023/688 on particle number measurement at periodic technical inspection, OJ L 90',
+  year: 2023,
+  mark: 'read',
+  note: 'The limit was read in a news report of the recommendation; it is voluntary for the states.',
+};
+
+export const netherlandsParticleRule: Source = {
+  type: 'regulation',
+  by: 'Kingdom of the Netherlands',
+  title: 'Notification 2019/0328/NL, particle counter test at the periodic inspection',
+  year: 2019,
+  mark: 'read',
+};
+
+export const germanyParticleRule: Source = {
+  type: 'regulation',
+  by: 'Bundesministerium für Digitales und Verkehr',
+  title: 'Guideline for the exhaust test, particle count for Euro 6/VI diesel vehicles from 1 July 2023',
+  year: 2023,
+  mark: 'from memory',
+  note: 'The date was read in a workshop guide; the limit of 250 000 per cubic centimetre is from memory.',
+};
+
+export const switzerlandParticleRule: Source = {
+  type: 'regulation',
+  by: 'Swiss Federal Roads Office',
+  title: 'Particle number at the periodic inspection from 1 January 2023',
+  year: 2022,
+  mark: 'read',
+  note: 'Read in a news report of March 2022.',
+};
+
+export const jrcPeriodicParticles: Source = {
+  type: 'paper',
+  by: 'European Commission Joint Research Centre',
+  title: 'Evaluation of Measurement Procedures for Solid Particle Number at Periodic Technical Inspection, IJERPH 19(13), 7602',
+  year: 2022,
+  mark: 'read',
+  note: 'Abstract.',
+};

@@ -1,0 +1,175 @@
+import {
+  choice,
+  choiceOutput,
+  choiceWithDefault,
+  citation,
+  count,
+  defineCalculation,
+  flag,
+  noSolution,
+  optional,
+  quantity,
+  quantityOutput,
+  textOutput,
+} from '@wallflow/calculation';
+import { absorptionCoefficient, fraction } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { californiaSmoke, directive2014, ukTestLimits } from '../sources.js';
+import { monthIndex, smokeLimitFor } from './limits.js';
+
+export const smokeLimitCalculation = defineCalculation({
+  id: 'smoke-limit',
+  version: '1.0.0',
+  subject: 'smoke',
+  title: 'Smoke limit by class and date',
+  purpose: 'Which smoke limit holds for this vehicle, on what basis, and does a reading meet it?',
+  usedBy: ['technician'],
+  keywords: ['smoke limit', 'roadworthiness', 'opacity', 'plate value'],
+  method: 'table of the law, held as data',
+  inputs: z.strictObject({
+    regime: choice({
+      label: 'Where it is tested',
+      options: { eu: 'European Union', uk: 'United Kingdom', california: 'California' },
+      example: 'uk',
+    }),
+    firstUseYear: count({ symbol: 'y', label: 'Year of first use, or model year', min: 1950, max: 2100, example: 2012 }),
+    firstUseMonth: count({
+      symbol: 'm',
+      label: 'Month of first use',
+      min: 1,
+      max: 12,
+      example: 3,
+      default: 1,
+      defaultReason: 'month not given; January gives the older rule',
+    }),
+    engine: choiceWithDefault({
+      label: 'Engine',
+      options: { turbocharged: 'turbocharged', aspirated: 'without turbocharger', unknown: 'not known' },
+      example: 'turbocharged',
+      default: 'unknown',
+      defaultReason: 'the lower of the two limits is used',
+    }),
+    levelThreeRetrofit: flag({
+      label: 'Level 3 filter fitted later (California)',
+      example: false,
+      default: false,
+      defaultReason: 'not stated',
+    }),
+    plateValue: quantity(absorptionCoefficient, {
+      symbol: 'k_p',
+      label: 'Value on the plate of the vehicle',
+      description: 'It comes before the table where it is lower and the rule allows it.',
+      above: '0 1/m',
+      max: '5 1/m',
+      example: '0.5 1/m',
+    }).optional(),
+    filterFitted: choiceWithDefault({
+      label: 'Particulate filter as standard',
+      options: { yes: 'yes', no: 'no', unknown: 'not known' },
+      example: 'yes',
+      default: 'unknown',
+      defaultReason: 'not stated',
+    }),
+    visibleSmoke: choiceWithDefault({
+      label: 'Visible smoke of any colour',
+      options: { no: 'none', yes: 'visible', 'not-watched': 'not watched' },
+      example: 'no',
+      default: 'not-watched',
+      defaultReason: 'not stated',
+    }),
+    reading: quantity(absorptionCoefficient, {
+      symbol: 'k',
+      label: 'Test result, absorption coefficient',
+      min: '0 1/m',
+      max: '20 1/m',
+      example: '0.6 1/m',
+    }).optional(),
+    opacityReading: quantity(fraction, {
+      symbol: 'N',
+      label: 'Test result, opacity at the stack',
+      min: '0 %',
+      max: '100 %',
+      example: '3 %',
+      units: ['%'],
+    }).optional(),
+  }),
+  example: { reading: '0.6 1/m' },
+  intermediates: {
+    rule: textOutput({ label: 'Row of the table' }),
+  },
+  outputs: {
+    absorptionLimit: optional(
+      quantityOutput(absorptionCoefficient, { symbol: 'k_{max}', label: 'Limit, absorption coefficient', digits: 3, units: ['1/m'] }),
+    ),
+    opacityLimit: optional(quantityOutput(fraction, { symbol: 'N_{max}', label: 'Limit, opacity at the stack', digits: 3, units: ['%'] })),
+    basis: textOutput({ label: 'Basis' }),
+    verdict: choiceOutput({
+      label: 'Verdict',
+      options: {
+        meets: 'meets the limit',
+        exceeds: 'exceeds the limit',
+        'visible-smoke': 'fails: visible smoke from a vehicle with a filter',
+        'no-reading': 'no reading on the scale of this limit',
+      },
+    }),
+  },
+  constants: {},
+  steps: [
+    { gives: 'rule', text: 'Row for place, first use and engine.' },
+    { gives: 'absorptionLimit', text: 'Value on the plate if it is lower, otherwise the row.', source: 'directive2014' },
+    { gives: 'opacityLimit', text: 'Opacity of the row, at the stack.', source: 'californiaSmoke' },
+    { gives: 'basis', text: 'Source of the row and how far it was checked.' },
+    { gives: 'verdict', text: 'Reading against the limit; in the UK visible smoke decides first.', source: 'ukTestLimits' },
+  ],
+  assumptions: [
+    { code: 'table_not_inspector', text: 'The table helps to prepare. The inspector and the text in force decide.' },
+    {
+      code: 'euro_six_date',
+      text: 'In the EU the lowest limit goes by emission class. Where the papers show Euro 6 or VI, it holds whatever the date.',
+    },
+  ],
+  limits: [{ code: 'no_other_countries', text: 'Countries may set lower limits of their own.' }],
+  cautions: [cautions.noDefeat, cautions.fumes],
+  sources: { directive2014, ukTestLimits, californiaSmoke },
+  dimensional: 'limits of the law held as data in their own units',
+  compute(input, { warn, method }) {
+    const turbocharged = input.engine === 'unknown' ? undefined : input.engine === 'turbocharged';
+    const row = smokeLimitFor({
+      regime: input.regime,
+      month: monthIndex(input.firstUseYear, input.firstUseMonth),
+      turbocharged,
+      retrofit: input.levelThreeRetrofit,
+    });
+    if (row === undefined) return noSolution('no limit is held for this vehicle', ['regime']);
+    const basis = citation(row.source);
+    method(`table: ${basis}`);
+    if (row.source.mark !== 'read')
+      warn('from_memory', `The limit is from memory: ${basis}. Read the text in force before telling a customer pass or fail.`);
+    else if (row.source.note !== undefined) warn('read_second_hand', row.source.note);
+    const plated = row.absorption !== undefined && input.plateValue !== undefined && input.plateValue < row.absorption;
+    const absorptionLimit = plated ? input.plateValue : row.absorption;
+    return {
+      rule: `${row.text}${plated ? '; the value on the plate is lower and used' : ''}`,
+      absorptionLimit,
+      opacityLimit: row.opacity,
+      basis,
+      verdict: limitVerdict(input, absorptionLimit, row.opacity),
+    };
+  },
+});
+
+interface VerdictInput {
+  readonly regime: string;
+  readonly filterFitted: string;
+  readonly visibleSmoke: string;
+  readonly reading?: number | undefined;
+  readonly opacityReading?: number | undefined;
+}
+
+function limitVerdict(input: VerdictInput, absorption: number | undefined, opacity: number | undefined) {
+  if (input.regime === 'uk' && input.filterFitted === 'yes' && input.visibleSmoke === 'yes') return 'visible-smoke';
+  const [value, limit] = absorption === undefined ? [input.opacityReading, opacity] : [input.reading, absorption];
+  if (value === undefined || limit === undefined) return 'no-reading';
+  return value <= limit ? 'meets' : 'exceeds';
+}
