@@ -79,3 +79,10 @@ show('passenger car: soot g for 8 kPa with 10 g ash', mass * 1000)
 
 # Resistance with Sutherland viscosity.
 show('R for 36 kPa, 231 m3/h, 200 degC', mpf(36000) / (sutherland(mpf('473.15')) * mpf(231) / 3600))
+
+# Ash layer above 15 um, so that the deep-bed model must put all soot into the cake: 24 g of ash.
+value = drop(mpf(180) / 3600, sutherland(t), rho, volume, length, alpha, ws, mpf('3e-13'), mpf('0.015'), mpf('2.4e-14'), 95,
+             mpf('0.628'), mpf('1e6'), mpf('0.024'), mpf('7.4e-14'), 400)
+n = volume / (2 * (alpha + ws) ** 2 * length)
+show('passenger car, 24 g of ash: drop Pa', value)
+show('passenger car, 24 g of ash: layer um', (alpha - sqrt(alpha ** 2 - mpf('0.024') / (n * length * 400))) / 2 * 1e6)

@@ -1,6 +1,8 @@
 import {
   channelProfile,
   cleanDropParts,
+  type DeepBedMaterial,
+  deepBedDrop,
   type FilterFlow,
   type FilterGeometryInput,
   type FilterLoad,
@@ -10,7 +12,10 @@ import {
   filtrationArea,
   loadChannels,
   loadedDropParts,
+  type SootMassResult,
   sootMassFromClosedForm,
+  sootMassFromDeepBed,
+  sootMassFromOneDimensional,
   totalDrop,
 } from '@wallflow/exhaust';
 import fc from 'fast-check';
@@ -201,21 +206,105 @@ describe('one-dimensional profile', () => {
   });
 });
 
-describe('soot mass from a drop', () => {
-  it('undoes the forward calculation', () => {
+const deepBed: Omit<DeepBedMaterial, keyof FilterMaterial> = {
+  porosity: 0.48,
+  wallSootDensity: 8.15,
+  percolationFactor: 0.863,
+  coveringThickness: 15e-6,
+};
+const deepBedModel: Model = ({ geometry, flow, material, load }) =>
+  totalDrop(deepBedDrop(filterChannels(geometry)!, load, flow, { ...material, ...deepBed })!.parts);
+
+describe('deep bed', () => {
+  it('never falls with more soot', () =>
+    neverLower(deepBedModel, (given) => ({ ...given, load: { ...given.load, sootMass: 1.02 * given.load.sootMass } })));
+
+  it('keeps all of the soot: wall and cake make the whole, and the wall never holds more than its share', () => {
     fc.assert(
       fc.property(anyCase, ({ geometry, flow, material, load }) => {
-        const channels = filterChannels(geometry)!;
-        const drop = totalDrop(loadedDropParts(loadChannels(channels, load)!, flow, material));
-        const found = sootMassFromClosedForm(drop, channels, flow, material, load);
-        if (found.status !== 'found') {
-          // With no soot at all rounding may put the drop a hair below the clean one.
-          expect(load.sootMass).toBeLessThan(1e-9);
-          return;
-        }
-        expect(Math.abs(found.sootMass - load.sootMass)).toBeLessThan(1e-6 * load.sootMass + 1e-9);
+        const { wallSootMass, cakeSootMass, permeabilityRatio } = deepBedDrop(filterChannels(geometry)!, load, flow, {
+          ...material,
+          ...deepBed,
+        })!;
+        expect(wallSootMass + cakeSootMass).toBeCloseTo(load.sootMass, 12);
+        expect(wallSootMass).toBeGreaterThanOrEqual(0);
+        expect(wallSootMass).toBeLessThanOrEqual(load.sootMass);
+        expect(permeabilityRatio).toBeGreaterThan(0);
+        expect(permeabilityRatio).toBeLessThanOrEqual(1);
       }),
       options,
+    );
+  });
+
+  it('can fall with more ash, which keeps soot out of the wall', () => {
+    const geometry: FilterGeometryInput = {
+      cellDensity: 310000,
+      wallThickness: 0.3e-3,
+      frontalArea: 0.0163,
+      filterLength: 0.15,
+      plugLength: 0,
+      layout: 'alternate',
+      inletWidthRatio: 1,
+    };
+    const channels = filterChannels(geometry)!;
+    const flow = { volumeFlow: 0.05, viscosity: 2.8e-5, density: 0.67 };
+    const material = {
+      wallPermeability: 3e-13,
+      sootPermeability: 2.4e-14,
+      ashPermeability: 7.4e-14,
+      forchheimerCoefficient: 0,
+      entranceExitCoefficient: 0.6,
+    };
+    const load = { sootMass: 0.006, ashMass: 0, ashPlugShare: 0, sootPackingDensity: 95, ashPackingDensity: 400 };
+    const drop = (ashMass: number) => totalDrop(deepBedDrop(channels, { ...load, ashMass }, flow, { ...material, ...deepBed })!.parts);
+    expect(drop(0.02)).toBeLessThan(0.8 * drop(0));
+  });
+});
+
+type Inverse = (drop: number, given: Case) => SootMassResult;
+const inverses: readonly [string, Model, Inverse][] = [
+  [
+    'closed form',
+    closedForm,
+    (drop, { geometry, flow, material, load }) => sootMassFromClosedForm(drop, filterChannels(geometry)!, flow, material, load),
+  ],
+  [
+    'one-dimensional',
+    oneDimensional,
+    (drop, { geometry, flow, material, load }) => sootMassFromOneDimensional(drop, filterChannels(geometry)!, flow, material, load),
+  ],
+  [
+    'deep bed',
+    deepBedModel,
+    (drop, { geometry, flow, material, load }) =>
+      sootMassFromDeepBed(drop, filterChannels(geometry)!, flow, { ...material, ...deepBed }, load),
+  ],
+];
+
+describe.each(inverses)('soot mass from a drop, %s', (_, model, inverse) => {
+  it('undoes the forward calculation', () => {
+    fc.assert(
+      fc.property(anyCase, (given) => {
+        const { sootMass } = given.load;
+        const found = inverse(model(given), given);
+        if (found.status !== 'found') {
+          // With next to no soot rounding may put the drop a hair below the clean one.
+          expect(sootMass).toBeLessThan(1e-9);
+          return;
+        }
+        expect(Math.abs(found.sootMass - sootMass)).toBeLessThan(1e-5 * sootMass + 1e-9);
+      }),
+      { ...options, numRuns: 150 },
+    );
+  });
+
+  it('says that there is no solution below the clean drop', () => {
+    fc.assert(
+      fc.property(anyCase, (given) => {
+        const bare = model({ ...given, load: { ...given.load, sootMass: 0 } });
+        expect(inverse(0.99 * bare, given).status).toBe('below_clean');
+      }),
+      { ...options, numRuns: 100 },
     );
   });
 });

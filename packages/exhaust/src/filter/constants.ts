@@ -1,5 +1,5 @@
 import { type ConstantValues, constant } from '@wallflow/calculation';
-import { dynamicViscosity, molarHeatCapacity, molarMass, ratio, temperature } from '@wallflow/units';
+import { dynamicViscosity, length, molarHeatCapacity, molarMass, ratio, temperature } from '@wallflow/units';
 import { molarGasConstant, molarMassOfDryAir } from '../gas/constants.js';
 import { sutherlandAir } from '../gas/dynamic-viscosity/kernel.js';
 import { squareChannelFriction } from './clean-pressure-drop/kernel.js';
@@ -35,4 +35,10 @@ export const channelFriction = constant(ratio, squareChannelFriction, {
   symbol: 'F',
   label: 'Friction factor of a square channel',
   source: 'konstandopoulos2008',
+});
+
+export const coveringThickness = constant(length, 15e-6, {
+  symbol: 'w_c',
+  label: 'Ash layer that keeps soot out of the wall',
+  source: 'cakeOnset',
 });

@@ -1,5 +1,6 @@
 import type { AnyCalculation } from '@wallflow/calculation';
 import { cleanPressureDropCalculation } from './clean-pressure-drop/definition.js';
+import { deepBedPressureDropCalculation } from './deep-bed-pressure-drop/definition.js';
 import { filterGeometryCalculation } from './filter-geometry/definition.js';
 import { flowResistanceCalculation } from './flow-resistance/definition.js';
 import { loadedPressureDropCalculation } from './loaded-pressure-drop/definition.js';
@@ -11,6 +12,7 @@ export const filterCalculations: readonly AnyCalculation[] = [
   flowResistanceCalculation,
   cleanPressureDropCalculation,
   loadedPressureDropCalculation,
+  deepBedPressureDropCalculation,
   oneDimensionalPressureDropCalculation,
   sootMassFromPressureDropCalculation,
 ];

@@ -271,6 +271,43 @@ export const sootMaterialInputs = {
   }),
 } as const;
 
+export const deepBedInputs = {
+  wallPorosity: quantityWithDefault(fraction, {
+    symbol: '\\varepsilon_0',
+    label: 'Porosity of the clean wall',
+    min: '25 %',
+    max: '80 %',
+    usual: ['42 %', '55 %'],
+    usualReason: 'the model was fitted to walls of 48 and 50 %',
+    example: '48 %',
+    default: '48 %',
+    defaultReason: 'cordierite of the heavy-duty filter that the model was fitted to',
+  }),
+  wallSootDensity: quantityWithDefault(density, {
+    symbol: '\\rho_w',
+    label: 'Packing density of soot inside the wall',
+    min: '1 kg/m3',
+    max: '200 kg/m3',
+    usual: ['7 kg/m3', '14 kg/m3'],
+    usualReason: 'published values run from 8 to 14 kg/m³',
+    example: '8.15 kg/m3',
+    default: '8.15 kg/m3',
+    defaultReason: 'published for a silicon carbide filter; with it the heavy-duty curves are met',
+  }),
+  percolationFactor: quantityWithDefault(ratio, {
+    symbol: '\\psi',
+    label: 'Percolation factor',
+    description: 'How far the wall fills before a cake forms on it; fitted, not measured.',
+    min: '0.6',
+    max: '0.999',
+    usual: ['0.84', '0.9'],
+    usualReason: 'fitted values: 0.863 and 0.884 for two cordierites',
+    example: '0.863',
+    default: '0.863',
+    defaultReason: 'fitted to the loaded curve of a heavy-duty cordierite filter',
+  }),
+} as const;
+
 export const sootMassInput = quantity(mass, {
   symbol: 'm_s',
   label: 'Soot in the filter',

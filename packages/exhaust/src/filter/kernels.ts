@@ -1,6 +1,8 @@
 /** Kernels of this subject: pure functions on SI numbers. */
 export * from './channel-deposits/kernel.js';
 export * from './clean-pressure-drop/kernel.js';
+export * from './deep-bed-pressure-drop/kernel.js';
+export * from './deep-bed-pressure-drop/kernel-unit-collector.js';
 export * from './filter-geometry/kernel.js';
 export * from './flow-resistance/kernel.js';
 export * from './loaded-pressure-drop/kernel.js';
@@ -9,3 +11,4 @@ export { wallFlowEquation } from './one-dimensional-pressure-drop/kernel-coeffic
 export type { WallFlowEquation } from './one-dimensional-pressure-drop/kernel-equation.js';
 export { solveWallFlow, type WallFlowSolution } from './one-dimensional-pressure-drop/kernel-solve.js';
 export * from './soot-mass-from-pressure-drop/kernel.js';
+export * from './soot-mass-from-pressure-drop/kernel-models.js';

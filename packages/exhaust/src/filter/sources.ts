@@ -51,3 +51,28 @@ export const liu2021: Source = {
   year: 2021,
   mark: 'read',
 };
+
+export const konstandopoulosJohnson1989: Source = {
+  type: 'paper',
+  by: 'Konstandopoulos, Johnson',
+  title: 'Wall-Flow Diesel Particulate Filters: Their Pressure Drop and Collection Efficiency, SAE 890405',
+  year: 1989,
+  mark: 'from memory',
+  note: 'Unit-collector model. The partition coefficient between wall and cake, with the percolation factor, is that of SAE 2000-01-1016; both from memory.',
+};
+
+export const deepBedFit: Source = {
+  type: 'derivation',
+  title: 'Percolation factor fitted to two loaded heavy-duty curves of Konstandopoulos et al., SAE 2000-01-1016, Figs 10 and 11',
+  mark: 'read',
+  note: 'Curves read off the figures. With the published permeabilities and 8.15 kg/m³ in the wall one number is fitted per curve: 0.863 (EX-47) and 0.884 (EX-54).',
+};
+
+export const cakeOnset: Source = {
+  type: 'paper',
+  title: 'Single-layer filtration study, Journal of Chemistry 2016, 9612856',
+  year: 2016,
+  locator: 'abstract: a cake closes at a layer of 15 to 20 µm',
+  mark: 'read',
+  note: 'Stated for soot; taken over for ash.',
+};

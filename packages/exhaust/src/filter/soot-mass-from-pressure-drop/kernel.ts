@@ -1,10 +1,6 @@
 import { findRoot } from '@wallflow/numerics';
-import { type FilterLoad, fillingSootMass, loadChannels } from '../channel-deposits/kernel.js';
-import { type FilterFlow, squareChannelFriction, totalDrop } from '../clean-pressure-drop/kernel.js';
-import type { FilterChannels } from '../filter-geometry/kernel.js';
-import { type FilterMaterial, loadedDropParts } from '../loaded-pressure-drop/kernel.js';
 
-/** Drop as a function of the soot mass in kg, in Pa; undefined where the soot does not fit. */
+/** Drop in Pa as a function of the soot mass in kg; undefined where the soot does not fit or the model has no result. */
 export type DropOfSoot = (sootMass: number) => number | undefined;
 
 export type SootMassResult =
@@ -13,6 +9,7 @@ export type SootMassResult =
   | { readonly status: 'below_clean'; readonly dropWithoutSoot: number }
   /** The ash alone fills the channels. */
   | { readonly status: 'no_room' }
+  /** The model does not reach the measured drop. */
   | { readonly status: 'not_found' };
 
 /**
@@ -25,30 +22,15 @@ export function sootMassForDrop(pressureDrop: number, dropOf: DropOfSoot, fullMa
   const dropWithoutSoot = fullMass > 0 ? dropOf(0) : undefined;
   if (dropWithoutSoot === undefined) return { status: 'no_room' };
   if (pressureDrop < dropWithoutSoot) return { status: 'below_clean', dropWithoutSoot };
-  let upper = 0.5;
   // Close in on full channels until the model reads more than was measured.
-  while ((dropOf(upper * fullMass) ?? Infinity) < pressureDrop) {
-    upper = (1 + upper) / 2;
-    if (1 - upper < 1e-12) return { status: 'not_found' };
+  let share = 0.5;
+  while ((dropOf(share * fullMass) ?? Infinity) < pressureDrop) {
+    share = (1 + share) / 2;
+    if (1 - share < 1e-12) return { status: 'not_found' };
   }
-  const top = dropOf(upper * fullMass) === undefined ? undefined : upper * fullMass;
-  if (top === undefined) return { status: 'not_found' };
-  const root = findRoot((mass) => (dropOf(mass) ?? Number.NaN) - pressureDrop, 0, top);
-  return root.status === 'converged' ? { status: 'found', sootMass: root.root, dropWithoutSoot } : { status: 'not_found' };
-}
-
-/** As {@link sootMassForDrop}, with the closed form for even wall flow (Konstandopoulos 2000 Eq. 1). */
-export function sootMassFromClosedForm(
-  pressureDrop: number,
-  channels: FilterChannels,
-  flow: FilterFlow,
-  material: FilterMaterial,
-  load: FilterLoad,
-  friction = squareChannelFriction,
-): SootMassResult {
-  const dropOf: DropOfSoot = (sootMass) => {
-    const loaded = loadChannels(channels, { ...load, sootMass });
-    return loaded && totalDrop(loadedDropParts(loaded, flow, material, friction));
-  };
-  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load));
+  const excess = (mass: number) => Math.min(dropOf(mass) ?? Infinity, 100 * pressureDrop) - pressureDrop;
+  const { status, root, residual } = findRoot(excess, 0, share * fullMass);
+  // A large residual means that the search ended where the model stops having a result.
+  if (status !== 'converged' || Math.abs(residual) > 1e-6 * pressureDrop) return { status: 'not_found' };
+  return { status: 'found', sootMass: root, dropWithoutSoot };
 }

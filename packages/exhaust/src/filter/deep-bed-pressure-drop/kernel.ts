@@ -1,0 +1,42 @@
+import { type FilterLoad, loadChannels } from '../channel-deposits/kernel.js';
+import { type FilterFlow, squareChannelFriction } from '../clean-pressure-drop/kernel.js';
+import { type FilterChannels, filtrationArea } from '../filter-geometry/kernel.js';
+import { type FilterMaterial, type LoadedDropParts, loadedDropParts } from '../loaded-pressure-drop/kernel.js';
+import { type DeepBedWall, deepBedState } from './kernel-unit-collector.js';
+
+export interface DeepBedMaterial extends FilterMaterial, Omit<DeepBedWall, 'openShare'> {
+  /** Thickness of ash at which no soot reaches the wall any more, m. */
+  readonly coveringThickness: number;
+}
+
+export interface DeepBedDrop {
+  /** Soot inside the wall and soot in the cake, kg. */
+  readonly wallSootMass: number;
+  readonly cakeSootMass: number;
+  /** Permeability of the wall with its soot over that of the clean wall. */
+  readonly permeabilityRatio: number;
+  readonly parts: LoadedDropParts;
+}
+
+/**
+ * Drop of a filter whose soot first fills the wall and then forms a cake on it (two layers). Undefined when the cake does
+ * not fit into the channels.
+ */
+export function deepBedDrop(
+  channels: FilterChannels,
+  load: FilterLoad,
+  flow: FilterFlow,
+  material: DeepBedMaterial,
+  friction = squareChannelFriction,
+): DeepBedDrop | undefined {
+  const ashed = loadChannels(channels, { ...load, sootMass: 0 });
+  if (ashed === undefined) return undefined;
+  const openShare = Math.max(0, 1 - ashed.ashThickness / material.coveringThickness);
+  const wallVolume = filtrationArea(ashed.channels) * channels.wallThickness;
+  const { wallSootMass, permeabilityRatio } = deepBedState(load.sootMass, wallVolume, { ...material, openShare });
+  const cakeSootMass = load.sootMass - wallSootMass;
+  const loaded = loadChannels(channels, { ...load, sootMass: cakeSootMass });
+  if (loaded === undefined) return undefined;
+  const wall = { ...material, wallPermeability: material.wallPermeability * permeabilityRatio };
+  return { wallSootMass, cakeSootMass, permeabilityRatio, parts: loadedDropParts(loaded, flow, wall, friction) };
+}
