@@ -85,14 +85,24 @@ def wilke(x, mu):
     return float(np.sum(v * mu / (phi(mu) @ v)))
 
 
+def pure_conductivities(t):
+    """mW/(m K); viscosities of dilute() in Pa s."""
+    mu = dilute(t) * 1e6
+    n2 = 1.511 * mu[0] + 2.117 * (t / 126.192) - 3.332 * (t / 126.192) ** 0.7
+    o2 = 1.036 * mu[1] + 6.283 * (t / 154.581) ** 0.9 - 4.262 * (t / 154.581) ** 0.6
+    ar = 0.8158 * mu[4] - 0.4320 * (t / 150.687) ** 0.77
+    ts = t / 251.196
+    omega = np.polyval([0.2255388, -0.4362677, 0, 0, 0.6735941, -0.5387661, 0.6280115, 0.4226159], 1 / ts)
+    inner = np.polyval([-1.940558, 7.981590, -10.33404, 4.350794], 100 / t) + 2.387869e-2 * t / 100
+    co2 = 0.475598 * np.sqrt(t) * (1 + 0.4 * (1 + np.exp(-183.5 / t) * inner)) / omega
+    tr = t / 647.096
+    h2o = np.sqrt(tr) / np.polyval([4.096266e-4, -3.454586e-3, 6.770357e-3, 1.323095e-2, 2.443221e-3], 1 / tr)
+    return np.array([n2, o2, co2, h2o, ar])
+
+
 def conductivity(x, t):
-    mu = dilute(t)
-    m = np.array([M[g] for g in GASES]) * 1e-3
-    cv = np.array([np.polyval(NASA[g][0 if t < 1000 else 1][::-1], t) - 1 for g in GASES])
-    k = mu / m * R * (1.32 * cv + 1.77)
-    k[4] = mu[4] / m[4] * R * 2.5 * cv[4]
     v = np.array([x[g] for g in GASES])
-    return float(np.sum(v * k / (phi(mu) @ v)))
+    return float(np.sum(v * pure_conductivities(t) / (phi(dilute(t)) @ v)))
 
 
 def atmosphere(h):
@@ -119,12 +129,13 @@ for t in (300, 523.15, 600, 1000, 1200):
         "mu_sutherland": wilke(x, sutherland(t)) * 1e6,
         "mu_dilute": wilke(x, dilute(t)) * 1e6,
         "difference_percent": 100 * (wilke(x, sutherland(t)) / wilke(x, dilute(t)) - 1),
-        "k_mW": conductivity(x, t) * 1e3,
+        "k_mW": conductivity(x, t),
     }
 air = dict(AIR)
 for t in (300, 600, 1000):
-    out[f"dry air, {t} K"] = {"cp": cp_molar(air, t) / M_AIR * 1000, "mu_wilke_dilute": wilke(air, dilute(t)) * 1e6, "k_mW": conductivity(air, t) * 1e3}
+    out[f"dry air, {t} K"] = {"cp": cp_molar(air, t) / M_AIR * 1000, "mu_wilke_dilute": wilke(air, dilute(t)) * 1e6, "k_mW": conductivity(air, t)}
 for t in (100, 300):
     out[f"dilute at {t} K"] = dict(zip(GASES, (dilute(t) * 1e6).round(6)))
+out["pure conductivities, mW/(m K)"] = {t: dict(zip(GASES, pure_conductivities(t).round(6))) for t in (300.0, 600.0, 1000.0)}
 out["atmosphere"] = {str(h): atmosphere(h) for h in (500, 1500, 2500, 4500)}
 print(json.dumps(out, indent=1))

@@ -8,7 +8,9 @@ export {
   carbonBalanceMolarFlow,
 } from './carbon-balance/kernel.js';
 export {
+  type AirPerStrokeInput,
   airMassFlowAtLambda,
+  airMassFlowOfStrokes,
   exhaustMassFlow,
   fuelMassFlowAtLambda,
   fuelShareAtNoLoad,

@@ -66,8 +66,14 @@ export {
   standardPressure,
   standardTemperature,
 } from './standard-atmosphere/kernel.js';
-export { airConductivityStandardAtmosphere, diluteAirConductivity } from './thermal-conductivity/kernel.js';
-export { conductivityOfMixture } from './thermal-conductivity/mixture.js';
+export {
+  diluteAirConductivity,
+  diluteCarbonDioxideConductivity,
+  diluteConductivities,
+  diluteConductivity,
+  diluteWaterConductivity,
+} from './thermal-conductivity/dilute-gas.js';
+export { airConductivityStandardAtmosphere, exhaustConductivity } from './thermal-conductivity/kernel.js';
 export {
   diluteArgon,
   diluteCarbonDioxideViscosity,
@@ -76,5 +82,5 @@ export {
   diluteViscosities,
   diluteWaterViscosity,
 } from './viscosity-of-mixture/dilute-gas.js';
-export { exhaustViscosity, type ViscosityModel, wilkeFactor, wilkeViscosity } from './viscosity-of-mixture/kernel.js';
+export { exhaustViscosity, mixByWilkeFactors, type ViscosityModel, wilkeFactor, wilkeViscosity } from './viscosity-of-mixture/kernel.js';
 export { sutherlandRows, sutherlandViscosities } from './viscosity-of-mixture/sutherland-rows.js';

@@ -87,3 +87,21 @@ export const polingPrausnitz: Source = {
   year: 2001,
   mark: 'from memory',
 };
+
+export const vesovic1990: Source = {
+  type: 'paper',
+  by: 'Vesovic, Wakeham, Olchowy, Sengers, Watson, Millat',
+  title: 'The Transport Properties of Carbon Dioxide, J. Phys. Chem. Ref. Data 19, 763–808',
+  year: 1990,
+  mark: 'from memory',
+  note: 'Coefficients from memory; at 225 K they are 1.1 % above a published check point of a later correlation.',
+};
+
+export const iapwsConductivity: Source = {
+  type: 'standard',
+  by: 'IAPWS',
+  title: 'R15-11, Release on the IAPWS Formulation 2011 for the Thermal Conductivity of Ordinary Water Substance',
+  year: 2011,
+  mark: 'from memory',
+  note: 'Coefficients from memory; they reproduce the published check points of thin vapour to all printed digits.',
+};

@@ -3,7 +3,6 @@ import { massFlow, molarHeatCapacity, molarMass, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 import { cfr1065, siBrochure } from '../../sources.js';
-import { revolutionsPerCycle } from '../engine-fields.js';
 import { heywood1988, lambdaDefinition, massBalance } from '../sources.js';
 import { exhaustMassFlowInputs } from './fields.js';
 import { airFlow, fuelFlow } from './flows.js';
@@ -31,6 +30,7 @@ export const exhaustMassFlowCalculation = defineCalculation({
   },
   intermediates: {
     revolutionsPerCycle: optional(countOutput({ symbol: 'i', label: 'Crankshaft revolutions per working cycle' })),
+    airFromStrokes: optional(flow('\\dot m_{air,str}', 'Air mass flow by air per stroke')),
     airFromSpeedDensity: optional(flow('\\dot m_{air,sd}', 'Air mass flow by speed and density')),
     airFromFuel: optional(flow('\\dot m_{air,\\lambda}', 'Air mass flow by fuel and lambda')),
     fuelFromLambda: optional(flow('\\dot m_{fuel,\\lambda}', 'Fuel mass flow by lambda')),
@@ -50,6 +50,11 @@ export const exhaustMassFlowCalculation = defineCalculation({
     {
       gives: 'revolutionsPerCycle',
       text: 'A [[strokes]] engine fills its cylinders once every [[revolutionsPerCycle]] crankshaft revolutions.',
+    },
+    {
+      gives: 'airFromStrokes',
+      tex: '[[airFromStrokes]] = \\frac{[[airMassPerStroke]]\\,[[cylinderCount]]\\,[[engineSpeed]]}{[[revolutionsPerCycle]]}',
+      source: 'strokes',
     },
     {
       gives: 'airFromSpeedDensity',
@@ -96,6 +101,7 @@ export const exhaustMassFlowCalculation = defineCalculation({
     heywood1988,
     cfr1065,
     siBrochure,
+    strokes: commonPractice('Air mass per stroke: the charge of fresh air that one cylinder draws in one intake stroke'),
     fuelAtNoLoad: commonPractice('Fuel share of a diesel without load: 1 to 2 % of the air mass'),
   },
   compute(input, context) {
@@ -116,7 +122,8 @@ export const exhaustMassFlowCalculation = defineCalculation({
     }
     return {
       airMassFlow: air.airMassFlow,
-      revolutionsPerCycle: input.airFrom === 'speed-density' ? revolutionsPerCycle(input.strokes) : undefined,
+      revolutionsPerCycle: air.revolutionsPerCycle,
+      airFromStrokes: air.airFromStrokes,
       airFromSpeedDensity: air.airFromSpeedDensity,
       airFromFuel: air.airFromFuel,
       fuelMassFlow: fuel.fuelMassFlow,

@@ -1,5 +1,5 @@
-import { choice, quantity, quantityWithDefault } from '@wallflow/calculation';
-import { massFlow, massRatio, ratio } from '@wallflow/units';
+import { choice, count, quantity, quantityWithDefault } from '@wallflow/calculation';
+import { mass, massFlow, massRatio, ratio } from '@wallflow/units';
 import * as z from 'zod';
 import { chargeFields, engineFields } from '../engine-fields.js';
 
@@ -10,6 +10,7 @@ export const exhaustMassFlowInputs = z.strictObject({
     label: 'Air mass flow from',
     options: {
       'air-mass-signal': 'air-mass signal',
+      'air-mass-per-stroke': 'air mass per stroke',
       'speed-density': 'engine speed and manifold density',
       'fuel-and-lambda': 'fuel flow and lambda',
     },
@@ -26,6 +27,18 @@ export const exhaustMassFlowInputs = z.strictObject({
     example: '176 kg/h',
     units: ['kg/h', 'g/s'],
   }).optional(),
+  airMassPerStroke: quantity(mass, {
+    symbol: 'm_{str}',
+    label: 'Air mass per stroke',
+    description: 'Air of one intake stroke of one cylinder, as some control units show it.',
+    above: '1 mg',
+    max: '20000 mg',
+    usual: ['100 mg', '6000 mg'],
+    usualReason: 'a cylinder of a road or machine diesel draws this much',
+    example: '450 mg',
+    units: ['mg', 'g'],
+  }).optional(),
+  cylinderCount: count({ symbol: 'z', label: 'Number of cylinders', min: 1, max: 24, example: 4 }).optional(),
   displacement: displacement.optional(),
   engineSpeed: engineSpeed.optional(),
   manifoldPressure: manifoldPressure.optional(),

@@ -4,13 +4,15 @@ import { revolutionsPerCycle } from '../engine-fields.js';
 import { missingInputs } from '../missing.js';
 import { speedDensityAirMolarFlow } from '../speed-density/kernel.js';
 import type { exhaustMassFlowInputs } from './fields.js';
-import { airMassFlowAtLambda, fuelMassFlowAtLambda, fuelShareAtNoLoad } from './kernel.js';
+import { airMassFlowAtLambda, airMassFlowOfStrokes, fuelMassFlowAtLambda, fuelShareAtNoLoad } from './kernel.js';
 
 type Input = z.output<typeof exhaustMassFlowInputs>;
 type Context = Pick<ComputeContext<Constants>, 'assume' | 'method'>;
 
 export interface Flows {
   readonly airMassFlow: number;
+  readonly revolutionsPerCycle?: number;
+  readonly airFromStrokes?: number;
   readonly airFromSpeedDensity?: number;
   readonly airFromFuel?: number;
 }
@@ -21,32 +23,55 @@ export interface AirConstants {
 }
 
 /** Fresh air by the chosen method, or what is missing for it. */
-export function airFlow(input: Input, { gasConstant, airMolarMass }: AirConstants, context: Context): Flows | Refusal {
-  if (input.airFrom === 'air-mass-signal') {
-    if (input.airMassFlow === undefined) return missingInputs('airMassFlow');
-    context.method('air-mass signal');
-    return { airMassFlow: input.airMassFlow };
+export function airFlow(input: Input, constants: AirConstants, context: Context): Flows | Refusal {
+  switch (input.airFrom) {
+    case 'air-mass-signal':
+      context.method('air-mass signal');
+      return input.airMassFlow === undefined ? missingInputs('airMassFlow') : { airMassFlow: input.airMassFlow };
+    case 'air-mass-per-stroke':
+      context.method('air mass per stroke');
+      return airOfStrokes(input);
+    case 'fuel-and-lambda':
+      context.method('fuel flow and lambda');
+      return airOfFuel(input);
+    default:
+      context.method('speed and density');
+      return airBySpeedDensity(input, constants);
   }
-  if (input.airFrom === 'fuel-and-lambda') {
-    const { fuelMassFlow, lambda } = input;
-    if (fuelMassFlow === undefined || lambda === undefined) {
-      return missingInputs(...(['fuelMassFlow', 'lambda'] as const).filter((key) => input[key] === undefined));
-    }
-    if (fuelMassFlow === 0) return inconsistentInputs('without fuel, lambda says nothing of the air flow', ['fuelMassFlow'], ['airFrom']);
-    context.method('fuel flow and lambda');
-    const airFromFuel = airMassFlowAtLambda(fuelMassFlow, lambda, input.stoichiometricAirFuelRatio);
-    return { airMassFlow: airFromFuel, airFromFuel };
+}
+
+function airOfStrokes(input: Input): Flows | Refusal {
+  const { airMassPerStroke, cylinderCount, engineSpeed } = input;
+  if (airMassPerStroke === undefined || cylinderCount === undefined || engineSpeed === undefined) {
+    return missingOf(input, 'airMassPerStroke', 'cylinderCount', 'engineSpeed');
   }
+  const revolutions = revolutionsPerCycle(input.strokes);
+  const airFromStrokes = airMassFlowOfStrokes({ airMassPerStroke, cylinderCount, engineSpeed, revolutionsPerCycle: revolutions });
+  return { airMassFlow: airFromStrokes, airFromStrokes, revolutionsPerCycle: revolutions };
+}
+
+function airOfFuel(input: Input): Flows | Refusal {
+  const { fuelMassFlow, lambda } = input;
+  if (fuelMassFlow === undefined || lambda === undefined) return missingOf(input, 'fuelMassFlow', 'lambda');
+  if (fuelMassFlow === 0) return inconsistentInputs('without fuel, lambda says nothing of the air flow', ['fuelMassFlow'], ['airFrom']);
+  const airFromFuel = airMassFlowAtLambda(fuelMassFlow, lambda, input.stoichiometricAirFuelRatio);
+  return { airMassFlow: airFromFuel, airFromFuel };
+}
+
+function airBySpeedDensity(input: Input, { gasConstant, airMolarMass }: AirConstants): Flows | Refusal {
   const { displacement, engineSpeed, manifoldPressure, manifoldTemperature } = input;
   if (displacement === undefined || engineSpeed === undefined || manifoldPressure === undefined || manifoldTemperature === undefined) {
-    const needed = ['displacement', 'engineSpeed', 'manifoldPressure', 'manifoldTemperature'] as const;
-    return missingInputs(...needed.filter((key) => input[key] === undefined));
+    return missingOf(input, 'displacement', 'engineSpeed', 'manifoldPressure', 'manifoldTemperature');
   }
-  context.method('speed and density');
-  const engine = { ...input, displacement, engineSpeed, manifoldPressure, manifoldTemperature };
-  const molarFlow = speedDensityAirMolarFlow({ ...engine, revolutionsPerCycle: revolutionsPerCycle(input.strokes) }, gasConstant);
-  const airFromSpeedDensity = molarFlow * airMolarMass;
-  return { airMassFlow: airFromSpeedDensity, airFromSpeedDensity };
+  const revolutions = revolutionsPerCycle(input.strokes);
+  const engine = { ...input, displacement, engineSpeed, manifoldPressure, manifoldTemperature, revolutionsPerCycle: revolutions };
+  const airFromSpeedDensity = speedDensityAirMolarFlow(engine, gasConstant) * airMolarMass;
+  return { airMassFlow: airFromSpeedDensity, airFromSpeedDensity, revolutionsPerCycle: revolutions };
+}
+
+/** Refuse for those of the named inputs that are unknown. */
+function missingOf(input: Input, ...keys: readonly (keyof Input)[]): Refusal {
+  return missingInputs(...keys.filter((key) => input[key] === undefined));
 }
 
 export interface Fuel {

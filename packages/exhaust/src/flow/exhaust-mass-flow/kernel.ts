@@ -27,6 +27,21 @@ export function airMassFlowAtLambda(
   return fuelMassFlow * lambda * stoichiometricAirFuelRatio;
 }
 
+export interface AirPerStrokeInput {
+  /** Air that one cylinder draws in one intake stroke, in kg. */
+  readonly airMassPerStroke: number;
+  readonly cylinderCount: number;
+  /** Crankshaft revolutions per second. */
+  readonly engineSpeed: number;
+  /** Crankshaft revolutions per working cycle: 2 for a four-stroke, 1 for a two-stroke engine. */
+  readonly revolutionsPerCycle: number;
+}
+
+/** Air in kg/s from the air of one intake stroke: each cylinder draws once per working cycle. */
+export function airMassFlowOfStrokes({ airMassPerStroke, cylinderCount, engineSpeed, revolutionsPerCycle }: AirPerStrokeInput): number {
+  return (airMassPerStroke * cylinderCount * engineSpeed) / revolutionsPerCycle;
+}
+
 /** Air ratio of an air and a fuel flow in kg/s; infinite without fuel. */
 export function lambdaOfFlows(
   airMassFlow: number,

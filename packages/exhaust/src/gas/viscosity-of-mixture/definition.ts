@@ -79,6 +79,10 @@ export const exhaustViscosityCalculation = defineCalculation({
       text: 'Wilke’s rule itself is good to about 2 % for such mixtures; one textbook example is 4.6 % off its measurement.',
     },
     {
+      code: 'model_difference',
+      text: 'For exhaust of lambda 2 the default, Sutherland, is below the dilute-gas correlations by 0.6 % at 300 K, 1.8 % at 600 K and 3.7 % at 1000 K.',
+    },
+    {
       code: 'water_row',
       text: 'The Sutherland row of water starts at 360 K; below it the formula is stretched, for a gas that holds little water.',
     },

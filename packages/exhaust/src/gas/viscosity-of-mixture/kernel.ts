@@ -8,17 +8,22 @@ export function wilkeFactor(viscosity: number, otherViscosity: number, molarMass
   return root ** 2 / Math.sqrt(8 * (1 + molarMass / otherMolarMass));
 }
 
-/** Viscosity of a mixture in Pa·s from those of its pure gases, by Wilke's rule. */
-export function wilkeViscosity(fractions: PerSpecies, viscosities: PerSpecies): number {
+/** Property of a mixture from that of its pure gases, weighted by mole fractions and the factors of their viscosities. */
+export function mixByWilkeFactors(fractions: PerSpecies, property: PerSpecies, viscosities: PerSpecies): number {
   let mixture = 0;
   for (const gas of exhaustSpecies) {
     let denominator = 0;
     for (const other of exhaustSpecies) {
       denominator += fractions[other] * wilkeFactor(viscosities[gas], viscosities[other], molarMassOf[gas], molarMassOf[other]);
     }
-    mixture += (fractions[gas] * viscosities[gas]) / denominator;
+    mixture += (fractions[gas] * property[gas]) / denominator;
   }
   return mixture;
+}
+
+/** Viscosity of a mixture in Pa·s from those of its pure gases, by Wilke's rule. */
+export function wilkeViscosity(fractions: PerSpecies, viscosities: PerSpecies): number {
+  return mixByWilkeFactors(fractions, viscosities, viscosities);
 }
 
 /** How the viscosities of the pure gases are had. */
