@@ -17,3 +17,17 @@ export {
   sootBandsAround,
   sootBandsOf,
 } from './permission/kernel-load-band.js';
+export { adiabaticRise, heatOfCarbonToDioxide, heatOfCarbonToMonoxide, sootHeat } from './simulation/kernel-adiabatic.js';
+export { AxialBed } from './simulation/kernel-axial.js';
+export { type FilterBed, LayerCombustion, type SootCombustion, supplyFactor } from './simulation/kernel-bed.js';
+export { type FeedPoint, FeedSegment, feedSegments } from './simulation/kernel-feed.js';
+export { type Extreme, fastestRise, peakTemperature, sootLeft, stateAt, timeToBurn, wallTemperature } from './simulation/kernel-results.js';
+export { type AxialRegeneration, type AxialSolution, solveAxialRegeneration } from './simulation/kernel-run.js';
+export { dropFeed, type FeedState, feedAt, rampFeed, steadyFeed } from './simulation/kernel-scenario.js';
+export {
+  channelHeatTransfer,
+  cordieriteHoneycomb,
+  type SubstrateProperties,
+  siliconCarbideHoneycomb,
+  squareDuctNusselt,
+} from './simulation/kernel-substrate.js';

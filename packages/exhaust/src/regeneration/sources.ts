@@ -39,3 +39,68 @@ export const inhibitReasons: Source = {
   title: 'J1939-71, reasons why a regeneration is inhibited: clutch, brake, accelerator, neutral, power take-off',
   mark: 'from memory',
 };
+
+export const bissett1984: Source = {
+  type: 'paper',
+  by: 'Bissett',
+  title: 'Mathematical model of the thermal regeneration of a wall-flow monolith diesel particulate filter, Chem. Eng. Sci. 39, 1233–1244',
+  year: 1984,
+  mark: 'from memory',
+  note: 'Two-channel model; here with equal wall flow along the length and gas that follows at once.',
+};
+
+export const squareDuctHeat: Source = {
+  type: 'book',
+  by: 'Shah, London',
+  title: 'Laminar Flow Forced Convection in Ducts',
+  year: 1978,
+  locator: 'square duct, uniform wall temperature: Nu = 2.976',
+  mark: 'from memory',
+};
+
+export const airTable: Source = {
+  type: 'book',
+  by: 'Incropera, DeWitt',
+  title: 'Fundamentals of Heat and Mass Transfer',
+  locator: 'Table A.4, air at 850 K: 1110 J/(kg·K), 0.0596 W/(m·K)',
+  mark: 'from memory',
+};
+
+export const carbonHeats: Source = {
+  type: 'standard',
+  by: 'CODATA',
+  title: 'Key values for thermodynamics: enthalpies of formation of CO₂ and CO, rounded to 393.5 kJ/mol and 110.5 kJ/mol',
+  year: 1989,
+  mark: 'from memory',
+};
+
+export const honeycombData: Source = {
+  type: 'practice',
+  title: 'Thermal data of honeycombs by material',
+  mark: 'from memory',
+  note: 'Replace them by the data of the own filter where they are known.',
+};
+
+export const ashReview2019: Source = {
+  type: 'paper',
+  by: 'Wang, Ge, Tan et al.',
+  title: 'Ash deposited in diesel particular filter: a review, Energy Sources A, 2184–2193',
+  year: 2019,
+  mark: 'read',
+  note: 'Damage with ash: silicon carbide from 1100 °C, with 10 % water or alkali already at 800 °C to 900 °C; cordierite unharmed below 900 °C.',
+};
+
+export const wrongWay2009: Source = {
+  type: 'paper',
+  by: 'Chen, Martirosyan, Luss',
+  title: 'Wrong-Way Behavior of Soot Combustion in a Planar Diesel Particulate Filter, Ind. Eng. Chem. Res. 48, 8451–8456',
+  year: 2009,
+  locator: 'abstract',
+  mark: 'read',
+};
+
+export const adiabaticBalance: Source = {
+  type: 'derivation',
+  title: 'Heat balance of bed and soot without gas: rise = load · heat of burning / (bulk density · specific heat)',
+  mark: 'read',
+};

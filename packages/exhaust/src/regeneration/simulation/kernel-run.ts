@@ -1,7 +1,7 @@
 import { type IntegrationResult, integrate } from '@wallflow/numerics';
 import { AxialBed } from './kernel-axial.js';
 import type { FilterBed, SootCombustion } from './kernel-bed.js';
-import { type FeedPoint, feedSegments } from './kernel-feed.js';
+import { type FeedPoint, type FeedSegment, feedSegments } from './kernel-feed.js';
 
 /** What to simulate. */
 export interface AxialRegeneration {
@@ -22,7 +22,9 @@ export interface AxialRegeneration {
 /** The parts of a run that the results are read from: the model, and a solution for each segment of the feed. */
 export interface AxialSolution {
   readonly model: AxialBed;
+  readonly segments: readonly FeedSegment[];
   readonly parts: readonly IntegrationResult[];
+  /** False when the step limit came first, as with thousands of cells in a bed that conducts well. */
   readonly finished: boolean;
 }
 
@@ -36,15 +38,16 @@ export function solveAxialRegeneration(run: AxialRegeneration): AxialSolution {
   const absoluteTolerance = new Float64Array(model.size).fill(relativeTolerance);
   // Of a temperature 1 K, and of the heat what warms the filter by 1 K, counts as much as a burn-off exponent of 1.
   absoluteTolerance[2 * n] = relativeTolerance * run.bed.volume * run.bed.bulkDensity * run.bed.specificHeat;
-  for (const segment of feedSegments(run.feed, run.duration)) {
+  const segments = feedSegments(run.feed, run.duration);
+  for (const segment of segments) {
     model.feed = segment;
     const part = integrate(
       { derivative: model.derivative, from: segment.from, to: segment.to, initial: state },
       { relativeTolerance, absoluteTolerance, maxSteps: 200_000 },
     );
     parts.push(part);
-    if (part.status !== 'finished') return { model, parts, finished: false };
+    if (part.status !== 'finished') return { model, segments, parts, finished: false };
     state = part.y;
   }
-  return { model, parts, finished: true };
+  return { model, segments, parts, finished: true };
 }

@@ -1,0 +1,97 @@
+import { defineCalculation, isRefusal, noSolution } from '@wallflow/calculation';
+import { bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { konstandopoulos2000, siBrochure } from '../../sources.js';
+import {
+  adiabaticBalance,
+  airTable,
+  ashReview2019,
+  bissett1984,
+  carbonHeats,
+  honeycombData,
+  squareDuctHeat,
+  wrongWay2009,
+} from '../sources.js';
+import { cellCounts, simulationConstants, simulationInputs } from './inputs.js';
+import { solveAxialRegeneration } from './kernel-run.js';
+import { axialOutputs, simulationIntermediates, simulationOutputs } from './outputs.js';
+import { prepareRun } from './prepare.js';
+import { profile, summarise } from './summary.js';
+import { comparisonText, peakAdvice, simulationAssumptions, simulationCautions, simulationLimits } from './texts.js';
+
+export const regenerationAxialCalculation = defineCalculation({
+  id: 'regeneration-axial',
+  version: '1.0.0',
+  subject: 'regeneration',
+  title: 'Simulated regeneration along the filter',
+  purpose: 'How hot does which place of the filter get, and how fast does the soot burn, when the gas before it runs a given course?',
+  usedBy: ['technician', 'trainer', 'developer'],
+  keywords: ['simulation', 'peak temperature', 'runaway', 'drop to idle', 'one-dimensional'],
+  method: 'two-channel heat and soot balance along the filter, Dormand–Prince with error control',
+  inputs: simulationInputs,
+  intermediates: simulationIntermediates,
+  outputs: { ...simulationOutputs, ...axialOutputs },
+  constants: simulationConstants,
+  steps: [
+    {
+      gives: 'adiabaticRise',
+      tex: '[[adiabaticRise]] = \\frac{[[sootLoad]]\\,\\left((1-f_{CO})\\,[[heatToDioxide]]+f_{CO}\\,[[heatToMonoxide]]\\right)}{[[carbonMolarMass]]\\,\\rho_b\\,c_b}',
+      source: 'adiabaticBalance',
+    },
+    { gives: 'hottestFeed', text: 'Highest gas temperature before the filter during the run, or that of the filter at the start.' },
+    { gives: 'adiabaticPeak', tex: '[[adiabaticPeak]] = [[hottestFeed]]+[[adiabaticRise]]', source: 'adiabaticBalance' },
+    {
+      gives: 'series',
+      tex: "\\rho_b c_b\\frac{\\partial T}{\\partial t}=\\lambda_b\\frac{\\partial^2 T}{\\partial z^2}+h\\,a\\,(T_1-T)+h\\,a\\,(T_2-T)+\\frac{\\dot m\\,c_g}{V}(T_1-T)+k\\,\\varphi\\,m'\\,\\Delta h",
+      source: 'bissett1984',
+      locator: 'energy of the wall, restated per filter volume',
+    },
+    { gives: 'sootHeat', text: 'Burnt soot times heat of burning.', source: 'carbonHeats' },
+    {
+      gives: 'gasHeat',
+      text: 'Flow times specific heat times the difference of gas temperature before and after the filter, over the run.',
+    },
+    {
+      gives: 'profile',
+      text: 'Soot burns at the rate of the law times (1 − e^(−x))/x, where x is the oxidant it would use over the oxidant that passes.',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. A55',
+    },
+    { gives: 'burnOff', text: 'One minus the mean soot left over the soot at the start.' },
+    { gives: 'peakPosition', text: 'Middle of the cell with the highest temperature of all.' },
+    { gives: 'peakTemperature', text: 'Highest wall temperature of all cells and times.' },
+    { gives: 'aboveAdiabatic', tex: '[[aboveAdiabatic]] = [[peakTemperature]]-[[adiabaticPeak]]' },
+  ],
+  assumptions: simulationAssumptions,
+  limits: simulationLimits,
+  cautions: simulationCautions,
+  sources: {
+    bissett1984,
+    konstandopoulos2000,
+    bai2016,
+    bissettShadman1985,
+    adiabaticBalance,
+    carbonHeats,
+    squareDuctHeat,
+    airTable,
+    honeycombData,
+    ashReview2019,
+    wrongWay2009,
+    siBrochure,
+  },
+  precision: 1e-5,
+  dimensional: 'time stepping with tolerances tied to the units',
+  compute(input, context) {
+    const run = prepareRun(input, cellCounts[input.cells], context);
+    if (isRefusal(run)) return run;
+    const solution = solveAxialRegeneration(run);
+    if (!solution.finished) return noSolution('the steps in time became too short; take fewer cells or a lower axial conductivity');
+    const { peak, values } = summarise(run, solution, input);
+    return {
+      ...values,
+      comparison: comparisonText(values.aboveAdiabatic, false),
+      peakPosition: ((peak.cell + 0.5) / solution.model.cells) * input.filterLength,
+      profile: profile(run, solution, peak),
+    };
+  },
+  advise: ({ peakTemperature }, { substrate, scenario }) => peakAdvice(peakTemperature, substrate, scenario),
+});

@@ -1,0 +1,53 @@
+import type { Advice, CodedText } from '@wallflow/calculation';
+import { cautions } from '../../cautions.js';
+
+export const simulationAssumptions: readonly CodedText[] = [
+  { code: 'even_soot', text: 'The soot lies evenly along the filter, and every part of the wall takes the same share of the gas.' },
+  { code: 'no_heat_loss', text: 'No heat is lost through the can: the inside of a well insulated filter; its rim stays cooler.' },
+  { code: 'one_channel', text: 'All channels behave alike; no heat flows from side to side.' },
+  { code: 'constant_data', text: 'Specific heats and conductivities are constant means over the range of temperature.' },
+  { code: 'one_heat', text: 'Soot gives the same heat with nitrogen dioxide as with oxygen; no soot comes in during the run.' },
+  { code: 'gas_follows', text: 'The gas follows the wall at once: it holds a thousandth of the heat of the honeycomb.' },
+];
+
+export const simulationLimits: readonly CodedText[] = [
+  { code: 'not_a_permission', text: 'A simulation permits nothing: uneven soot, oil or fuel in the filter make it hotter than any model.' },
+  {
+    code: 'kinetics_spread',
+    text: 'Published rate laws differ by a factor of fifty at 600 °C; run more than one before relying on a peak.',
+  },
+  {
+    code: 'wrong_way_temperature',
+    text: 'A sudden fall of the gas temperature alone was measured to raise the peak by 50 K; this model shows that rise only when the flow falls too.',
+  },
+];
+
+export const simulationCautions = [cautions.makerFirst, cautions.hotExhaust, cautions.fumes, cautions.neverUnattended, cautions.runaway];
+
+/** What a peak means for the material, after the review of ash damage of 2019. */
+export function peakAdvice(peak: number, substrate: 'silicon-carbide' | 'cordierite', scenario: string): Advice[] {
+  const celsius = peak - 273.15;
+  const advice: Advice[] = [];
+  const damaging = substrate === 'silicon-carbide' ? 1100 : 900;
+  if (celsius >= damaging) {
+    advice.push({ tone: 'do-not', text: `Do not heat this filter: above ${damaging} °C the material is damaged. Remove soot first.` });
+  } else if (celsius >= 800) {
+    advice.push({
+      tone: 'do-not',
+      text: 'Do not heat it like this: from 800 °C ash with water or alkali already attacks a filter. Less soot, slower heating.',
+    });
+  }
+  if (scenario === 'drop-to-idle')
+    advice.push({ tone: 'do-not', text: 'Never let a burning filter drop to idle: the flow that cools it goes, while the oxygen rises.' });
+  return advice;
+}
+
+/** How the simulated peak stands to the adiabatic estimate, and why. */
+export function comparisonText(above: number, lumped: boolean): string {
+  if (above <= 0) {
+    return lumped
+      ? 'Below the adiabatic estimate: the gas carried heat away. With one temperature for the whole filter it can never be above.'
+      : 'Below the adiabatic estimate: the gas carried heat away faster than it brought it to the hottest place.';
+  }
+  return 'Above the adiabatic estimate: heat carried downstream by the gas added to the heat released there, near the outlet.';
+}
