@@ -9,3 +9,12 @@ export const dilutionPractice = commonPractice(
 );
 
 export const partsArithmetic: Source = { type: 'derivation', title: 'Parts by volume: concentrate = total / (1 + n)', mark: 'read' };
+
+export const waterDensity20: Source = {
+  type: 'paper',
+  by: 'Tanaka, Girard, Davis, Peuto, Bignell',
+  title: 'Recommended table for the density of water between 0 °C and 40 °C, Metrologia 38, 301–309',
+  year: 2001,
+  mark: 'from memory',
+  note: '998.2 kg/m³ at 20 °C',
+};
