@@ -14,33 +14,39 @@ const states = [
   ['25C', '25 °C', '273.15/298.15'],
   ['60F', '60 °F', '273.15*9/5/519.67'],
 ];
+// "N" before the unit is read as normal: 0 °C. "S" for standard says no temperature and stays ambiguous.
 const standardUnits = states.flatMap(([suffix, text, ratio]) =>
   volumeRates.map(([id, symbol, name, factor]) => [
     `${id}_${suffix}`,
     `${symbol} (${text})`,
     `${name} at ${text}, 101.325 kPa`,
-    `${factor}*${ratio}`,
-    `${id}(${suffix})${suffix === '0C' ? ` N${id}` : ''}`,
+    ratio === '1' ? factor : `${factor}*${ratio}`,
+    suffix === '0C' ? `N${id}` : '',
     'REF',
   ]),
 );
+const anyState = (rate) => states.map(([suffix]) => `${rate}_${suffix}`);
 
 export const kinds = {
   volumeFlow: {
     label: 'actual volume flow',
     dimension: 'L3 T-1',
     prefer: ['m3/h', 'L/s', 'L/min', 'm3/s', 'ft3/min'],
+    ambiguous: { 'gpm gal/min': ['gal_US/min', 'gal_imp/min'] },
     units: [
       ['m3/s', 'm³/s', 'cubic metre per second', '1', '', 'SI'],
       ['m3/min', 'm³/min', 'cubic metre per minute', '1/60', '', 'SI'],
-      ['m3/h', 'm³/h', 'cubic metre per hour', '1/3600', 'cbm/h cmh', 'SI'],
-      ['L/s', 'L/s', 'litre per second', '0.001', 'l/s', 'SI'],
-      ['L/min', 'L/min', 'litre per minute', '0.001/60', 'l/min lpm', 'SI'],
-      ['L/h', 'L/h', 'litre per hour', '0.001/3600', 'l/h', 'SI'],
-      ['mL/min', 'mL/min', 'millilitre per minute', '0.000001/60', 'ml/min', 'SI'],
-      ['mL/s', 'mL/s', 'millilitre per second', '0.000001', 'ml/s', 'SI'],
-      ['ft3/min', 'ft³/min', 'cubic foot per minute', '0.028316846592/60', 'cfm acfm', 'YARD'],
+      ['m3/h', 'm³/h', 'cubic metre per hour', '1/3600', 'cbm/h cmh m3/hr', 'SI'],
+      ['L/s', 'L/s', 'litre per second', '0.001', '', 'SI'],
+      ['L/min', 'L/min', 'litre per minute', '0.001/60', 'lpm', 'SI'],
+      ['L/h', 'L/h', 'litre per hour', '0.001/3600', 'L/hr', 'SI'],
+      ['mL/s', 'mL/s', 'millilitre per second', '0.000001', 'cm3/s cc/s', 'SI'],
+      ['mL/min', 'mL/min', 'millilitre per minute', '0.000001/60', 'cm3/min cc/min', 'SI'],
+      ['mL/h', 'mL/h', 'millilitre per hour', '0.000001/3600', 'cm3/h', 'SI'],
+      ['ft3/min', 'ft³/min', 'cubic foot per minute', '0.028316846592/60', 'cfm acfm cuft/min', 'YARD'],
+      ['ft3/h', 'ft³/h', 'cubic foot per hour', '0.028316846592/3600', 'cfh', 'YARD'],
       ['gal_US/min', 'US gal/min', 'US gallon per minute', '0.003785411784/60', 'gpm_US', 'USGAL'],
+      ['gal_imp/min', 'imp gal/min', 'imperial gallon per minute', '0.00454609/60', 'gpm_imp', 'UKWM'],
     ],
   },
   standardVolumeFlow: {
@@ -48,13 +54,12 @@ export const kinds = {
     dimension: 'L3 T-1',
     prefer: ['m3/h_0C', 'm3/h_15C', 'm3/h_20C', 'm3/h_25C', 'L/min_0C', 'L/min_20C', 'ft3/min_60F', 'ft3/min_20C'],
     ambiguous: {
-      scfm: ['ft3/min_60F', 'ft3/min_20C', 'ft3/min_15C', 'ft3/min_0C'],
-      slm: ['L/min_0C', 'L/min_20C', 'L/min_25C'],
-      slpm: ['L/min_0C', 'L/min_20C', 'L/min_25C'],
-      'Sm3/h': ['m3/h_15C', 'm3/h_20C'],
-      'm3/h': ['m3/h_0C', 'm3/h_15C', 'm3/h_20C', 'm3/h_25C'],
-      'L/min': ['L/min_0C', 'L/min_15C', 'L/min_20C', 'L/min_25C'],
-      'ft3/min': ['ft3/min_60F', 'ft3/min_20C'],
+      'scfm cfm ft3/min': ['ft3/min_60F', 'ft3/min_20C', 'ft3/min_15C', 'ft3/min_0C', 'ft3/min_25C'],
+      'slm slpm sL/min L/min lpm': anyState('L/min'),
+      'sm3/h m3/h': anyState('m3/h'),
+      'sm3/min m3/min': anyState('m3/min'),
+      'sm3/s m3/s': anyState('m3/s'),
+      'sL/s L/s': anyState('L/s'),
     },
     units: standardUnits,
   },
@@ -66,13 +71,16 @@ export const kinds = {
       ['kg/s', 'kg/s', 'kilogram per second', '1', '', 'SI'],
       ['kg/min', 'kg/min', 'kilogram per minute', '1/60', '', 'SI'],
       ['kg/h', 'kg/h', 'kilogram per hour', '1/3600', 'kg/hr', 'SI'],
-      ['g/s', 'g/s', 'gram per second', '0.001', '', 'SI'],
+      ['t/h', 't/h', 'tonne per hour', '1000/3600', '', 'SI'],
+      ['g/s', 'g/s', 'gram per second', '0.001', 'g/sec', 'SI'],
       ['g/min', 'g/min', 'gram per minute', '0.001/60', '', 'SI'],
       ['g/h', 'g/h', 'gram per hour', '0.001/3600', 'g/hr', 'SI'],
-      ['mg/s', 'mg/s', 'milligram per second', '0.000001', '', 'SI'],
+      ['mg/s', 'mg/s', 'milligram per second', '0.000001', 'mg/sec', 'SI'],
+      ['mg/min', 'mg/min', 'milligram per minute', '0.000001/60', '', 'SI'],
       ['mg/h', 'mg/h', 'milligram per hour', '0.000001/3600', '', 'SI'],
+      ['lb/s', 'lb/s', 'pound per second', '0.45359237', 'lbs/s', 'YARD'],
       ['lb/min', 'lb/min', 'pound per minute', '0.45359237/60', 'lbs/min', 'YARD'],
-      ['lb/h', 'lb/h', 'pound per hour', '0.45359237/3600', 'lbs/h lb/hr pph', 'YARD'],
+      ['lb/h', 'lb/h', 'pound per hour', '0.45359237/3600', 'lbs/h lb/hr lbs/hr pph', 'YARD'],
     ],
   },
   molarFlow: {
@@ -81,6 +89,7 @@ export const kinds = {
     prefer: ['mol/s', 'mol/h', 'kmol/h'],
     units: [
       ['mol/s', 'mol/s', 'mole per second', '1', '', 'SI'],
+      ['mmol/s', 'mmol/s', 'millimole per second', '0.001', '', 'SI'],
       ['mol/min', 'mol/min', 'mole per minute', '1/60', '', 'SI'],
       ['mol/h', 'mol/h', 'mole per hour', '1/3600', '', 'SI'],
       ['kmol/h', 'kmol/h', 'kilomole per hour', '1000/3600', '', 'SI'],
@@ -92,17 +101,20 @@ export const kinds = {
     prefer: ['1/h', '1/s'],
     units: [
       ['1/s', '1/s', 'per second', '1', 's-1', 'SI'],
-      ['1/h', '1/h', 'per hour', '1/3600', 'h-1', 'SI'],
+      ['1/h', '1/h', 'per hour', '1/3600', 'h-1 1/hr', 'SI'],
     ],
   },
   reactionRate: {
     label: 'first-order rate',
     dimension: 'T-1',
-    prefer: ['1/s', '1/min', '1/h'],
+    prefer: ['1/s', '1/min', '%/min', '1/h'],
     units: [
       ['1/s', '1/s', 'per second', '1', 's-1', 'SI'],
       ['1/min', '1/min', 'per minute', '1/60', 'min-1', 'SI'],
       ['1/h', '1/h', 'per hour', '1/3600', 'h-1', 'SI'],
+      ['%/s', '%/s', 'per cent per second', '0.01', '', 'RATIO'],
+      ['%/min', '%/min', 'per cent per minute', '0.01/60', '', 'RATIO'],
+      ['%/h', '%/h', 'per cent per hour', '0.01/3600', '', 'RATIO'],
     ],
   },
   flowResistance: {
@@ -114,14 +126,13 @@ export const kinds = {
       ['1/mm3', '1/mm³', 'per cubic millimetre', '1000000000', 'mm-3', 'SI'],
     ],
   },
-  pressurePerVolumeFlow: {
-    label: 'pressure drop per volume flow',
-    dimension: 'M L-4 T-1',
-    prefer: ['mbar/(m3/h)', 'Pa/(m3/h)', 'Pa.s/m3'],
+  massFlux: {
+    label: 'mass flow per area',
+    dimension: 'M L-2 T-1',
+    prefer: ['kg/(m2.s)', 'g/(m2.s)'],
     units: [
-      ['Pa.s/m3', 'Pa·s/m³', 'pascal second per cubic metre', '1', 'Pa/(m3/s)', 'SI'],
-      ['Pa/(m3/h)', 'Pa/(m³/h)', 'pascal per cubic metre per hour', '3600', 'Pa.h/m3', 'SI'],
-      ['mbar/(m3/h)', 'mbar/(m³/h)', 'millibar per cubic metre per hour', '360000', 'mbar.h/m3', 'SI'],
+      ['kg/(m2.s)', 'kg/(m²·s)', 'kilogram per square metre second', '1', 'kg/m2/s', 'SI'],
+      ['g/(m2.s)', 'g/(m²·s)', 'gram per square metre second', '0.001', 'g/m2/s', 'SI'],
     ],
   },
 };

@@ -1,92 +1,78 @@
-// Makes the double factors of src/generated from the exact text in data/. Run `node scripts/generate.mjs`;
-// with `--check` it writes nothing and fails when the generated files are stale.
+// Makes src/generated from the exact text in data/: double factors by decimal.js, the unit ids as types. Run
+// `node scripts/generate.mjs`; with `--check` it writes nothing and fails when the generated files are stale.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { Decimal } from 'decimal.js';
 import { kinds, sources } from '../data/index.mjs';
+import { checkKind, checkKinds } from './check-data.mjs';
+import { loadSource } from './load-source.mjs';
 
-Decimal.set({ precision: 60 });
+const { evaluateFactor } = await loadSource('factor-text.ts');
+const { labelFromName, symbolFromId } = await loadSource('derived-text.ts');
 
-/** Evaluate `a*b/c…`, decimal text, from left to right. */
-export function evaluate(expression) {
-  return expression
-    .replace(/^~/, '')
-    .split(/(?=[*/])/)
-    .reduce((value, part) => {
-      const operand = new Decimal(part.replace(/^[*/]/, ''));
-      if (part.startsWith('*')) return value.times(operand);
-      return part.startsWith('/') ? value.dividedBy(operand) : operand;
-    }, new Decimal(1));
-}
-
-const baseSymbols = { L: 'length', M: 'mass', T: 'time', K: 'temperature', N: 'amount', I: 'current' };
-
-function dimension(text) {
-  const powers = { length: 0, mass: 0, time: 0, temperature: 0, amount: 0, current: 0 };
-  for (const part of text.split(' ').filter(Boolean)) powers[baseSymbols[part[0]]] = Number(part.slice(1) || 1);
-  return powers;
-}
-
-const quote = (text) => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;
 const header = '// Generated from data/ by scripts/generate.mjs. Do not edit.\n\n';
+const quote = (text) => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;
 
-function unitLine([id, symbol, , factor, aliases, , extra]) {
-  const parts = [`symbol: ${quote(symbol)}`, `factor: ${Number(evaluate(factor).toString())}`];
-  if (extra === 'reciprocal') parts.push('reciprocal: true');
-  else if (extra !== undefined) parts.push(`offset: ${Number(extra)}`);
-  parts.push(`aliases: ${quote(aliases)}`);
-  return `    ${quote(id)}: { ${parts.join(', ')} },\n`;
+/** Exponents of length, mass, time, temperature, amount and current from text such as `M L-1 T-2`. */
+function dimension(text) {
+  const powers = new Map(text.split(' ').map((part) => [part[0], Number(part.slice(1) || 1)]));
+  return [...'LMTKNI'].map((letter) => powers.get(letter) ?? 0);
+}
+
+function unitLine([id, symbol, name, factorText, aliases, source, shift]) {
+  const { over, under } = evaluateFactor(factorText);
+  const factor = Number(over.dividedBy(under).toString());
+  // The shortest decimal of the double is the exact factor more often than not; only otherwise it is written out.
+  const readable = !factorText.startsWith('~') && new Decimal(factor).times(under).equals(over);
+  const parts = [id, name, aliases, source].map(quote);
+  parts.splice(1, 0, symbol === symbolFromId(id) ? 'null' : quote(symbol));
+  parts.push(String(factor));
+  if (!readable || shift !== undefined) parts.push(quote(readable ? '' : factorText));
+  if (shift !== undefined) parts.push(shift === 'reciprocal' ? quote(shift) : String(Number(shift)));
+  return `    [${parts.join(', ')}],\n`;
 }
 
 function kindText([name, kind]) {
   const ids = kind.units.map(([id]) => id);
-  for (const id of kind.prefer) if (!ids.includes(id)) throw new Error(`${name}: preferred unit ${id} does not exist`);
   const order = [...kind.prefer, ...ids.filter((id) => !kind.prefer.includes(id))];
-  const ambiguous = Object.entries(kind.ambiguous ?? {}).map(([key, list]) => `${quote(key)}: [${list.map(quote).join(', ')}]`);
-  for (const list of Object.values(kind.ambiguous ?? {})) {
-    for (const id of list) if (!ids.includes(id)) throw new Error(`${name}: candidate ${id} does not exist`);
-  }
+  const ambiguous = Object.entries(kind.ambiguous ?? {}).map(([keys, list]) => `    [${quote(keys)}, ${quote(list.join(' '))}],\n`);
   return (
-    `export const ${name}Data = {\n  kind: '${name}',\n  label: ${quote(kind.label)},\n  dimension: ${JSON.stringify(dimension(kind.dimension)).replaceAll('"', '').replaceAll(':', ': ').replaceAll(',', ', ')},\n` +
-    `  base: ${quote(ids[0])},\n  floor: ${kind.floor === true},\n  order: [${order.map(quote).join(', ')}],\n  ambiguous: { ${ambiguous.join(', ')} },\n  units: {\n` +
-    `${kind.units.map(unitLine).join('')}  },\n} as const;\n`
+    `/** Kind of quantity: ${kind.label}. Coherent SI unit \`${ids[0]}\`. */\n` +
+    `export const ${name}: Kind<'${name}'> = /* @__PURE__ */ makeKind({\n` +
+    `  kind: '${name}',\n${kind.label === labelFromName(name) ? '' : `  label: ${quote(kind.label)},\n`}  dimension: [${dimension(kind.dimension).join(', ')}],\n` +
+    `  base: ${quote(ids[0])},\n${kind.floor === true ? '  floor: true,\n' : ''}` +
+    `${ambiguous.length === 0 ? '' : `  ambiguous: [\n${ambiguous.join('')}  ],\n`}` +
+    `  units: [\n${order.map((id) => unitLine(kind.units[ids.indexOf(id)])).join('')}  ],\n});\n`
   );
 }
 
-function infoLine([id, , name, factor, , source, extra]) {
-  if (sources[source] === undefined) throw new Error(`${id}: unknown source ${source}`);
-  const exact = !factor.startsWith('~');
-  const parts = [quote(name), quote(factor.replace(/^~/, '')), String(exact), quote(source)];
-  if (extra !== undefined) parts.push(quote(extra));
-  return `    ${quote(id)}: [${parts.join(', ')}],\n`;
-}
+for (const entry of Object.entries(kinds)) checkKind(entry, sources);
+checkKinds(kinds, sources);
 
-const units = `${header}${Object.entries(kinds).map(kindText).join('\n')}`;
-const info =
-  `${header}type Row = readonly [name: string, factor: string, exact: boolean, source: string, extra?: string];\n\n` +
-  `export const sources: Readonly<Record<string, string>> = {\n${Object.entries(sources)
-    .map(([key, text]) => `  ${key}: ${quote(text)},\n`)
-    .join('')}};\n\n` +
-  `export const rows: Readonly<Record<string, Readonly<Record<string, Row>>>> = {\n` +
-  `${Object.entries(kinds)
-    .map(([name, kind]) => `  ${name}: {\n${kind.units.map(infoLine).join('')}  },\n`)
-    .join('')}};\n`;
+const files = {
+  'kinds.ts':
+    `${header}import { type Kind, makeKind } from '../kind.js';\nimport type { KindName } from '../types.js';\n\n` +
+    `${Object.entries(kinds).map(kindText).join('\n')}\n` +
+    `/** All kinds by name. */\nexport const kinds: { readonly [K in KindName]: Kind<K> } = {\n` +
+    `${Object.keys(kinds)
+      .map((name) => `  ${name},\n`)
+      .join('')}};\n`,
+  'unit-ids.ts':
+    `${header}/** Ids of the units of each kind. */\nexport interface UnitIds {\n` +
+    `${Object.entries(kinds)
+      .map(([name, kind]) => `  ${name}:\n${kind.units.map(([id]) => `    | ${quote(id)}`).join('\n')};\n`)
+      .join('')}}\n`,
+  'sources.ts':
+    `${header}/** Where the factors come from, by key. */\nexport const sources: Readonly<Record<string, string>> = {\n` +
+    `${Object.entries(sources)
+      .map(([key, text]) => `  ${key}: ${quote(text)},\n`)
+      .join('')}};\n`,
+};
 
-const list = Object.keys(kinds);
-const table =
-  `${header}import { type Kind, makeKind } from '../kind.js';\nimport * as data from './units.js';\n\n` +
-  `${list.map((name) => `export const ${name}: Kind<'${name}'> = makeKind(data.${name}Data);\n`).join('')}`;
-
-let stale = false;
-for (const [name, text] of [
-  ['units.ts', units],
-  ['info.ts', info],
-  ['kinds.ts', table],
-]) {
+for (const [name, text] of Object.entries(files)) {
   const file = new URL(`../src/generated/${name}`, import.meta.url);
   if (!process.argv.includes('--check')) writeFileSync(file, text);
   else if (readFileSync(file, 'utf8') !== text) {
-    stale = true;
+    process.exitCode = 1;
     console.error(`src/generated/${name} is stale: run node scripts/generate.mjs`);
   }
 }
-if (stale) process.exitCode = 1;

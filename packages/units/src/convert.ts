@@ -2,23 +2,20 @@ import type { UnitData } from './types.js';
 
 /** A value in a unit to SI. */
 export function toSI(value: number, unit: UnitData): number {
-  if (unit.reciprocal === true) return unit.factor / value;
-  return unit.offset === undefined ? value * unit.factor : (value + unit.offset) * unit.factor;
+  return unit.reciprocal ? unit.factor / value : (value + unit.offset) * unit.factor;
 }
 
-/** An SI value to a unit. Factors below one divide exactly more often by their reciprocal's inverse than they multiply. */
+/** An SI value to a unit. */
 export function fromSI(si: number, unit: UnitData): number {
-  if (unit.reciprocal === true) return unit.factor / si;
-  return unit.offset === undefined ? si / unit.factor : si / unit.factor - unit.offset;
+  return unit.reciprocal ? unit.factor / si : si / unit.factor - unit.offset;
 }
 
-/** Width of a small change in a unit; scale only. For reciprocal units the change at a value. */
+/** The width of a small change given in SI, in a unit: scale only. For reciprocal units the change at a value in SI. */
 export function changeFromSI(change: number, unit: UnitData, at: number): number {
-  if (unit.reciprocal === true) return (unit.factor * Math.abs(change)) / (at * at);
-  return change / unit.factor;
+  return unit.reciprocal ? (unit.factor * Math.abs(change)) / (at * at) : change / unit.factor;
 }
 
-export function changeToSI(change: number, unit: UnitData, value: number): number {
-  if (unit.reciprocal === true) return (unit.factor * Math.abs(change)) / (value * value);
-  return change * unit.factor;
+/** The width of a small change given in a unit, in SI: scale only. For reciprocal units the change at a value in that unit. */
+export function changeToSI(change: number, unit: UnitData, at: number): number {
+  return unit.reciprocal ? (unit.factor * Math.abs(change)) / (at * at) : change * unit.factor;
 }

@@ -1,15 +1,16 @@
-import { changeFromSI } from './convert.js';
-import { rows, sources } from './generated/info.js';
-import * as allData from './generated/units.js';
-import type { KindData, KindName } from './types.js';
+import { sources } from './generated/sources.js';
+import { getKind } from './get-kind.js';
+import { kindData } from './kind.js';
+import type { KindName } from './types.js';
 
 /** Everything that is known of a unit, with its exact factor as text and where that comes from. */
 export interface UnitInfo {
   readonly id: string;
+  /** As people write it: `m³/h`, `°C`, `inH₂O (4 °C)`. */
   readonly symbol: string;
   readonly name: string;
   readonly kind: KindName;
-  /** Exact factor to the base unit: decimals, products and quotients. */
+  /** Exact factor to the base unit: decimals, products and quotients, worked from left to right. */
   readonly factor: string;
   /** Added before the factor applies, for °C and °F. */
   readonly offset?: string;
@@ -17,41 +18,43 @@ export interface UnitInfo {
   readonly reciprocal?: boolean;
   /** False where the factor itself is a measured or rounded number. */
   readonly exact: boolean;
+  /** Where the factor comes from. */
   readonly source: string;
+  /** Other spellings that are read, beside the id and the symbol. */
   readonly aliases: readonly string[];
 }
 
-const byKind = new Map((Object.values(allData) as KindData[]).map((data) => [data.kind, data]));
-
+/** What is known of a unit of a kind; undefined for a unit that the kind does not have. */
 export function unitInfo(kind: KindName, unit: string): UnitInfo | undefined {
-  const data = byKind.get(kind);
-  if (data === undefined || !Object.hasOwn(data.units, unit)) return undefined;
-  const own = data.units[unit];
-  const row = rows[kind]?.[unit];
-  if (own === undefined || row === undefined) return undefined;
-  const [name, factor, exact, source, extra] = row;
+  const found = getKind(kind);
+  const own = found === undefined ? undefined : kindData(found).units.get(unit);
+  if (own === undefined) return undefined;
   return {
     id: unit,
     symbol: own.symbol,
-    name,
+    name: own.name,
     kind,
-    factor,
-    ...(extra === 'reciprocal' ? { reciprocal: true } : extra === undefined ? {} : { offset: extra }),
-    exact,
-    source: sources[source] ?? source,
-    aliases: own.aliases.split(' ').filter((alias) => alias !== ''),
+    factor: own.factorText.replace('~', ''),
+    ...(own.offset === 0 ? {} : { offset: String(own.offset) }),
+    ...(own.reciprocal ? { reciprocal: true } : {}),
+    exact: !own.factorText.startsWith('~'),
+    source: sources[own.source] ?? own.source,
+    aliases: own.aliases,
   };
 }
 
 /** The sign of a unit as people write it; empty for the unit one, the id itself where it is not known. */
 export function unitSymbol(kind: KindName, unit: string): string {
-  const units = byKind.get(kind)?.units;
-  return units !== undefined && Object.hasOwn(units, unit) ? (units[unit]?.symbol ?? unit) : unit;
+  const found = getKind(kind);
+  return (found === undefined ? undefined : kindData(found).units.get(unit)?.symbol) ?? unit;
 }
 
-/** A small difference (SI) in a unit: scale only, no offset. Reciprocal units need the value at which it lies. */
+/**
+ * A small difference, given in SI, in a unit: scale only, no offset. Reciprocal units need the SI value at which it lies.
+ * NaN for a unit that the kind does not have.
+ */
 export function differenceInUnit(kind: KindName, delta: number, unit: string, at = 1): number {
-  const units = byKind.get(kind)?.units;
-  const own = units !== undefined && Object.hasOwn(units, unit) ? units[unit] : undefined;
-  return own === undefined ? Number.NaN : changeFromSI(delta, own, at);
+  const found = getKind(kind);
+  if (found === undefined || !kindData(found).units.has(unit)) return Number.NaN;
+  return found.differenceIn(delta, unit as never, at);
 }

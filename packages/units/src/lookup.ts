@@ -1,29 +1,50 @@
-import * as allData from './generated/units.js';
-import { plainUnit } from './spelling.js';
+import { nearestUnits } from './nearest.js';
+import { plainUnit, sameButForHarmlessCase } from './spelling.js';
 import type { KindData, KindName } from './types.js';
 
-/** Spellings of one kind: the plain form to the unit id. */
-type Spellings = ReadonlyMap<string, string>;
+/** What a spelling can be within one kind: the plain form to a unit id, or to the ids among which it does not choose. */
+interface Spellings {
+  readonly sure: ReadonlyMap<string, string>;
+  readonly ambiguous: ReadonlyMap<string, readonly string[]>;
+}
 
+/**
+ * The kinds that the program has loaded, so that a unit of another kind can be told from an unknown one. A bundle that
+ * imports one kind carries that one alone.
+ */
+const loaded = new Set<KindData>();
 const cache = new Map<KindData, Spellings>();
+
+export function remember(data: KindData): void {
+  loaded.add(data);
+}
 
 function spellingsOf(data: KindData): Spellings {
   const known = cache.get(data);
   if (known !== undefined) return known;
-  const spellings = new Map<string, string>();
-  for (const [id, unit] of Object.entries(data.units)) {
-    for (const spelling of [id, unit.symbol, ...unit.aliases.split(' ')]) {
-      const plain = plainUnit(spelling);
-      if (plain !== '' && !(Object.hasOwn(data.ambiguous, plain) && plain !== plainUnit(id))) spellings.set(plain, id);
-    }
+  const sure = new Map<string, string>();
+  for (const unit of data.units.values()) {
+    for (const spelling of [unit.id, unit.symbol, unit.name, ...unit.aliases]) if (spelling !== '') sure.set(plainUnit(spelling), unit.id);
   }
+  const ambiguous = new Map<string, readonly string[]>();
+  for (const [spellings, ids] of data.ambiguous) {
+    for (const spelling of spellings.split(' ')) ambiguous.set(plainUnit(spelling), ids.split(' '));
+  }
+  const spellings = { sure, ambiguous };
   cache.set(data, spellings);
   return spellings;
 }
 
-function ambiguousOf(data: KindData, plain: string): readonly string[] | undefined {
-  const key = Object.keys(data.ambiguous).find((spelling) => plainUnit(spelling) === plain);
-  return key === undefined ? undefined : data.ambiguous[key];
+/** The units that a spelling can mean in a kind: none, one, or several. */
+function meanings(data: KindData, plain: string): readonly string[] {
+  const { sure, ambiguous } = spellingsOf(data);
+  const exact = sure.get(plain);
+  if (exact !== undefined) return [exact];
+  const several = ambiguous.get(plain);
+  if (several !== undefined) return several;
+  const alike = [...sure].filter(([known]) => sameButForHarmlessCase(plain, known)).map(([, id]) => id);
+  const alikeAmbiguous = [...ambiguous].filter(([known]) => sameButForHarmlessCase(plain, known)).flatMap(([, ids]) => ids);
+  return [...new Set([...alike, ...alikeAmbiguous])];
 }
 
 export type Lookup =
@@ -32,36 +53,13 @@ export type Lookup =
   | { readonly otherKinds: readonly KindName[] }
   | { readonly candidates: readonly string[] };
 
-/** m for milli and M for mega must never be taken for one another. */
-function sameButForHarmlessCase(typed: string, known: string): boolean {
-  if (typed.toLowerCase() !== known.toLowerCase()) return false;
-  return ![...typed].some((letter, index) => /m/i.test(letter) && letter !== known[index]);
-}
-
 /** Find the unit that a spelling means in one kind, or say why it cannot be told. */
 export function lookUpUnit(data: KindData, typed: string): Lookup {
   const plain = plainUnit(typed);
-  const spellings = spellingsOf(data);
-  const exact = spellings.get(plain);
-  if (exact !== undefined) return { found: exact };
-  const ambiguous = ambiguousOf(data, plain);
-  if (ambiguous !== undefined) return { ambiguous };
-  const alike = new Set([...spellings].filter(([known]) => sameButForHarmlessCase(plain, known)).map(([, id]) => id));
-  const [only, ...more] = alike;
-  if (only !== undefined && more.length === 0) return { found: only };
-  if (more.length > 0) return { ambiguous: [...alike] };
-  const otherKinds = (Object.values(allData) as KindData[])
-    .filter((other) => other !== data && (spellingsOf(other).has(plain) || ambiguousOf(other, plain) !== undefined))
-    .map((other) => other.kind as KindName);
+  const own = meanings(data, plain);
+  const [only, ...more] = own;
+  if (only !== undefined) return more.length === 0 ? { found: only } : { ambiguous: own };
+  const otherKinds = [...loaded].filter((other) => other !== data && meanings(other, plain).length > 0).map((other) => other.kind);
   if (otherKinds.length > 0) return { otherKinds };
-  return { candidates: similar(data, plain) };
-}
-
-function similar(data: KindData, plain: string): string[] {
-  const wanted = plain.toLowerCase();
-  const close = data.order.filter((id) => {
-    const known = plainUnit(id).toLowerCase();
-    return known === wanted || (wanted.length > 1 && (known.startsWith(wanted) || wanted.startsWith(known)));
-  });
-  return [...new Set([...close, ...data.order])].slice(0, 8);
+  return { candidates: nearestUnits(plain, spellingsOf(data).sure, data.order) };
 }

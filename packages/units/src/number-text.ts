@@ -2,60 +2,60 @@ import type { NumberProblem } from './issue.js';
 
 export interface NumberText {
   readonly value: number;
-  readonly significantDigits: number;
-  /** How many signs of the text belong to the number. */
-  readonly length: number;
   /** The number in plain decimal form, for exact arithmetic. */
   readonly decimal: string;
+  readonly significantDigits: number;
+  /** What follows the number. */
+  readonly rest: string;
 }
 
-// Digits may be grouped by spaces (already made plain), apostrophes or underscores, never by both signs at once.
-const numberAtStart = /^([+-]?)(\d(?:[\d'_]| (?!1\/))*(?:[.,]\d+)*|[.,]\d+)(?:\s*(?:e|[x*]\s*10\^?)\s*([+-]?\d{1,4})(?![\d.]))?/i;
-const grouped = /^\d{1,3}(?:[ '_]\d{3})+$/;
+// A whole number whose digits are grouped by one sign, or digits with points and commas. A space groups only before
+// three digits and no more, so that "5 1/h" is five per hour.
+const numberAtStart = /^([+-]?) ?(?:(\d{1,3}([ '_])\d{3}(?:\3\d{3})*)(?!\d)([.,]\d+)?|(\d+(?:[.,]\d+)*|[.,]\d+))/;
+const powerOfTen = /^(?: ?e([+-]?\d+)| ?[x*·⋅] ?10\^([+-]?\d+))(?![.,]?\d)/i;
+/** Digits that a number leaves over: `0x10`, `12 5`, `1e5.5`. They belong to no unit, unless it begins with `1/`. */
+const leftOverDigits = /^(?!1 ?\/)(?:[ex] ?[+-]?\d|[-+.,:^]*\d)/i;
 
-/** `1.234,5`, `1,234.5`, `36,0`, `1 234.5`: the digits with a point, or why it cannot be told. */
+/** `1.234,5`, `1,234.5`, `36,0`: the digits with a point, or why it cannot be told. */
 function plainDigits(text: string): string | NumberProblem {
   const points = text.split('.').length - 1;
   const commas = text.split(',').length - 1;
-  if (points + commas === 0) return wholeDigits(text);
+  if (points + commas === 0) return text;
   if (points > 0 && commas > 0) {
-    const decimal = text.lastIndexOf('.') > text.lastIndexOf(',') ? '.' : ',';
-    return bySeparator(text, decimal === '.' ? ',' : '.', decimal);
+    return text.lastIndexOf('.') > text.lastIndexOf(',') ? withGroups(text, ',', '.') : withGroups(text, '.', ',');
   }
   const sign = points > 0 ? '.' : ',';
-  const pieces = text.split(sign);
-  if (pieces.length > 2) return bySeparator(text, sign, sign === '.' ? ',' : '.');
+  const [whole = '', fraction = '', ...more] = text.split(sign);
+  if (more.length > 0) return withGroups(text, sign, sign === '.' ? ',' : '.');
   // "1,234" is a thousand to one reader and one and a bit to another.
-  if (sign === ',' && /^[1-9]\d{0,2}$/.test(pieces[0] ?? '') && pieces[1]?.length === 3) return 'ambiguous_separator';
-  const whole = wholeDigits(pieces[0] === '' ? '0' : (pieces[0] ?? ''));
-  return /^\d+$/.test(whole) ? `${whole}.${pieces[1] ?? ''}` : whole;
+  if (sign === ',' && /^[1-9]\d{0,2}$/.test(whole) && fraction.length === 3) return 'ambiguous_separator';
+  return `${whole === '' ? '0' : whole}.${fraction}`;
 }
 
-function wholeDigits(text: string): string | NumberProblem {
-  const trimmed = text.trimEnd();
-  if (/^\d+$/.test(trimmed)) return trimmed;
-  return grouped.test(trimmed) ? trimmed.replace(/[ '_]/g, '') : 'not_numeric';
-}
-
-function bySeparator(text: string, group: string, decimal: string): string | NumberProblem {
-  const [whole = '', fraction = '', ...rest] = text.split(decimal);
-  const groups = whole.split(group);
-  const wellFormed = rest.length === 0 && /^\d{1,3}$/.test(groups[0] ?? '') && groups.slice(1).every((part) => /^\d{3}$/.test(part));
-  return wellFormed && !fraction.includes(group) ? `${groups.join('')}${fraction === '' ? '' : `.${fraction}`}` : 'not_numeric';
+function withGroups(text: string, group: string, decimal: string): string | NumberProblem {
+  const [whole = '', fraction, ...more] = text.split(decimal);
+  const [first = '', ...others] = whole.split(group);
+  const wellFormed = /^\d{1,3}$/.test(first) && others.every((part) => /^\d{3}$/.test(part));
+  if (!wellFormed || more.length > 0 || fraction?.includes(group)) return 'not_numeric';
+  return `${first}${others.join('')}${fraction === undefined ? '' : `.${fraction}`}`;
 }
 
 /** Read the number at the start of a text whose spaces and signs are already plain. */
 export function readNumber(text: string): NumberText | NumberProblem {
   const match = numberAtStart.exec(text);
-  if (match === null) return /^[+-]?(nan|inf)/i.test(text) ? 'not_finite' : 'not_numeric';
-  const [all, sign = '', body = '', exponent] = match;
-  // Digits that touch letters on the way to something like 0x10 are not a number with a unit.
-  if (/^0x/i.test(text.slice(sign.length))) return 'not_numeric';
-  const digits = plainDigits(body.trimEnd());
+  if (match === null) return /^[+-]? ?(?:nan|inf|∞)/i.test(text) ? 'not_finite' : 'not_numeric';
+  const [all, sign, grouped, , fraction = '', ungrouped = ''] = match;
+  const digits = grouped === undefined ? plainDigits(ungrouped) : `${grouped.replace(/\D/g, '')}${fraction.replace(',', '.')}`;
   if (!/^\d/.test(digits)) return digits as NumberProblem;
-  const decimal = `${sign === '-' ? '-' : ''}${digits}${exponent === undefined ? '' : `e${Number(exponent)}`}`;
+  const behind = text.slice(all.length);
+  const power = powerOfTen.exec(behind);
+  const rest = behind.slice(power?.[0].length ?? 0).trim();
+  if (leftOverDigits.test(rest)) return 'not_numeric';
+  const exponent = power?.[1] ?? power?.[2];
+  const decimal = `${sign === '-' ? '-' : ''}${digits}${exponent === undefined ? '' : `e${exponent}`}`;
   const value = Number(decimal);
   if (!Number.isFinite(value)) return 'not_finite';
   const significant = digits.replace('.', '').replace(/^0+/, '').length;
-  return { value: value === 0 ? 0 : value, significantDigits: Math.max(1, significant), length: all.trimEnd().length, decimal };
+  if (value === 0 && significant > 0 && /[1-9]/.test(digits)) return 'too_small';
+  return { value: value === 0 ? 0 : value, decimal, significantDigits: Math.max(1, significant), rest };
 }
