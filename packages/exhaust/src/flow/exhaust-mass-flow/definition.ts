@@ -104,6 +104,10 @@ export const exhaustMassFlowCalculation = defineCalculation({
     strokes: commonPractice('Air mass per stroke: the charge of fresh air that one cylinder draws in one intake stroke'),
     fuelAtNoLoad: commonPractice('Fuel share of a diesel without load: 1 to 2 % of the air mass'),
   },
+  advise: (values) =>
+    values.fuelAssumed === undefined
+      ? []
+      : [{ tone: 'do', text: 'Use this value for tests without load only; under load give the fuel flow or lambda as well.' }],
   compute(input, context) {
     const air = airFlow(input, context.constants, context);
     if (isRefusal(air)) return air;

@@ -72,7 +72,10 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
   ],
   assumptions: [{ code: 'ideal_gas', text: 'Ideal gas: pressure does not matter.' }],
   limits: [
-    { code: 'not_air', text: 'Exhaust is not air: at 600 K its heat capacity is 1.5 % (lambda 6) to 8.6 % (lambda 1) higher.' },
+    {
+      code: 'not_air',
+      text: 'Exhaust is not air: with dry intake air its heat capacity at 600 K is 1.5 % (lambda 6) to 8.6 % (lambda 1) higher.',
+    },
     { code: 'no_condensation', text: 'The heat of condensing water is not in it.' },
   ],
   cautions: [],

@@ -38,7 +38,7 @@ export const meanFreePathCalculation = defineCalculation({
       usualReason: 'lean diesel exhaust stays close to air',
       example: '28.97 g/mol',
       default: '28.96559 g/mol',
-      defaultReason: 'dry air; lean diesel exhaust is within 0.3 % of it',
+      defaultReason: 'dry air; diesel exhaust is within 0.4 % of it in dry air, and about 1 % lighter in air that holds 20 g/kg of water',
     }),
   }),
   intermediates: {},
