@@ -54,16 +54,16 @@ module.exports = {
     },
     {
       name: 'by the front door',
-      comment: 'another package is imported by its entries, not by a file inside its src',
+      comment: 'another package is imported by its entries; only tests may look inside',
       severity: 'error',
-      from: { path: '^(?:packages/([^/]+)|docs-site|examples|tests)/' },
+      from: { path: '^(?:packages/([^/]+)|docs-site|examples)/' },
       to: { path: '^packages/[^/]+/', pathNot: [anyEntry, '^packages/$1/'] },
     },
     {
       name: 'by name',
       comment: 'another package is imported by its name, not by a relative path',
       severity: 'error',
-      from: { path: '^(?:packages/([^/]+)|docs-site|examples|tests)/' },
+      from: { path: '^(?:packages/([^/]+)|docs-site|examples)/' },
       to: { path: '^packages/', pathNot: '^packages/$1/', dependencyTypes: ['local'] },
     },
     {
