@@ -1,4 +1,7 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { ammoniaStorageCalculation } from './ammonia-storage/definition.js';
+import { depositClearingCalculation } from './deposit-clearing/definition.js';
+import { depositRiskCalculation } from './deposit-risk/definition.js';
 import { dosingFactorCheckCalculation } from './dosing-factor-check/definition.js';
 import { dosingTestCalculation } from './dosing-test/definition.js';
 import { dryWetCorrectionCalculation } from './dry-wet-correction/definition.js';
@@ -16,6 +19,7 @@ import { reductantRangeCalculation } from './reductant-range/definition.js';
 import { reductantStorageLifeCalculation } from './reductant-storage-life/definition.js';
 import { reductantThawCalculation } from './reductant-thaw/definition.js';
 import { sampleComparisonCalculation } from './sample-comparison/definition.js';
+import { scrConversionCalculation } from './scr-conversion/definition.js';
 import { sensorCrossCheckCalculation } from './sensor-cross-check/definition.js';
 
 export const reductantCalculations: readonly AnyCalculation[] = [
@@ -36,5 +40,9 @@ export const reductantCalculations: readonly AnyCalculation[] = [
   reductantThawCalculation,
   reductantFreezingCalculation,
   reductantStorageLifeCalculation,
+  depositRiskCalculation,
+  depositClearingCalculation,
+  scrConversionCalculation,
+  ammoniaStorageCalculation,
   faultCountdownCalculation,
 ];
