@@ -24,6 +24,8 @@ export default defineConfig({
         include: [],
         typecheck: { enabled: true, only: true, include: ['tests/types/**/*.test-d.ts'], tsconfig: 'tests/tsconfig.types.json' },
       }),
+      // `npm run bench`; figures of one machine, so not a part of `npm test`.
+      project('benchmarks', { include: [], benchmark: { include: ['tests/benchmarks/**/*.bench.ts'] } }),
       // On what `npm test` has packed into out/packed and built into docs-site/build.
       project('packages', { testTimeout: 60_000, hookTimeout: 60_000 }),
       project('browser', { testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false }),
