@@ -1,5 +1,5 @@
 import { type ConstantValues, constant } from '@wallflow/calculation';
-import { dynamicViscosity, length, molarHeatCapacity, molarMass, ratio, temperature } from '@wallflow/units';
+import { absolutePressure, dynamicViscosity, length, molarHeatCapacity, molarMass, ratio, temperature } from '@wallflow/units';
 import { molarGasConstant, molarMassOfDryAir } from '../gas/constants.js';
 import { sutherlandAir } from '../gas/dynamic-viscosity/kernel.js';
 import { squareChannelFriction } from './clean-pressure-drop/kernel.js';
@@ -27,6 +27,13 @@ export const densityConstants = {
   gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
   airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M', label: 'Molar mass of dry air', source: 'cfr1065' }),
 };
+
+/** The pressure at which published permeabilities of fine layers are taken to have been found. */
+export const slipReferencePressure = constant(absolutePressure, 101325, {
+  symbol: 'p_k',
+  label: 'Pressure at which the soot permeability was found',
+  source: 'konstandopoulos2000',
+});
 
 export const filterConstants = { ...viscosityConstants, ...densityConstants };
 export type FilterConstantValues = ConstantValues<typeof filterConstants>;

@@ -1,5 +1,5 @@
 import { quantityOutput } from '@wallflow/calculation';
-import { density, differentialPressure, dynamicViscosity, velocity } from '@wallflow/units';
+import { density, differentialPressure, dynamicViscosity, permeability, velocity } from '@wallflow/units';
 
 export const dropOutput = (symbol: string, label: string) =>
   quantityOutput(differentialPressure, { symbol, label, units: ['mbar', 'kPa', 'Pa', 'inH2O_4C', 'psi'] });
@@ -20,3 +20,17 @@ export const flowStateOutputs = {
   channelVelocity: quantityOutput(velocity, { symbol: 'U_{in}', label: 'Velocity into an inlet channel', units: ['m/s'] }),
   wallVelocity: quantityOutput(velocity, { symbol: 'u_w', label: 'Mean velocity through the wall', units: ['m/s'] }),
 };
+
+/** The soot cake's permeability as it was used. */
+export const cakePermeabilityOutput = quantityOutput(permeability, {
+  symbol: 'k_s',
+  label: 'Permeability of the cake as used',
+  units: ['m2', 'um2'],
+});
+
+export const cakePermeabilityStep = {
+  gives: 'cakePermeability',
+  text: 'Permeability of the cake, corrected for gas slip if the size of the primary particles is given: [[cakePermeability]].',
+  source: 'konstandopoulos2000',
+  locator: 'App. II, Eqs A17 to A20',
+} as const;

@@ -269,6 +269,30 @@ export const sootMaterialInputs = {
     default: '95 kg/m3',
     defaultReason: 'between the published 91 (heavy-duty) and 97 kg/m³ (passenger car)',
   }),
+  sootPrimaryDiameter: quantity(length, {
+    symbol: 'd_p',
+    label: 'Diameter of the primary soot particles',
+    description:
+      'Given, the permeability of the cake is corrected for gas slip from the temperature it was found at. Left out, it is taken as it is.',
+    min: '1 nm',
+    max: '1 um',
+    usual: ['10 nm', '60 nm'],
+    usualReason: 'primary particles of diesel soot have this size',
+    example: '25 nm',
+    units: ['nm', 'um'],
+  }).optional(),
+  sootPermeabilityTemperature: quantityWithDefault(temperature, {
+    symbol: 'T_k',
+    label: 'Temperature at which the soot permeability was found',
+    description: 'Only counts with the diameter of the primary particles.',
+    min: '-40 °C',
+    max: '1200 °C',
+    usual: ['0 °C', '750 °C'],
+    usualReason: "the viscosity by Sutherland's formula falls below the dilute-gas value by more than 4 % above this range",
+    example: '280 °C',
+    default: '280 °C',
+    defaultReason: 'the published soot permeabilities were found at 260 and 280 °C',
+  }),
 } as const;
 
 export const deepBedInputs = {

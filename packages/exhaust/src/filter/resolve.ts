@@ -1,8 +1,10 @@
 import { inconsistentInputs, type Refusal } from '@wallflow/calculation';
 import { gasDensity } from '../gas/density/kernel.js';
 import { sutherlandViscosity } from '../gas/dynamic-viscosity/kernel.js';
+import { meanFreePath } from '../gas/mean-free-path/kernel.js';
 import type { FilterConstantValues } from './constants.js';
 import { type FilterChannels, type FilterLayout, filterChannels } from './filter-geometry/kernel.js';
+import { slipCorrectedPermeability } from './slip-correction/kernel.js';
 
 export interface GeometryValues {
   readonly cellDensity: number;
@@ -74,4 +76,27 @@ export function resolveDensity(
 ): number {
   const air = { temperature: input.gasTemperature, pressure: input.gasPressure, molarMass: airMolarMass };
   return input.gasDensity ?? gasDensity(air, gasConstant);
+}
+
+interface SootPermeabilityValues {
+  readonly sootPermeability: number;
+  readonly sootPrimaryDiameter?: number | undefined;
+  readonly sootPermeabilityTemperature: number;
+  readonly gasTemperature: number;
+  readonly gasPressure: number;
+}
+
+/** The cake's permeability as given, or corrected for gas slip when the size of the primary particles is known. */
+export function resolveSootPermeability(
+  input: SootPermeabilityValues,
+  viscosity: number,
+  constants: FilterConstantValues & { readonly slipReferencePressure: number },
+): number {
+  if (input.sootPrimaryDiameter === undefined) return input.sootPermeability;
+  const path = (pathViscosity: number, pressure: number, temperature: number) =>
+    meanFreePath({ viscosity: pathViscosity, pressure, temperature }, constants.airMolarMass, constants.gasConstant);
+  const known = input.sootPermeabilityTemperature;
+  const knownPath = path(sutherlandViscosity(known, constants), constants.slipReferencePressure, known);
+  const newPath = path(viscosity, input.gasPressure, input.gasTemperature);
+  return slipCorrectedPermeability(input.sootPermeability, input.sootPrimaryDiameter, knownPath, newPath);
 }

@@ -5,8 +5,8 @@ import { cautions } from '../../cautions.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, coveringThickness, filterConstants } from '../constants.js';
-import { cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { channelFriction, coveringThickness, filterConstants, slipReferencePressure } from '../constants.js';
+import { cakePermeabilityOutput, cakePermeabilityStep, cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
 import { flowResistance } from '../flow-resistance/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
@@ -21,6 +21,7 @@ import {
   wallInputs,
 } from '../inputs.js';
 import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
+import { resolveSootPermeability } from '../resolve.js';
 import { acicularCeramicStudy, cakeOnset, deepBedFit, konstandopoulosJohnson1989, unequalCells, wang2021, yao2023 } from '../sources.js';
 import { deepBedMaterial, warnOfDeepBed } from './deep-bed-input.js';
 import { deepBedDrop } from './kernel.js';
@@ -47,6 +48,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
   example: { filterDiameter: '144 mm' },
   intermediates: {
     ...flowStateOutputs,
+    cakePermeability: cakePermeabilityOutput,
     sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
     permeabilityRatio: quantityOutput(fraction, { symbol: 'k/k_0', label: 'Wall permeability left', digits: 3, units: ['%', '1'] }),
     ...cleanPartOutputs,
@@ -60,7 +62,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/m3'] }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
-  constants: { ...filterConstants, channelFriction, coveringThickness },
+  constants: { ...filterConstants, slipReferencePressure, channelFriction, coveringThickness },
   steps: [
     {
       gives: 'viscosity',
@@ -73,6 +75,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
       text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
       source: 'siBrochure',
     },
+    cakePermeabilityStep,
     {
       gives: 'wallSootMass',
       tex: '\\frac{d [[wallSootMass]]}{d [[sootMass]]} = s\\left(1-\\frac{d_c^{2}-d_{c0}^{2}}{(\\psi b)^{2}-d_{c0}^{2}}\\right)',
@@ -154,10 +157,12 @@ export const deepBedPressureDropCalculation = defineCalculation({
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
+    const sootPermeability = resolveSootPermeability(input, state.flow.viscosity, context.constants);
+    const material = { ...input, sootPermeability };
     const { channels, flow } = state;
     const { channelFriction: friction } = context.constants;
-    const material = deepBedMaterial(input, context.constants);
-    const result = deepBedDrop(channels, input, flow, material, friction);
+    const deep = deepBedMaterial(material, context.constants);
+    const result = deepBedDrop(channels, input, flow, deep, friction);
     const cakeOnly = loadChannels(channels, input);
     if (result === undefined || cakeOnly === undefined) {
       return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
@@ -174,12 +179,13 @@ export const deepBedPressureDropCalculation = defineCalculation({
     return {
       viscosity: flow.viscosity,
       density: flow.density,
+      cakePermeability: sootPermeability,
       channelVelocity,
       wallVelocity,
       sootOnWall: input.sootMass / filtrationArea(channels),
       permeabilityRatio: result.permeabilityRatio,
       ...result.parts,
-      cakeOnlyDrop: totalDrop(loadedDropParts(cakeOnly, flow, input, friction)),
+      cakeOnlyDrop: totalDrop(loadedDropParts(cakeOnly, flow, material, friction)),
       wallSootMass: result.wallSootMass,
       cakeSootMass: result.cakeSootMass,
       flowResistance: flowResistance(pressureDrop, flow.viscosity, flow.volumeFlow),

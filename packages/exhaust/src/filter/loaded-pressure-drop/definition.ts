@@ -5,13 +5,14 @@ import { cautions } from '../../cautions.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, filterConstants } from '../constants.js';
-import { cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
+import { cakePermeabilityOutput, cakePermeabilityStep, cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
 import { flowResistance } from '../flow-resistance/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
+import { resolveSootPermeability } from '../resolve.js';
 import { acicularCeramicStudy, unequalCells, wang2021, yao2023 } from '../sources.js';
 import { loadedDropParts } from './kernel.js';
 
@@ -38,6 +39,7 @@ export const loadedPressureDropCalculation = defineCalculation({
   example: { filterDiameter: '144 mm' },
   intermediates: {
     ...flowStateOutputs,
+    cakePermeability: cakePermeabilityOutput,
     sootLoad: quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', units: ['g/L'] }),
     sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
     ashThickness: thickness('w_a', 'Thickness of the ash layer'),
@@ -52,7 +54,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
     flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/m3'] }),
   },
-  constants: { ...filterConstants, channelFriction },
+  constants: { ...filterConstants, slipReferencePressure, channelFriction },
   steps: [
     {
       gives: 'viscosity',
@@ -65,6 +67,7 @@ export const loadedPressureDropCalculation = defineCalculation({
       text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
       source: 'siBrochure',
     },
+    cakePermeabilityStep,
     { gives: 'ashPlugLength', text: 'The part of the ash in plugs fills the inlet channels from the end: [[ashPlugLength]].' },
     {
       gives: 'ashThickness',
@@ -176,13 +179,15 @@ export const loadedPressureDropCalculation = defineCalculation({
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
+    const sootPermeability = resolveSootPermeability(input, state.flow.viscosity, context.constants);
+    const material = { ...input, sootPermeability };
     const loaded = loadChannels(state.channels, input);
     if (loaded === undefined)
       return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
     const { channels, flow, filterVolume } = state;
     const openWidth = loaded.widthInCake;
     const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
-    const parts = loadedDropParts(loaded, flow, input, context.constants.channelFriction);
+    const parts = loadedDropParts(loaded, flow, material, context.constants.channelFriction);
     const pressureDrop = totalDrop(parts);
     const wallVelocity = flow.volumeFlow / filtrationArea(loaded.channels);
     warnOutsideClosedForm(
@@ -193,6 +198,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     return {
       viscosity: flow.viscosity,
       density: flow.density,
+      cakePermeability: sootPermeability,
       channelVelocity,
       wallVelocity,
       sootLoad: input.sootMass / filterVolume,

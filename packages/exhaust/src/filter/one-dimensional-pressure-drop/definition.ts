@@ -5,13 +5,14 @@ import { cautions } from '../../cautions.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, filterConstants } from '../constants.js';
-import { dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
+import { cakePermeabilityOutput, cakePermeabilityStep, dropOutput, flowStateOutputs } from '../drop-outputs.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
 import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
+import { resolveSootPermeability } from '../resolve.js';
 import { bissett1984, liu2021, unequalCells, wang2021 } from '../sources.js';
 import { channelProfile } from './kernel.js';
 
@@ -38,6 +39,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
   example: { filterDiameter: '144 mm' },
   intermediates: {
     ...flowStateOutputs,
+    cakePermeability: cakePermeabilityOutput,
     openWidth: quantityOutput(length, { symbol: '\\alpha_1', label: 'Width left open in the inlet channels', units: ['mm', 'um'] }),
     channelDrop: dropOutput('\\Delta p_{12}', 'From the entrance of the inlet channels to the end of the outlet channels'),
     contractionDrop: dropOutput('\\Delta p_{c}', 'Contraction at the entrance'),
@@ -66,7 +68,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
-  constants: { ...filterConstants, channelFriction },
+  constants: { ...filterConstants, slipReferencePressure, channelFriction },
   steps: [
     {
       gives: 'viscosity',
@@ -79,6 +81,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
       text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
       source: 'siBrochure',
     },
+    cakePermeabilityStep,
     { gives: 'openWidth', text: 'Soot and ash leave this width open: [[openWidth]].', source: 'konstandopoulos2000', locator: 'Eq. A10' },
     { gives: 'wallVelocity', text: 'Mean velocity through the wall: [[wallVelocity]].', source: 'konstandopoulos2000', locator: 'Eq. A1' },
     {
@@ -133,16 +136,18 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
+    const sootPermeability = resolveSootPermeability(input, state.flow.viscosity, context.constants);
+    const material = { ...input, sootPermeability };
     const loaded = loadChannels(state.channels, input);
     if (loaded === undefined)
       return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
     const { channels, flow } = state;
     const wallVelocity = flow.volumeFlow / filtrationArea(loaded.channels);
     const { channelFriction: friction } = context.constants;
-    const { status, points, channelDrop, contractionDrop, expansionDrop } = channelProfile(loaded, flow, input, 21, friction);
+    const { status, points, channelDrop, contractionDrop, expansionDrop } = channelProfile(loaded, flow, material, 21, friction);
     if (status !== 'converged')
       return noSolution('The flow along such narrow channels cannot be resolved. Use the closed form.', ['sootMass']);
-    const closedFormDrop = totalDrop(loadedDropParts(loaded, flow, input, friction));
+    const closedFormDrop = totalDrop(loadedDropParts(loaded, flow, material, friction));
     const pressureDrop = channelDrop + contractionDrop + expansionDrop;
     const openWidth = loaded.widthInCake;
     const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
@@ -157,6 +162,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     return {
       viscosity: flow.viscosity,
       density: flow.density,
+      cakePermeability: sootPermeability,
       channelVelocity,
       wallVelocity,
       openWidth,

@@ -4,10 +4,10 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
-import { channelFriction, coveringThickness, filterConstants } from '../constants.js';
+import { channelFriction, coveringThickness, filterConstants, slipReferencePressure } from '../constants.js';
 import { deepBedMaterial, warnOfDeepBed } from '../deep-bed-pressure-drop/deep-bed-input.js';
 import { deepBedDrop } from '../deep-bed-pressure-drop/kernel.js';
-import { dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { cakePermeabilityOutput, cakePermeabilityStep, dropOutput, flowStateOutputs } from '../drop-outputs.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import {
@@ -21,6 +21,7 @@ import {
   wallInputs,
 } from '../inputs.js';
 import { deepBedRange, warnOfLoad } from '../load-warnings.js';
+import { resolveSootPermeability } from '../resolve.js';
 import {
   acicularCeramicStudy,
   bissett1984,
@@ -72,6 +73,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   example: { filterDiameter: '144 mm' },
   intermediates: {
     ...flowStateOutputs,
+    cakePermeability: cakePermeabilityOutput,
     dropWithoutSoot: dropOutput('\\Delta p_0', 'Drop with the ash but without soot'),
     sootShare: quantityOutput(fraction, { symbol: 'x_s', label: 'Part of the drop that soot causes', digits: 3, units: ['%'] }),
     sootThickness: quantityOutput(length, { symbol: 'w', label: 'Thickness of the soot cake', units: ['um', 'mm', 'mil'] }),
@@ -81,7 +83,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     sootLoad: quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', digits: 3, units: ['g/L', 'g/in3'] }),
     sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot mass', digits: 3, units: ['g', 'oz'] }),
   },
-  constants: { ...filterConstants, channelFriction, coveringThickness },
+  constants: { ...filterConstants, slipReferencePressure, channelFriction, coveringThickness },
   steps: [
     {
       gives: 'viscosity',
@@ -94,6 +96,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
       source: 'siBrochure',
     },
+    cakePermeabilityStep,
     {
       gives: 'dropWithoutSoot',
       text: 'Model: [[model]]. With this ash and no soot it gives [[dropWithoutSoot]].',
@@ -153,10 +156,12 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
+    const sootPermeability = resolveSootPermeability(input, state.flow.viscosity, context.constants);
+    const material = { ...input, sootPermeability };
     const { channels, flow, wallVelocity, filterVolume } = state;
     const load = { ...input, sootMass: 0 };
     const { channelFriction: friction } = context.constants;
-    const deep = deepBedMaterial(input, context.constants);
+    const deep = deepBedMaterial(material, context.constants);
     const solve = { 'closed-form': sootMassFromClosedForm, 'one-dimensional': sootMassFromOneDimensional, 'deep-bed': sootMassFromDeepBed }[
       input.model
     ];
@@ -205,6 +210,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     return {
       viscosity: flow.viscosity,
       density: flow.density,
+      cakePermeability: sootPermeability,
       channelVelocity,
       wallVelocity,
       dropWithoutSoot,

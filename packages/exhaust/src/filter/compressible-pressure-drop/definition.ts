@@ -1,0 +1,125 @@
+import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallflow/calculation';
+import { fraction } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
+import { loadChannels } from '../channel-deposits/kernel.js';
+import { totalDrop } from '../clean-pressure-drop/kernel.js';
+import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
+import { cakePermeabilityOutput, cakePermeabilityStep, cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { filtrationArea } from '../filter-geometry/kernel.js';
+import { resolveFlowState } from '../flow-state.js';
+import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
+import { warnOfLoad } from '../load-warnings.js';
+import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
+import { resolveSootPermeability } from '../resolve.js';
+import { acicularCeramicStudy, unequalCells, wang2021, yao2023 } from '../sources.js';
+import { compressibleDrop, compressibleDropParts } from './kernel.js';
+
+export const compressiblePressureDropCalculation = defineCalculation({
+  id: 'compressible-pressure-drop',
+  version: '1.0.0',
+  subject: 'filter',
+  title: 'Pressure drop with the expansion of the gas',
+  purpose: 'What does a heavily loaded filter read when the gas gets noticeably thinner on its way through?',
+  usedBy: ['developer', 'trainer'],
+  keywords: ['compressible', 'high back pressure', 'expansion'],
+  method: 'closed form, integrated with the pressure from the outlet upwards',
+  inputs: z.strictObject({
+    ...geometryInputs,
+    ...gasInputs,
+    sootMass: sootMassInput,
+    ...ashInputs,
+    ...densityInputs,
+    ...wallInputs,
+    ...sootMaterialInputs,
+  }),
+  example: { filterDiameter: '144 mm', sootMass: '45 g' },
+  intermediates: {
+    ...flowStateOutputs,
+    cakePermeability: cakePermeabilityOutput,
+    incompressibleDrop: dropOutput('\\Delta p_0', 'Drop with the density at the outlet throughout'),
+    ...cleanPartOutputs,
+    sootDrop: dropOutput('\\Delta p_s', 'Soot cake'),
+    ashDrop: dropOutput('\\Delta p_a', 'Ash layer'),
+  },
+  outputs: {
+    overestimate: quantityOutput(fraction, { symbol: '\\delta', label: 'Incompressible form against this one', digits: 3, units: ['%'] }),
+    pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
+  },
+  constants: { ...filterConstants, slipReferencePressure, channelFriction },
+  steps: [
+    {
+      gives: 'viscosity',
+      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
+      source: 'cfr1065',
+      locator: '1065.640 Table 4',
+    },
+    {
+      gives: 'density',
+      text: 'Density at the outlet, as given or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
+      source: 'siBrochure',
+    },
+    cakePermeabilityStep,
+    {
+      gives: 'incompressibleDrop',
+      text: 'The sum of all parts with the density and flow at the outlet: [[incompressibleDrop]].',
+      source: 'konstandopoulos2000',
+      locator: 'Eq. 1',
+    },
+    {
+      gives: 'expansionDrop',
+      text: 'From the outlet upwards, every part at the pressure that reigns there. Expansion: [[expansionDrop]].',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. A.3',
+    },
+    { gives: 'outletChannelDrop', text: 'Outlet channels: [[outletChannelDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.4' },
+    { gives: 'wallDrop', text: 'Wall: [[wallDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.5' },
+    { gives: 'ashDrop', text: 'Ash layer: [[ashDrop]].' },
+    { gives: 'sootDrop', text: 'Soot cake: [[sootDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.6' },
+    { gives: 'inletChannelDrop', text: 'Inlet channels: [[inletChannelDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.7' },
+    { gives: 'contractionDrop', text: 'Contraction: [[contractionDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.8' },
+    { gives: 'overestimate', tex: '[[overestimate]] = \\frac{[[incompressibleDrop]]}{[[pressureDrop]]}-1' },
+    {
+      gives: 'pressureDrop',
+      tex: '[[pressureDrop]] = [[gasPressure]]\\left(\\sqrt{1+\\frac{2\\,[[incompressibleDrop]]}{[[gasPressure]]}}-1\\right)',
+      source: 'konstandopoulos2008',
+      locator: 'Eqs A.3 to A.9, summed',
+    },
+  ],
+  assumptions: [
+    { code: 'outlet_state', text: 'The volume flow given is that at the pressure behind the filter; the temperature is even.' },
+    { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
+    { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
+  ],
+  limits: [
+    { code: 'deep_bed', text: 'Soot in the wall, the first 0.5 to 2 g per m² of wall, is not described.' },
+    { code: 'compaction', text: 'Above about 200 mbar the soot cake compacts, which is not described.' },
+  ],
+  cautions: [cautions.makerFirst],
+  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, yao2023, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  compute(input, context) {
+    const state = resolveFlowState(input, context.constants);
+    if (isRefusal(state)) return state;
+    const { channels, flow } = state;
+    const loaded = loadChannels(channels, input);
+    if (loaded === undefined)
+      return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
+    const sootPermeability = resolveSootPermeability(input, flow.viscosity, context.constants);
+    const parts = loadedDropParts(loaded, flow, { ...input, sootPermeability }, context.constants.channelFriction);
+    const incompressibleDrop = totalDrop(parts);
+    const pressureDrop = compressibleDrop(incompressibleDrop, input.gasPressure);
+    warnOfLoad(loaded, input.sootMass, context);
+    return {
+      viscosity: flow.viscosity,
+      density: flow.density,
+      channelVelocity: flow.volumeFlow / (channels.inletCount * loaded.widthInCake ** 2),
+      wallVelocity: flow.volumeFlow / filtrationArea(loaded.channels),
+      cakePermeability: sootPermeability,
+      incompressibleDrop,
+      ...compressibleDropParts(parts, input.gasPressure),
+      overestimate: incompressibleDrop / pressureDrop - 1,
+      pressureDrop,
+    };
+  },
+});
