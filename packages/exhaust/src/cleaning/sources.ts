@@ -18,3 +18,16 @@ export const waterDensity20: Source = {
   mark: 'from memory',
   note: '998.2 kg/m³ at 20 °C',
 };
+
+export const massBalance: Source = {
+  type: 'derivation',
+  title: 'Balance of the active substance: what goes in stays in, C1 V1 = C2 V2',
+  mark: 'read',
+};
+
+export const pearsonSquare: Source = {
+  type: 'derivation',
+  title: 'Alligation (Pearson square): two balances solved for the two amounts',
+  mark: 'read',
+  note: 'The method is in every pharmacy and dairy textbook; the equations are derived here.',
+};
