@@ -67,6 +67,11 @@ export interface ComputeContext<C extends Constants> {
   method(name: string): void;
 }
 
+/** An input that may be left out in general, but not with these others. */
+export function missingInput(path: Path, example?: string): Refusal {
+  return { refused: [{ code: 'missing_input', path, ...(example === undefined ? {} : { example }) }] };
+}
+
 /** No value of the result satisfies the inputs. */
 export function noSolution(reason: string, path: Path = []): Refusal {
   return { refused: [{ code: 'no_solution', path, reason }] };

@@ -27,6 +27,7 @@ function outputName(field: OutputField, value: unknown, inputDigits: number): Na
     return { symbol: field.symbol, number: quantityTex(field.kind, value), words: `${field.label} ${words}` };
   }
   const symbol = 'symbol' in field ? field.symbol : textTex(field.label);
+  if (field.type === 'count' && typeof value === 'number') return { symbol, number: String(value), words };
   return { symbol, number: value === undefined || field.type === 'table' ? symbol : textTex(words), words };
 }
 

@@ -16,6 +16,7 @@ export {
   type Failure,
   inconsistentInputs,
   isRefusal,
+  missingInput,
   noSolution,
   type Refusal,
   type RunResult,
