@@ -1,9 +1,12 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { ashWasteClassCalculation } from './ash-waste-class/definition.js';
 import { filterLeakAreaCalculation } from './filter-leak-area/definition.js';
 import { freeAccelerationCalculation } from './free-acceleration/definition.js';
 import { opacityConversionCalculation } from './opacity-conversion/definition.js';
 import { particleNumberIdleCalculation } from './particle-number-idle/definition.js';
+import { roadworthinessRulesCalculation } from './roadworthiness-rules/definition.js';
 import { smokeLimitCalculation } from './smoke-limit/definition.js';
+import { workplaceAirCalculation } from './workplace-air/definition.js';
 
 export const smokeCalculations: readonly AnyCalculation[] = [
   opacityConversionCalculation,
@@ -11,4 +14,7 @@ export const smokeCalculations: readonly AnyCalculation[] = [
   smokeLimitCalculation,
   particleNumberIdleCalculation,
   filterLeakAreaCalculation,
+  roadworthinessRulesCalculation,
+  workplaceAirCalculation,
+  ashWasteClassCalculation,
 ];

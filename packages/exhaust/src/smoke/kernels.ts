@@ -10,6 +10,7 @@ export {
 export { absorptionFromOpacity, opacityFromAbsorption } from './opacity-conversion/kernel.js';
 export { type ParticleVerdict, particleNumberFlow, particleVerdict } from './particle-number-idle/kernel.js';
 export { type ParticleRule, type ParticleRuleId, particleRules } from './particle-number-idle/limits.js';
+export { type RoadworthinessRule, type RulePlace, roadworthinessRules } from './roadworthiness-rules/rules.js';
 export {
   monthIndex,
   type SmokeLimitQuery,
@@ -18,3 +19,5 @@ export {
   smokeLimitFor,
   smokeLimits,
 } from './smoke-limit/limits.js';
+export { freshAirFor, type RoomAirInput, roomFractionAfter, steadyRoomFraction } from './workplace-air/kernel.js';
+export { elementalCarbonLimit, type WorkplaceGas, type WorkplaceLimit, workplaceLimits } from './workplace-air/limits.js';

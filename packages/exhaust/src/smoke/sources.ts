@@ -92,3 +92,62 @@ export const jrcPeriodicParticles: Source = {
   mark: 'read',
   note: 'Abstract.',
 };
+
+export const ukConstructionAndUse: Source = {
+  type: 'regulation',
+  by: 'UK Government',
+  title: 'Road Vehicles (Construction and Use) Regulations, regulation 61A(3)',
+  mark: 'read',
+  note: 'Read in trade notes of 2017 and 2018, not in the regulation.',
+};
+
+export const eh40: Source = {
+  type: 'regulation',
+  by: 'UK Health and Safety Executive',
+  title: 'EH40, Workplace exposure limits, edition of 2018',
+  year: 2018,
+  mark: 'from memory',
+  note: 'That the limits were introduced or lowered in 2018 was read in a trade article.',
+};
+
+export const euExposureLimits: Source = {
+  type: 'regulation',
+  by: 'European Commission',
+  title: 'Directive (EU) 2017/164, fourth list of indicative occupational exposure limit values',
+  year: 2017,
+  mark: 'from memory',
+};
+
+export const dieselExhaustLimit: Source = {
+  type: 'regulation',
+  by: 'European Parliament and Council',
+  title: 'Directive (EU) 2019/130: diesel engine exhaust emissions, 0.05 mg/m³ as elemental carbon',
+  year: 2019,
+  mark: 'read',
+  note: 'The value was read in notes of 2018 and 2019; the number of the directive is from memory.',
+};
+
+export const iarc2012: Source = {
+  type: 'report',
+  by: 'International Agency for Research on Cancer',
+  title: 'Diesel engine exhaust is carcinogenic to humans (group 1)',
+  year: 2012,
+  mark: 'read',
+  note: 'Read in the encyclopaedia of the European Agency for Safety and Health at Work.',
+};
+
+export const californiaZinc: Source = {
+  type: 'report',
+  title: 'Letter on waste ash from filters, filed with the Environmental Health Department of San Joaquin County, California',
+  year: 2015,
+  locator: 'total zinc of 5000 mg/kg and more makes the ash hazardous waste',
+  mark: 'read',
+};
+
+export const washWaterGuidance: Source = {
+  type: 'report',
+  by: 'NetRegs and the environment agencies of Northern Ireland and Scotland',
+  title: 'Guidance for Pollution Prevention 13, Vehicle washing and cleaning',
+  year: 2017,
+  mark: 'read',
+};

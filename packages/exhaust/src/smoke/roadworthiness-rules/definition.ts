@@ -1,0 +1,82 @@
+import { choice, choiceOutput, citation, countOutput, defineCalculation, tableOutput, textOutput } from '@wallflow/calculation';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import {
+  californiaSmoke,
+  directive2014,
+  germanyParticleRule,
+  netherlandsParticleRule,
+  recommendation2023,
+  switzerlandParticleRule,
+  ukConstructionAndUse,
+  ukTestLimits,
+} from '../sources.js';
+import { roadworthinessRules, rulePlaces } from './rules.js';
+
+const subjects = {
+  'filter-fitted': 'filter fitted',
+  'visible-smoke': 'visible smoke',
+  opacity: 'opacity',
+  'particle-number': 'particle number',
+  offence: 'offence',
+} as const;
+
+export const roadworthinessRulesCalculation = defineCalculation({
+  id: 'roadworthiness-rules',
+  version: '1.0.0',
+  subject: 'smoke',
+  title: 'Roadworthiness rules for filters and smoke',
+  purpose: 'What does the periodic test ask for here, and how far was that checked?',
+  usedBy: ['technician', 'trainer'],
+  keywords: ['roadworthiness', 'periodic test', 'filter', 'law'],
+  method: 'table of rules, held as data',
+  inputs: z.strictObject({ place: choice({ label: 'Place', options: { all: 'all places held here', ...rulePlaces }, example: 'uk' }) }),
+  intermediates: {},
+  outputs: {
+    rules: tableOutput({
+      label: 'Rules',
+      columns: {
+        place: choiceOutput({ label: 'Place', options: rulePlaces }),
+        subject: choiceOutput({ label: 'About', options: subjects }),
+        rule: textOutput({ label: 'Rule' }),
+        basis: textOutput({ label: 'Basis' }),
+      },
+    }),
+    count: countOutput({ symbol: 'n', label: 'Rules held' }),
+  },
+  constants: {},
+  steps: [
+    { gives: 'rules', text: 'Rows for the place chosen, each with its source and how far it was checked.' },
+    { gives: 'count', text: 'Number of rows.' },
+  ],
+  assumptions: [{ code: 'not_legal_advice', text: 'The table helps to prepare a test. The text in force and the inspector decide.' }],
+  limits: [{ code: 'as_known', text: 'Rules change; the state of the text is the year of each source.' }],
+  cautions: [cautions.noDefeat],
+  sources: {
+    ukTestLimits,
+    ukConstructionAndUse,
+    directive2014,
+    recommendation2023,
+    netherlandsParticleRule,
+    germanyParticleRule,
+    switzerlandParticleRule,
+    californiaSmoke,
+  },
+  compute(input, { warn }) {
+    const rows = roadworthinessRules.filter((row) => input.place === 'all' || row.place === input.place);
+    if (rows.some((row) => row.source.mark === 'from memory'))
+      warn('from_memory', 'At least one of these rules is from memory; its basis says so. Read the text in force first.');
+    if (rows.some((row) => row.source.note !== undefined))
+      warn('read_second_hand', 'Some of these rules were read in reports about them, not in the text itself; see their sources.');
+    return {
+      rules: rows.map((row) => ({ place: row.place, subject: row.subject, rule: row.rule, basis: citation(row.source) })),
+      count: rows.length,
+    };
+  },
+  advise: () => [
+    {
+      tone: 'do-not',
+      text: 'A filter or a catalyst is never taken out or emptied, and no signal is falsified. Repair it or fit an approved part.',
+    },
+  ],
+});

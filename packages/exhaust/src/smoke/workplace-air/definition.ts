@@ -1,0 +1,185 @@
+import {
+  choice,
+  choiceOutput,
+  citation,
+  commonPractice,
+  defineCalculation,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+  textOutput,
+} from '@wallflow/calculation';
+import { fraction, moleFraction, time, volume, volumeFlow } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { dieselExhaustLimit, eh40, euExposureLimits, iarc2012 } from '../sources.js';
+import { freshAirFor, roomFractionAfter, steadyRoomFraction } from './kernel.js';
+import { type WorkplaceGas, workplaceLimits } from './limits.js';
+
+const gases = Object.fromEntries(Object.values(workplaceLimits).map(({ gas, name }) => [gas, name])) as Record<WorkplaceGas, string>;
+
+export const workplaceAirCalculation = defineCalculation({
+  id: 'workplace-air',
+  version: '1.0.0',
+  subject: 'smoke',
+  title: 'Exhaust in the workshop air',
+  purpose: 'How fast does the air go bad with an engine running indoors, and how much fresh air would it take?',
+  usedBy: ['technician', 'trainer'],
+  keywords: ['workplace', 'ventilation', 'carbon monoxide', 'nitrogen dioxide', 'exposure limit'],
+  method: 'well-mixed room',
+  inputs: z.strictObject({
+    gas: choice({ label: 'Gas', options: gases, example: 'nitrogen-dioxide' }),
+    exhaustFlow: quantity(volumeFlow, {
+      symbol: 'Q_e',
+      label: 'Exhaust of the engine, cooled to room temperature',
+      description: 'About 40 m³/h for a two-litre engine at idle.',
+      above: '0 m3/h',
+      max: '2000 m3/h',
+      example: '40 m3/h',
+      units: ['m3/h'],
+    }),
+    exhaustFraction: quantity(moleFraction, {
+      symbol: 'x_e',
+      label: 'Gas in the exhaust',
+      min: '0 ppm',
+      max: '100000 ppm',
+      example: '60 ppm',
+      units: ['ppm'],
+    }),
+    escapingShare: quantity(fraction, {
+      symbol: 's',
+      label: 'Share that gets past the extraction',
+      description: '100 % without extraction.',
+      min: '0 %',
+      max: '100 %',
+      example: '100 %',
+      units: ['%'],
+    }),
+    roomVolume: quantity(volume, {
+      symbol: 'V',
+      label: 'Air in the room',
+      min: '10 m3',
+      max: '100000 m3',
+      example: '300 m3',
+      units: ['m3'],
+    }),
+    freshAirFlow: quantity(volumeFlow, {
+      symbol: 'Q_f',
+      label: 'Fresh air',
+      above: '0 m3/h',
+      max: '100000 m3/h',
+      example: '300 m3/h',
+      units: ['m3/h'],
+    }),
+    duration: quantity(time, {
+      symbol: 't',
+      label: 'How long the engine runs',
+      min: '0 min',
+      max: '12 h',
+      example: '30 min',
+      units: ['min', 'h'],
+    }),
+    mixingFactor: quantityWithDefault(fraction, {
+      symbol: 'm',
+      label: 'Share of the fresh air that mixes in',
+      min: '10 %',
+      max: '100 %',
+      example: '50 %',
+      units: ['%'],
+      default: '50 %',
+      defaultReason: 'rooms do not mix well; common practice, no source',
+    }),
+  }),
+  intermediates: {
+    steady: quantityOutput(moleFraction, { symbol: 'x_\\infty', label: 'In the room after a long time', digits: 3, units: ['ppm'] }),
+    limitEightHours: quantityOutput(moleFraction, { symbol: 'x_8', label: 'Limit, mean over eight hours', digits: 3, units: ['ppm'] }),
+    limitFifteenMinutes: optional(
+      quantityOutput(moleFraction, { symbol: 'x_{15}', label: 'Limit, mean over fifteen minutes', digits: 3, units: ['ppm'] }),
+    ),
+  },
+  outputs: {
+    atEnd: quantityOutput(moleFraction, { symbol: 'x', label: 'In the room at the end of the run', digits: 3, units: ['ppm'] }),
+    freshAirNeeded: quantityOutput(volumeFlow, {
+      symbol: 'Q_n',
+      label: 'Fresh air that would keep it at the eight-hour limit',
+      digits: 3,
+      units: ['m3/h'],
+    }),
+    basis: textOutput({ label: 'Basis' }),
+    verdict: choiceOutput({
+      label: 'Verdict',
+      options: {
+        'above-short-term': 'goes above the fifteen-minute limit: stop, extract, or go outdoors',
+        'above-eight-hours': 'goes above the eight-hour limit: extract at the tail pipe or go outdoors',
+        below: 'this gas stays below its limits; soot and other gases still need extraction',
+      },
+    }),
+  },
+  constants: {},
+  steps: [
+    {
+      gives: 'steady',
+      tex: '[[steady]] = \\frac{s\\,[[exhaustFlow]]\\,[[exhaustFraction]]}{m\\,[[freshAirFlow]]+s\\,[[exhaustFlow]]}',
+      source: 'mixing',
+    },
+    {
+      gives: 'atEnd',
+      tex: '[[atEnd]] = [[steady]]\\left(1-e^{-(m\\,[[freshAirFlow]]+s\\,[[exhaustFlow]])\\,[[duration]]/[[roomVolume]]}\\right)',
+      source: 'mixing',
+    },
+    { gives: 'limitEightHours', text: 'Limit of the list.', source: 'eh40' },
+    { gives: 'limitFifteenMinutes', text: 'Limit of the list.', source: 'eh40' },
+    {
+      gives: 'freshAirNeeded',
+      tex: '[[freshAirNeeded]] = \\frac{s\\,[[exhaustFlow]]}{m}\\left(\\frac{[[exhaustFraction]]}{[[limitEightHours]]}-1\\right)',
+      source: 'mixing',
+    },
+    { gives: 'basis', text: 'Source of the limits and how far it was checked.' },
+    { gives: 'verdict', text: 'Value at the end against both limits.', source: 'eh40' },
+  ],
+  assumptions: [
+    { code: 'clean_start', text: 'The room was clean at the start, and the fresh air is clean.' },
+    { code: 'peak_for_mean', text: 'The value at the end is compared with limits that are means, which is on the safe side.' },
+  ],
+  limits: [
+    {
+      code: 'one_gas',
+      text: 'Each gas is judged alone. Diesel exhaust as a whole is carcinogenic: 0.05 mg/m³ of elemental carbon is the European limit, and extraction comes first in any case.',
+    },
+    { code: 'not_a_measurement', text: 'A calculation replaces no gas alarm and no measurement.' },
+  ],
+  cautions: [cautions.fumes],
+  sources: {
+    eh40,
+    euExposureLimits,
+    dieselExhaustLimit,
+    iarc2012,
+    mixing: { type: 'derivation', title: 'Balance of a well-mixed room', mark: 'read' },
+    practice: commonPractice('A hood some centimetres off the tail pipe, not a tight hose, with a carbon monoxide alarm in the room'),
+  },
+  compute(input, { warn }) {
+    const limit = workplaceLimits[input.gas];
+    const room = {
+      exhaustFlow: input.escapingShare * input.exhaustFlow,
+      exhaustFraction: input.exhaustFraction,
+      freshAirFlow: input.mixingFactor * input.freshAirFlow,
+    };
+    const atEnd = roomFractionAfter(room, input.roomVolume, input.duration);
+    warn('from_memory', 'The limits are from memory of EH40 (2018) and Directive (EU) 2017/164; read the list in force.');
+    const shortTerm = limit.fifteenMinutes;
+    return {
+      steady: steadyRoomFraction(room),
+      atEnd,
+      limitEightHours: limit.eightHours,
+      limitFifteenMinutes: shortTerm,
+      freshAirNeeded: freshAirFor(room.exhaustFlow, room.exhaustFraction, limit.eightHours) / input.mixingFactor,
+      basis: limit.sources.map((source) => citation(source)).join('; '),
+      verdict: shortTerm !== undefined && atEnd > shortTerm ? 'above-short-term' : atEnd > limit.eightHours ? 'above-eight-hours' : 'below',
+    };
+  },
+  advise: () => [
+    { tone: 'do', text: 'Work outdoors or with extraction that is rated for hot exhaust, and with a carbon monoxide alarm.' },
+    { tone: 'do-not', text: 'Never run a regeneration in a closed room on the strength of this number.' },
+  ],
+});
