@@ -1,3 +1,7 @@
+export { exothermEfficiency, fullExotherm } from './catalyst-exotherm/kernel.js';
+export { regenerationFuelPerDistance } from './fuel-penalty/kernel.js';
+export { dioxidePerCarbon, fuelForHeat, gasHeatingPower, storedHeat } from './heat/kernel.js';
+export { eventsUntil, fuelInOil, type OilDilutionInput, settledFuelInOil } from './oil-dilution/kernel.js';
 export {
   type ConditionResult,
   checkAnswer,

@@ -104,3 +104,38 @@ export const adiabaticBalance: Source = {
   title: 'Heat balance of bed and soot without gas: rise = load · heat of burning / (bulk density · specific heat)',
   mark: 'read',
 };
+
+export const dieselFuel: Source = {
+  type: 'standard',
+  by: 'CEN',
+  title: 'EN 590 diesel fuel: usual lower heating value, density and carbon content within its limits',
+  mark: 'from memory',
+};
+
+export const gasHeatBalance: Source = {
+  type: 'derivation',
+  title: 'Heat balance of a gas stream: heat = mass flow · specific heat · temperature difference · time',
+  mark: 'read',
+};
+
+export const fuelPerDistance: Source = {
+  type: 'derivation',
+  title: 'Fuel of one regeneration spread over the distance between two',
+  mark: 'read',
+};
+
+export const dilutionBalance: Source = {
+  type: 'derivation',
+  title: 'Mass balance of fuel in the oil: a share of every injection comes in, a share evaporates over the distance between',
+  mark: 'read',
+};
+
+export const dilutionPractice: Source = commonPractice(
+  'Fuel in engine oil',
+  'Below 2 % without effect; the oil is changed at 4 % to 7 %, mostly 5 %; 4 % is used here as the safe end.',
+);
+
+export const catalystPractice: Source = commonPractice(
+  'Oxidation catalyst in a regeneration',
+  'Usual rise 100 K to 250 K; a low one points to an aged or fouled catalyst, or to fuel that does not arrive.',
+);

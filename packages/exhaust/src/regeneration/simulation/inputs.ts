@@ -20,6 +20,7 @@ import { molarMassOfDryAir } from '../../gas/constants.js';
 import { kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
 import { molarMassOfCarbon } from '../../soot/oxidation/kernel.js';
 import { heatOfCarbonToDioxide, heatOfCarbonToMonoxide } from './kernel-adiabatic.js';
+import { cordieriteHoneycomb, siliconCarbideHoneycomb } from './kernel-substrate.js';
 
 const flow = {
   min: '2 kg/h',
@@ -95,6 +96,28 @@ export const heatConstants = {
     source: 'carbonHeats',
   }),
   carbonMolarMass: constant(molarMass, molarMassOfCarbon, { symbol: 'M_C', label: 'Molar mass of carbon', source: 'siBrochure' }),
+};
+
+const material = (label: string) => ({ label, source: 'honeycombData' });
+
+/** Thermal data of the two materials, used where the reader gives none. */
+export const honeycombConstants = {
+  siliconCarbideDensity: constant(density, siliconCarbideHoneycomb.bulkDensity, {
+    symbol: '\\rho_{SiC}',
+    ...material('Silicon carbide: mass per filter volume'),
+  }),
+  siliconCarbideHeat: constant(specificHeatCapacity, siliconCarbideHoneycomb.specificHeat, {
+    symbol: 'c_{SiC}',
+    ...material('Silicon carbide: specific heat'),
+  }),
+  cordieriteDensity: constant(density, cordieriteHoneycomb.bulkDensity, {
+    symbol: '\\rho_{Co}',
+    ...material('Cordierite: mass per filter volume'),
+  }),
+  cordieriteHeat: constant(specificHeatCapacity, cordieriteHoneycomb.specificHeat, {
+    symbol: 'c_{Co}',
+    ...material('Cordierite: specific heat'),
+  }),
 };
 
 const feedPoint = z.strictObject({
@@ -315,5 +338,14 @@ export type SimulationInput = z.output<typeof simulationInputs>;
 export const simulationConstants = {
   ...kineticsConstants,
   ...heatConstants,
+  ...honeycombConstants,
+  siliconCarbideConductivity: constant(thermalConductivity, siliconCarbideHoneycomb.axialConductivity, {
+    symbol: '\\lambda_{SiC}',
+    ...material('Silicon carbide: axial conductivity'),
+  }),
+  cordieriteConductivity: constant(thermalConductivity, cordieriteHoneycomb.axialConductivity, {
+    symbol: '\\lambda_{Co}',
+    ...material('Cordierite: axial conductivity'),
+  }),
   gasMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M_g', label: 'Molar mass of the gas as air', source: 'siBrochure' }),
 };

@@ -75,7 +75,7 @@ export const regenerationLumpedCalculation = defineCalculation({
   precision: 1e-5,
   dimensional: 'time stepping with tolerances tied to the units',
   compute(input, context) {
-    const whole = { ...input, cells: 'usual' as const, axialConductivity: 0 };
+    const whole = { ...input, cells: 'usual' as const };
     const run = prepareRun(whole, 1, context);
     if (isRefusal(run)) return run;
     const solution = solveAxialRegeneration(run);

@@ -1,7 +1,7 @@
 import { type ComputeContext, inconsistentInputs, isRefusal, type Refusal } from '@wallflow/calculation';
 import { squareCellFiltrationArea } from '../../soot/load/kernel.js';
 import { chosenKinetics } from '../../soot/oxidation/inputs.js';
-import type { SimulationInput, simulationConstants } from './inputs.js';
+import type { honeycombConstants, SimulationInput, simulationConstants } from './inputs.js';
 import { sootHeat } from './kernel-adiabatic.js';
 import type { FeedPoint } from './kernel-feed.js';
 import type { AxialRegeneration } from './kernel-run.js';
@@ -10,28 +10,28 @@ import { channelHeatTransfer, cordieriteHoneycomb, type SubstrateProperties, sil
 
 type Context = ComputeContext<typeof simulationConstants>;
 
-/** Thermal data of the filter: as given, otherwise of its material, and then said so. */
+interface HoneycombChoice {
+  readonly substrate: 'silicon-carbide' | 'cordierite';
+  readonly bulkDensity?: number | undefined;
+  readonly specificHeat?: number | undefined;
+}
+
+type Values<S> = { readonly [Key in keyof S]: number };
+
+/** Mass per volume and specific heat of the filter: as given, otherwise of its material, and then said so. */
 export function honeycombOf(
-  input: {
-    readonly substrate: 'silicon-carbide' | 'cordierite';
-    readonly bulkDensity?: number | undefined;
-    readonly specificHeat?: number | undefined;
-    readonly axialConductivity?: number | undefined;
-  },
+  input: HoneycombChoice,
+  constants: Values<typeof honeycombConstants>,
   assume: (code: string, text: string) => void,
-): SubstrateProperties {
-  const usual = input.substrate === 'silicon-carbide' ? siliconCarbideHoneycomb : cordieriteHoneycomb;
-  const { bulkDensity, specificHeat, axialConductivity } = input;
+) {
+  const { substrate, bulkDensity, specificHeat } = input;
+  const hard = substrate === 'silicon-carbide';
   if (bulkDensity === undefined || specificHeat === undefined) {
-    assume(
-      'material_data',
-      `Mass per volume or specific heat of the honeycomb taken from the material (${usual.bulkDensity / 1000} kg/L, ${usual.specificHeat} J/(kg·K), from memory).`,
-    );
+    assume('material_data', 'Mass per volume or specific heat of the honeycomb taken from its material (from memory).');
   }
   return {
-    bulkDensity: bulkDensity ?? usual.bulkDensity,
-    specificHeat: specificHeat ?? usual.specificHeat,
-    axialConductivity: axialConductivity ?? usual.axialConductivity,
+    bulkDensity: bulkDensity ?? (hard ? constants.siliconCarbideDensity : constants.cordieriteDensity),
+    specificHeat: specificHeat ?? (hard ? constants.siliconCarbideHeat : constants.cordieriteHeat),
   };
 }
 
@@ -76,11 +76,13 @@ export function prepareRun(input: SimulationInput, cells: number, { constants, a
     return inconsistentInputs('the wall is thicker than the distance between the walls', ['wallThickness'], ['cellDensity']);
   const { heatToDioxide, heatToMonoxide, carbonMolarMass, gasMolarMass, gasConstant } = constants;
   const { carbonMonoxideShare, gasSpecificHeat } = input;
+  const conductivity = input.substrate === 'silicon-carbide' ? constants.siliconCarbideConductivity : constants.cordieriteConductivity;
   return {
     bed: {
       volume: input.filterVolume,
       length: input.filterLength,
-      ...honeycombOf(input, assume),
+      ...honeycombOf(input, constants, assume),
+      axialConductivity: input.axialConductivity ?? conductivity,
       filtrationAreaPerVolume: squareCellFiltrationArea(input.cellDensity, input.wallThickness),
       heatTransferCoefficient: channelHeatTransfer(input.gasConductivity, channelWidth),
     },
