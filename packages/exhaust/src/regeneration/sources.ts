@@ -81,15 +81,6 @@ export const honeycombData: Source = {
   note: 'Replace them by the data of the own filter where they are known.',
 };
 
-export const ashReview2019: Source = {
-  type: 'paper',
-  by: 'Wang, Ge, Tan et al.',
-  title: 'Ash deposited in diesel particular filter: a review, Energy Sources A, 2184–2193',
-  year: 2019,
-  mark: 'read',
-  note: 'Damage with ash: silicon carbide from 1100 °C, with 10 % water or alkali already at 800 °C to 900 °C; cordierite unharmed below 900 °C.',
-};
-
 export const wrongWay2009: Source = {
   type: 'paper',
   by: 'Chen, Martirosyan, Luss',

@@ -1,4 +1,8 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { ashConsistencyCalculation } from './ash-consistency/definition.js';
+import { ashDistributionCalculation } from './ash-distribution/definition.js';
+import { ashRateCalculation } from './ash-rate/definition.js';
+import { ashRodDepthCalculation } from './ash-rod-depth/definition.js';
 import { sootBalanceCalculation } from './balance/definition.js';
 import { balanceTemperatureCalculation } from './balance-temperature/definition.js';
 import { sootDrivingPatternCalculation } from './driving-pattern/definition.js';
@@ -15,4 +19,8 @@ export const sootCalculations: readonly AnyCalculation[] = [
   balanceTemperatureCalculation,
   sootDrivingPatternCalculation,
   nextRegenerationCalculation,
+  ashRateCalculation,
+  ashDistributionCalculation,
+  ashRodDepthCalculation,
+  ashConsistencyCalculation,
 ];

@@ -61,3 +61,46 @@ export const drivingPractice: Source = commonPractice(
   'Soot rates and exhaust temperatures of driving patterns',
   'Take them from the own vehicle where possible: distance between regenerations and grams at the trigger.',
 );
+
+export const ashReview2019: Source = {
+  type: 'paper',
+  by: 'Wang, Ge, Tan et al.',
+  title: 'Ash deposited in diesel particular filter: a review, Energy Sources A, 2184–2193',
+  year: 2019,
+  mark: 'read',
+  note: 'Damage with ash: silicon carbide from 1100 °C, with 10 % water or alkali already at 800 °C to 900 °C; cordierite unharmed below 900 °C.',
+};
+
+export const ashGuide: Source = {
+  type: 'report',
+  by: 'Sappok',
+  title: 'Ash Accumulation in Diesel Particulate Filters (technology guide, preview)',
+  mark: 'read',
+  note: 'With a soot limit of 6 g/L half of the deposit is ash after 53 000 km.',
+};
+
+export const ashMassBalance: Source = {
+  type: 'derivation',
+  title:
+    'Ash from oil: oil used · density · sulphated ash · share that reaches the filter; from an additive: fuel used · metal content · mass of its oxide',
+  mark: 'read',
+};
+
+export const ashGeometry: Source = {
+  type: 'derivation',
+  title: 'Volume of ash in square inlet channels: end plug over the open inlet area, layer 4 w (α − w) per channel length',
+  mark: 'read',
+};
+
+export const ashPractice: Source = commonPractice(
+  'Ash in a filter',
+  'Packing density 0.2 to 0.4 g/cm³; rod depth at least 95 % of the channel in a clean filter; car limits some 40 to 80 g.',
+);
+
+export const weightedMean: Source = {
+  type: 'standard',
+  by: 'JCGM',
+  title: 'JCGM 100:2008, Guide to the expression of uncertainty in measurement: combining independent estimates',
+  year: 2008,
+  mark: 'from memory',
+};

@@ -1,16 +1,7 @@
 import { defineCalculation, isRefusal, noSolution } from '@wallflow/calculation';
-import { bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { ashReview2019, bai2016, bissettShadman1985 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
-import {
-  adiabaticBalance,
-  airTable,
-  ashReview2019,
-  bissett1984,
-  carbonHeats,
-  honeycombData,
-  squareDuctHeat,
-  wrongWay2009,
-} from '../sources.js';
+import { adiabaticBalance, airTable, bissett1984, carbonHeats, honeycombData, squareDuctHeat, wrongWay2009 } from '../sources.js';
 import { cellCounts, simulationConstants, simulationInputs } from './inputs.js';
 import { solveAxialRegeneration } from './kernel-run.js';
 import { axialOutputs, simulationIntermediates, simulationOutputs } from './outputs.js';

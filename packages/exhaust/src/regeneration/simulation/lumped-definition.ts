@@ -1,8 +1,8 @@
 import { defineCalculation, isRefusal, noSolution } from '@wallflow/calculation';
 import * as z from 'zod';
-import { bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { ashReview2019, bai2016, bissettShadman1985 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
-import { adiabaticBalance, airTable, ashReview2019, carbonHeats, honeycombData, wrongWay2009 } from '../sources.js';
+import { adiabaticBalance, airTable, carbonHeats, honeycombData, wrongWay2009 } from '../sources.js';
 import { simulationConstants, simulationInputs } from './inputs.js';
 import { solveAxialRegeneration } from './kernel-run.js';
 import { simulationIntermediates, simulationOutputs } from './outputs.js';

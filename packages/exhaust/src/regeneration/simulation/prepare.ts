@@ -6,7 +6,7 @@ import { sootHeat } from './kernel-adiabatic.js';
 import type { FeedPoint } from './kernel-feed.js';
 import type { AxialRegeneration } from './kernel-run.js';
 import { dropFeed, rampFeed, steadyFeed } from './kernel-scenario.js';
-import { channelHeatTransfer, cordieriteHoneycomb, type SubstrateProperties, siliconCarbideHoneycomb } from './kernel-substrate.js';
+import { channelHeatTransfer } from './kernel-substrate.js';
 
 type Context = ComputeContext<typeof simulationConstants>;
 
