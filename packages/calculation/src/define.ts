@@ -16,7 +16,7 @@ import { exampleOf } from './example.js';
 import { explainResult } from './explain.js';
 import { readGiven } from './given.js';
 import { CalculationError, type Issue, type Warning } from './issue.js';
-import { issuesFromZod } from './issues-from-zod.js';
+import { issuesFromZod, withExample } from './issues-from-zod.js';
 import { inputJsonSchema } from './json-schema.js';
 import { issueText } from './messages.js';
 import type { OutputField, Outputs, ValuesOf } from './outputs.js';
@@ -108,7 +108,7 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
 
   function succeed(input: z.output<I>, raw: unknown): RunResult<O, M> {
     const evaluation = compute(input, ownConstants);
-    if (isRefusal(evaluation)) return refuse(evaluation.refused);
+    if (isRefusal(evaluation)) return refuse(evaluation.refused.map((issue) => withExample(spec.inputs, issue)));
     const given = readGiven(spec.inputs, raw);
     const again = (changed: z.output<I>) => {
       const values = compute(changed, ownConstants);

@@ -67,9 +67,9 @@ export interface ComputeContext<C extends Constants> {
   method(name: string): void;
 }
 
-/** An input that may be left out in general, but not with these others. */
-export function missingInput(path: Path, example?: string): Refusal {
-  return { refused: [{ code: 'missing_input', path, ...(example === undefined ? {} : { example }) }] };
+/** Inputs that may be left out in general, but not with these others. Their examples are added from the fields. */
+export function missingInputs(...keys: readonly string[]): Refusal {
+  return { refused: keys.map((key) => ({ code: 'missing_input', path: [key] })) };
 }
 
 /** No value of the result satisfies the inputs. */

@@ -16,7 +16,7 @@ export {
   type Failure,
   inconsistentInputs,
   isRefusal,
-  missingInput,
+  missingInputs,
   noSolution,
   type Refusal,
   type RunResult,

@@ -90,3 +90,10 @@ function issuesAt(schema: z.ZodObject, raw: unknown, path: Path, found: z.core.$
   }
   return [{ code: 'wrong_type', path, given, expected: expectedOf(field), ...exampleOf(field) }];
 }
+
+/** A refusal by a calculation names a missing input by its path only; the example stands in the field. */
+export function withExample(schema: z.ZodObject, issue: Issue): Issue {
+  if (issue.code !== 'missing_input' || issue.example !== undefined) return issue;
+  const target = schemaAt(schema, issue.path);
+  return { ...issue, ...exampleOf(target === undefined ? undefined : fieldOf(target)) };
+}

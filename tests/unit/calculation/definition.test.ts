@@ -1,4 +1,12 @@
-import { createRegistry, defineCalculation, inconsistentInputs, isRefusal, quantity, quantityOutput } from '@wallflow/calculation';
+import {
+  createRegistry,
+  defineCalculation,
+  inconsistentInputs,
+  isRefusal,
+  missingInputs,
+  quantity,
+  quantityOutput,
+} from '@wallflow/calculation';
 import { length, mass } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
@@ -92,5 +100,17 @@ describe('registry', () => {
   it('keeps an example that runs', () => {
     expect(heater.run(heater.example).ok).toBe(true);
     expect(heater.run(good).ok).toBe(true);
+  });
+});
+
+describe('an input that only this method needs', () => {
+  it('is asked for with the example of its field', () => {
+    const asking = defineCalculation({
+      ...base,
+      inputs: z.strictObject({ side: side.optional() }),
+      compute: () => missingInputs('side'),
+    } as never);
+    const result = asking.run({});
+    expect(result.ok ? [] : result.issues).toEqual([{ code: 'missing_input', path: ['side'], example: '2 m' }]);
   });
 });

@@ -1,4 +1,4 @@
-import type { ComputeContext, Constants, Refusal } from '@wallflow/calculation';
+import { type ComputeContext, type Constants, missingInputs, type Refusal } from '@wallflow/calculation';
 import { exhaustComposition, waterPerDryAirOfHumidity } from './composition/kernel.js';
 import { moistAir, type PerSpecies } from './species.js';
 
@@ -14,7 +14,7 @@ export interface MixtureInput {
 export function mixtureOf(input: MixtureInput, context?: Pick<ComputeContext<Constants>, 'assume'>): PerSpecies | Refusal {
   const waterPerDryAir = waterPerDryAirOfHumidity(input.humidity);
   if (input.gas === 'air') return moistAir(waterPerDryAir);
-  if (input.lambda === undefined) return { refused: [{ code: 'missing_input', path: ['lambda'], example: '2' }] };
+  if (input.lambda === undefined) return missingInputs('lambda');
   context?.assume(
     'complete_combustion',
     'All fuel is burnt to carbon dioxide and water; lean diesel exhaust is so within 0.1 % of its volume.',

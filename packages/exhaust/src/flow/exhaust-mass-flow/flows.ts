@@ -1,7 +1,6 @@
-import { type ComputeContext, type Constants, inconsistentInputs, type Refusal } from '@wallflow/calculation';
+import { type ComputeContext, type Constants, inconsistentInputs, missingInputs, type Refusal } from '@wallflow/calculation';
 import type * as z from 'zod';
 import { revolutionsPerCycle } from '../engine-fields.js';
-import { missingInputs } from '../missing.js';
 import { speedDensityAirMolarFlow } from '../speed-density/kernel.js';
 import type { exhaustMassFlowInputs } from './fields.js';
 import { airMassFlowAtLambda, airMassFlowOfStrokes, fuelMassFlowAtLambda, fuelShareAtNoLoad } from './kernel.js';

@@ -1,10 +1,9 @@
-import { choice, constant, defineCalculation, quantity, quantityOutput, type Refusal } from '@wallflow/calculation';
+import { choice, constant, defineCalculation, missingInputs, quantity, quantityOutput, type Refusal } from '@wallflow/calculation';
 import { absolutePressure, massFlow, molarFlow, molarHeatCapacity, standardVolumeFlow, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { molarGasConstant } from '../../gas/constants.js';
 import { cfr1065, siBrochure } from '../../sources.js';
 import { absolutePressureField, exhaustMassFlowField, gasTemperatureField, molarMassField } from '../fields.js';
-import { missingInputs } from '../missing.js';
 import { iso13443, massBalance } from '../sources.js';
 import { molarFlowOfMass, molarFlowOfVolume, normalTemperature, referencePressure, standardVolumeFlowOfMoles } from './kernel.js';
 

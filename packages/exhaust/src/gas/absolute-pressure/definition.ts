@@ -2,6 +2,7 @@ import {
   commonPractice,
   defineCalculation,
   inconsistentInputs,
+  missingInputs,
   noSolution,
   quantity,
   quantityOutput,
@@ -90,6 +91,6 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
       return { gaugePressure: gauge, absolutePressure: result };
     }
     if (absolute !== undefined) return { gaugePressure: gaugeFromAbsolute(absolute, ambientPressure), absolutePressure: absolute };
-    return { refused: [{ code: 'missing_input', path: ['gauge'], example: '120 mbar' }] };
+    return missingInputs('gauge');
   },
 });

@@ -3,6 +3,7 @@ import {
   choiceWithDefault,
   defineCalculation,
   inconsistentInputs,
+  missingInputs,
   noSolution,
   optional,
   quantity,
@@ -171,7 +172,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
     const share = fromDewPoint ? 1 : input.relativeHumidity;
     if (at === undefined || share === undefined) {
       const needed = fromDewPoint ? (['dewPoint'] as const) : (['airTemperature', 'relativeHumidity'] as const);
-      return { refused: needed.filter((key) => input[key] === undefined).map((key) => ({ code: 'missing_input', path: [key] })) };
+      return missingInputs(...needed.filter((key) => input[key] === undefined));
     }
     if (fromDewPoint && input.airTemperature !== undefined && input.airTemperature < at) {
       return inconsistentInputs('the dew point cannot be above the air temperature', ['dewPoint'], ['airTemperature']);
