@@ -36,7 +36,7 @@ export const directive2014: Source = {
 export const ukTestLimits: Source = {
   type: 'regulation',
   by: 'UK Driver and Vehicle Standards Agency',
-  title: 'Annual test, default smoke limits and visible-smoke rule from 20 May 2018',
+  title: 'Annual test, default smoke limits and visible-smoke rule',
   year: 2018,
   mark: 'read',
   note: 'Read in trade articles of 2018 to 2020, not in the testing manual.',
@@ -104,7 +104,7 @@ export const ukConstructionAndUse: Source = {
 export const eh40: Source = {
   type: 'regulation',
   by: 'UK Health and Safety Executive',
-  title: 'EH40, Workplace exposure limits, edition of 2018',
+  title: 'EH40, Workplace exposure limits',
   year: 2018,
   mark: 'from memory',
   note: 'That the limits were introduced or lowered in 2018 was read in a trade article.',

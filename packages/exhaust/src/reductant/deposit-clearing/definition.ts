@@ -77,7 +77,7 @@ export const depositClearingCalculation = defineCalculation({
     { gives: 'margin', tex: '[[margin]] = [[depositTemperature]]-[[goneAbove]]' },
     { gives: 'byHeat', text: 'Temperature of the deposit against these two.', source: 'depositFormation2014' },
     { gives: 'byWater', text: 'Urea and biuret dissolve in warm water, cyanuric acid and fused rings do not.', source: 'depositPractice' },
-    { gives: 'verdict', text: 'For the means chosen: [[method]].' },
+    { gives: 'verdict', text: 'Means: [[method]].' },
   ],
   assumptions: [
     {

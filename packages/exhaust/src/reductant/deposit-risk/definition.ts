@@ -202,7 +202,7 @@ export const depositRiskCalculation = defineCalculation({
       source: 'balance',
     },
     { gives: 'wet', text: 'A wall that would be colder than boiling water stays wet.' },
-    { gives: 'release', text: 'Gas temperature against [[releaseTemperature]].', source: 'dosingRelease' },
+    { gives: 'release', text: 'The gas temperature is compared with this one: [[releaseTemperature]].', source: 'dosingRelease' },
     { gives: 'settles', text: 'Class of the wall temperature.', source: 'depositAnalysis2015' },
     {
       gives: 'risk',

@@ -92,7 +92,7 @@ export const dosingFactorCheckCalculation = defineCalculation({
       tex: '[[resultingRatio]] = [[targetRatio]]\\,[[learnedFactor]]\\,[[injectorRatio]]',
       source: 'scrReactions',
     },
-    { gives: 'verdict', text: 'Excess against [[tolerance]].', source: 'practice' },
+    { gives: 'verdict', text: 'The excess is compared with: [[tolerance]].', source: 'practice' },
   ],
   assumptions: [{ code: 'factor_multiplies', text: 'The learned factor multiplies the commanded quantity.' }],
   limits: [

@@ -261,7 +261,7 @@ export const dosingTestCalculation = defineCalculation({
   constants: {},
   steps: [
     { gives: 'runsCounted', text: 'Runs without the first, where that is to be left out.' },
-    { gives: 'fluidDensity', text: 'Density of the fluid with [[ureaFraction]] at [[fluidTemperature]].', source: 'pace1986' },
+    { gives: 'fluidDensity', text: 'Density for: [[ureaFraction]], [[fluidTemperature]].', source: 'pace1986' },
     {
       gives: 'expectedMassFlow',
       tex: '[[expectedMassFlow]] = \\frac{m_0}{[[nominalDuration]]}\\,\\frac{[[testDuty]]}{[[nominalDuty]]}\\,\\sqrt{\\frac{\\Delta p}{\\Delta p_0}}',
@@ -295,7 +295,7 @@ export const dosingTestCalculation = defineCalculation({
     },
     {
       gives: 'verdict',
-      text: 'Quantity against the tolerance of [[tolerance]] with its uncertainty, then drip and spray.',
+      text: 'Quantity with its uncertainty, then drip and spray. [[tolerance]].',
       source: 'acceptance',
     },
   ],

@@ -6,6 +6,7 @@ import {
   commonPractice,
   defineCalculation,
   inconsistentInputs,
+  missingInputs,
   optional,
   quantity,
   quantityOutput,
@@ -179,6 +180,7 @@ export const faultCountdownCalculation = defineCalculation({
     });
     const counted = (['distance', 'engineTime', 'level', 'range'] as const).filter((axis) => countsOn(list, axis));
     if (input.state !== 'repaired-confirmed' && counted.every((axis) => found.unknown.includes(axis))) {
+      if (counted.length === 1) return missingInputs(...counted.map((axis) => inputOf[axis]));
       return inconsistentInputs(
         `this rule counts ${counted.map((axis) => needs[axis]).join(' or ')}, which was not given`,
         ['law'],

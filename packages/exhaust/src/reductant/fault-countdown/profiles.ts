@@ -73,7 +73,7 @@ export const lawProfiles = {
       consumption: lightDutyFault,
       nox: lightDutyFault,
     },
-    note: 'A vehicle may warn earlier and may use any of the four methods of inducement that the rule allows.',
+    note: 'A vehicle may warn earlier and may use any of the four methods of inducement that the rule allows. One fluid supplier prints 1000 km where 800 km is remembered.',
   },
   'eu-heavy-duty': {
     name: 'EU and UN, Euro VI lorries and buses',

@@ -105,6 +105,7 @@ export const noxConversionCalculation = defineCalculation({
       defaultReason: 'common practice, no source',
     }),
   }),
+  example: { dosedRatio: '1.1', catalystTemperature: '300 °C' },
   intermediates: {
     lowestConversion: quantityOutput(fraction, {
       symbol: '\\eta_{min}',
@@ -148,7 +149,7 @@ export const noxConversionCalculation = defineCalculation({
     },
     { gives: 'lowestConversion', text: 'Without any ammonia behind the catalyst.' },
     { gives: 'highestConversion', text: 'If the sensor reads ammonia alone.' },
-    { gives: 'verdict', text: 'Against [[wantedConversion]].', source: 'practice' },
+    { gives: 'verdict', text: 'Compared with: [[wantedConversion]].', source: 'practice' },
   ],
   assumptions: [
     {

@@ -91,7 +91,7 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
       tex: '[[waterMoleFraction]] = \\frac{[[intakeHumidity]]}{[[intakeHumidity]]+M_{H_2O}/M_{air}}',
       source: 'cfr1065',
     },
-    { gives: 'humidityFactor', text: 'Factor of [[edition]].', source: 'cfr1065', locator: '1065.670(a) for the molar form' },
+    { gives: 'humidityFactor', text: 'Edition: [[edition]].', source: 'cfr1065', locator: '1065.670(a) for the molar form' },
     { gives: 'correctedNox', tex: '[[correctedNox]] = [[humidityFactor]]\\,[[noxMoleFraction]]' },
   ],
   assumptions: [

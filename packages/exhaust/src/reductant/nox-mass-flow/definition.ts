@@ -3,7 +3,7 @@ import {
   choiceWithDefault,
   constant,
   defineCalculation,
-  inconsistentInputs,
+  missingInputs,
   optional,
   quantity,
   quantityOutput,
@@ -179,7 +179,7 @@ export const noxMassFlowCalculation = defineCalculation({
   sources: { cfr1065, unR49Edition2008, unR49Later, directive1999 },
   compute(input, context) {
     if (input.basis === 'dry' && input.dryToWetFactor === undefined) {
-      return inconsistentInputs('a dry reading needs the dry-to-wet factor', ['basis'], ['dryToWetFactor']);
+      return missingInputs('dryToWetFactor');
     }
     if (input.basis === 'wet' && input.dryToWetFactor !== undefined) {
       context.warn('factor_unused', 'The reading is wet already; the dry-to-wet factor was not used.', ['dryToWetFactor']);

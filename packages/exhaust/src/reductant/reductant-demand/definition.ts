@@ -142,6 +142,7 @@ export const reductantDemandCalculation = defineCalculation({
   }),
   example: { vehicleSpeed: '80 km/h', fuelMassFlow: '5 kg/h' },
   intermediates: {
+    noxMolarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass that the NOx is counted with', digits: 6, units: ['g/mol'] }),
     noxMolarFlow: quantityOutput(molarFlow, { symbol: '\\dot n_{NOx}', label: 'NOx molar flow', digits: 5, units: ['mol/s'] }),
     ammoniaPerNox: quantityOutput(ratio, { symbol: 's', label: 'Ammonia per converted NOx, by moles', digits: 4 }),
     stoichiometricRatio: quantityOutput(ratio, {
@@ -179,8 +180,14 @@ export const reductantDemandCalculation = defineCalculation({
   },
   steps: [
     {
+      gives: 'noxMolarMass',
+      text: 'Molar mass of the gas that the NOx is counted as: [[countedAs]].',
+      source: 'cfr1065',
+      locator: '1065.1005, Table 6',
+    },
+    {
       gives: 'noxMolarFlow',
-      tex: '[[noxMolarFlow]] = \\frac{[[noxMassFlow]]}{M}\\quad M = [[nitrogenDioxide]]\\text{ or }[[nitricOxide]]',
+      tex: '[[noxMolarFlow]] = \\frac{[[noxMassFlow]]}{[[noxMolarMass]]}',
       source: 'cfr1065',
       locator: '1065.1005, Table 6',
     },
@@ -218,7 +225,8 @@ export const reductantDemandCalculation = defineCalculation({
   sources: { cfr1065, scrReactions, ureaHydrolysis, iso22241Part1 },
   compute(input, context) {
     const { constants } = context;
-    const noxMolarFlow = input.noxMassFlow / (input.countedAs === 'nitric-oxide' ? constants.nitricOxide : constants.nitrogenDioxide);
+    const noxMolarMass = input.countedAs === 'nitric-oxide' ? constants.nitricOxide : constants.nitrogenDioxide;
+    const noxMolarFlow = input.noxMassFlow / noxMolarMass;
     const perNox = ammoniaPerNox(input.nitrogenDioxideShare);
     const stoichiometricRatio = input.conversion * perNox;
     const ammoniaToNoxRatio = input.dosedRatio ?? stoichiometricRatio;
@@ -233,6 +241,7 @@ export const reductantDemandCalculation = defineCalculation({
     const reductantVolumeFlow = flow / input.reductantDensity;
     const byMass = input.fuelMassFlow === undefined ? undefined : flow / input.fuelMassFlow;
     return {
+      noxMolarMass,
       noxMolarFlow,
       ammoniaPerNox: perNox,
       stoichiometricRatio,

@@ -121,7 +121,7 @@ export const sampleComparisonCalculation = defineCalculation({
     { gives: 'samplesRead', text: 'Urea content of each sample from its index, shifted to 20 °C.', source: 'pace1986' },
     { gives: 'spread', tex: '[[spread]] = w_{max}-w_{min}' },
     { gives: 'uncertainty', tex: '[[uncertainty]] = \\sqrt{u_{max}^{2}+u_{min}^{2}}' },
-    { gives: 'verdict', text: 'Difference with its uncertainty against [[allowedDifference]].', source: 'practice' },
+    { gives: 'verdict', text: 'The difference with its uncertainty is compared with: [[allowedDifference]].', source: 'practice' },
   ],
   assumptions: [{ code: 'one_instrument', text: 'One instrument read all samples, so that its error drops out of the difference.' }],
   limits: [{ code: 'index_only', text: 'Fuel and oil float as a film: look at the top sample as well as reading it.' }],

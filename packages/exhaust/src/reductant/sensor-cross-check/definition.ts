@@ -134,7 +134,7 @@ export const sensorCrossCheckCalculation = defineCalculation({
     { gives: 'readingRatio', tex: '[[readingRatio]] = \\frac{[[meanDownstream]]}{[[meanUpstream]]}' },
     {
       gives: 'verdict',
-      text: 'The mean difference with its uncertainty against the difference allowed, and the state: [[state]].',
+      text: 'The mean difference with its uncertainty against the difference allowed. State: [[state]].',
       source: 'practice',
     },
   ],

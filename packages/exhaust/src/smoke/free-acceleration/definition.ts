@@ -101,11 +101,11 @@ export const freeAccelerationCalculation = defineCalculation({
   },
   constants: {},
   steps: [
-    { gives: 'readingsCounted', text: 'The last readings that [[procedure]] takes.', source: 'unR24' },
+    { gives: 'readingsCounted', text: 'The last readings, as many as the procedure takes: [[procedure]].', source: 'unR24' },
     { gives: 'band', tex: '[[band]] = k_{max}-k_{min}', source: 'unR24' },
     {
       gives: 'steadiness',
-      text: 'Width against [[greatestBand]], and whether each reading is lower than the one before.',
+      text: 'Whether each reading is lower than the one before, and the width compared with: [[greatestBand]].',
       source: 'unR24',
     },
     { gives: 'mean', tex: '[[mean]] = \\frac{1}{n}\\sum_i k_i', source: 'directive2014' },
