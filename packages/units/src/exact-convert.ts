@@ -1,4 +1,4 @@
-import { Exact, evaluateFactor, type Rational } from './factor-text.js';
+import { Exact, evaluateFactor, longestEnding, type Rational } from './factor-text.js';
 import type { UnitData } from './types.js';
 
 /** A decimal number as text, and how far it can be trusted to the last digit. */
@@ -42,8 +42,6 @@ export function exactChangeToSI(change: Rational, unit: UnitData, at: Rational):
 }
 
 const defaultDigits = 30;
-/** An expansion that ends does so before this: the divisor has too few digits for more. */
-const longestEnding = 2000;
 
 /** Write a rational number: all of its decimals where they end, otherwise rounded once, halves away from zero. */
 export function exactText({ over, under }: Rational, exactFactors: boolean, digits = defaultDigits): ExactNumber {

@@ -1,7 +1,12 @@
 import { Decimal } from 'decimal.js';
 
-/** More digits than any product here can have: four numbers of at most 200 signs and exponents of at most 324. */
-export const Exact = Decimal.clone({ defaults: true, precision: 4000 });
+/** More digits than a quotient of `longestEnding` digits times its divisor can have, so that the product is exact. */
+export const Exact = Decimal.clone({ defaults: true, precision: 2000 });
+/**
+ * A quotient that ends does so before this many digits: a numerator of some 400 (a number of 200 signs, an exponent of
+ * 308, two factors) and three for each of the divisor's 280.
+ */
+export const longestEnding = 1400;
 
 /** A rational number as a quotient of two decimals, so that nothing is rounded on the way. */
 export interface Rational {

@@ -7,8 +7,8 @@ export function exponentOf(value: number, digits: number): number {
 }
 
 /**
- * Round at a decimal place (10^-place), halves away from zero. The number is taken as the decimal it stands for, not as
- * the double below or above it: 1.005 at two places is 1.01.
+ * Round at a decimal place (10^-place), halves away from zero. The number is taken as the decimal of fifteen digits that it
+ * stands for, not as the double below or above it: 1.005 at two places is 1.01.
  */
 export function roundAt(value: number, place: number): number {
   const [mantissa = '0', exponent = '0'] = Math.abs(value).toExponential(14).split('e');
@@ -16,6 +16,8 @@ export function roundAt(value: number, place: number): number {
   if (Number(exponent) + place > 14) return value;
   const whole = Math.round(Number(`${mantissa}e${Number(exponent) + place}`));
   const rounded = Number(`${whole}e${-place}`);
+  // The largest doubles cannot be rounded up.
+  if (!Number.isFinite(rounded)) return value;
   return value < 0 && rounded !== 0 ? -rounded : rounded;
 }
 
