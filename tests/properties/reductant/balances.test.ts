@@ -87,6 +87,33 @@ describe('reductant and NOx', () => {
   });
 });
 
+describe('conversion from two sensors', () => {
+  const calculation = registry.get('nox-conversion');
+  const ppm = (value: number) => ({ value, unit: 'ppm' });
+
+  it('lies between 0 and 1, or carries a warning and no verdict of a pass', () => {
+    fc.assert(
+      fc.property(number(20, 3000), number(0, 3000), fc.option(number(0, 3), { nil: undefined }), (upstream, downstream, dosedRatio) => {
+        const ratio = dosedRatio === undefined ? {} : { dosedRatio: { value: dosedRatio, unit: '1' } };
+        const result = calculation?.run({ upstream: ppm(upstream), downstream: ppm(downstream), catalystTemperature: '300 °C', ...ratio });
+        if (!result?.ok) throw new Error('refused');
+        const { apparentConversion, correctedConversion, ammoniaSlip, verdict } = result.outputs as Record<
+          string,
+          number | string | undefined
+        >;
+        if ((apparentConversion as number) < 0) expect(result.warnings.map((warning) => warning.code)).toContain('not_between_0_and_1');
+        if (correctedConversion !== undefined) {
+          expect(correctedConversion).toBeGreaterThanOrEqual(0);
+          expect(correctedConversion).toBeLessThanOrEqual(1);
+          expect(ammoniaSlip).toBeGreaterThanOrEqual(0);
+        }
+        if (verdict === 'poor') expect(correctedConversion).toBeDefined();
+      }),
+      { seed, numRuns: 200 },
+    );
+  });
+});
+
 describe('dry and wet', () => {
   it('comes back to the reading after there and back, and dry is never below wet', () => {
     const calculation = registry.get('dry-wet-correction');

@@ -7,6 +7,7 @@ import { dosingTestCalculation } from './dosing-test/definition.js';
 import { dryWetCorrectionCalculation } from './dry-wet-correction/definition.js';
 import { effectiveRatioCalculation } from './effective-ratio/definition.js';
 import { faultCountdownCalculation } from './fault-countdown/definition.js';
+import { labReportCalculation } from './lab-report/definition.js';
 import { noxConversionCalculation } from './nox-conversion/definition.js';
 import { noxHumidityCorrectionCalculation } from './nox-humidity-correction/definition.js';
 import { noxMassFlowCalculation } from './nox-mass-flow/definition.js';
@@ -18,6 +19,7 @@ import { reductantFreezingCalculation } from './reductant-freezing/definition.js
 import { reductantRangeCalculation } from './reductant-range/definition.js';
 import { reductantStorageLifeCalculation } from './reductant-storage-life/definition.js';
 import { reductantThawCalculation } from './reductant-thaw/definition.js';
+import { removedWaterCalculation } from './removed-water/definition.js';
 import { sampleComparisonCalculation } from './sample-comparison/definition.js';
 import { scrConversionCalculation } from './scr-conversion/definition.js';
 import { sensorCrossCheckCalculation } from './sensor-cross-check/definition.js';
@@ -25,6 +27,7 @@ import { sensorCrossCheckCalculation } from './sensor-cross-check/definition.js'
 export const reductantCalculations: readonly AnyCalculation[] = [
   noxMassFlowCalculation,
   dryWetCorrectionCalculation,
+  removedWaterCalculation,
   noxHumidityCorrectionCalculation,
   noxSplitCalculation,
   noxConversionCalculation,
@@ -35,6 +38,7 @@ export const reductantCalculations: readonly AnyCalculation[] = [
   dosingTestCalculation,
   dosingFactorCheckCalculation,
   reductantConcentrationCalculation,
+  labReportCalculation,
   sampleComparisonCalculation,
   reductantDilutionCalculation,
   reductantThawCalculation,

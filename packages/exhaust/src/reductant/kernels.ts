@@ -26,7 +26,16 @@ export {
   orificeLoss,
   scaleOrificeFlow,
 } from './dosing-test/kernel.js';
-export { type DryWetInput, dryWetByWaterBalance, dryWetDirective, dryWetR49, residualWaterFactor } from './dry-wet-correction/kernel.js';
+export {
+  type DryWetFromCarbonInput,
+  type DryWetInput,
+  dryWetByWaterBalance,
+  dryWetDirective,
+  dryWetFromCarbon,
+  dryWetR49,
+  dryWetR49WithCooler,
+  residualWaterFactor,
+} from './dry-wet-correction/kernel.js';
 export {
   type EffectiveRatioInput,
   type EffectiveRatioVerdict,
@@ -42,6 +51,8 @@ export {
   type LawProfileId,
   lawProfiles,
 } from './fault-countdown/profiles.js';
+export { type LabFinding, type LabVerdict, labFinding, labVerdict } from './lab-report/kernel.js';
+export { type LabLimit, type LabProperty, labLimits, labProperties } from './lab-report/limits.js';
 export {
   type AmmoniaBalance,
   ammoniaBalance,
@@ -79,6 +90,7 @@ export { type FreezingInput, timeToFirstIce, timeToFreezeThrough } from './reduc
 export { type ReductantRangeInput, reductantRange } from './reductant-range/kernel.js';
 export { type StoragePeriod, type StorageRow, storageLife, storageLifeAt, usedStorageLife } from './reductant-storage-life/kernel.js';
 export { type FreezingProperties, standardReductantFreezing, type ThawHeat, type ThawInput, thawHeat } from './reductant-thaw/kernel.js';
+export { removedWaterCorrection } from './removed-water/kernel.js';
 export { compareSamples, type SampleEstimate, type SampleVerdict } from './sample-comparison/kernel.js';
 export { type ScrPlugFlowInput, type ScrPlugFlowResult, scrPlugFlow } from './scr-model/plug-flow.js';
 export { type Arrhenius, ammoniaCoverage, arrhenius, noxRate, type ScrModel, teachingScrModel } from './scr-model/teaching-model.js';

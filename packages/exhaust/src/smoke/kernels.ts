@@ -7,6 +7,7 @@ export {
   type SmokeVerdictInput,
   smokeVerdict,
 } from './free-acceleration/kernel.js';
+export { limitByGasFlow, nominalGasFlow, smokeLimitByGasFlow } from './limit-by-gas-flow/kernel.js';
 export { absorptionFromOpacity, opacityFromAbsorption } from './opacity-conversion/kernel.js';
 export { type ParticleVerdict, particleNumberFlow, particleVerdict } from './particle-number-idle/kernel.js';
 export { type ParticleRule, type ParticleRuleId, particleRules } from './particle-number-idle/limits.js';

@@ -2,17 +2,18 @@ import {
   choice,
   choiceWithDefault,
   defineCalculation,
+  missingInputs,
   noSolution,
   optional,
   quantity,
   quantityOutput,
   quantityWithDefault,
 } from '@wallflow/calculation';
-import { massFraction, massRatio, moleFraction, ratio } from '@wallflow/units';
+import { absolutePressure, massFraction, massRatio, moleFraction, ratio } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { directive1999, unR49Edition2008 } from '../sources.js';
-import { dryWetByWaterBalance, dryWetDirective, dryWetR49, residualWaterFactor } from './kernel.js';
+import { dryWetByWaterBalance, dryWetDirective, dryWetFromCarbon, dryWetR49, dryWetR49WithCooler, residualWaterFactor } from './kernel.js';
 
 export const dryWetCorrectionCalculation = defineCalculation({
   id: 'dry-wet-correction',
@@ -30,6 +31,8 @@ export const dryWetCorrectionCalculation = defineCalculation({
       options: {
         'water-balance': 'water balance of the combustion (exact)',
         'un-r49-2008': 'UN R49 of 2008, with the factor 1.008',
+        'un-r49-2008-cooler': 'UN R49 of 2008, with the vapour pressure behind the cooler',
+        'un-r49-2008-carbon': 'UN R49 of 2008, from CO2 and CO in the dried gas',
         'directive-1999': 'Directives 1999/96/EC and 2005/55/EC',
       },
       example: 'water-balance',
@@ -79,6 +82,53 @@ export const dryWetCorrectionCalculation = defineCalculation({
       units: ['%'],
       default: '0 %',
       defaultReason: 'fuel without oxygen',
+    }),
+    coolerVapourPressure: quantity(absolutePressure, {
+      symbol: 'p_r',
+      label: 'Vapour pressure of water behind the cooler',
+      description: 'For the formula with the cooler alone: 0.87 kPa at 5 °C.',
+      min: '0 kPa',
+      max: '5 kPa',
+      example: '0.87 kPa',
+      units: ['kPa', 'mbar'],
+    }).optional(),
+    barometricPressure: quantityWithDefault(absolutePressure, {
+      symbol: 'p_b',
+      label: 'Barometric pressure',
+      min: '60 kPa',
+      max: '110 kPa',
+      example: '101.3 kPa',
+      units: ['kPa', 'mbar'],
+      default: '101.325 kPa',
+      defaultReason: 'standard atmosphere; used by the formula with the cooler alone',
+    }),
+    carbonDioxide: quantity(moleFraction, {
+      symbol: 'x_{CO_2}',
+      label: 'CO2 in the dried gas',
+      description: 'For the formula from the carbon gases alone.',
+      min: '0 %',
+      max: '16 %',
+      example: '7.1 %',
+      units: ['%', 'ppm'],
+    }).optional(),
+    carbonMonoxide: quantityWithDefault(moleFraction, {
+      symbol: 'x_{CO}',
+      label: 'CO in the dried gas',
+      min: '0 ppm',
+      max: '20000 ppm',
+      example: '50 ppm',
+      units: ['ppm', '%'],
+      default: '0 ppm',
+      defaultReason: 'next to nothing in lean diesel exhaust; used by the formula from the carbon gases alone',
+    }),
+    hydrogenToCarbon: quantityWithDefault(ratio, {
+      symbol: '\\alpha',
+      label: 'Hydrogen atoms per carbon atom in the fuel',
+      min: '1',
+      max: '2.5',
+      example: '1.86',
+      default: '1.86',
+      defaultReason: 'usual for road diesel; used by the formula from the carbon gases alone',
     }),
     reading: quantity(moleFraction, {
       symbol: 'x',
@@ -135,15 +185,23 @@ export const dryWetCorrectionCalculation = defineCalculation({
   },
   compute(input, context) {
     const factorByWaterBalance = dryWetByWaterBalance(input);
+    if (input.edition === 'un-r49-2008-cooler' && input.coolerVapourPressure === undefined) return missingInputs('coolerVapourPressure');
+    if (input.edition === 'un-r49-2008-carbon' && input.carbonDioxide === undefined) return missingInputs('carbonDioxide');
     const factorByEdition = {
       'water-balance': factorByWaterBalance,
       'un-r49-2008': dryWetR49(input) * residualWaterFactor,
+      'un-r49-2008-cooler': dryWetR49WithCooler(input, input.coolerVapourPressure ?? 0, input.barometricPressure),
+      'un-r49-2008-carbon': dryWetFromCarbon({ ...input, carbonDioxide: input.carbonDioxide ?? 0 }),
       'directive-1999': dryWetDirective(input),
     }[input.edition];
     context.method(
-      { 'water-balance': 'water balance', 'un-r49-2008': 'UN R49, 2008', 'directive-1999': 'Directive 1999/96/EC (from memory)' }[
-        input.edition
-      ],
+      {
+        'water-balance': 'water balance',
+        'un-r49-2008': 'UN R49, 2008',
+        'un-r49-2008-cooler': 'UN R49, 2008, with the cooler',
+        'un-r49-2008-carbon': 'UN R49, 2008, from the carbon gases',
+        'directive-1999': 'Directive 1999/96/EC (from memory)',
+      }[input.edition],
     );
     if (input.edition === 'directive-1999')
       context.warn('from_memory', 'The formula of the directive is from memory; its worked example was recomputed and agrees.');

@@ -29,6 +29,27 @@ export function dryWetR49(input: DryWetInput): number {
 /** Factor that UN R49 of 2008 takes for the water that is left behind the cooler of the analyser. */
 export const residualWaterFactor = 1.008;
 
+/** The same with the water that a cooler of known pressure leaves: division by 1 − p_r/p_b. Pressures in Pa. */
+export function dryWetR49WithCooler(input: DryWetInput, vapourPressure: number, barometricPressure: number): number {
+  return dryWetR49(input) / (1 - vapourPressure / barometricPressure);
+}
+
+export interface DryWetFromCarbonInput {
+  /** Mole fractions of carbon dioxide and carbon monoxide in the dried gas. */
+  readonly carbonDioxide: number;
+  readonly carbonMonoxide: number;
+  /** Atoms of hydrogen per atom of carbon in the fuel. */
+  readonly hydrogenToCarbon: number;
+  readonly intakeHumidity: number;
+}
+
+/** Dry-to-wet factor by UN R49 of 2008 from the carbon gases, with 1.008; the source takes them in per cent. */
+export function dryWetFromCarbon(input: DryWetFromCarbonInput): number {
+  const { carbonDioxide, carbonMonoxide, hydrogenToCarbon, intakeHumidity } = input;
+  const intakeWater = (1.608 * intakeHumidity) / (1 + 1.608 * intakeHumidity);
+  return (1 / (1 + 0.5 * hydrogenToCarbon * (carbonDioxide + carbonMonoxide)) - intakeWater) * residualWaterFactor;
+}
+
 /** Dry-to-wet factor by Directive 1999/96/EC and 2005/55/EC: 1 − F G_fuel/G_air,dry − k_w2. Made for one fuel, CH1.85. */
 export function dryWetDirective({ fuelToAirRatio: r, intakeHumidity }: Pick<DryWetInput, 'fuelToAirRatio' | 'intakeHumidity'>): number {
   const fuelFactor = 1.969 / (1 + r / (1 + intakeHumidity));
