@@ -41,6 +41,10 @@ export const cautions = {
     code: 'waste_water',
     text: 'Wash liquid is trade waste: capture it, keep it out of drains, and dispose of it by local law.',
   },
+  flammableLiquid: {
+    code: 'flammable_liquid',
+    text: 'Alcohol mixes burn, and their vapour explodes: no flame, no spark, nothing hot; never into a warm exhaust.',
+  },
   sensorFirst: {
     code: 'sensor_first',
     text: 'A wrong pressure, temperature or flow signal makes this number wrong: check zero, hoses and plausibility before acting on it.',

@@ -1,7 +1,10 @@
 import type { AnyCalculation } from '@wallflow/calculation';
 import { blendTwoStrengthsCalculation } from './blend/definition.js';
+import { diluteWithContractionCalculation } from './dilute-with-contraction/definition.js';
 import { dilutionCalculation } from './dilution/definition.js';
 import { dilutionAdjustCalculation } from './dilution-adjust/definition.js';
+import { mixWithContractionCalculation } from './mix-with-contraction/definition.js';
+import { rinseDilutionCalculation } from './rinse/definition.js';
 import { cleaningVolumesCalculation } from './volumes/definition.js';
 
 export const cleaningCalculations: readonly AnyCalculation[] = [
@@ -9,4 +12,7 @@ export const cleaningCalculations: readonly AnyCalculation[] = [
   dilutionCalculation,
   dilutionAdjustCalculation,
   blendTwoStrengthsCalculation,
+  mixWithContractionCalculation,
+  diluteWithContractionCalculation,
+  rinseDilutionCalculation,
 ];

@@ -1,4 +1,15 @@
 /** Kernels of this subject: pure functions on SI numbers. */
 export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
+export { ethanolWaterDensity } from './mixing/ethanol-density.js';
+export {
+  type ContractedMix,
+  type LiquidPart,
+  type MixtureDensity,
+  massFractionOf,
+  mixWithContraction,
+  volumeFractionOf,
+  waterToWeaken,
+} from './mixing/kernel.js';
+export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
 export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';

@@ -31,3 +31,32 @@ export const pearsonSquare: Source = {
   mark: 'read',
   note: 'The method is in every pharmacy and dairy textbook; the equations are derived here.',
 };
+
+export const oimlR22: Source = {
+  type: 'standard',
+  by: 'OIML',
+  title: 'R 22, International alcoholometric tables; the same formula is annexed to Council Directive 76/766/EEC',
+  year: 1975,
+  locator: 'general formula, coefficients A_k (20 °C)',
+  mark: 'read',
+};
+
+/** The relation of the reductant subject, cited again because a mix here uses it too. */
+export const ureaDensity: Source = {
+  type: 'paper',
+  by: 'Pace',
+  title: 'Determination and analysis of urea and guanidine hydrochloride denaturation curves, Methods in Enzymology 131, 266–280',
+  year: 1986,
+  mark: 'from memory',
+  note: 'Measured at 25 °C, scaled to the density that ISO 22241-1 gives for 32.5 % at 20 °C',
+};
+
+export const stagedRinse: Source = {
+  type: 'derivation',
+  title: 'Ideal stages: what is dissolved in the held liquid spreads over held liquid and rinse, and the same volume stays behind',
+  mark: 'read',
+};
+
+export const rinsePractice = commonPractice(
+  'Rinse with 0.5 to 1 L of demineralised water per rinse, drain, repeat; chlorides and sodium harm the coating',
+);
