@@ -76,3 +76,19 @@ export const cakeOnset: Source = {
   mark: 'read',
   note: 'Stated for soot; taken over for ash.',
 };
+
+export const dropScaling: Source = {
+  type: 'derivation',
+  title: 'Konstandopoulos 2008 Eq. 8 grouped into a part with μQ and a part with ρQ²',
+  mark: 'read',
+  note: 'Darcy wall, cake and laminar channels make the first part; entrance, exit, pipes, bends and catalyst cones the second.',
+};
+
+export const sensorPractice = commonPractice('Zero, hose and response tests of a differential pressure sensor');
+export const benchPractice = commonPractice(
+  'A cleaned filter on a flow bench is accepted up to 110 to 115 % of its new value',
+  'No published general criterion was found.',
+);
+export const budgetPractice = commonPractice(
+  'Drops along an exhaust measured at one engine state and compared with the whole back pressure',
+);

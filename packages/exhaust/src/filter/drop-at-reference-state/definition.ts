@@ -1,0 +1,148 @@
+import { defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { absolutePressure, density, dynamicViscosity, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { cfr1065, konstandopoulos2008, siBrochure } from '../../sources.js';
+import { filterConstants } from '../constants.js';
+import { dropOutput } from '../drop-outputs.js';
+import { densityInputs, gasInputs, pressureDropInput } from '../inputs.js';
+import { resolveDensity, resolveViscosity } from '../resolve.js';
+import { dropScaling } from '../sources.js';
+import { dropAtState } from './kernel.js';
+
+export const dropAtReferenceStateCalculation = defineCalculation({
+  id: 'drop-at-reference-state',
+  version: '1.0.0',
+  subject: 'filter',
+  title: 'A drop at another flow, temperature or altitude',
+  purpose: 'What would the same filter read at the conditions of another measurement?',
+  usedBy: ['technician', 'developer', 'trainer'],
+  keywords: ['reference state', 'altitude', 'temperature correction', 'before and after', 'compare'],
+  method: 'viscous part with μQ, inertial part with ρQ²',
+  inputs: z.strictObject({
+    pressureDrop: pressureDropInput,
+    exhaustVolumeFlow: gasInputs.exhaustVolumeFlow,
+    gasTemperature: gasInputs.gasTemperature,
+    gasPressure: densityInputs.gasPressure,
+    referenceVolumeFlow: quantity(volumeFlow, {
+      symbol: 'Q_r',
+      label: 'Flow to convert to',
+      description: 'Actual flow. Left out, the mass flow stays the same.',
+      above: '0 m3/h',
+      max: '10000 m3/h',
+      usual: ['5 m3/h', '4000 m3/h'],
+      usualReason: 'flows of vehicle engines',
+      example: '200 m3/h',
+    }).optional(),
+    referenceTemperature: quantityWithDefault(temperature, {
+      symbol: 'T_r',
+      label: 'Gas temperature to convert to',
+      min: '-40 °C',
+      max: '1200 °C',
+      usual: ['0 °C', '750 °C'],
+      usualReason: "the viscosity by Sutherland's formula falls below the dilute-gas value by more than 4 % above this range",
+      example: '200 °C',
+      default: '200 °C',
+      defaultReason: 'a warm engine at raised speed without load',
+    }),
+    referencePressure: quantityWithDefault(absolutePressure, {
+      symbol: 'p_r',
+      label: 'Absolute pressure to convert to',
+      description: 'Pressure behind the filter; about 101 kPa at sea level, 90 kPa at 1000 m, 80 kPa at 2000 m.',
+      min: '40 kPa',
+      max: '600 kPa',
+      usual: ['60 kPa', '250 kPa'],
+      usualReason: 'outside this range it is probably a gauge pressure or in another unit',
+      example: '101.3 kPa',
+      units: ['kPa', 'mbar', 'bar', 'psi'],
+      default: '101.325 kPa',
+      defaultReason: 'sea level',
+    }),
+    inertialShare: quantityWithDefault(fraction, {
+      symbol: 'x_i',
+      label: 'Inertial part of the measured drop',
+      description: 'From a fit over several points. A loaded filter has little, a pipe or a silencer nearly 100 %.',
+      min: '0 %',
+      max: '100 %',
+      example: '5 %',
+      default: '0 %',
+      defaultReason: 'a loaded filter; the drop is then proportional to viscosity times flow',
+    }),
+  }),
+  intermediates: {
+    viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity as measured', units: ['uPa.s'] }),
+    density: quantityOutput(density, { symbol: '\\rho', label: 'Density as measured', units: ['kg/m3'] }),
+    referenceViscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu_r', label: 'Viscosity at the other state', units: ['uPa.s'] }),
+    referenceDensity: quantityOutput(density, { symbol: '\\rho_r', label: 'Density at the other state', units: ['kg/m3'] }),
+    flowAtReference: quantityOutput(volumeFlow, { symbol: 'Q_r', label: 'Flow at the other state', units: ['m3/h', 'L/s'] }),
+  },
+  outputs: {
+    dropFactor: quantityOutput(ratio, { symbol: 'f', label: 'Factor on the measured drop' }),
+    referenceDrop: dropOutput('\\Delta p_r', 'Drop at the other state'),
+  },
+  constants: filterConstants,
+  steps: [
+    { gives: 'viscosity', text: 'Viscosity of air at [[gasTemperature]]: [[viscosity]].', source: 'cfr1065', locator: '1065.640 Table 4' },
+    {
+      gives: 'referenceViscosity',
+      text: 'At [[referenceTemperature]]: [[referenceViscosity]].',
+      source: 'cfr1065',
+      locator: '1065.640 Table 4',
+    },
+    {
+      gives: 'density',
+      tex: '[[density]] = \\frac{[[gasPressure]]\\,[[airMolarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
+      source: 'siBrochure',
+    },
+    {
+      gives: 'referenceDensity',
+      tex: '[[referenceDensity]] = \\frac{[[referencePressure]]\\,[[airMolarMass]]}{[[gasConstant]]\\,[[referenceTemperature]]}',
+      source: 'siBrochure',
+    },
+    { gives: 'flowAtReference', text: 'As given, or what the same mass flow takes there: [[flowAtReference]].' },
+    {
+      gives: 'dropFactor',
+      tex: '[[dropFactor]] = \\left(1-[[inertialShare]]\\right)\\frac{[[referenceViscosity]]\\,[[flowAtReference]]}{[[viscosity]]\\,[[exhaustVolumeFlow]]}+[[inertialShare]]\\,\\frac{[[referenceDensity]]\\,[[flowAtReference]]^{2}}{[[density]]\\,[[exhaustVolumeFlow]]^{2}}',
+      source: 'dropScaling',
+    },
+    {
+      gives: 'referenceDrop',
+      tex: '[[referenceDrop]] = [[dropFactor]]\\,[[pressureDrop]]',
+      source: 'konstandopoulos2008',
+      locator: 'Eq. 8',
+    },
+  ],
+  assumptions: [
+    { code: 'same_filter', text: 'The filter holds the same soot and ash at both states.' },
+    { code: 'as_air', text: 'The gas is taken as air at both states.' },
+  ],
+  limits: [
+    {
+      code: 'slip',
+      text: 'Gas slips in the fine soot cake, the more the hotter it is; over 200 K a loaded filter can be up to a third lower than this says.',
+    },
+    { code: 'square_law', text: 'Dividing by the square of the flow is wrong for a filter; it is only right for the inertial part.' },
+  ],
+  cautions: [cautions.sensorFirst],
+  sources: { dropScaling, konstandopoulos2008, cfr1065, siBrochure },
+  compute(input, { constants }) {
+    const viscosity = resolveViscosity(input, constants);
+    const density = resolveDensity(input, constants);
+    const reference = { gasTemperature: input.referenceTemperature, gasPressure: input.referencePressure };
+    const referenceViscosity = resolveViscosity(reference, constants);
+    const referenceDensity = resolveDensity(reference, constants);
+    const flowAtReference = input.referenceVolumeFlow ?? (input.exhaustVolumeFlow * density) / referenceDensity;
+    const measured = { volumeFlow: input.exhaustVolumeFlow, viscosity, density };
+    const wanted = { volumeFlow: flowAtReference, viscosity: referenceViscosity, density: referenceDensity };
+    const referenceDrop = dropAtState(input.pressureDrop, measured, wanted, input.inertialShare);
+    return {
+      viscosity,
+      density,
+      referenceViscosity,
+      referenceDensity,
+      flowAtReference,
+      dropFactor: referenceDrop / input.pressureDrop,
+      referenceDrop,
+    };
+  },
+});

@@ -1,0 +1,56 @@
+import { choiceOutput, defineCalculation, optional } from '@wallflow/calculation';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { dropOutput } from '../drop-outputs.js';
+import { allowedZeroInput, sensorReading } from '../sensor-inputs.js';
+import { sensorPractice } from '../sources.js';
+import { separateZero } from './kernel.js';
+import { hoseSwapVerdict } from './kernel-verdict.js';
+
+export const hoseSwapTestCalculation = defineCalculation({
+  id: 'hose-swap-test',
+  version: '1.0.0',
+  subject: 'filter',
+  title: 'Hose swap at the differential pressure sensor',
+  purpose: 'Is a wrong reading the fault of the sensor or of the drop it measures?',
+  usedBy: ['technician', 'trainer'],
+  keywords: ['hoses', 'sensor', 'reversed', 'offset'],
+  method: 'half the difference is the drop, half the sum the zero error',
+  inputs: z.strictObject({
+    normalReading: sensorReading('r_1', 'Reading as connected', 'Engine warm at a steady raised speed.', '42 mbar'),
+    swappedReading: sensorReading('r_2', 'Reading with the hoses swapped', 'Same engine state; swap back afterwards.', '-38 mbar'),
+    allowedZero: allowedZeroInput,
+  }),
+  intermediates: {},
+  outputs: {
+    pressureDrop: optional(dropOutput('\\Delta p', 'Drop without the zero error')),
+    zeroError: optional(dropOutput('z', 'Zero error of the sensor')),
+    verdict: choiceOutput({
+      label: 'What it shows',
+      options: {
+        plausible: 'sensor and connection are plausible',
+        'zero-error': 'the sensor has a zero error: take it off, or repair',
+        reversed: 'the hoses are connected the wrong way round',
+        'one-sided': 'the sensor reads one direction only: this test cannot tell its zero error',
+        'no-signal': 'no drop in either direction: hose off or blocked, no flow, or nothing left in the filter housing',
+      },
+    }),
+  },
+  constants: {},
+  steps: [
+    { gives: 'pressureDrop', tex: '[[pressureDrop]] = \\frac{[[normalReading]]-[[swappedReading]]}{2}', source: 'sensorPractice' },
+    { gives: 'zeroError', tex: '[[zeroError]] = \\frac{[[normalReading]]+[[swappedReading]]}{2}', source: 'sensorPractice' },
+    { gives: 'verdict', text: 'With up to [[allowedZero]] of zero error accepted: [[verdict]].' },
+  ],
+  assumptions: [{ code: 'same_state', text: 'Speed, temperature and load of the filter were the same for both readings.' }],
+  limits: [
+    { code: 'both_hoses', text: 'A leak or a part blocked with water in one hose shows in both readings and is not found by swapping.' },
+  ],
+  cautions: [cautions.hotExhaust, cautions.fumes, cautions.makerFirst],
+  sources: { sensorPractice },
+  compute({ normalReading, swappedReading, allowedZero }) {
+    const verdict = hoseSwapVerdict(normalReading, swappedReading, allowedZero);
+    if (verdict === 'one-sided' || verdict === 'no-signal') return { pressureDrop: undefined, zeroError: undefined, verdict };
+    return { ...separateZero(normalReading, swappedReading), verdict };
+  },
+});
