@@ -15,7 +15,7 @@ import {
 import { fraction, length, time } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { countdown } from './kernel.js';
+import { type CountdownState, countdown } from './kernel.js';
 import { type CountdownStage, type LawProfile, lawProfiles } from './profiles.js';
 import { euroSixHeavyInducement, unR83Inducement, usGuidance2025 } from './sources.js';
 
@@ -115,6 +115,24 @@ export const faultCountdownCalculation = defineCalculation({
       example: '1500 km',
       units: ['km', 'mi'],
     }).optional(),
+    distancePerDay: quantity(length, {
+      symbol: 's_d',
+      label: 'Distance driven per day',
+      description: 'Give it to get the days left.',
+      above: '0 km',
+      max: '2000 km',
+      example: '60 km',
+      units: ['km', 'mi'],
+    }).optional(),
+    engineTimePerDay: quantity(time, {
+      symbol: 't_d',
+      label: 'Engine running time per day',
+      description: 'Give it to get the days left.',
+      above: '0 h',
+      max: '24 h',
+      example: '6 h',
+      units: ['h'],
+    }).optional(),
     timeSinceConfirmed: quantity(time, {
       symbol: 't_c',
       label: 'Engine running time since the repair was confirmed',
@@ -124,7 +142,7 @@ export const faultCountdownCalculation = defineCalculation({
       units: ['h'],
     }).optional(),
   }),
-  example: { distanceSinceDetection: '300 km' },
+  example: { distanceSinceDetection: '300 km', distancePerDay: '60 km' },
   intermediates: {},
   outputs: {
     effect: textOutput({ label: 'What it does' }),
@@ -140,6 +158,7 @@ export const faultCountdownCalculation = defineCalculation({
     rangeLeftToNext: optional(
       quantityOutput(length, { symbol: 'r_n', label: 'Range above the next stage', digits: 3, units: ['km', 'mi'] }),
     ),
+    daysLeft: optional(quantityOutput(time, { symbol: 'd', label: 'Days until the next stage, at this use', digits: 3, units: ['d'] })),
     counterKeptFor: optional(
       quantityOutput(time, { symbol: 't_k', label: 'A repeat still continues the old counter for', digits: 3, units: ['h'] }),
     ),
@@ -153,6 +172,7 @@ export const faultCountdownCalculation = defineCalculation({
     { gives: 'timeLeft', tex: '[[timeLeft]] = t_{next}-[[engineTimeSinceDetection]]' },
     { gives: 'levelLeft', tex: '[[levelLeft]] = [[tankLevel]]-l_{next}' },
     { gives: 'rangeLeftToNext', tex: '[[rangeLeftToNext]] = [[rangeLeft]]-r_{next}' },
+    { gives: 'daysLeft', text: 'What is left over what a day uses; the axis that comes first counts.' },
     { gives: 'nextStage', text: 'The stage after the one that is reached.' },
     { gives: 'stage', text: 'The most severe stage of which any limit is reached.' },
   ],
@@ -198,7 +218,7 @@ export const faultCountdownCalculation = defineCalculation({
     const frozen = input.state === 'repaired-unconfirmed';
     if (frozen) warn('not_confirmed', 'The stage stays until the vehicle has confirmed the repair by its own test.');
     const after = frozen ? undefined : found.next;
-    const left = frozen ? {} : found.left;
+    const left: CountdownState = frozen ? {} : found.left;
     return {
       stage: found.stage,
       effect: found.effect,
@@ -208,6 +228,7 @@ export const faultCountdownCalculation = defineCalculation({
       timeLeft: left.engineTime,
       levelLeft: left.level,
       rangeLeftToNext: left.range,
+      daysLeft: daysUntil(left, input.distancePerDay, input.engineTimePerDay),
       counterKeptFor: undefined,
       basis: `${basis}. ${profile.note}`,
     };
@@ -226,6 +247,15 @@ function countsOn(list: readonly CountdownStage[], axis: keyof typeof needs): bo
   return list.some((stage) => stage[key[axis]] !== undefined);
 }
 
+/** Seconds of calendar time until the first of the axes that count on daily use reaches its limit. */
+function daysUntil(left: CountdownState, distancePerDay: number | undefined, engineTimePerDay: number | undefined): number | undefined {
+  const shares = [
+    [left.distance ?? left.range, distancePerDay],
+    [left.engineTime, engineTimePerDay],
+  ].flatMap(([rest, perDay]) => (rest === undefined || perDay === undefined ? [] : [rest / perDay]));
+  return shares.length === 0 ? undefined : 86_400 * Math.max(0, Math.min(...shares));
+}
+
 function confirmed(profile: LawProfile, basis: string, since: number | undefined) {
   const kept = profile.counterMemory === undefined || since === undefined ? undefined : Math.max(0, profile.counterMemory - since);
   return {
@@ -237,6 +267,7 @@ function confirmed(profile: LawProfile, basis: string, since: number | undefined
     timeLeft: undefined,
     levelLeft: undefined,
     rangeLeftToNext: undefined,
+    daysLeft: undefined,
     counterKeptFor: kept,
     basis: `${basis}. ${profile.note}`,
   };

@@ -8,9 +8,10 @@ import {
   quantityOutput,
   quantityWithDefault,
 } from '@wallflow/calculation';
-import { density, massFraction, refractiveIndex, temperature } from '@wallflow/units';
+import { density, massFraction, ratio, refractiveIndex, temperature } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { waterDensityAt20 } from '../solution/density.js';
 import { densitySlopePractice, itmoIndex, pace1986, solubilityOfUrea, tanaka2001 } from '../solution/sources.js';
 import { iso22241Part1 } from '../sources.js';
 import { concentrationFromDensity, concentrationFromIndex, iso22241Limits, type QualityVerdict, qualityVerdict } from './kernel.js';
@@ -57,6 +58,16 @@ export const reductantConcentrationCalculation = defineCalculation({
       usualReason: 'reductant has 1090 kg/m³; far from it the fluid is something else',
       example: '1090 kg/m3',
       units: ['kg/m3', 'kg/L', 'g/mL'],
+    }).optional(),
+    specificGravity: quantity(ratio, {
+      symbol: 'd',
+      label: 'Specific gravity against water at 20 °C',
+      description: 'From a hydrometer with such a scale. A printed 1.31 is a misprint: the fluid has 1.09.',
+      min: '0.98',
+      max: '1.16',
+      usual: ['1.06', '1.12'],
+      usualReason: 'reductant has 1.092; far from it the fluid is something else',
+      example: '1.092',
     }).optional(),
     temperature: quantity(temperature, {
       symbol: 'T',
@@ -126,7 +137,7 @@ export const reductantConcentrationCalculation = defineCalculation({
     },
     {
       gives: 'densityAt20',
-      tex: '[[densityAt20]] = [[density]] - \\frac{d\\rho}{dT}\\,([[temperature]] - 293.15\\,\\mathrm{K})',
+      tex: '[[densityAt20]] = \\rho_T - \\frac{d\\rho}{dT}\\,([[temperature]] - 293.15\\,\\mathrm{K})',
       source: 'densitySlopePractice',
     },
     { gives: 'ureaFromDensity', text: 'The mass fraction whose density at 20 °C this is.', source: 'pace1986' },
@@ -165,15 +176,25 @@ export const reductantConcentrationCalculation = defineCalculation({
       input.refractiveIndex === undefined
         ? undefined
         : concentrationFromIndex(input.refractiveIndex, input.temperature, input.indexUncertainty);
-    const byDensity =
-      input.density === undefined ? undefined : concentrationFromDensity(input.density, input.temperature, input.densityUncertainty);
+    const density = input.density ?? (input.specificGravity === undefined ? undefined : input.specificGravity * waterDensityAt20);
+    if (input.density !== undefined && input.specificGravity !== undefined) {
+      context.warn('density_twice', 'Density and specific gravity were both given; the density was used.', ['specificGravity']);
+    }
+    const byDensity = density === undefined ? undefined : concentrationFromDensity(density, input.temperature, input.densityUncertainty);
     const reading = byIndex ?? byDensity;
     if (reading === undefined)
-      return inconsistentInputs('give the refractive index, the density or both', ['refractiveIndex'], ['density']);
-    for (const [path, { ureaFraction }] of [
-      ['refractiveIndex', byIndex ?? reading],
-      ['density', byDensity ?? reading],
-    ] as const) {
+      return inconsistentInputs(
+        'give the refractive index, the density or the specific gravity',
+        ['refractiveIndex'],
+        ['density'],
+        ['specificGravity'],
+      );
+    const readings = [
+      { path: 'refractiveIndex', ureaFraction: byIndex?.ureaFraction },
+      { path: input.density === undefined ? 'specificGravity' : 'density', ureaFraction: byDensity?.ureaFraction },
+    ];
+    for (const { path, ureaFraction } of readings) {
+      if (ureaFraction === undefined) continue;
       if (ureaFraction < possibleUrea[0])
         return noSolution('the reading is below that of pure water: check the instrument with water', [path]);
       if (ureaFraction > possibleUrea[1]) {
