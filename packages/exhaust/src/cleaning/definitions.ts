@@ -3,7 +3,9 @@ import { blendTwoStrengthsCalculation } from './blend/definition.js';
 import { diluteWithContractionCalculation } from './dilute-with-contraction/definition.js';
 import { dilutionCalculation } from './dilution/definition.js';
 import { dilutionAdjustCalculation } from './dilution-adjust/definition.js';
+import { dryingCalculation } from './drying/definition.js';
 import { mixWithContractionCalculation } from './mix-with-contraction/definition.js';
+import { cleaningPassPlanCalculation } from './pass-plan/definition.js';
 import { rinseDilutionCalculation } from './rinse/definition.js';
 import { cleaningVolumesCalculation } from './volumes/definition.js';
 
@@ -15,4 +17,6 @@ export const cleaningCalculations: readonly AnyCalculation[] = [
   mixWithContractionCalculation,
   diluteWithContractionCalculation,
   rinseDilutionCalculation,
+  cleaningPassPlanCalculation,
+  dryingCalculation,
 ];

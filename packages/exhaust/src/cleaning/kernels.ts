@@ -1,6 +1,7 @@
 /** Kernels of this subject: pure functions on SI numbers. */
 export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
+export { dryingPower, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
 export { ethanolWaterDensity } from './mixing/ethanol-density.js';
 export {
   type ContractedMix,
@@ -11,5 +12,6 @@ export {
   volumeFractionOf,
   waterToWeaken,
 } from './mixing/kernel.js';
+export { type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
 export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';

@@ -60,3 +60,33 @@ export const stagedRinse: Source = {
 export const rinsePractice = commonPractice(
   'Rinse with 0.5 to 1 L of demineralised water per rinse, drain, repeat; chlorides and sodium harm the coating',
 );
+
+export const exponentialDecay: Source = {
+  type: 'derivation',
+  title: 'If every pass takes the same share of what can be taken, the drop falls exponentially to a plateau; fitted by least squares',
+  mark: 'read',
+  note: 'Uncertainty from the covariance of the fit, JCGM 100:2008 5.2',
+};
+
+export const treatmentPractice = commonPractice(
+  'On-vehicle chemistry moves soot and very little ash; a drop that stays above about 1.5 times clean calls for off-vehicle cleaning',
+);
+
+export const heatBalance: Source = {
+  type: 'derivation',
+  title: 'Heat balance: what the gas gives up warms and evaporates the water',
+  mark: 'read',
+};
+
+export const nistSteamTables: Source = {
+  type: 'dataset',
+  by: 'NIST',
+  title: 'Properties of saturated water and steam (NISTIR 5078)',
+  year: 1998,
+  mark: 'from memory',
+  note: 'Heat of evaporation 2257 kJ/kg at 100 °C; 4.19 kJ/(kg·K) is the mean from 20 to 100 °C',
+};
+
+export const dryingPractice = commonPractice(
+  'After on-vehicle cleaning: drain, then 2000 to 2500 rpm for at least 10 to 20 minutes, then regenerate; real drying takes 1.5 to 2 times the ideal time',
+);

@@ -1,0 +1,218 @@
+import {
+  choiceOutput,
+  count,
+  countOutput,
+  defineCalculation,
+  inconsistentInputs,
+  list,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+  tableOutput,
+} from '@wallflow/calculation';
+import { differentialPressure, fraction, ratio } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { exponentialDecay, fillPractice, treatmentPractice } from '../sources.js';
+import { fitPasses } from './fit.js';
+import { passVerdict } from './verdict.js';
+
+const dropUnits = ['mbar', 'kPa', 'hPa', 'psi'] as const;
+const dropOutput = (symbol: string, label: string) =>
+  quantityOutput(differentialPressure, { symbol, label, digits: 3, units: [...dropUnits] });
+const drop = (symbol: string, label: string, example: string, description?: string) =>
+  quantity(differentialPressure, {
+    symbol,
+    label,
+    ...(description === undefined ? {} : { description }),
+    above: '0 mbar',
+    max: '1500 mbar',
+    example,
+    units: [...dropUnits],
+  });
+const gain = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+
+export const cleaningPassPlanCalculation = defineCalculation({
+  id: 'cleaning-pass-plan',
+  version: '1.0.0',
+  subject: 'cleaning',
+  title: 'Is another cleaning pass worth it?',
+  purpose: 'Where will the drop end up, is another pass worth it, or must the filter come off?',
+  usedBy: ['technician', 'developer', 'trainer'],
+  keywords: ['passes', 'stop rule', 'plateau', 'diminishing return', 'ash'],
+  method: 'rule of the last gain; too few readings for a fit',
+  inputs: z.strictObject({
+    readings: list(
+      z.strictObject({
+        pass: count({ symbol: 'n', label: 'Passes done before this reading', min: 0, max: 30, example: 1 }),
+        drop: drop('\\Delta p', 'Pressure drop', '210 mbar'),
+      }),
+      {
+        label: 'Drop before the first and after each pass',
+        description: 'All at the same engine speed and temperature, with the filter dry, less the reading with the engine off.',
+        min: 2,
+        max: 20,
+        example: [
+          { pass: 0, drop: '360 mbar' },
+          { pass: 1, drop: '210 mbar' },
+          { pass: 2, drop: '132 mbar' },
+          { pass: 3, drop: '92 mbar' },
+        ],
+      },
+    ),
+    cleanDrop: drop(
+      '\\Delta p_c',
+      'Drop that counts as clean at that flow',
+      '45 mbar',
+      'Of the same filter when new, of the calculation for a clean filter, or of the maker. Unknown: leave it out.',
+    ).optional(),
+    dropUncertainty: quantityWithDefault(differentialPressure, {
+      symbol: 'u',
+      label: 'Standard uncertainty of each drop',
+      min: '0.1 mbar',
+      max: '100 mbar',
+      example: '3 mbar',
+      units: [...dropUnits],
+      default: '3 mbar',
+      defaultReason: 'zero and speed held as well as a workshop can, common practice, no source',
+    }),
+    leastGain: quantityWithDefault(fraction, {
+      symbol: 'g',
+      label: 'Least gain that makes a pass worth it',
+      min: '1 %',
+      max: '50 %',
+      example: '10 %',
+      default: '10 %',
+      defaultReason: 'common practice, no source',
+    }),
+  }),
+  example: { cleanDrop: '45 mbar' },
+  intermediates: {
+    lastGain: gain('g_l', 'Gain of the last pass'),
+    decayPasses: optional(quantityOutput(ratio, { symbol: '\\tau', label: 'Passes to come closer by the factor e', digits: 3 })),
+    fitted: optional(
+      tableOutput({
+        label: 'Readings and curve',
+        columns: {
+          pass: countOutput({ symbol: 'n', label: 'Pass' }),
+          drop: optional(dropOutput('\\Delta p', 'Reading')),
+          curve: dropOutput('p(n)', 'Curve'),
+          uncertainty: dropOutput('u(p)', 'Standard uncertainty of the curve'),
+        },
+      }),
+    ),
+  },
+  outputs: {
+    plateau: optional(dropOutput('p_\\infty', 'Drop that more passes lead to')),
+    plateauUncertainty: optional(dropOutput('u(p_\\infty)', 'Standard uncertainty of it')),
+    nextDrop: optional(dropOutput('p_{n+1}', 'Drop to expect after the next pass')),
+    nextGain: gain('g_{n+1}', 'Gain to expect from the next pass'),
+    passesWorth: optional(countOutput({ symbol: 'k', label: 'Further passes until the gain is too small' })),
+    verdict: choiceOutput({
+      label: 'Verdict',
+      options: {
+        clean: 'clean: the drop is where a clean filter has it',
+        'another-pass': 'another pass is worth it',
+        stop: 'stop: more passes change little; what a clean filter reads is not known',
+        'take-off': 'take the filter off: more passes end above a clean filter, ash is likely',
+        worse: 'worse than before: stop, and find out why',
+        unclear: 'cannot be told: the change is as small as the error of the readings',
+      },
+    }),
+  },
+  constants: {},
+  steps: [
+    { gives: 'lastGain', text: 'Share by which the last pass lowered the drop: [[lastGain]].', source: 'fillPractice' },
+    {
+      gives: 'decayPasses',
+      text: 'Least squares of level plus amplitude times exp(−n/τ) to all readings: [[decayPasses]].',
+      source: 'exponentialDecay',
+    },
+    { gives: 'plateau', text: 'Level of the curve: [[plateau]].', source: 'exponentialDecay' },
+    { gives: 'plateauUncertainty', text: 'From the covariance of the fit: [[plateauUncertainty]].', source: 'exponentialDecay' },
+    { gives: 'nextDrop', text: 'The curve one pass on: [[nextDrop]].', source: 'exponentialDecay' },
+    { gives: 'nextGain', text: 'By the curve, or without one as the last pass: [[nextGain]].', source: 'fillPractice' },
+    { gives: 'passesWorth', text: 'Passes of the curve that still gain [[leastGain]] each: [[passesWorth]].', source: 'fillPractice' },
+    {
+      gives: 'verdict',
+      text: 'Clean drop, plateau with twice its uncertainty, then the gain of the next pass.',
+      source: 'treatmentPractice',
+    },
+  ],
+  assumptions: [
+    {
+      code: 'same_share_each_pass',
+      text: 'Each pass takes the same share of what it can take. Soot does so roughly; ash hardly moves and stays in the plateau.',
+    },
+    { code: 'equal_conditions', text: 'All readings are at the same flow and temperature, with a dry filter.' },
+  ],
+  limits: [
+    { code: 'wet_readings', text: 'A wet filter reads high and dries between readings: such readings show drying, not cleaning.' },
+    { code: 'few_points', text: 'Three readings fix the curve without a check; trust the plateau only as far as its uncertainty.' },
+  ],
+  cautions: [cautions.caustic, cautions.pressureAndSteam, cautions.waste, cautions.sensorFirst, cautions.makerFirst],
+  sources: { exponentialDecay, fillPractice, treatmentPractice },
+  precision: 1e-7,
+  compute(input, { method, warn }) {
+    const readings = [...input.readings].sort((a, b) => a.pass - b.pass);
+    const repeated = readings.findIndex((reading, index) => index > 0 && reading.pass === readings[index - 1]?.pass);
+    if (repeated > 0) return inconsistentInputs('two readings stand for the same pass; keep the better one', ['readings']);
+    const [first, beforeLast, last] = [readings[0], readings.at(-2), readings.at(-1)];
+    if (first === undefined || beforeLast === undefined || last === undefined) {
+      return inconsistentInputs('a reading before and one after a pass are needed', ['readings']);
+    }
+    const fit = fitPasses(readings, input.dropUncertainty);
+    if (fit !== undefined) method('exponential fit of the drop after each pass');
+    else if (readings.length > 2) {
+      method('rule of the last gain; the readings do not bend towards a plateau');
+      warn('no_plateau', 'The readings do not follow a falling curve with a plateau, so only the last gain is judged.', ['readings']);
+    }
+    // Between readings further apart than one pass, the gain of one of them.
+    const lastGain = 1 - (last.drop / beforeLast.drop) ** (1 / (last.pass - beforeLast.pass));
+    const gainAfter = (pass: number) => (fit === undefined ? lastGain : 1 - fit.at(pass + 1).drop / fit.at(pass).drop);
+    let passesWorth = fit === undefined ? undefined : 0;
+    while (passesWorth !== undefined && passesWorth < 30 && gainAfter(last.pass + passesWorth) >= input.leastGain) passesWorth += 1;
+    const nextGain = gainAfter(last.pass);
+    return {
+      lastGain,
+      decayPasses: fit?.decayPasses,
+      fitted:
+        fit &&
+        readings.map(({ pass, drop: reading }) => ({
+          pass,
+          drop: reading,
+          curve: fit.at(pass).drop,
+          uncertainty: fit.at(pass).uncertainty,
+        })),
+      plateau: fit?.plateau,
+      plateauUncertainty: fit?.plateauUncertainty,
+      nextDrop: fit?.at(last.pass + 1).drop,
+      nextGain,
+      passesWorth,
+      verdict: passVerdict({
+        firstDrop: first.drop,
+        lastDrop: last.drop,
+        uncertainty: input.dropUncertainty,
+        goal: input.cleanDrop,
+        plateau: fit && { drop: fit.plateau, uncertainty: fit.plateauUncertainty },
+        nextGain,
+        leastGain: input.leastGain,
+      }),
+    };
+  },
+  advise({ verdict }) {
+    if (verdict === 'another-pass')
+      return [{ tone: 'do', text: 'Drain, let it soak as the label says, and do one more pass; then read again dry.' }];
+    if (verdict === 'take-off')
+      return [
+        { tone: 'do', text: 'Take the filter off and weigh it: ash wants blowing out, washing backwards or baking, not more liquid.' },
+        { tone: 'do-not', text: 'Do not reset the ash value: the ash is still there.' },
+      ];
+    if (verdict === 'worse')
+      return [{ tone: 'do', text: 'Stop. Dry the filter, check hoses and sensor zero, and look at both faces before anything else.' }];
+    if (verdict === 'unclear')
+      return [{ tone: 'do', text: 'Read again at a higher engine speed: the same change is then larger than the error.' }];
+    return [{ tone: 'do', text: 'Rinse, dry with the engine at 2000 to 2500 rpm, and verify before and after at comparable flow.' }];
+  },
+});
