@@ -113,3 +113,28 @@ for case in cases:
     print(case["name"], "hottest sampled", hottest - 273.15, "soot left", np.mean(case["rows"][-1]["soot"]) / case["sootLoad"])
 path = pathlib.Path(__file__).with_suffix(".json")
 path.write_text(json.dumps({"cases": cases}) + "\n")
+
+# One point of the map of peak temperatures: cordierite, 12 cells, ramp of 180 s to 620 °C at 144 kg/h, drop at 240 s.
+point = {
+    "cells": 12,
+    "bed": bed(0.003, 0.15, 450.0, 0.4),
+    "gas": gas,
+    "law": whole_filter,
+    "carbonMonoxideShare": 0.0,
+    "sootLoad": 6.0,
+    "initialTemperature": 573.15,
+    "feed": [[0, 0.04, 573.15, 0.08], [180, 0.04, 893.15, 0.08], [240, 0.04, 893.15, 0.08], [240, 40 / 3600, 523.15, 0.16], [600, 40 / 3600, 523.15, 0.16]],
+    "times": [t / 10 for t in range(1, 6001)],
+}
+print("peak of the map point, °C:", max(max(row["temperature"]) for row in simulate(point)) - 273.15)
+
+# Runaway index of the example, by hand.
+k = 16000 * np.exp(-108000 / (R * 873.15)) * 0.08 / 0.1
+print("runaway index:", np.e * k * 0.018 * (393500 / CARBON) * 108000 / (R * 873.15**2) / (140 / 3600 * 1110))
+
+# Burn-off of a log: 300 °C to 600 °C in 5 min, 10 min at 600 °C, by adaptive quadrature, oxygen 8 %.
+from scipy.integrate import quad
+
+rate = lambda kelvin: 16000 * np.exp(-108000 / (R * kelvin)) * 0.8
+ramp = quad(lambda t: rate(573.15 + t), 0, 300, epsabs=1e-13)[0]
+print("expected burn-off:", 1 - np.exp(-(ramp + 600 * rate(873.15))))

@@ -2,6 +2,7 @@ export { exothermEfficiency, fullExotherm } from './catalyst-exotherm/kernel.js'
 export { regenerationFuelPerDistance } from './fuel-penalty/kernel.js';
 export { dioxidePerCarbon, fuelForHeat, gasHeatingPower, storedHeat } from './heat/kernel.js';
 export { eventsUntil, fuelInOil, type OilDilutionInput, settledFuelInOil } from './oil-dilution/kernel.js';
+export { peakTemperatureMap, spaced } from './peak-map/kernel.js';
 export {
   type ConditionResult,
   checkAnswer,
@@ -21,6 +22,8 @@ export {
   sootBandsAround,
   sootBandsOf,
 } from './permission/kernel-load-band.js';
+export { expectedBurnOff, type QualitySample, timeAbove } from './quality/kernel.js';
+export { criticalRise, oxygenRise, type RunawayInput, runawayIndex } from './runaway-index/kernel.js';
 export { adiabaticRise, heatOfCarbonToDioxide, heatOfCarbonToMonoxide, sootHeat } from './simulation/kernel-adiabatic.js';
 export { AxialBed } from './simulation/kernel-axial.js';
 export { type FilterBed, LayerCombustion, type SootCombustion, supplyFactor } from './simulation/kernel-bed.js';
@@ -35,3 +38,5 @@ export {
   siliconCarbideHoneycomb,
   squareDuctNusselt,
 } from './simulation/kernel-substrate.js';
+export { riseOf, sampleBefore, type WatchEvent, type WatchLimits, type WatchRule, type WatchSample } from './watch/kernel.js';
+export { watchRegeneration } from './watch/kernel-rules.js';

@@ -130,3 +130,22 @@ export const catalystPractice: Source = commonPractice(
   'Oxidation catalyst in a regeneration',
   'Usual rise 100 K to 250 K; a low one points to an aged or fouled catalyst, or to fuel that does not arrive.',
 );
+
+export const watchPractice: Source = commonPractice(
+  'Limits while a regeneration runs',
+  'Inlet 700 °C for 10 s, 750 °C anywhere, outlet 100 K above inlet and rising, 10 K/s, drop rising for 3 min, coolant 105 °C: the safe ends of what is in use.',
+);
+
+export const qualityPractice: Source = commonPractice(
+  'A finished regeneration',
+  'Normal: catalyst lights off within 2 to 5 min, 550 °C to 650 °C before the filter for 10 to 20 min, drop falling, 5 min of cooling.',
+);
+
+export const semenov1928: Source = {
+  type: 'paper',
+  by: 'Semenov',
+  title: 'Zur Theorie des Verbrennungsprozesses, Zeitschrift für Physik 48, 571–582',
+  year: 1928,
+  mark: 'from memory',
+  note: 'A well mixed reacting body loses its steady state when ψ exceeds 1/e; the rise is then one R T²/E.',
+};

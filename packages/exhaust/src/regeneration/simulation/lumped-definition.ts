@@ -10,8 +10,7 @@ import { prepareRun } from './prepare.js';
 import { summarise } from './summary.js';
 import { comparisonText, peakAdvice, simulationAssumptions, simulationCautions, simulationLimits } from './texts.js';
 
-const { cells: _cells, axialConductivity: _conductivity, ...shape } = simulationInputs.shape;
-const inputs = z.strictObject(shape);
+const inputs = z.strictObject(simulationInputs.omit({ cells: true, axialConductivity: true }).shape);
 
 export const regenerationLumpedCalculation = defineCalculation({
   id: 'regeneration-lumped',

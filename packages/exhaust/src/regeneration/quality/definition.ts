@@ -1,0 +1,209 @@
+import {
+  choiceOutput,
+  countOutput,
+  defineCalculation,
+  isRefusal,
+  list,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+} from '@wallflow/calculation';
+import { fraction, mass, moleFraction, temperature, time } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { chosenKinetics, kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
+import { bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { siBrochure } from '../../sources.js';
+import { inOrder } from '../log-order.js';
+import { qualityPractice } from '../sources.js';
+import { expectedBurnOff, timeAbove } from './kernel.js';
+
+const line = z.strictObject({
+  time: quantity(time, {
+    symbol: 't',
+    label: 'Time',
+    min: '0 s',
+    max: '24 h',
+    usual: ['0 s', '2 h'],
+    usualReason: 'a regeneration takes less',
+    example: '0 min',
+    units: ['min', 's'],
+  }),
+  temperature: quantity(temperature, {
+    symbol: 'T',
+    label: 'Temperature before or in the filter',
+    min: '-60 °C',
+    max: '1500 °C',
+    usual: ['0 °C', '800 °C'],
+    usualReason: 'hotter than a normal regeneration',
+    example: '600 °C',
+    units: ['degC', 'K', 'degF'],
+  }),
+});
+
+const example = [
+  [0, 280],
+  [3, 450],
+  [5, 580],
+  [8, 605],
+  [12, 610],
+  [18, 600],
+  [19, 420],
+  [24, 250],
+].map(([minute, celsius]) => ({ time: `${minute} min`, temperature: `${celsius} °C` }));
+
+export const regenerationQualityCalculation = defineCalculation({
+  id: 'regeneration-quality',
+  version: '1.0.0',
+  subject: 'regeneration',
+  title: 'Quality of a finished regeneration',
+  purpose: 'Was it hot for long enough, without breaks, and did it burn the soot?',
+  usedBy: ['technician', 'trainer', 'developer'],
+  keywords: ['completeness', 'time above temperature', 'interrupted', 'log'],
+  method: 'time above temperature, expected burn-off by the rate law, measured fall of the soot',
+  inputs: z.strictObject({
+    log: list(line, { label: 'Log', description: 'Lines in order of time.', min: 2, max: 20_000, example }),
+    threshold: quantityWithDefault(temperature, {
+      symbol: 'T_{min}',
+      label: 'Temperature that counts',
+      min: '300 °C',
+      max: '800 °C',
+      example: '550 °C',
+      default: '550 °C',
+      defaultReason: 'soot burns with oxygen from about 550 °C',
+      units: ['degC', 'K', 'degF'],
+    }),
+    wantedTime: quantityWithDefault(time, {
+      symbol: 't_{min}',
+      label: 'Time wanted above it',
+      above: '0 s',
+      max: '2 h',
+      example: '10 min',
+      default: '10 min',
+      defaultReason: 'the short end of 10 to 20 min; common practice, no source',
+      units: ['min', 's'],
+    }),
+    oxygen: quantityWithDefault(moleFraction, {
+      symbol: 'x_{O_2}',
+      label: 'Oxygen before the filter',
+      min: '0 %',
+      max: '21 %',
+      example: '8 %',
+      default: '8 %',
+      defaultReason: 'with injected fuel, engine at raised idle',
+      units: ['%', '1'],
+    }),
+    sootBefore: quantity(mass, {
+      symbol: 'm_1',
+      label: 'Soot before',
+      above: '0 g',
+      max: '5 kg',
+      example: '18 g',
+      units: ['g'],
+    }).optional(),
+    sootAfter: quantity(mass, {
+      symbol: 'm_2',
+      label: 'Soot after',
+      description: 'Measured apart from the counter: a control unit may just set it to zero.',
+      min: '0 g',
+      max: '5 kg',
+      example: '3 g',
+      units: ['g'],
+    }).optional(),
+    ...kineticsInputs,
+  }),
+  example: { sootBefore: '18 g', sootAfter: '3 g' },
+  intermediates: {
+    totalTime: quantityOutput(time, { symbol: 't_\\Sigma', label: 'Time above the temperature', digits: 4, units: ['min', 's'] }),
+    longestTime: quantityOutput(time, { symbol: 't_1', label: 'Longest time without a break', digits: 4, units: ['min', 's'] }),
+    peak: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Highest temperature', digits: 4, units: ['degC'] }),
+  },
+  outputs: {
+    verdict: choiceOutput({
+      label: 'Verdict',
+      options: {
+        complete: 'complete',
+        partial: 'only in part',
+        failed: 'not really one',
+        doubtful: 'hot enough, but the soot did not fall: look for ash or a wrong signal',
+      },
+    }),
+    expected: quantityOutput(fraction, { symbol: 'X_k', label: 'Burn-off to be expected from the temperatures', digits: 3, units: ['%'] }),
+    measured: optional(
+      quantityOutput(fraction, { symbol: 'X_m', label: 'Burn-off by the soot before and after', digits: 3, units: ['%'] }),
+    ),
+    timeShare: quantityOutput(fraction, {
+      symbol: 'f_t',
+      label: 'Time above the temperature, share of the wanted',
+      digits: 3,
+      units: ['%'],
+    }),
+    interruptions: countOutput({ symbol: 'n_i', label: 'Interruptions' }),
+  },
+  constants: kineticsConstants,
+  steps: [
+    { gives: 'peak', text: 'Highest temperature of the log.' },
+    { gives: 'totalTime', text: 'Time above [[threshold]], straight lines between the lines of the log.', source: 'qualityPractice' },
+    { gives: 'longestTime', text: 'Longest of the times without a break.', source: 'qualityPractice' },
+    { gives: 'interruptions', text: 'How often the temperature came back above it.' },
+    { gives: 'expected', tex: '[[expected]] = 1-\\exp\\left(-\\int k(T)\\,dt\\right)', source: 'bai2016' },
+    { gives: 'measured', tex: '[[measured]] = \\frac{[[sootBefore]]-[[sootAfter]]}{[[sootBefore]]}' },
+    { gives: 'timeShare', tex: '[[timeShare]] = \\frac{[[totalTime]]}{[[wantedTime]]}' },
+    {
+      gives: 'verdict',
+      text: 'Complete: wanted time reached, expected burn-off at least 80 %, measured at least 70 % where known. Failed: less than a quarter of the time.',
+      source: 'qualityPractice',
+    },
+  ],
+  assumptions: [
+    {
+      code: 'gas_is_filter',
+      text: 'The filter is taken as hot as the temperature of the log; at the start it lags behind by a minute or two.',
+    },
+  ],
+  limits: [
+    { code: 'rate_spread', text: 'Published rate laws differ widely: the expected burn-off sorts, it does not measure.' },
+    { code: 'counter', text: 'A soot counter that falls to zero proves nothing; the pressure drop at known flow does.' },
+  ],
+  cautions: [cautions.sensorFirst, cautions.makerFirst],
+  sources: { qualityPractice, bai2016, bissettShadman1985, siBrochure },
+  compute(input, { constants, warn }) {
+    const { threshold, sootBefore, sootAfter } = input;
+    const log = inOrder(input.log, warn);
+    const kinetics = chosenKinetics(input, constants);
+    if (isRefusal(kinetics)) return kinetics;
+    const { total, longest, interruptions } = timeAbove(log, threshold);
+    const expected = expectedBurnOff(log, kinetics, input.oxygen, constants.gasConstant);
+    const measured = sootBefore === undefined || sootAfter === undefined ? undefined : 1 - sootAfter / sootBefore;
+    const timeShare = total / input.wantedTime;
+    const hotEnough = timeShare >= 1 && expected >= 0.8;
+    const fell = measured === undefined || measured >= 0.7;
+    return {
+      peak: Math.max(...log.map((entry) => entry.temperature)),
+      totalTime: total,
+      longestTime: longest,
+      expected,
+      measured,
+      timeShare,
+      interruptions,
+      verdict: timeShare < 0.25 ? 'failed' : !hotEnough ? 'partial' : fell ? 'complete' : 'doubtful',
+    };
+  },
+  advise({ verdict, interruptions, measured }) {
+    if (verdict === 'complete' && measured === undefined)
+      return [{ tone: 'do', text: 'Prove it: compare the pressure drop at the same flow and temperature before and after.' }];
+    if (verdict === 'complete') return [];
+    if (verdict === 'doubtful') return [{ tone: 'do', text: 'Do not repeat it: check the pressure signal, then look for ash.' }];
+    return [
+      {
+        tone: 'do',
+        text:
+          interruptions > 0
+            ? 'Find out what broke it off before trying again.'
+            : 'Find out why it did not get or stay hot: catalyst, injection, leaks, air mass.',
+      },
+      { tone: 'do-not', text: 'Do not try a third time: two incomplete attempts mean that the diagnosis is wrong.' },
+    ];
+  },
+});

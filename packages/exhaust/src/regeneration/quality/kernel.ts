@@ -1,0 +1,60 @@
+import { type SootKinetics, sootOxidationRate } from '../../soot/oxidation/kernel.js';
+
+/** A line of a log of a regeneration in SI. */
+export interface QualitySample {
+  /** Time in s. */
+  readonly time: number;
+  /** Temperature before or in the filter in K. */
+  readonly temperature: number;
+}
+
+/** Time in s above a temperature, longest time without a break, and how often it fell below again before the end. */
+export function timeAbove(log: readonly QualitySample[], threshold: number) {
+  let total = 0;
+  let run = 0;
+  let longest = 0;
+  let interruptions = 0;
+  for (let i = 1; i < log.length; i += 1) {
+    const [first, last] = [log[i - 1]!, log[i]!];
+    const span = last.time - first.time;
+    const part = span * shareAbove(first.temperature, last.temperature, threshold);
+    total += part;
+    const falls = first.temperature > threshold && last.temperature <= threshold;
+    const rises = first.temperature <= threshold && last.temperature > threshold;
+    if (rises) run = 0;
+    run += part;
+    longest = Math.max(longest, run);
+    if (rises && total > part) interruptions += 1;
+    if (falls) run = 0;
+  }
+  return { total, longest, interruptions };
+}
+
+/** Share of a straight line between two temperatures that lies above a threshold. */
+function shareAbove(first: number, last: number, threshold: number): number {
+  const [low, high] = first < last ? [first, last] : [last, first];
+  if (low >= threshold && high > threshold) return 1;
+  return high <= threshold ? 0 : (high - threshold) / (high - low);
+}
+
+/**
+ * Share of soot that the log should have burnt, 1 − e^(−∫k dt), with temperatures straight between the lines; Simpson's
+ * rule on parts in which the temperature changes by at most 0.5 %.
+ */
+export function expectedBurnOff(log: readonly QualitySample[], kinetics: SootKinetics, oxygen: number, gasConstant?: number): number {
+  let exponent = 0;
+  const rate = (temperature: number) => sootOxidationRate(kinetics, { temperature, oxygen, nitrogenDioxide: 0 }, gasConstant).total;
+  for (let i = 1; i < log.length; i += 1) {
+    const [first, last] = [log[i - 1]!, log[i]!];
+    const span = last.time - first.time;
+    const change = Math.abs(last.temperature - first.temperature) / (last.temperature + first.temperature);
+    const parts = 2 * Math.min(1000, Math.max(2, Math.ceil(200 * change)));
+    let sum = 0;
+    for (let k = 0; k <= parts; k += 1) {
+      const weight = k === 0 || k === parts ? 1 : k % 2 === 1 ? 4 : 2;
+      sum += weight * rate(first.temperature + ((last.temperature - first.temperature) * k) / parts);
+    }
+    exponent += (span * sum) / (3 * parts);
+  }
+  return -Math.expm1(-exponent);
+}
