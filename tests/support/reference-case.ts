@@ -14,7 +14,7 @@ export const origins = [
   'common-practice',
 ] as const;
 
-const source = z.strictObject({
+export const sourceSchema = z.strictObject({
   type: z.enum(['standard', 'regulation', 'paper', 'book', 'report', 'thesis', 'dataset', 'practice', 'derivation']),
   by: z.string().optional(),
   title: z.string(),
@@ -33,7 +33,7 @@ const tolerance = z.strictObject({
 const referenceCase = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]+$/),
   title: z.string(),
-  source,
+  source: sourceSchema,
   origin: z.enum(origins),
   /** As the source prints them. */
   inputs: z.record(z.string(), z.unknown()),

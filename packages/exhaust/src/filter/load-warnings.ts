@@ -19,8 +19,10 @@ export function warnOfLoad(loaded: LoadedChannels, sootMass: number, { warn }: P
     );
   }
   if (widthInCake < (1 - heavyLoad) * channels.inletWidth) {
-    warn('heavy_load', 'Deposits fill more than a third of the channel width. Measured drops rise up to 14 % above this formula there.', [
-      'sootMass',
-    ]);
+    warn(
+      'heavy_load',
+      'Deposits fill more than a third of the channel width. Measured drops are up to a fifth higher than the models there.',
+      ['sootMass'],
+    );
   }
 }

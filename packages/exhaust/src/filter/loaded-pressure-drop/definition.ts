@@ -165,7 +165,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     },
     {
       code: 'heavy_load',
-      text: 'When soot fills a third of the channel width or more, a measured curve rises up to 14 % above this formula.',
+      text: 'When soot fills a third of the channel width or more, this formula falls up to 15 % short of a measured curve.',
     },
     { code: 'plugs', text: "Friction beside the filter's own plugs is left out, as in the sources: a few per cent of the channel parts." },
     { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { registry } from '../support/calculations.js';
+import { compareCurve, readMeasuredCurves } from '../support/measured-curve.js';
+
+describe.each(readMeasuredCurves())('$id: $title', (curve) => {
+  const rows = compareCurve(curve, registry);
+
+  it('runs every model at every point, or says why it cannot', () => {
+    if (curve.notComputable === undefined) expect(rows).toHaveLength(curve.points.length);
+    else expect(rows).toEqual([]);
+    for (const { models } of rows) for (const { value } of Object.values(models)) expect(value).toBeGreaterThan(0);
+  });
+
+  it.each(curve.checks)('$model, points $from to $to, keeps what is said of it', ({ model, from, to, least, most, warning }) => {
+    for (const row of rows.slice(from, to + 1)) {
+      const found = row.models[model];
+      if (found === undefined) throw new Error(`no model ${model}`);
+      if (least !== undefined) expect.soft(found.difference, row.at).toBeGreaterThanOrEqual(least);
+      if (most !== undefined) expect.soft(found.difference, row.at).toBeLessThanOrEqual(most);
+      if (warning !== undefined) expect.soft(found.warnings, row.at).toContain(warning);
+    }
+  });
+});
