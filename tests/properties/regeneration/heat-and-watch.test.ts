@@ -89,13 +89,13 @@ describe('runaway index', () => {
 });
 
 describe('fuel in the oil', () => {
-  const model = fc.record({ fuelPerEvent: number(1e-4, 0.1), kept: number(0, 1) });
+  const model = fc.record({ fuelPerEvent: number(1e-4, 0.1), evaporated: number(0, 1) });
 
   it('follows the sum over single regenerations and stays below where it settles', () => {
     fc.assert(
       fc.property(model, fc.integer({ min: 1, max: 60 }), (chosen, events) => {
         let fuel = 0;
-        for (let event = 0; event < events; event += 1) fuel = fuel * chosen.kept + chosen.fuelPerEvent;
+        for (let event = 0; event < events; event += 1) fuel = fuel * (1 - chosen.evaporated) + chosen.fuelPerEvent;
         expect(fuelInOil(chosen, events)).toBeCloseTo(fuel, 9);
         const settled = settledFuelInOil(chosen);
         if (settled !== undefined) expect(fuel).toBeLessThanOrEqual(settled * (1 + 1e-9));

@@ -149,7 +149,7 @@ export const oilDilutionCalculation = defineCalculation({
   sources: { dilutionBalance, dilutionPractice },
   compute(input) {
     const oil = input.oilVolume * input.oilDensity;
-    const model = { fuelPerEvent: input.fuelPerEvent * input.shareToOil, kept: 1 - input.evaporated };
+    const model = { fuelPerEvent: input.fuelPerEvent * input.shareToOil, evaporated: input.evaporated };
     const fuelMass = fuelInOil(model, input.distanceSinceChange / input.distanceBetween);
     const settled = settledFuelInOil(model);
     const content = (fuel: number) => fuel / (fuel + oil);
