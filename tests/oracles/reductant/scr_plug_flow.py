@@ -14,7 +14,7 @@ def arr(a, e, ref, t):
 
 
 def k_ads(t):
-    return arr(25000.0, -85000.0, 523.15, t)
+    return arr(60000.0, -60000.0, 523.15, t)
 
 
 def scr(t_c, sv_per_h, nox, alpha, y):
@@ -27,7 +27,7 @@ def scr(t_c, sv_per_h, nox, alpha, y):
 
     def rhs(_, x):
         theta = ka * x[1] / (1 + ka * x[1])
-        kr = arr(25.0, 60000.0, 523.15, t) * (1 + 4 * fast - 0.7 * no2) * theta
+        kr = (arr(25.0, 60000.0, 523.15, t) * (1 - 0.7 * no2) + arr(100.0, 40000.0, 523.15, t) * fast) * theta
         keff = 1 / (1 / kr + 1 / 60.0) if kr > 0 else 0.0
         r = keff * x[0]
         return [-r / sv, -(s * r + kox * x[1]) / sv]

@@ -20,13 +20,14 @@ export function arrhenius({ atReference, energy, reference }: Arrhenius, tempera
  * and belong to no catalyst.
  */
 export interface ScrModel {
-  /** Reaction of NOx on a surface full of ammonia, 1/s at 0 °C and 101.325 kPa. */
+  /** Reaction of NO alone on a surface full of ammonia, 1/s at 0 °C and 101.325 kPa. */
   readonly reaction: Arrhenius;
+  /** What the fast reaction adds where NO and NO2 are in equal parts, 1/s. It needs less heat. */
+  readonly fastReaction: Arrhenius;
+  /** Share of the first rate that is lost where all NOx is NO2. */
+  readonly nitrogenDioxideLoss: number;
   /** Transport to the wall, 1/s. */
   readonly transport: number;
-  /** Gain of the rate when all NOx is NO with NO2 in equal parts, and loss when all is NO2. */
-  readonly fastGain: number;
-  readonly nitrogenDioxideLoss: number;
   /** Adsorption constant of ammonia, per mole fraction. */
   readonly adsorption: Arrhenius;
   /** Burning of ammonia, 1/s. */
@@ -35,10 +36,10 @@ export interface ScrModel {
 
 export const teachingScrModel: ScrModel = {
   reaction: { atReference: 25, energy: 60_000, reference: 523.15 },
-  transport: 60,
-  fastGain: 4,
+  fastReaction: { atReference: 100, energy: 40_000, reference: 523.15 },
   nitrogenDioxideLoss: 0.7,
-  adsorption: { atReference: 25_000, energy: -85_000, reference: 523.15 },
+  transport: 60,
+  adsorption: { atReference: 60_000, energy: -60_000, reference: 523.15 },
   oxidation: { atReference: 1, energy: 150_000, reference: 723.15 },
 };
 
@@ -55,7 +56,7 @@ export function noxRate(
   shares: { readonly fast: number; readonly nitrogenDioxide: number },
   model: ScrModel = teachingScrModel,
 ): number {
-  const gain = 1 + model.fastGain * shares.fast - model.nitrogenDioxideLoss * shares.nitrogenDioxide;
-  const reaction = arrhenius(model.reaction, temperature) * gain * coverage;
+  const slow = arrhenius(model.reaction, temperature) * (1 - model.nitrogenDioxideLoss * shares.nitrogenDioxide);
+  const reaction = (slow + arrhenius(model.fastReaction, temperature) * shares.fast) * coverage;
   return (reaction * model.transport) / (reaction + model.transport);
 }

@@ -2,23 +2,12 @@ import {
   ammoniaBalance,
   ammoniaFromReductant,
   ammoniaPerNox,
-  compareSamples,
-  concentrationFromDensity,
-  concentrationFromIndex,
   dryWetByWaterBalance,
   effectiveAmmoniaRatio,
-  mixedFraction,
   molarMassOfNitrogenDioxide,
   reactionShares,
   reductantMassFlow,
-  refractiveIndexAt20,
-  scrPlugFlow,
-  teachingScrModel,
-  thawHeat,
-  ureaFractionFromDensityAt20,
-  ureaFractionFromIndexAt20,
   ureaSolutionDensityAt20,
-  waterToReach,
 } from '@wallflow/exhaust';
 import { registry } from '@wallflow/exhaust/calculations';
 import fc from 'fast-check';
@@ -142,141 +131,6 @@ describe('dry and wet', () => {
         expect(dryWetByWaterBalance({ ...fuel, fuelToAirRatio, intakeHumidity: intakeHumidity + more })).toBeLessThan(factor);
       }),
       { seed },
-    );
-  });
-});
-
-describe('urea solution', () => {
-  it('gives back the urea content from index and from density', () => {
-    fc.assert(
-      fc.property(number(0.001, 0.5), (urea) => {
-        expect(ureaFractionFromIndexAt20(refractiveIndexAt20(urea))).toBeCloseTo(urea, 9);
-        expect(ureaFractionFromDensityAt20(ureaSolutionDensityAt20(urea))).toBeCloseTo(urea, 12);
-      }),
-      { seed },
-    );
-  });
-
-  it('reads more urea from a higher index, a higher density and a warmer sample', () => {
-    fc.assert(
-      fc.property(number(1.335, 1.41), number(278.15, 308.15), number(1e-4, 5e-3), (index, temperature, more) => {
-        const urea = concentrationFromIndex(index, temperature, 0.0003).ureaFraction;
-        expect(concentrationFromIndex(index + more, temperature, 0.0003).ureaFraction).toBeGreaterThan(urea);
-        expect(concentrationFromIndex(index, temperature + 2, 0.0003).ureaFraction).toBeGreaterThan(urea);
-        const density = 1000 + 2000 * (index - 1.333);
-        expect(concentrationFromDensity(density + 1, temperature, 1).ureaFraction).toBeGreaterThan(
-          concentrationFromDensity(density, temperature, 1).ureaFraction,
-        );
-      }),
-      { seed },
-    );
-  });
-
-  it('mixes to a content between its parts, whatever the order', () => {
-    const part = fc.record({ mass: number(0.01, 100), fraction: number(0, 0.5) });
-    fc.assert(
-      fc.property(fc.array(part, { minLength: 2, maxLength: 6 }), (parts) => {
-        const mixed = mixedFraction(parts);
-        expect(mixed).toBeGreaterThanOrEqual(Math.min(...parts.map((p) => p.fraction)) - 1e-12);
-        expect(mixed).toBeLessThanOrEqual(Math.max(...parts.map((p) => p.fraction)) + 1e-12);
-        expect(mixedFraction([...parts].reverse())).toBeCloseTo(mixed, 12);
-      }),
-      { seed },
-    );
-  });
-
-  it('needs the water that it says to come down to a content', () => {
-    fc.assert(
-      fc.property(number(0.1, 100), number(0.1, 0.5), number(0.1, 0.99), (mass, from, share) => {
-        const water = waterToReach(mass, from, share * from);
-        expect(
-          mixedFraction([
-            { mass, fraction: from },
-            { mass: water, fraction: 0 },
-          ]),
-        ).toBeCloseTo(share * from, 10);
-      }),
-      { seed },
-    );
-  });
-
-  it('finds no difference between a sample and itself', () => {
-    fc.assert(
-      fc.property(number(0, 0.5), number(0, 0.002), (ureaFraction, uncertainty) => {
-        const sample = { ureaFraction, uncertainty };
-        expect(compareSamples([sample, sample], 0.005).verdict).toBe('same');
-      }),
-      { seed },
-    );
-  });
-
-  it('adds up heat over any temperature in between', () => {
-    fc.assert(
-      fc.property(number(230, 260), number(0, 1), number(265, 300), (startTemperature, share, endTemperature) => {
-        const middle = startTemperature + share * (endTemperature - startTemperature);
-        fc.pre(Math.abs(middle - 261.65) > 1e-6);
-        const total = (from: number, to: number) => {
-          const { solid, melting, liquid } = thawHeat({ mass: 1, startTemperature: from, endTemperature: to });
-          return solid + melting + liquid;
-        };
-        expect(total(startTemperature, middle) + total(middle, endTemperature)).toBeCloseTo(total(startTemperature, endTemperature), 4);
-      }),
-      { seed },
-    );
-  });
-});
-
-describe('SCR teaching model', () => {
-  const input = fc.record({
-    temperature: number(420, 820),
-    spaceVelocity: number(3, 50),
-    noxMoleFraction: number(2e-5, 2e-3),
-    dosedRatio: number(0, 2),
-    nitrogenDioxideShare: number(0, 1),
-  });
-
-  it('closes the ammonia balance and keeps the conversion between 0 and what the ammonia allows', () => {
-    fc.assert(
-      fc.property(input, (point) => {
-        const found = scrPlugFlow(point, 3);
-        if (found === undefined) throw new Error('integration failed');
-        const { noxMoleFraction: nox, dosedRatio, nitrogenDioxideShare } = point;
-        const used = ammoniaPerNox(nitrogenDioxideShare) * (nox - found.nox);
-        expect((used + found.burnt + found.ammonia) / nox).toBeCloseTo(dosedRatio, 6);
-        const conversion = 1 - found.nox / nox;
-        expect(conversion).toBeGreaterThanOrEqual(-1e-9);
-        expect(conversion).toBeLessThanOrEqual(Math.min(1, dosedRatio / ammoniaPerNox(nitrogenDioxideShare)) + 1e-6);
-      }),
-      { seed, numRuns: 60 },
-    );
-  });
-
-  it('converts more with more catalyst and never less with more ammonia', () => {
-    fc.assert(
-      fc.property(input, number(1.05, 3), (point, factor) => {
-        const conversion = (changed: Partial<typeof point>) =>
-          1 - (scrPlugFlow({ ...point, ...changed }, 2)?.nox ?? Number.NaN) / point.noxMoleFraction;
-        const base = conversion({});
-        expect(conversion({ spaceVelocity: point.spaceVelocity / factor })).toBeGreaterThanOrEqual(base - 1e-6);
-        expect(conversion({ dosedRatio: point.dosedRatio * factor })).toBeGreaterThanOrEqual(base - 1e-6);
-      }),
-      { seed, numRuns: 40 },
-    );
-  });
-
-  it('is a first-order plug flow where the surface is full of ammonia', () => {
-    const full = {
-      ...teachingScrModel,
-      adsorption: { ...teachingScrModel.adsorption, atReference: 1e12 },
-      oxidation: { ...teachingScrModel.oxidation, atReference: 0 },
-    };
-    fc.assert(
-      fc.property(number(5, 60), (spaceVelocity) => {
-        const point = { temperature: 523.15, spaceVelocity, noxMoleFraction: 4e-4, dosedRatio: 2, nitrogenDioxideShare: 0 };
-        const rate = 1 / (1 / 25 + 1 / 60);
-        expect(1 - (scrPlugFlow(point, 2, full)?.nox ?? Number.NaN) / 4e-4).toBeCloseTo(1 - Math.exp(-rate / spaceVelocity), 6);
-      }),
-      { seed, numRuns: 30 },
     );
   });
 });
