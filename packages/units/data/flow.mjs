@@ -30,6 +30,7 @@ const anyState = (rate) => states.map(([suffix]) => `${rate}_${suffix}`);
 export const kinds = {
   volumeFlow: {
     label: 'actual volume flow',
+    note: 'Volume at the pressure and temperature that the gas has.',
     dimension: 'L3 T-1',
     prefer: ['m3/h', 'L/s', 'L/min', 'm3/s', 'ft3/min'],
     ambiguous: { 'gpm gal/min': ['gal_US/min', 'gal_imp/min'] },
@@ -51,6 +52,7 @@ export const kinds = {
   },
   standardVolumeFlow: {
     label: 'standard volume flow',
+    note: 'A flow of molecules told as volume at 101.325 kPa and the temperature that the unit names; conversion between the states is the ideal-gas ratio.',
     dimension: 'L3 T-1',
     prefer: ['m3/h_0C', 'm3/h_15C', 'm3/h_20C', 'm3/h_25C', 'L/min_0C', 'L/min_20C', 'ft3/min_60F', 'ft3/min_20C'],
     ambiguous: {
@@ -97,6 +99,7 @@ export const kinds = {
   },
   spaceVelocity: {
     label: 'space velocity',
+    note: 'Volume flow at a stated reference state over the volume of the part.',
     dimension: 'T-1',
     prefer: ['1/h', '1/s'],
     units: [
@@ -119,6 +122,7 @@ export const kinds = {
   },
   flowResistance: {
     label: 'flow resistance',
+    note: 'Pressure drop over viscosity and volume flow.',
     dimension: 'L-3',
     prefer: ['1/m3'],
     units: [

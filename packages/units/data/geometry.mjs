@@ -78,6 +78,7 @@ export const kinds = {
   },
   permeability: {
     label: 'permeability',
+    note: 'Of a porous wall or layer, by the law of Darcy.',
     dimension: 'L2',
     prefer: ['m2', 'um2', 'mD'],
     units: [
@@ -90,12 +91,14 @@ export const kinds = {
   },
   inertialCoefficient: {
     label: 'inertial (Forchheimer) coefficient',
+    note: 'The coefficient β in dp/dx = µu/k + βρu².',
     dimension: 'L-1',
     prefer: ['1/m'],
     units: [['1/m', '1/m', 'per metre', '1', 'm-1', 'SI']],
   },
   absorptionCoefficient: {
     label: 'absorption coefficient',
+    note: 'Light absorption of smoke by length of path.',
     dimension: 'L-1',
     prefer: ['1/m'],
     units: [

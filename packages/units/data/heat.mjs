@@ -1,6 +1,7 @@
 export const kinds = {
   temperature: {
     label: 'temperature',
+    note: 'A point on a scale; differences are `temperatureDifference`.',
     dimension: 'K',
     floor: true,
     prefer: ['degC', 'K', 'degF'],
@@ -13,6 +14,7 @@ export const kinds = {
   },
   temperatureDifference: {
     label: 'temperature difference',
+    note: 'Scaled but never shifted: 5 °C is 5 K.',
     dimension: 'K',
     prefer: ['K', 'degC', 'degF'],
     units: [

@@ -105,6 +105,7 @@ export const kinds = {
   },
   rotationalSpeed: {
     label: 'rotational speed',
+    note: 'Counts revolutions, not radians.',
     dimension: 'T-1',
     prefer: ['rpm', 'r/s'],
     units: [

@@ -40,6 +40,7 @@ const psi = '4.4482216152605/0.00064516';
 export const kinds = {
   absolutePressure: {
     label: 'absolute pressure',
+    note: 'Counted from vacuum; never negative.',
     dimension,
     floor: true,
     prefer: ['kPa', 'mbar', 'hPa', 'bar', 'Pa', 'psi', 'inHg_conventional', 'mmHg_conventional', 'atm'],
@@ -54,6 +55,7 @@ export const kinds = {
   },
   gaugePressure: {
     label: 'gauge pressure',
+    note: 'Counted from the ambient pressure; `toAbsolute` needs that pressure.',
     dimension,
     prefer,
     ambiguous,
@@ -67,6 +69,7 @@ export const kinds = {
   },
   differentialPressure: {
     label: 'differential pressure',
+    note: 'Between two places, such as before and after a filter.',
     dimension,
     prefer,
     ambiguous,

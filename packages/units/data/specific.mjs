@@ -32,6 +32,7 @@ export const kinds = {
   },
   volumePerDistance: {
     label: 'volume per distance',
+    note: 'Fuel or reductant use; miles per gallon count the other way round.',
     dimension: 'L2',
     prefer: ['L/100km', 'L/1000km', 'mpg_US', 'mpg_imp', 'L/km'],
     ambiguous: { 'mpg mi/gal miles/gallon milespergallon': ['mpg_US', 'mpg_imp'], 'gal/100mi': ['gal_US/100mi', 'gal_imp/100mi'] },

@@ -66,6 +66,7 @@ export const kinds = {
   },
   moleFraction: {
     label: 'mole fraction',
+    note: 'Of a gas; for ideal gases the same as parts by volume.',
     dimension: '',
     prefer: ['ppm', '%', '1', 'ppb'],
     units: [
@@ -78,6 +79,7 @@ export const kinds = {
   },
   massFraction: {
     label: 'mass fraction',
+    note: 'Parts by mass of the whole.',
     dimension: '',
     prefer: ['%', '1', 'g/kg', 'mg/kg'],
     units: [
@@ -89,6 +91,7 @@ export const kinds = {
   },
   volumeFraction: {
     label: 'volume fraction',
+    note: 'Parts by volume of the whole, volumes measured before mixing.',
     dimension: '',
     prefer: ['%', '1', 'mL/L'],
     units: [
@@ -99,12 +102,14 @@ export const kinds = {
   },
   fraction: {
     label: 'fraction',
+    note: 'A share of a stated whole: efficiency, opacity, humidity of saturation.',
     dimension: '',
     prefer: ['%', '1'],
     units: percentUnits(''),
   },
   ratio: {
     label: 'ratio',
+    note: 'A quotient that nobody writes in percent, such as lambda.',
     dimension: '',
     prefer: ['1'],
     units: [['1', '', 'one', '1', '', 'RATIO']],
@@ -117,12 +122,14 @@ export const kinds = {
   },
   dilutionRatio: {
     label: 'dilution ratio',
+    note: 'Parts of diluent to one part of concentrate; written `1:4`.',
     dimension: '',
     prefer: ['1'],
     units: [['1', '', 'parts of diluent per part of concentrate', '1', '', 'RATIO']],
   },
   massRatio: {
     label: 'mass ratio',
+    note: 'Mass of one to mass of another, such as water to dry air.',
     dimension: '',
     prefer: ['g/kg', '1', '%'],
     units: [
@@ -134,12 +141,14 @@ export const kinds = {
   },
   massConcentration: {
     label: 'mass concentration',
+    note: 'Mass in a volume, such as soot in a filter or dust in air.',
     dimension: 'M L-3',
     prefer: ['g/L', 'g/m3', 'mg/m3', 'kg/m3', 'g/ft3', 'g/in3'],
     units: concentrationUnits,
   },
   surfaceLoad: {
     label: 'load per area',
+    note: 'Mass on an area, such as soot on a wall.',
     dimension: 'M L-2',
     prefer: ['g/m2', 'kg/m2', 'mg/cm2', 'g/ft2'],
     units: [

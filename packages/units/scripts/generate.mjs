@@ -36,7 +36,7 @@ function kindText([name, kind]) {
   const order = [...kind.prefer, ...ids.filter((id) => !kind.prefer.includes(id))];
   const ambiguous = Object.entries(kind.ambiguous ?? {}).map(([keys, list]) => `    [${quote(keys)}, ${quote(list.join(' '))}],\n`);
   return (
-    `/** Kind of quantity: ${kind.label}. Coherent SI unit \`${ids[0]}\`. */\n` +
+    `/** Kind of quantity: ${kind.label}.${kind.note === undefined ? '' : ` ${kind.note}`} Coherent SI unit \`${ids[0]}\`. */\n` +
     `export const ${name}: Kind<'${name}'> = /* @__PURE__ */ makeKind({\n` +
     `  kind: '${name}',\n${kind.label === labelFromName(name) ? '' : `  label: ${quote(kind.label)},\n`}  dimension: [${dimension(kind.dimension).join(', ')}],\n` +
     `  base: ${quote(ids[0])},\n${kind.floor === true ? '  floor: true,\n' : ''}` +

@@ -22,13 +22,8 @@ export interface ExactOptions {
   readonly digits?: number;
 }
 
-interface Failed {
-  readonly ok: false;
-  readonly issue: UnitIssue;
-}
-
 /** What an exact conversion gives: the number as text, or a coded issue. */
-export type ExactResult = ({ readonly ok: true } & ExactNumber) | Failed;
+export type ExactResult = ({ readonly ok: true } & ExactNumber) | { readonly ok: false; readonly issue: UnitIssue };
 
 /** What exact reading gives: the number as it was typed and in SI, or a coded issue. */
 export type ExactParseResult<K extends KindName> =
@@ -42,7 +37,7 @@ export type ExactParseResult<K extends KindName> =
       /** SI, as a difference. */
       readonly uncertainty?: ExactNumber;
     }
-  | Failed;
+  | { readonly ok: false; readonly issue: UnitIssue };
 
 function dataOf(kind: KindName): KindData {
   if (!Object.hasOwn(kinds, kind)) throw new RangeError(`no kind of quantity is called ${kind}`);

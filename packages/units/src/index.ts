@@ -5,6 +5,7 @@
  */
 export type { FormatOptions } from './format.js';
 export * from './generated/kinds.js';
+export type { UnitIds } from './generated/unit-ids.js';
 export { getKind } from './get-kind.js';
 export { differenceInUnit, type UnitInfo, unitInfo, unitSymbol } from './info.js';
 export { type NumberProblem, UnitError, type UnitIssue } from './issue.js';

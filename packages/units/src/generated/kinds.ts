@@ -83,7 +83,7 @@ export const cellDensity: Kind<'cellDensity'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: permeability. Coherent SI unit `m2`. */
+/** Kind of quantity: permeability. Of a porous wall or layer, by the law of Darcy. Coherent SI unit `m2`. */
 export const permeability: Kind<'permeability'> = /* @__PURE__ */ makeKind({
   kind: 'permeability',
   dimension: [2, 0, 0, 0, 0, 0],
@@ -97,7 +97,7 @@ export const permeability: Kind<'permeability'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: inertial (Forchheimer) coefficient. Coherent SI unit `1/m`. */
+/** Kind of quantity: inertial (Forchheimer) coefficient. The coefficient β in dp/dx = µu/k + βρu². Coherent SI unit `1/m`. */
 export const inertialCoefficient: Kind<'inertialCoefficient'> = /* @__PURE__ */ makeKind({
   kind: 'inertialCoefficient',
   label: 'inertial (Forchheimer) coefficient',
@@ -108,7 +108,7 @@ export const inertialCoefficient: Kind<'inertialCoefficient'> = /* @__PURE__ */ 
   ],
 });
 
-/** Kind of quantity: absorption coefficient. Coherent SI unit `1/m`. */
+/** Kind of quantity: absorption coefficient. Light absorption of smoke by length of path. Coherent SI unit `1/m`. */
 export const absorptionCoefficient: Kind<'absorptionCoefficient'> = /* @__PURE__ */ makeKind({
   kind: 'absorptionCoefficient',
   dimension: [-1, 0, 0, 0, 0, 0],
@@ -243,7 +243,7 @@ export const acceleration: Kind<'acceleration'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: rotational speed. Coherent SI unit `r/s`. */
+/** Kind of quantity: rotational speed. Counts revolutions, not radians. Coherent SI unit `r/s`. */
 export const rotationalSpeed: Kind<'rotationalSpeed'> = /* @__PURE__ */ makeKind({
   kind: 'rotationalSpeed',
   dimension: [0, 0, -1, 0, 0, 0],
@@ -294,7 +294,7 @@ export const torque: Kind<'torque'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: absolute pressure. Coherent SI unit `Pa`. */
+/** Kind of quantity: absolute pressure. Counted from vacuum; never negative. Coherent SI unit `Pa`. */
 export const absolutePressure: Kind<'absolutePressure'> = /* @__PURE__ */ makeKind({
   kind: 'absolutePressure',
   dimension: [-1, 1, -2, 0, 0, 0],
@@ -332,7 +332,7 @@ export const absolutePressure: Kind<'absolutePressure'> = /* @__PURE__ */ makeKi
   ],
 });
 
-/** Kind of quantity: gauge pressure. Coherent SI unit `Pa`. */
+/** Kind of quantity: gauge pressure. Counted from the ambient pressure; `toAbsolute` needs that pressure. Coherent SI unit `Pa`. */
 export const gaugePressure: Kind<'gaugePressure'> = /* @__PURE__ */ makeKind({
   kind: 'gaugePressure',
   dimension: [-1, 1, -2, 0, 0, 0],
@@ -369,7 +369,7 @@ export const gaugePressure: Kind<'gaugePressure'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: differential pressure. Coherent SI unit `Pa`. */
+/** Kind of quantity: differential pressure. Between two places, such as before and after a filter. Coherent SI unit `Pa`. */
 export const differentialPressure: Kind<'differentialPressure'> = /* @__PURE__ */ makeKind({
   kind: 'differentialPressure',
   dimension: [-1, 1, -2, 0, 0, 0],
@@ -519,7 +519,7 @@ export const molarEnergy: Kind<'molarEnergy'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: temperature. Coherent SI unit `K`. */
+/** Kind of quantity: temperature. A point on a scale; differences are `temperatureDifference`. Coherent SI unit `K`. */
 export const temperature: Kind<'temperature'> = /* @__PURE__ */ makeKind({
   kind: 'temperature',
   dimension: [0, 0, 0, 1, 0, 0],
@@ -533,7 +533,7 @@ export const temperature: Kind<'temperature'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: temperature difference. Coherent SI unit `K`. */
+/** Kind of quantity: temperature difference. Scaled but never shifted: 5 °C is 5 K. Coherent SI unit `K`. */
 export const temperatureDifference: Kind<'temperatureDifference'> = /* @__PURE__ */ makeKind({
   kind: 'temperatureDifference',
   dimension: [0, 0, 0, 1, 0, 0],
@@ -690,7 +690,7 @@ export const electricResistance: Kind<'electricResistance'> = /* @__PURE__ */ ma
   ],
 });
 
-/** Kind of quantity: actual volume flow. Coherent SI unit `m3/s`. */
+/** Kind of quantity: actual volume flow. Volume at the pressure and temperature that the gas has. Coherent SI unit `m3/s`. */
 export const volumeFlow: Kind<'volumeFlow'> = /* @__PURE__ */ makeKind({
   kind: 'volumeFlow',
   label: 'actual volume flow',
@@ -716,7 +716,7 @@ export const volumeFlow: Kind<'volumeFlow'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: standard volume flow. Coherent SI unit `m3/s_0C`. */
+/** Kind of quantity: standard volume flow. A flow of molecules told as volume at 101.325 kPa and the temperature that the unit names; conversion between the states is the ideal-gas ratio. Coherent SI unit `m3/s_0C`. */
 export const standardVolumeFlow: Kind<'standardVolumeFlow'> = /* @__PURE__ */ makeKind({
   kind: 'standardVolumeFlow',
   dimension: [3, 0, -1, 0, 0, 0],
@@ -799,7 +799,7 @@ export const molarFlow: Kind<'molarFlow'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: space velocity. Coherent SI unit `1/s`. */
+/** Kind of quantity: space velocity. Volume flow at a stated reference state over the volume of the part. Coherent SI unit `1/s`. */
 export const spaceVelocity: Kind<'spaceVelocity'> = /* @__PURE__ */ makeKind({
   kind: 'spaceVelocity',
   dimension: [0, 0, -1, 0, 0, 0],
@@ -826,7 +826,7 @@ export const reactionRate: Kind<'reactionRate'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: flow resistance. Coherent SI unit `1/m3`. */
+/** Kind of quantity: flow resistance. Pressure drop over viscosity and volume flow. Coherent SI unit `1/m3`. */
 export const flowResistance: Kind<'flowResistance'> = /* @__PURE__ */ makeKind({
   kind: 'flowResistance',
   dimension: [-3, 0, 0, 0, 0, 0],
@@ -909,7 +909,7 @@ export const molality: Kind<'molality'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: mole fraction. Coherent SI unit `1`. */
+/** Kind of quantity: mole fraction. Of a gas; for ideal gases the same as parts by volume. Coherent SI unit `1`. */
 export const moleFraction: Kind<'moleFraction'> = /* @__PURE__ */ makeKind({
   kind: 'moleFraction',
   dimension: [0, 0, 0, 0, 0, 0],
@@ -926,7 +926,7 @@ export const moleFraction: Kind<'moleFraction'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: mass fraction. Coherent SI unit `1`. */
+/** Kind of quantity: mass fraction. Parts by mass of the whole. Coherent SI unit `1`. */
 export const massFraction: Kind<'massFraction'> = /* @__PURE__ */ makeKind({
   kind: 'massFraction',
   dimension: [0, 0, 0, 0, 0, 0],
@@ -942,7 +942,7 @@ export const massFraction: Kind<'massFraction'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: volume fraction. Coherent SI unit `1`. */
+/** Kind of quantity: volume fraction. Parts by volume of the whole, volumes measured before mixing. Coherent SI unit `1`. */
 export const volumeFraction: Kind<'volumeFraction'> = /* @__PURE__ */ makeKind({
   kind: 'volumeFraction',
   dimension: [0, 0, 0, 0, 0, 0],
@@ -957,7 +957,7 @@ export const volumeFraction: Kind<'volumeFraction'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: fraction. Coherent SI unit `1`. */
+/** Kind of quantity: fraction. A share of a stated whole: efficiency, opacity, humidity of saturation. Coherent SI unit `1`. */
 export const fraction: Kind<'fraction'> = /* @__PURE__ */ makeKind({
   kind: 'fraction',
   dimension: [0, 0, 0, 0, 0, 0],
@@ -970,7 +970,7 @@ export const fraction: Kind<'fraction'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: ratio. Coherent SI unit `1`. */
+/** Kind of quantity: ratio. A quotient that nobody writes in percent, such as lambda. Coherent SI unit `1`. */
 export const ratio: Kind<'ratio'> = /* @__PURE__ */ makeKind({
   kind: 'ratio',
   dimension: [0, 0, 0, 0, 0, 0],
@@ -990,7 +990,7 @@ export const refractiveIndex: Kind<'refractiveIndex'> = /* @__PURE__ */ makeKind
   ],
 });
 
-/** Kind of quantity: dilution ratio. Coherent SI unit `1`. */
+/** Kind of quantity: dilution ratio. Parts of diluent to one part of concentrate; written `1:4`. Coherent SI unit `1`. */
 export const dilutionRatio: Kind<'dilutionRatio'> = /* @__PURE__ */ makeKind({
   kind: 'dilutionRatio',
   dimension: [0, 0, 0, 0, 0, 0],
@@ -1000,7 +1000,7 @@ export const dilutionRatio: Kind<'dilutionRatio'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: mass ratio. Coherent SI unit `1`. */
+/** Kind of quantity: mass ratio. Mass of one to mass of another, such as water to dry air. Coherent SI unit `1`. */
 export const massRatio: Kind<'massRatio'> = /* @__PURE__ */ makeKind({
   kind: 'massRatio',
   dimension: [0, 0, 0, 0, 0, 0],
@@ -1013,7 +1013,7 @@ export const massRatio: Kind<'massRatio'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: mass concentration. Coherent SI unit `kg/m3`. */
+/** Kind of quantity: mass concentration. Mass in a volume, such as soot in a filter or dust in air. Coherent SI unit `kg/m3`. */
 export const massConcentration: Kind<'massConcentration'> = /* @__PURE__ */ makeKind({
   kind: 'massConcentration',
   dimension: [-3, 1, 0, 0, 0, 0],
@@ -1030,7 +1030,7 @@ export const massConcentration: Kind<'massConcentration'> = /* @__PURE__ */ make
   ],
 });
 
-/** Kind of quantity: load per area. Coherent SI unit `kg/m2`. */
+/** Kind of quantity: load per area. Mass on an area, such as soot on a wall. Coherent SI unit `kg/m2`. */
 export const surfaceLoad: Kind<'surfaceLoad'> = /* @__PURE__ */ makeKind({
   kind: 'surfaceLoad',
   label: 'load per area',
@@ -1076,7 +1076,7 @@ export const massPerEnergy: Kind<'massPerEnergy'> = /* @__PURE__ */ makeKind({
   ],
 });
 
-/** Kind of quantity: volume per distance. Coherent SI unit `m3/m`. */
+/** Kind of quantity: volume per distance. Fuel or reductant use; miles per gallon count the other way round. Coherent SI unit `m3/m`. */
 export const volumePerDistance: Kind<'volumePerDistance'> = /* @__PURE__ */ makeKind({
   kind: 'volumePerDistance',
   dimension: [2, 0, 0, 0, 0, 0],
