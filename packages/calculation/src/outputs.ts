@@ -9,6 +9,8 @@ export interface QuantityOutput<K extends KindName = KindName> {
   readonly description?: string;
   /** Significant digits that make sense at most. */
   readonly digits: number;
+  /** Digits shown however coarse the inputs are: more than 3 where only the last ones tell, as in a refractive index. */
+  readonly leastDigits: number;
   /** Units to show it in, most usual first. */
   readonly units: readonly string[];
   readonly optional: boolean;
@@ -63,14 +65,20 @@ interface Described {
 type Optional<F> = Omit<F, 'optional'> & { readonly optional: true };
 type Required<F> = Omit<F, 'optional'> & { readonly optional: false };
 
-/** An output that is a quantity; `digits` defaults to 4. */
+/** An output that is a quantity; `digits` defaults to 4 and `leastDigits` to 3. */
 export function quantityOutput<K extends KindName>(
   kind: Kind<K>,
-  options: Described & { readonly symbol: string; readonly digits?: number; readonly units?: readonly Parameters<Kind<K>['in']>[1][] },
+  options: Described & {
+    readonly symbol: string;
+    readonly digits?: number;
+    readonly leastDigits?: number;
+    readonly units?: readonly Parameters<Kind<K>['in']>[1][];
+  },
 ): Required<QuantityOutput<K>> {
   const digits = options.digits ?? 4;
   if (digits < 1 || digits > 12) throw new Error(`${options.label}: digits between 1 and 12`);
-  return { type: 'quantity', kind, ...options, digits, units: options.units ?? kind.units, optional: false };
+  const leastDigits = Math.min(digits, options.leastDigits ?? 3);
+  return { type: 'quantity', kind, ...options, digits, leastDigits, units: options.units ?? kind.units, optional: false };
 }
 
 export function choiceOutput<const O extends string>(

@@ -29,9 +29,9 @@ export interface PresentOptions {
   readonly units?: Readonly<Record<string, string>>;
 }
 
-/** Significant digits to show: what the inputs support, at least three, at most what makes sense for the output. */
+/** Significant digits to show: what the inputs support, between the least and the most that make sense for the output. */
 export function digitsToShow(field: QuantityOutput<KindName>, inputDigits: number): number {
-  return Math.min(field.digits, Math.max(3, inputDigits));
+  return Math.min(field.digits, Math.max(field.leastDigits, inputDigits));
 }
 
 function inUnit(field: QuantityOutput<KindName>, value: number, unit: string): number {

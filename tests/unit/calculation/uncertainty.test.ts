@@ -1,4 +1,4 @@
-import { present } from '@wallflow/calculation';
+import { present, presentValue } from '@wallflow/calculation';
 import { describe, expect, it } from 'vitest';
 import { good, heater } from './sample.js';
 
@@ -51,4 +51,10 @@ describe('digits', () => {
     expect(text('12 V')).toBe('0.900 kJ');
     expect(text('12.340 V')).toBe('0.92550 kJ');
   });
+});
+
+it('keeps the digits of a quantity that only tells in its last ones', () => {
+  const index = { ...heater.spec.outputs.energy, leastDigits: 5 };
+  const shown = presentValue(index, 1382.61, 2);
+  expect(shown.type === 'quantity' ? shown.text : '').toBe('1.3826 kJ');
 });

@@ -231,7 +231,7 @@ export const dosingTestCalculation = defineCalculation({
   example: { nominalVolume: '60 mL' },
   intermediates: {
     runsCounted: countOutput({ symbol: 'n', label: 'Runs that count' }),
-    fluidDensity: quantityOutput(density, { symbol: '\\rho', label: 'Density of the fluid', digits: 4, units: ['kg/m3'] }),
+    fluidDensity: quantityOutput(density, { symbol: '\\rho', label: 'Density of the fluid', digits: 4, leastDigits: 4, units: ['kg/m3'] }),
     expectedMassFlow: quantityOutput(massFlow, {
       symbol: 'q_0',
       label: 'Expected flow at the test pressure and duty',

@@ -102,9 +102,11 @@ export const reductantConcentrationCalculation = defineCalculation({
   }),
   example: { refractiveIndex: '1.3829', temperature: '20 °C' },
   intermediates: {
-    indexAt20: optional(quantityOutput(refractiveIndex, { symbol: 'n_{20}', label: 'Refractive index at 20 °C', digits: 5 })),
+    indexAt20: optional(
+      quantityOutput(refractiveIndex, { symbol: 'n_{20}', label: 'Refractive index at 20 °C', digits: 5, leastDigits: 5 }),
+    ),
     densityAt20: optional(
-      quantityOutput(density, { symbol: '\\rho_{20}', label: 'Density at 20 °C', digits: 5, units: ['kg/m3', 'kg/L'] }),
+      quantityOutput(density, { symbol: '\\rho_{20}', label: 'Density at 20 °C', digits: 5, leastDigits: 4, units: ['kg/m3', 'kg/L'] }),
     ),
     ureaFromIndex: optional(quantityOutput(massFraction, { symbol: 'w_n', label: 'Urea by the index', digits: 3, units: ['%'] })),
     ureaFromDensity: optional(quantityOutput(massFraction, { symbol: 'w_\\rho', label: 'Urea by the density', digits: 3, units: ['%'] })),
