@@ -1,5 +1,5 @@
 /**
- * Molar masses in kg/mol from the atomic masses of 40 CFR 1065.1005, Table 6
+ * Molar masses in kg/mol from the atomic masses of 40 CFR 1065.1005, Table 7
  * (C 12.0107, H 1.00794, N 14.0067, O 15.9994 g/mol).
  */
 export const molarMassOfNitricOxide = 0.0300061;

@@ -155,7 +155,7 @@ export const noxMassFlowCalculation = defineCalculation({
       gives: 'massRatio',
       tex: '[[massRatio]] = \\frac{[[molarMassOfNitrogenDioxide]]}{[[exhaustMolarMass]]}\\quad\\text{or, by edition, } 1000\\,u',
       source: 'cfr1065',
-      locator: '1065.1005, Table 6',
+      locator: '1065.1005, Table 7',
     },
     {
       gives: 'noxMolarFlow',

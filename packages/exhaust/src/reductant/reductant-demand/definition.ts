@@ -183,13 +183,13 @@ export const reductantDemandCalculation = defineCalculation({
       gives: 'noxMolarMass',
       text: 'Molar mass of the gas that the NOx is counted as: [[countedAs]].',
       source: 'cfr1065',
-      locator: '1065.1005, Table 6',
+      locator: '1065.1005, Table 7',
     },
     {
       gives: 'noxMolarFlow',
       tex: '[[noxMolarFlow]] = \\frac{[[noxMassFlow]]}{[[noxMolarMass]]}',
       source: 'cfr1065',
-      locator: '1065.1005, Table 6',
+      locator: '1065.1005, Table 7',
     },
     {
       gives: 'ammoniaPerNox',
