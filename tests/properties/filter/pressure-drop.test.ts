@@ -216,6 +216,10 @@ const deepBedModel: Model = ({ geometry, flow, material, load }) =>
   totalDrop(deepBedDrop(filterChannels(geometry)!, load, flow, { ...material, ...deepBed })!.parts);
 
 describe('deep bed', () => {
+  it('never falls with more flow', () =>
+    neverLower(deepBedModel, (given) => ({ ...given, flow: { ...given.flow, volumeFlow: 1.05 * given.flow.volumeFlow } })));
+  it('never falls with more viscosity', () =>
+    neverLower(deepBedModel, (given) => ({ ...given, flow: { ...given.flow, viscosity: 1.05 * given.flow.viscosity } })));
   it('never falls with more soot', () =>
     neverLower(deepBedModel, (given) => ({ ...given, load: { ...given.load, sootMass: 1.02 * given.load.sootMass } })));
 

@@ -8,6 +8,11 @@ export function compressibleDrop(incompressibleDrop: number, outletPressure: num
   return outletPressure * (Math.sqrt(1 + (2 * incompressibleDrop) / outletPressure) - 1);
 }
 
+/** The incompressible drop, with the density at the outlet, behind a drop of an expanding gas, both in Pa. */
+export function incompressibleDrop(compressible: number, outletPressure: number): number {
+  return compressible * (1 + compressible / (2 * outletPressure));
+}
+
 /** The order in which the gas meets the parts, from the outlet upwards. */
 const upwards = [
   'expansionDrop',

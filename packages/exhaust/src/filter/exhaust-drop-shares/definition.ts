@@ -123,4 +123,15 @@ export const exhaustDropSharesCalculation = defineCalculation({
       largestShare: shares[largest] ?? 0,
     };
   },
+  advise({ largestPart, furthestAboveNormal }) {
+    if (furthestAboveNormal === undefined)
+      return [{ tone: 'do', text: 'Get the normal drop of the parts at this flow: the largest part need not be the faulty one.' }];
+    if (furthestAboveNormal === largestPart)
+      return [
+        { tone: 'do', text: `Look at: ${furthestAboveNormal}. It makes most of the back pressure and is furthest above its normal drop.` },
+      ];
+    return [
+      { tone: 'do', text: `Look at: ${furthestAboveNormal}. It is furthest above its normal drop, although another part drops more.` },
+    ];
+  },
 });

@@ -53,4 +53,15 @@ export const hoseSwapTestCalculation = defineCalculation({
     if (verdict === 'one-sided' || verdict === 'no-signal') return { pressureDrop: undefined, zeroError: undefined, verdict };
     return { ...separateZero(normalReading, swappedReading), verdict };
   },
+  advise({ verdict }) {
+    const swapBack = { tone: 'do' as const, text: 'Put the hoses back as the vehicle maker connects them.' };
+    if (verdict === 'no-signal')
+      return [
+        swapBack,
+        { tone: 'do', text: 'Blow nothing into the sensor: take the hoses off it, clear them, and look for the filter in its housing.' },
+      ];
+    if (verdict === 'one-sided')
+      return [swapBack, { tone: 'do', text: 'Read the zero with the engine off, or compare with a second gauge in parallel.' }];
+    return [swapBack];
+  },
 });

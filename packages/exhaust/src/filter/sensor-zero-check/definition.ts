@@ -60,4 +60,15 @@ export const sensorZeroCheckCalculation = defineCalculation({
       warn('negative_drop', 'The corrected drop is negative: hoses swapped, or the zero was read with flow.');
     return { correctedDrop, zeroShare, verdict: zeroVerdict(zeroReading, input.allowedZero) };
   },
+  advise({ verdict }) {
+    if (verdict === 'accepted') return [];
+    if (verdict === 'take-off')
+      return [{ tone: 'do', text: 'Take the zero off every reading of this session, and read it again at the end.' }];
+    return [
+      {
+        tone: 'do-not',
+        text: 'Do not judge the filter by this sensor before the cause is found: water in a hose, wiring, supply, or the sensor.',
+      },
+    ];
+  },
 });

@@ -4,6 +4,7 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
+import { compressibleDrop, incompressibleDrop } from '../compressible-pressure-drop/kernel.js';
 import { channelFriction, coveringThickness, filterConstants, slipReferencePressure } from '../constants.js';
 import { deepBedMaterial, warnOfDeepBed } from '../deep-bed-pressure-drop/deep-bed-input.js';
 import { deepBedDrop } from '../deep-bed-pressure-drop/kernel.js';
@@ -36,9 +37,20 @@ import { sootMassFromClosedForm, sootMassFromDeepBed, sootMassFromOneDimensional
 
 const methods = {
   'closed-form': 'closed form for even wall flow, solved for the soot mass',
+  compressible: 'closed form with the expansion of the gas, solved for the soot mass',
   'one-dimensional': 'one-dimensional two-channel model, solved for the soot mass',
   'deep-bed': 'unit-collector wall under an even cake, solved for the soot mass',
 };
+
+const solvers = {
+  'closed-form': sootMassFromClosedForm,
+  compressible: sootMassFromClosedForm,
+  'one-dimensional': sootMassFromOneDimensional,
+  'deep-bed': sootMassFromDeepBed,
+};
+
+/** Load at which filters are usually regenerated, kg per m² of filtration area: Konstandopoulos 2008, p. 45, "of the order of 10 g/m²". */
+const usualRegenerationLoad = 10e-3;
 
 export const sootMassFromPressureDropCalculation = defineCalculation({
   id: 'soot-mass-from-pressure-drop',
@@ -61,6 +73,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       label: 'Model',
       options: {
         'closed-form': 'closed form, all soot in an even cake',
+        compressible: 'closed form with the expansion of the gas, all soot in an even cake',
         'one-dimensional': 'one-dimensional with inertia, all soot in an even cake',
         'deep-bed': 'soot in the wall and in a cake on it',
       },
@@ -162,13 +175,14 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     const load = { ...input, sootMass: 0 };
     const { channelFriction: friction } = context.constants;
     const deep = deepBedMaterial(material, context.constants);
-    const solve = { 'closed-form': sootMassFromClosedForm, 'one-dimensional': sootMassFromOneDimensional, 'deep-bed': sootMassFromDeepBed }[
-      input.model
-    ];
-    const found = solve(input.pressureDrop, channels, flow, deep, load, friction);
+    const expanding = input.model === 'compressible';
+    const target = expanding ? incompressibleDrop(input.pressureDrop, input.gasPressure) : input.pressureDrop;
+    const found = solvers[input.model](target, channels, flow, deep, load, friction);
     context.method(methods[input.model]);
     if (found.status === 'below_clean') {
-      const kilopascal = (found.dropWithoutSoot / 1000).toPrecision(3);
+      const kilopascal = (
+        (expanding ? compressibleDrop(found.dropWithoutSoot, input.gasPressure) : found.dropWithoutSoot) / 1000
+      ).toPrecision(3);
       return noSolution(
         `Even without soot this filter would read ${kilopascal} kPa at this flow, more than was measured. Check flow, temperature, sensor zero and hoses, the wall permeability, or whether the filter is cracked.`,
         ['pressureDrop'],
@@ -181,7 +195,8 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
         ['pressureDrop'],
       );
     }
-    const { sootMass, dropWithoutSoot } = found;
+    const { sootMass } = found;
+    const dropWithoutSoot = expanding ? compressibleDrop(found.dropWithoutSoot, input.gasPressure) : found.dropWithoutSoot;
     const wallSoot =
       input.model === 'deep-bed' ? (deepBedDrop(channels, { ...load, sootMass }, flow, deep, friction)?.wallSootMass ?? 0) : 0;
     const loaded = loadChannels(channels, { ...load, sootMass: sootMass - wallSoot });
@@ -220,5 +235,19 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       sootLoad: sootMass / filterVolume,
       sootMass,
     };
+  },
+  advise({ sootOnWall }) {
+    const check = {
+      tone: 'do' as const,
+      text: 'Check sensor zero and hoses, and compare with a second method, before acting on this number.',
+    };
+    if (sootOnWall <= usualRegenerationLoad) return [check];
+    return [
+      check,
+      {
+        tone: 'do-not',
+        text: 'More than 10 g per m² of wall is beyond the load at which filters are usually regenerated: do not start a regeneration on this number alone, it can run away. Follow the vehicle maker, or clean the filter off the vehicle.',
+      },
+    ];
   },
 });
