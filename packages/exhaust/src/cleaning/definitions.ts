@@ -1,4 +1,5 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { cleaningBatchPlanCalculation } from './batch-plan/definition.js';
 import { blendTwoStrengthsCalculation } from './blend/definition.js';
 import { diluteWithContractionCalculation } from './dilute-with-contraction/definition.js';
 import { dilutionCalculation } from './dilution/definition.js';
@@ -19,4 +20,5 @@ export const cleaningCalculations: readonly AnyCalculation[] = [
   rinseDilutionCalculation,
   cleaningPassPlanCalculation,
   dryingCalculation,
+  cleaningBatchPlanCalculation,
 ];

@@ -1,11 +1,14 @@
 import { Decimal } from 'decimal.js';
 
+/** Room for products of several inputs of twelve digits without rounding. */
+const WideDecimal = Decimal.clone({ precision: 60 });
+
 /**
- * Volumes as the decimal facts they are on a label or a jug. A double that stands for 0.1 L is not 0.1 L; twelve digits
- * bring the decimal back, because nobody types more.
+ * A number as the decimal fact that it is on a label, a jug or a price list. A double that stands for 0.1 is not 0.1; twelve
+ * digits bring the decimal back, because nobody types more.
  */
-export function decimalVolume(cubicMetres: number): Decimal {
-  return new Decimal(cubicMetres.toPrecision(12));
+export function exact(value: number): Decimal {
+  return new WideDecimal(value.toPrecision(12));
 }
 
 export interface PouredMix {
@@ -21,9 +24,9 @@ export interface PouredMix {
  * another mark of concentrate follows.
  */
 export function pourToMarks(mixVolume: number, dilutionRatio: number, mark: number): PouredMix {
-  const step = decimalVolume(mark);
-  const needed = decimalVolume(mixVolume);
-  const ratio = new Decimal(dilutionRatio.toPrecision(12));
+  const step = exact(mark);
+  const needed = exact(mixVolume);
+  const ratio = exact(dilutionRatio);
   const waterFor = (concentrate: Decimal) => concentrate.times(ratio).dividedToIntegerBy(step).times(step);
   let concentrate = needed.dividedBy(ratio.plus(1)).dividedBy(step).ceil().times(step);
   while (concentrate.plus(waterFor(concentrate)).lessThan(needed)) concentrate = concentrate.plus(step);

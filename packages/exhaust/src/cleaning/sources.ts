@@ -90,3 +90,10 @@ export const nistSteamTables: Source = {
 export const dryingPractice = commonPractice(
   'After on-vehicle cleaning: drain, then 2000 to 2500 rpm for at least 10 to 20 minutes, then regenerate; real drying takes 1.5 to 2 times the ideal time',
 );
+
+export const leastCostCover: Source = {
+  type: 'derivation',
+  title: 'Covering a need with packs at least cost, by branch and bound over all combinations',
+  mark: 'read',
+  note: 'Checked against trying every combination on small cases',
+};

@@ -1,0 +1,78 @@
+import type { Decimal } from 'decimal.js';
+import { exact } from '../exact-volume.js';
+
+/** A container on sale. */
+export interface Pack {
+  /** m³. */
+  readonly volume: Decimal;
+  /** In the user's currency. */
+  readonly price: Decimal;
+}
+
+export interface Purchase {
+  /** How many of each pack, in the order given. */
+  readonly counts: readonly number[];
+  readonly cost: Decimal;
+  /** Bought beyond the need, m³. */
+  readonly surplus: Decimal;
+}
+
+/** Combinations that are tried before the search gives up; a workshop's few sizes take some hundred. */
+const mostTries = 50_000;
+
+const zero = exact(0);
+
+function isBetter(one: Purchase, other: Purchase | undefined): boolean {
+  if (other === undefined) return true;
+  const byCost = one.cost.comparedTo(other.cost);
+  if (byCost !== 0) return byCost < 0;
+  const bySurplus = one.surplus.comparedTo(other.surplus);
+  if (bySurplus !== 0) return bySurplus < 0;
+  return one.counts.reduce((sum, count) => sum + count, 0) < other.counts.reduce((sum, count) => sum + count, 0);
+}
+
+/**
+ * The cheapest packs that hold at least a volume; of equal cost the least surplus, then the fewest packs. Exact: branch and
+ * bound over the packs from the lowest price per volume up, where what is still missing costs at least that price.
+ *
+ * @returns undefined when there is nothing to buy from, or when the search would take too long
+ */
+export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase | undefined {
+  if (needed.lessThanOrEqualTo(0)) return { counts: packs.map(() => 0), cost: zero, surplus: needed.negated() };
+  const order = packs.map((_, index) => index).sort((a, b) => unitPrice(packs[a]).comparedTo(unitPrice(packs[b])));
+  let best: Purchase | undefined;
+  let tries = 0;
+
+  const search = (position: number, missing: Decimal, cost: Decimal, counts: number[]): void => {
+    tries += 1;
+    if (tries > mostTries) return;
+    if (missing.lessThanOrEqualTo(0)) {
+      const found = { counts: [...counts], cost, surplus: missing.negated() };
+      if (isBetter(found, best)) best = found;
+      return;
+    }
+    const index = order[position];
+    const pack = index === undefined ? undefined : packs[index];
+    if (index === undefined || pack === undefined) return;
+    // What is missing costs at least `missing · price / volume`; without the division the comparison is exact.
+    const room = best === undefined ? 1 : best.cost.minus(cost).times(pack.volume).comparedTo(missing.times(pack.price));
+    if (room < 0 || (room === 0 && best?.surplus.isZero() === true)) return;
+    const most = missing.dividedBy(pack.volume).ceil().toNumber();
+    for (let count = most; count >= 0; count -= 1) {
+      counts[index] = count;
+      search(position + 1, missing.minus(pack.volume.times(count)), cost.plus(pack.price.times(count)), counts);
+    }
+    counts[index] = 0;
+  };
+  search(
+    0,
+    needed,
+    zero,
+    packs.map(() => 0),
+  );
+  return tries > mostTries ? undefined : best;
+}
+
+function unitPrice(pack: Pack | undefined): Decimal {
+  return pack === undefined ? zero : pack.price.dividedBy(pack.volume);
+}

@@ -1,0 +1,347 @@
+import {
+  choiceOutput,
+  count,
+  countOutput,
+  defineCalculation,
+  inconsistentInputs,
+  list,
+  noSolution,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+  tableOutput,
+} from '@wallflow/calculation';
+import { dilutionRatio, fraction, ratio, time, volume } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { exact } from '../exact-volume.js';
+import { dilutionPractice, fillPractice, leastCostCover, partsArithmetic } from '../sources.js';
+import { cheapestPacks, type Purchase } from './cheapest-packs.js';
+import { mixToMarks } from './mix-to-marks.js';
+
+const volumeUnits = ['mL', 'L', 'gal_US', 'gal_imp'] as const;
+const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 6, units: [...volumeUnits] });
+const amount = (symbol: string, label: string, example: string, description?: string) =>
+  quantity(volume, {
+    symbol,
+    label,
+    ...(description === undefined ? {} : { description }),
+    above: '0 mL',
+    max: '1000 L',
+    example,
+    units: [...volumeUnits],
+  });
+const atHand = (symbol: string, label: string, example: string) =>
+  quantityWithDefault(volume, {
+    symbol,
+    label,
+    min: '0 mL',
+    max: '1000 L',
+    example,
+    units: [...volumeUnits],
+    default: '0 mL',
+    defaultReason: 'not given: nothing at hand',
+  });
+const packs = (label: string, description: string, example: { volume: string; price: string }[]) =>
+  list(
+    z.strictObject({
+      volume: amount('V', 'Content of one', '1 L'),
+      price: quantity(ratio, {
+        symbol: 'k',
+        label: 'Price of one, in your currency',
+        min: '0',
+        max: '1000000',
+        example: '20',
+      }),
+    }),
+    { label, description, min: 0, max: 6, example },
+  );
+
+const inputs = z.strictObject({
+  inletVolume: amount('V_i', 'Open volume of the inlet channels', '800 mL', 'From the geometry of the filter; its inlet side only.'),
+  fillShare: quantityWithDefault(fraction, {
+    symbol: 'f',
+    label: 'Fill per pass, share of the open inlet volume',
+    above: '0 %',
+    max: '200 %',
+    usual: ['30 %', '100 %'],
+    usualReason: 'common practice, no source',
+    example: '80 %',
+    default: '80 %',
+    defaultReason: 'common practice, no source',
+  }),
+  passes: count({
+    symbol: 'p',
+    label: 'Passes',
+    min: 1,
+    max: 20,
+    example: 3,
+    default: 3,
+    defaultReason: 'common practice, no source: 2 to 4',
+  }),
+  reserve: quantityWithDefault(fraction, {
+    symbol: 's',
+    label: 'Reserve for spills and what stays in hoses',
+    min: '0 %',
+    max: '100 %',
+    example: '5 %',
+    default: '5 %',
+    defaultReason: 'common practice, no source',
+  }),
+  rinseVolume: quantityWithDefault(volume, {
+    symbol: 'V_r',
+    label: 'Demineralised water to rinse with',
+    min: '0 L',
+    max: '1000 L',
+    example: '1 L',
+    units: [...volumeUnits],
+    default: '1 L',
+    defaultReason: 'common practice, no source: 0.5 to 1 L',
+  }),
+  weakestRatio: quantity(dilutionRatio, {
+    symbol: 'n_w',
+    label: 'Weakest mix that will do, parts of water to one of concentrate',
+    description: 'As the label says it: 1:4 is one part of concentrate and four of water.',
+    min: '0',
+    max: '200',
+    usual: ['1', '20'],
+    usualReason: 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20',
+    example: '1:4',
+  }),
+  strongestRatio: quantity(dilutionRatio, {
+    symbol: 'n_s',
+    label: 'Strongest mix that is allowed',
+    description: 'Left out, only the weakest counts.',
+    min: '0',
+    max: '200',
+    example: '1:3',
+  }).optional(),
+  mark: quantity(volume, {
+    symbol: 'g',
+    label: 'Graduation of the jug',
+    description: 'Volume between two marks.',
+    min: '0.1 mL',
+    max: '10 L',
+    example: '50 mL',
+    units: ['mL', 'L', 'floz_US', 'floz_imp'],
+  }),
+  capacity: amount('V_k', 'Content of the container to mix in', '5 L', 'Left out, all is mixed at once.').optional(),
+  concentrateAtHand: atHand('V_{c,0}', 'Concentrate at hand', '150 mL'),
+  waterAtHand: atHand('V_{w,0}', 'Demineralised water at hand', '0 L'),
+  concentratePacks: packs('Packs of concentrate on sale', 'Content and price of each size that can be bought.', [
+    { volume: '250 mL', price: '14' },
+    { volume: '1 L', price: '40' },
+    { volume: '5 L', price: '160' },
+  ]),
+  waterPacks: packs('Packs of demineralised water on sale', 'Content and price of each size that can be bought.', [
+    { volume: '1 L', price: '1.20' },
+    { volume: '5 L', price: '4' },
+  ]),
+  shelfLife: quantity(time, {
+    symbol: 't_m',
+    label: 'How long the mix keeps',
+    description: 'From the label or the data sheet; diluted mixes often keep for days only.',
+    above: '0 h',
+    max: '5 year',
+    example: '7 d',
+    units: ['d', 'h', 'week', 'month'],
+  }).optional(),
+  nextJobIn: quantity(time, {
+    symbol: 't_j',
+    label: 'Time until the next job that can use it',
+    min: '0 h',
+    max: '5 year',
+    example: '2 d',
+    units: ['d', 'h', 'week', 'month'],
+  }).optional(),
+});
+
+function leftoverUse(left: number, shelfLife: number | undefined, nextJobIn: number | undefined) {
+  if (left === 0) return 'none' as const;
+  if (shelfLife === undefined || nextJobIn === undefined) return 'unknown' as const;
+  return nextJobIn <= shelfLife ? ('keep' as const) : ('discard' as const);
+}
+
+export const cleaningBatchPlanCalculation = defineCalculation({
+  id: 'cleaning-batch-plan',
+  version: '1.0.0',
+  subject: 'cleaning',
+  title: 'What to buy and what to pour for a clean',
+  purpose: 'Which packs to buy and what to pour to which mark, so that the mix is enough, strong enough, and as cheap as can be?',
+  usedBy: ['technician', 'developer'],
+  keywords: ['shopping list', 'packs', 'containers', 'marks', 'waste', 'cost', 'batch'],
+  method: 'whole marks by decimal arithmetic, cheapest packs by complete search',
+  inputs,
+  example: { capacity: '5 L', strongestRatio: '1:3', shelfLife: '7 d', nextJobIn: '2 d' },
+  intermediates: {
+    mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
+    concentrateInAll: volumeOutput('V_c', 'Concentrate in all batches'),
+    waterInAll: volumeOutput('V_w', 'Demineralised water in all batches and rinse'),
+    concentrateCost: quantityOutput(ratio, { symbol: 'k_c', label: 'Cost of the concentrate to buy, in your currency', digits: 6 }),
+    waterCost: quantityOutput(ratio, { symbol: 'k_w', label: 'Cost of the water to buy, in your currency', digits: 6 }),
+  },
+  outputs: {
+    batches: countOutput({ symbol: 'b', label: 'Batches' }),
+    concentrateToPour: volumeOutput('V_{c,b}', 'Concentrate to pour, each batch'),
+    waterToPour: volumeOutput('V_{w,b}', 'Water to pour, each batch'),
+    mixedRatio: optional(
+      quantityOutput(dilutionRatio, { symbol: 'n', label: 'Parts of water to one of concentrate, as poured', digits: 4 }),
+    ),
+    mixedShare: quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate, as poured', digits: 4, units: ['%'] }),
+    mixMade: volumeOutput('V_m', 'Mix in all'),
+    mixLeft: volumeOutput('V_l', 'Mix beyond the need, with the reserve used up'),
+    shopping: tableOutput({
+      label: 'Shopping list',
+      columns: {
+        item: {
+          type: 'choice',
+          label: 'What',
+          options: { concentrate: 'concentrate', water: 'demineralised water' },
+          optional: false,
+        },
+        pack: quantityOutput(volume, { symbol: 'V', label: 'Pack', digits: 6, units: ['L', 'mL', 'gal_US'] }),
+        count: countOutput({ symbol: 'N', label: 'How many' }),
+        cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost, in your currency', digits: 6 }),
+      },
+    }),
+    concentrateLeft: volumeOutput('V_{c,l}', 'Concentrate left in the packs'),
+    waterLeft: volumeOutput('V_{w,l}', 'Water left in the packs'),
+    leftover: choiceOutput({
+      label: 'Mix that is left',
+      options: {
+        none: 'nothing is left',
+        keep: 'keep it for the next job: it lasts until then',
+        discard: 'do not keep it: it is past its time before the next job; dispose of it as waste',
+        unknown: 'not known how long it keeps or when the next job is: look at the label before keeping it',
+      },
+    }),
+    cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost of the shopping, in your currency', digits: 6 }),
+  },
+  constants: {},
+  steps: [
+    {
+      gives: 'mixNeeded',
+      tex: '[[mixNeeded]] = [[inletVolume]]\\,[[fillShare]]\\,[[passes]]\\left(1+[[reserve]]\\right)',
+      source: 'fillPractice',
+    },
+    { gives: 'batches', text: 'Fewest equal batches that the container holds: [[batches]].', source: 'partsArithmetic' },
+    {
+      gives: 'concentrateToPour',
+      text: 'Fewest marks for which the mix is not weaker than 1:[[weakestRatio]], counted in decimals: [[concentrateToPour]].',
+      source: 'partsArithmetic',
+    },
+    { gives: 'waterToPour', text: 'The other marks of the batch: [[waterToPour]].', source: 'partsArithmetic' },
+    { gives: 'mixMade', tex: '[[mixMade]] = [[batches]]\\left([[concentrateToPour]]+[[waterToPour]]\\right)', source: 'partsArithmetic' },
+    { gives: 'mixLeft', tex: '[[mixLeft]] = [[mixMade]]-[[mixNeeded]]', source: 'partsArithmetic' },
+    { gives: 'mixedRatio', tex: '[[mixedRatio]] = \\frac{[[waterToPour]]}{[[concentrateToPour]]}', source: 'partsArithmetic' },
+    {
+      gives: 'mixedShare',
+      tex: '[[mixedShare]] = \\frac{[[concentrateToPour]]}{[[concentrateToPour]]+[[waterToPour]]}',
+      source: 'partsArithmetic',
+    },
+    { gives: 'concentrateInAll', tex: '[[concentrateInAll]] = [[batches]]\\,[[concentrateToPour]]', source: 'partsArithmetic' },
+    { gives: 'waterInAll', tex: '[[waterInAll]] = [[batches]]\\,[[waterToPour]]+[[rinseVolume]]', source: 'partsArithmetic' },
+    { gives: 'concentrateCost', text: 'Cheapest packs that hold what is not at hand: [[concentrateCost]].', source: 'leastCostCover' },
+    { gives: 'waterCost', text: 'The same for the water: [[waterCost]].', source: 'leastCostCover' },
+    { gives: 'leftover', text: 'Time to the next job against the time that the mix keeps.', source: 'dilutionPractice' },
+    { gives: 'cost', tex: '[[cost]] = [[concentrateCost]]+[[waterCost]]', source: 'leastCostCover' },
+  ],
+  assumptions: [
+    { code: 'additive_volumes', text: 'Volumes of concentrate and water add up; for water-based cleaners the error is well below 1 %.' },
+    {
+      code: 'least_concentrate',
+      text: 'The plan takes the least mix and the least concentrate that will do, and then the cheapest packs for it; concentrate keeps, so none is spent to save a bottle of water.',
+    },
+    { code: 'equal_batches', text: 'All batches are alike, so that one pair of marks is all to remember.' },
+    { code: 'full_packs', text: 'Packs hold what they say; water from a demineraliser of your own is entered as at hand.' },
+  ],
+  limits: [{ code: 'label_counts', text: 'The label and the safety data sheet of the cleaner come before any figure here.' }],
+  cautions: [cautions.caustic, cautions.waste, cautions.makerFirst],
+  sources: { fillPractice, partsArithmetic, dilutionPractice, leastCostCover },
+  dimensional: 'volumes are counted in whole decimal marks and packs',
+  compute(input) {
+    const { weakestRatio, strongestRatio } = input;
+    if (strongestRatio !== undefined && strongestRatio > weakestRatio) {
+      return inconsistentInputs(
+        'the strongest mix that is allowed is weaker than the weakest that will do',
+        ['strongestRatio'],
+        ['weakestRatio'],
+      );
+    }
+    const needed = exact(input.inletVolume).times(exact(input.fillShare)).times(input.passes).times(exact(input.reserve).plus(1));
+    const mix = mixToMarks({
+      needed,
+      mark: exact(input.mark),
+      capacity: input.capacity === undefined ? undefined : exact(input.capacity),
+      weakest: exact(weakestRatio),
+      strongest: strongestRatio === undefined ? undefined : exact(strongestRatio),
+    });
+    if (mix === undefined) {
+      return noSolution('no whole number of marks gives a strength in that range: take a finer jug, a larger container, or a wider range', [
+        'mark',
+      ]);
+    }
+    const concentrate = mix.concentrate.times(mix.batches);
+    const water = mix.water.times(mix.batches).plus(exact(input.rinseVolume));
+    const stock = [
+      {
+        item: 'concentrate' as const,
+        needed: concentrate,
+        atHand: input.concentrateAtHand,
+        packs: input.concentratePacks,
+        path: 'concentratePacks',
+      },
+      { item: 'water' as const, needed: water, atHand: input.waterAtHand, packs: input.waterPacks, path: 'waterPacks' },
+    ];
+    const purchases: Purchase[] = [];
+    for (const { item, needed: total, atHand: have, packs: offered, path } of stock) {
+      const bought = cheapestPacks(
+        total.minus(exact(have)),
+        offered.map((pack) => ({ volume: exact(pack.volume), price: exact(pack.price) })),
+      );
+      if (bought === undefined) {
+        return noSolution(
+          offered.length === 0
+            ? `more ${item} is needed than is at hand, and no pack to buy is given`
+            : `too many ways to buy the ${item}: leave out the smallest packs`,
+          [path],
+        );
+      }
+      purchases.push(bought);
+    }
+    const [ofConcentrate, ofWater] = purchases;
+    if (ofConcentrate === undefined || ofWater === undefined) throw new Error('two liquids, two purchases');
+    const batch = mix.concentrate.plus(mix.water);
+    const mixLeft = batch.times(mix.batches).minus(needed).toNumber();
+    const shopping = stock.flatMap(({ item, packs: offered }, index) =>
+      offered.flatMap((pack, row) => {
+        const many = purchases[index]?.counts[row] ?? 0;
+        return many === 0 ? [] : [{ item, pack: pack.volume, count: many, cost: exact(pack.price).times(many).toNumber() }];
+      }),
+    );
+    return {
+      mixNeeded: needed.toNumber(),
+      concentrateInAll: concentrate.toNumber(),
+      waterInAll: water.toNumber(),
+      concentrateCost: ofConcentrate.cost.toNumber(),
+      waterCost: ofWater.cost.toNumber(),
+      batches: mix.batches,
+      concentrateToPour: mix.concentrate.toNumber(),
+      waterToPour: mix.water.toNumber(),
+      mixedRatio: mix.concentrate.isZero() ? undefined : mix.water.dividedBy(mix.concentrate).toNumber(),
+      mixedShare: mix.concentrate.dividedBy(batch).toNumber(),
+      mixMade: batch.times(mix.batches).toNumber(),
+      mixLeft,
+      shopping,
+      concentrateLeft: ofConcentrate.surplus.toNumber(),
+      waterLeft: ofWater.surplus.toNumber(),
+      leftover: leftoverUse(mixLeft, input.shelfLife, input.nextJobIn),
+      cost: ofConcentrate.cost.plus(ofWater.cost).toNumber(),
+    };
+  },
+  advise: ({ batches }) => [
+    { tone: 'do', text: 'Put the water in first, then the concentrate; write strength and date on the container.' },
+    ...(batches > 1 ? ([{ tone: 'note', text: `Mix ${batches} equal batches: the container does not hold it at once.` }] as const) : []),
+  ],
+});
