@@ -14,6 +14,8 @@ export function splitNumber(text: string): SplitText | undefined {
   const number = leadingNumber.exec(text)?.[0] ?? '';
   if (!/\d/.test(number)) return undefined;
   const unit = text.slice(number.length).trim();
+  // "1:4" is one number in parts, not a 1 with a unit behind it.
+  if (unit.startsWith(':')) return { number: text.trim(), unit: '' };
   // In "3.0 1/m" the second number begins the unit.
   const reciprocal = unit.startsWith('/') ? /^(.*\S)\s+1\s*$/s.exec(number) : null;
   if (reciprocal !== null) return { number: (reciprocal[1] ?? '').trim(), unit: `1${unit}` };
