@@ -91,7 +91,7 @@ describe('simulated regeneration', () => {
               const time = (from + to) / 2 + (place * (to - from)) / 2;
               model.derivative(time, part.at(time), slope);
               const gas = feedAt(feed, time);
-              sum += (weight * (to - from) * gas.massFlow * 1110 * (gas.temperature - model.outletTemperature)) / 2;
+              sum += (weight * (to - from) * gas.massFlow * 1110 * (gas.temperature - model.gas.outletTemperature)) / 2;
             }
           }
         }

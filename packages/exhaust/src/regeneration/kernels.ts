@@ -26,9 +26,12 @@ export { expectedBurnOff, type QualitySample, timeAbove } from './quality/kernel
 export { criticalRise, oxygenRise, type RunawayInput, runawayIndex } from './runaway-index/kernel.js';
 export { adiabaticRise, heatOfCarbonToDioxide, heatOfCarbonToMonoxide, sootHeat } from './simulation/kernel-adiabatic.js';
 export { AxialBed } from './simulation/kernel-axial.js';
-export { type FilterBed, LayerCombustion, type SootCombustion, supplyFactor } from './simulation/kernel-bed.js';
+export type { FilterBed, SootCombustion } from './simulation/kernel-bed.js';
+export { ChannelGas } from './simulation/kernel-channel-gas.js';
+export { type Extreme, fastestRise, peakTemperature } from './simulation/kernel-extremes.js';
 export { type FeedPoint, FeedSegment, feedSegments } from './simulation/kernel-feed.js';
-export { type Extreme, fastestRise, peakTemperature, sootLeft, stateAt, timeToBurn, wallTemperature } from './simulation/kernel-results.js';
+export { LayerCombustion, supplyFactor } from './simulation/kernel-layer.js';
+export { sootLeft, stateAt, timeToBurn, wallTemperature } from './simulation/kernel-results.js';
 export { type AxialRegeneration, type AxialSolution, solveAxialRegeneration } from './simulation/kernel-run.js';
 export { dropFeed, type FeedState, feedAt, rampFeed, steadyFeed } from './simulation/kernel-scenario.js';
 export {

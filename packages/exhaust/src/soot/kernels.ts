@@ -9,17 +9,18 @@ export { capturedSoot, type SootRateGiven, sootFlowFrom } from './engine-out/ker
 export { type SootLoadGiven, type SootLoadReference, sootLoadFrom, sootLoadIn, squareCellFiltrationArea } from './load/kernel.js';
 export { preventingStretch, reachTrigger } from './next-regeneration/kernel.js';
 export {
-  bai2016,
-  bai2016NitrogenDioxide,
-  bai2016Oxygen,
-  bissettShadman1985,
-  bissettShadman1985Oxygen,
-  firstOrderOfSurfaceLaw,
   molarMassOfCarbon,
   type OxidationConditions,
   type OxidationLaw,
   oxidationRateConstant,
   type SootKinetics,
-  type SurfaceLaw,
   sootOxidationRate,
 } from './oxidation/kernel.js';
+export {
+  bai2016,
+  bai2016NitrogenDioxide,
+  bai2016Oxygen,
+  bissettShadman1985,
+  bissettShadman1985Oxygen,
+} from './oxidation/kernel-sets.js';
+export { firstOrderOfSurfaceLaw, type SurfaceLaw } from './oxidation/kernel-surface-law.js';

@@ -13,14 +13,15 @@ import * as z from 'zod';
 import { ashReview2019, bai2016, bissettShadman1985 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
 import { simulationConstants, simulationInputs } from '../simulation/inputs.js';
+import { adiabaticRise } from '../simulation/kernel-adiabatic.js';
 import { prepareRun } from '../simulation/prepare.js';
 import { simulationAssumptions, simulationCautions, simulationLimits } from '../simulation/texts.js';
 import { adiabaticBalance, airTable, bissett1984, carbonHeats, honeycombData, squareDuctHeat, wrongWay2009 } from '../sources.js';
 import { peakTemperatureMap, spaced } from './kernel.js';
 
-/** Cells along the filter, s and relative tolerance of every run of the map. */
+/** Cells along the filter, s after the ramp or the drop, and relative tolerance of every run of the map. */
 const mapCells = 12;
-const mapDuration = 600;
+const timeAfter = 600;
 const mapTolerance = 1e-5;
 const gridSizes = { coarse: 5, usual: 8 } as const;
 
@@ -97,6 +98,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
         load: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load', digits: 4, units: ['g/L'] }),
         flow: quantityOutput(massFlow, { symbol: '\\dot m', label: 'Flow', digits: 4, units: ['kg/h'] }),
         peak: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Peak temperature', digits: 4, units: ['degC'] }),
+        adiabatic: quantityOutput(temperature, { symbol: 'T_{ad}', label: 'Adiabatic estimate', digits: 4, units: ['degC'] }),
         judgement: choiceOutput({
           label: 'For the material',
           options: { borne: 'borne', ash: 'ash attacks from 800 °C', damage: 'damage' },
@@ -108,10 +110,13 @@ export const peakTemperatureMapCalculation = defineCalculation({
   steps: [
     {
       gives: 'map',
-      text: 'Simulated peak for every pair; 12 cells and 10 min each. With a drop, the flow falls when the gas has just become hot.',
+      text: 'Simulated peak for every pair; 12 cells, until 10 min after the ramp or the drop. With a drop, the flow falls when the gas has just become hot.',
       source: 'bissett1984',
     },
-    { gives: 'hottest', text: 'Highest value of the map.' },
+    {
+      gives: 'hottest',
+      text: 'Highest value of the map. A peak above its adiabatic estimate has heat in it that the gas carried there from upstream.',
+    },
   ],
   assumptions: simulationAssumptions,
   limits: [
@@ -146,7 +151,8 @@ export const peakTemperatureMapCalculation = defineCalculation({
     const loads = spaced(Math.min(input.leastLoad, input.mostLoad), Math.max(input.leastLoad, input.mostLoad), gridSizes[input.grid]);
     const flows = spaced(Math.min(input.leastFlow, input.mostFlow), Math.max(input.leastFlow, input.mostFlow), gridSizes[input.grid]);
     const dropping = input.drop === 'idle-flow';
-    const unused = { targetShare: fraction.si(0.9), duration: time.si(mapDuration), cells: 'coarse' as const };
+    const duration = timeAfter + (dropping ? input.dropTime : input.rampDuration);
+    const unused = { targetShare: fraction.si(0.9), duration: time.si(duration), cells: 'coarse' as const };
     const scenario = dropping ? ('drop-to-idle' as const) : ('ramp' as const);
     const prepared = prepareRun({ ...input, ...unused, sootLoad: input.leastLoad, scenario }, mapCells, context);
     if (isRefusal(prepared)) return prepared;
@@ -157,9 +163,11 @@ export const peakTemperatureMapCalculation = defineCalculation({
         ...point,
         massFlow: dropping && index < prepared.feed.length - 1 ? point.massFlow : atFlow,
       })),
-      duration: mapDuration,
+      duration,
       relativeTolerance: mapTolerance,
     }));
+    const { bed, combustion } = prepared;
+    const hottestFeed = Math.max(input.initialTemperature, ...prepared.feed.map((point) => point.temperature));
     const limit = (input.substrate === 'silicon-carbide' ? 1100 : 900) + 273.15;
     const rows = points.flatMap(({ load: atLoad, flow: atFlow, peak }) =>
       peak === undefined
@@ -169,6 +177,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
               load: atLoad,
               flow: atFlow,
               peak,
+              adiabatic: hottestFeed + adiabaticRise(atLoad, combustion.heatOfCombustion, bed.bulkDensity, bed.specificHeat),
               judgement: peak >= limit ? ('damage' as const) : peak >= 1073.15 ? ('ash' as const) : ('borne' as const),
             },
           ],

@@ -1,4 +1,4 @@
-import { peakTemperature } from '../simulation/kernel-results.js';
+import { peakTemperature } from '../simulation/kernel-extremes.js';
 import { type AxialRegeneration, solveAxialRegeneration } from '../simulation/kernel-run.js';
 
 /** Evenly spaced values from the first to the last. */

@@ -1,5 +1,6 @@
 import type { SimulationInput } from './inputs.js';
-import { fastestRise, peakTemperature, sootLeft, stateAt, timeToBurn, wallTemperature } from './kernel-results.js';
+import { fastestRise, peakTemperature } from './kernel-extremes.js';
+import { sootLeft, stateAt, timeToBurn, wallTemperature } from './kernel-results.js';
 import type { AxialRegeneration, AxialSolution } from './kernel-run.js';
 
 const rows = 61;
@@ -57,7 +58,7 @@ function series(solution: AxialSolution, input: SimulationInput) {
     return {
       time,
       inlet: feedTemperature(solution, time),
-      outlet: model.outletTemperature,
+      outlet: model.gas.outletTemperature,
       hottest: Math.max(...model.temperature),
       sootLoad: input.sootLoad * left,
       burnt: input.sootLoad > 0 ? 1 - left : 0,

@@ -1,7 +1,8 @@
 import { choiceWithDefault, constant, quantity, quantityWithDefault, type Refusal } from '@wallflow/calculation';
 import { molarEnergy, molarHeatCapacity, moleFraction, ratio, reactionRate, temperature } from '@wallflow/units';
 import { molarGasConstant } from '../../gas/constants.js';
-import { bai2016NitrogenDioxide, bai2016Oxygen, bissettShadman1985Oxygen, type OxidationLaw, type SootKinetics } from './kernel.js';
+import type { OxidationLaw, SootKinetics } from './kernel.js';
+import { bai2016NitrogenDioxide, bai2016Oxygen, bissettShadman1985Oxygen } from './kernel-sets.js';
 
 /** Which rate laws to use, and a reader's own. Shared by every calculation that burns soot. */
 export const kineticsInputs = {
