@@ -2,6 +2,7 @@ import { type ConstantValues, constant } from '@wallflow/calculation';
 import { absolutePressure, dynamicViscosity, length, molarHeatCapacity, molarMass, ratio, temperature } from '@wallflow/units';
 import { molarGasConstant, molarMassOfDryAir } from '../gas/constants.js';
 import { sutherlandAir } from '../gas/dynamic-viscosity/kernel.js';
+import { standardAtmosphereCalculation } from '../gas/standard-atmosphere/definition.js';
 import { squareChannelFriction } from './clean-pressure-drop/kernel.js';
 
 /** Air in Sutherland's formula. */
@@ -49,3 +50,8 @@ export const coveringThickness = constant(length, 15e-6, {
   label: 'Ash layer that keeps soot out of the wall',
   source: 'cakeOnset',
 });
+
+const { gasConstant: atmosphereGasConstant, molarMass: atmosphereMolarMass, ...layer } = standardAtmosphereCalculation.spec.constants;
+
+/** The standard atmosphere, for a pressure by altitude; its gas constant is the one of 1976. */
+export const atmosphereConstants = { ...layer, atmosphereGasConstant, atmosphereMolarMass };

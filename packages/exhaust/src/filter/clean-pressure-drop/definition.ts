@@ -95,6 +95,14 @@ export const cleanPressureDropCalculation = defineCalculation({
     { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
   ],
   limits: [
+    {
+      code: 'unequal_cells',
+      text: 'With unequal cells the wall counts as wide as on the inlet side; the true wall part lies between that and the same times the width ratio.',
+    },
+    {
+      code: 'three_to_one',
+      text: 'With three inlet cells per outlet cell the inlet cells share the flow evenly and only walls next to an outlet cell filter; the corner cells in truth take less.',
+    },
     { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },
     {
       code: 'permeability',

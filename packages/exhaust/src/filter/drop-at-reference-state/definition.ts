@@ -1,14 +1,41 @@
-import { defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
-import { absolutePressure, density, dynamicViscosity, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
+import { defineCalculation, inconsistentInputs, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { absolutePressure, density, dynamicViscosity, fraction, length, ratio, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { standardAtmosphere } from '../../gas/sources.js';
+import { geopotentialAltitude, standardPressure } from '../../gas/standard-atmosphere/kernel.js';
 import { cfr1065, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { filterConstants } from '../constants.js';
+import { atmosphereConstants, filterConstants } from '../constants.js';
 import { dropOutput } from '../drop-outputs.js';
-import { densityInputs, gasInputs, pressureDropInput } from '../inputs.js';
+import { gasInputs, pressureDropInput } from '../inputs.js';
 import { resolveDensity, resolveViscosity } from '../resolve.js';
 import { dropScaling } from '../sources.js';
 import { dropAtState } from './kernel.js';
+
+const pressure = (symbol: string, label: string) =>
+  quantity(absolutePressure, {
+    symbol,
+    label,
+    description: 'Give this or the altitude; left out with it, sea level.',
+    min: '40 kPa',
+    max: '600 kPa',
+    usual: ['60 kPa', '250 kPa'],
+    usualReason: 'outside this range it is probably a gauge pressure or in another unit',
+    example: '101.3 kPa',
+    units: ['kPa', 'mbar', 'bar', 'psi'],
+  }).optional();
+const height = (symbol: string, label: string) =>
+  quantity(length, {
+    symbol,
+    label,
+    description: 'Gives the pressure of the standard atmosphere; the drop of parts behind the filter is left out.',
+    min: '-1000 m',
+    max: '11000 m',
+    usual: ['-450 m', '5500 m'],
+    usualReason: 'no road lies lower or higher',
+    example: '1000 m',
+    units: ['m', 'ft', 'km'],
+  }).optional();
 
 export const dropAtReferenceStateCalculation = defineCalculation({
   id: 'drop-at-reference-state',
@@ -23,7 +50,8 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     pressureDrop: pressureDropInput,
     exhaustVolumeFlow: gasInputs.exhaustVolumeFlow,
     gasTemperature: gasInputs.gasTemperature,
-    gasPressure: densityInputs.gasPressure,
+    gasPressure: pressure('p', 'Absolute pressure behind the filter'),
+    altitude: height('Z', 'Altitude of the measurement'),
     referenceVolumeFlow: quantity(volumeFlow, {
       symbol: 'Q_r',
       label: 'Flow to convert to',
@@ -45,19 +73,8 @@ export const dropAtReferenceStateCalculation = defineCalculation({
       default: '200 °C',
       defaultReason: 'a warm engine at raised speed without load',
     }),
-    referencePressure: quantityWithDefault(absolutePressure, {
-      symbol: 'p_r',
-      label: 'Absolute pressure to convert to',
-      description: 'Pressure behind the filter; about 101 kPa at sea level, 90 kPa at 1000 m, 80 kPa at 2000 m.',
-      min: '40 kPa',
-      max: '600 kPa',
-      usual: ['60 kPa', '250 kPa'],
-      usualReason: 'outside this range it is probably a gauge pressure or in another unit',
-      example: '101.3 kPa',
-      units: ['kPa', 'mbar', 'bar', 'psi'],
-      default: '101.325 kPa',
-      defaultReason: 'sea level',
-    }),
+    referencePressure: pressure('p_r', 'Absolute pressure to convert to'),
+    referenceAltitude: height('Z_r', 'Altitude to convert to'),
     inertialShare: quantityWithDefault(fraction, {
       symbol: 'x_i',
       label: 'Inertial part of the measured drop',
@@ -70,6 +87,13 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     }),
   }),
   intermediates: {
+    measuredPressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Pressure as measured', digits: 5, units: ['kPa', 'mbar'] }),
+    pressureThere: quantityOutput(absolutePressure, {
+      symbol: 'p_r',
+      label: 'Pressure at the other state',
+      digits: 5,
+      units: ['kPa', 'mbar'],
+    }),
     viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity as measured', units: ['uPa.s'] }),
     density: quantityOutput(density, { symbol: '\\rho', label: 'Density as measured', units: ['kg/m3'] }),
     referenceViscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu_r', label: 'Viscosity at the other state', units: ['uPa.s'] }),
@@ -80,8 +104,15 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     dropFactor: quantityOutput(ratio, { symbol: 'f', label: 'Factor on the measured drop' }),
     referenceDrop: dropOutput('\\Delta p_r', 'Drop at the other state'),
   },
-  constants: filterConstants,
+  constants: { ...filterConstants, ...atmosphereConstants },
   steps: [
+    {
+      gives: 'measuredPressure',
+      text: 'As given, or that of the standard atmosphere at the altitude: [[measuredPressure]].',
+      source: 'standardAtmosphere',
+      locator: 'Eq. 33a',
+    },
+    { gives: 'pressureThere', text: 'The same for the other state: [[pressureThere]].', source: 'standardAtmosphere', locator: 'Eq. 33a' },
     { gives: 'viscosity', text: 'Viscosity of air at [[gasTemperature]]: [[viscosity]].', source: 'cfr1065', locator: '1065.640 Table 4' },
     {
       gives: 'referenceViscosity',
@@ -91,12 +122,12 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     },
     {
       gives: 'density',
-      tex: '[[density]] = \\frac{[[gasPressure]]\\,[[airMolarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
+      tex: '[[density]] = \\frac{[[measuredPressure]]\\,[[airMolarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
       source: 'siBrochure',
     },
     {
       gives: 'referenceDensity',
-      tex: '[[referenceDensity]] = \\frac{[[referencePressure]]\\,[[airMolarMass]]}{[[gasConstant]]\\,[[referenceTemperature]]}',
+      tex: '[[referenceDensity]] = \\frac{[[pressureThere]]\\,[[airMolarMass]]}{[[gasConstant]]\\,[[referenceTemperature]]}',
       source: 'siBrochure',
     },
     { gives: 'flowAtReference', text: 'As given, or what the same mass flow takes there: [[flowAtReference]].' },
@@ -124,11 +155,25 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     { code: 'square_law', text: 'Dividing by the square of the flow is wrong for a filter; it is only right for the inertial part.' },
   ],
   cautions: [cautions.sensorFirst],
-  sources: { dropScaling, konstandopoulos2008, cfr1065, siBrochure },
-  compute(input, { constants }) {
+  sources: { standardAtmosphere, dropScaling, konstandopoulos2008, cfr1065, siBrochure },
+  compute(input, { constants, assume }) {
+    const atmosphere = { ...constants, gasConstant: constants.atmosphereGasConstant, molarMass: constants.atmosphereMolarMass };
+    const pressureOf = (given: number | undefined, altitude: number | undefined) => {
+      if (given !== undefined) return given;
+      if (altitude === undefined) assume('sea_level', 'A pressure that is not given is that at sea level.');
+      return standardPressure(geopotentialAltitude(altitude ?? 0, atmosphere), atmosphere);
+    };
+    if (input.gasPressure !== undefined && input.altitude !== undefined) {
+      return inconsistentInputs('Give the pressure or the altitude of the measurement, not both.', ['gasPressure'], ['altitude']);
+    }
+    if (input.referencePressure !== undefined && input.referenceAltitude !== undefined) {
+      return inconsistentInputs('Give the pressure or the altitude to convert to, not both.', ['referencePressure'], ['referenceAltitude']);
+    }
+    const measuredPressure = pressureOf(input.gasPressure, input.altitude);
+    const pressureThere = pressureOf(input.referencePressure, input.referenceAltitude);
     const viscosity = resolveViscosity(input, constants);
-    const density = resolveDensity(input, constants);
-    const reference = { gasTemperature: input.referenceTemperature, gasPressure: input.referencePressure };
+    const density = resolveDensity({ gasTemperature: input.gasTemperature, gasPressure: measuredPressure }, constants);
+    const reference = { gasTemperature: input.referenceTemperature, gasPressure: pressureThere };
     const referenceViscosity = resolveViscosity(reference, constants);
     const referenceDensity = resolveDensity(reference, constants);
     const flowAtReference = input.referenceVolumeFlow ?? (input.exhaustVolumeFlow * density) / referenceDensity;
@@ -136,6 +181,8 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     const wanted = { volumeFlow: flowAtReference, viscosity: referenceViscosity, density: referenceDensity };
     const referenceDrop = dropAtState(input.pressureDrop, measured, wanted, input.inertialShare);
     return {
+      measuredPressure,
+      pressureThere,
       viscosity,
       density,
       referenceViscosity,

@@ -160,6 +160,14 @@ export const loadedPressureDropCalculation = defineCalculation({
   ],
   limits: [
     {
+      code: 'unequal_cells',
+      text: 'With unequal cells the wall counts as wide as on the inlet side; the true wall part lies between that and the same times the width ratio.',
+    },
+    {
+      code: 'three_to_one',
+      text: 'With three inlet cells per outlet cell the inlet cells share the flow evenly and only walls next to an outlet cell filter; the corner cells in truth take less.',
+    },
+    {
       code: 'deep_bed',
       text: 'The first 0.5 to 2 g of soot per m² of wall goes into the wall and raises the drop much more than this formula says.',
     },

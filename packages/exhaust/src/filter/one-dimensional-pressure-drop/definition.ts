@@ -122,6 +122,14 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     },
   ],
   limits: [
+    {
+      code: 'unequal_cells',
+      text: 'With unequal cells the wall counts as wide as on the inlet side; the true wall part lies between that and the same times the width ratio.',
+    },
+    {
+      code: 'three_to_one',
+      text: 'With three inlet cells per outlet cell the inlet cells share the flow evenly and only walls next to an outlet cell filter; the corner cells in truth take less.',
+    },
     { code: 'deep_bed', text: 'Soot in the wall, the first 0.5 to 2 g per m² of wall, is not described.' },
     { code: 'plugs', text: "Friction beside the filter's own plugs is left out, as in the sources: a few per cent of the channel parts." },
     { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },
