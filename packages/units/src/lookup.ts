@@ -2,10 +2,12 @@ import { nearestUnits } from './nearest.js';
 import { plainUnit, sameButForHarmlessCase } from './spelling.js';
 import type { KindData, KindName } from './types.js';
 
-/** What a spelling can be within one kind: the plain form to a unit id, or to the ids among which it does not choose. */
+/** What the spellings of one kind mean, in their plain form. */
 interface Spellings {
   readonly sure: ReadonlyMap<string, string>;
   readonly ambiguous: ReadonlyMap<string, readonly string[]>;
+  /** Spellings by their form in lower case. */
+  readonly folded: ReadonlyMap<string, readonly string[]>;
 }
 
 /**
@@ -30,21 +32,27 @@ function spellingsOf(data: KindData): Spellings {
   for (const [spellings, ids] of data.ambiguous) {
     for (const spelling of spellings.split(' ')) ambiguous.set(plainUnit(spelling), ids.split(' '));
   }
-  const spellings = { sure, ambiguous };
+  const folded = new Map<string, string[]>();
+  for (const spelling of [...sure.keys(), ...ambiguous.keys()]) {
+    const lower = spelling.toLowerCase();
+    folded.set(lower, [...(folded.get(lower) ?? []), spelling]);
+  }
+  const spellings = { sure, ambiguous, folded };
   cache.set(data, spellings);
   return spellings;
 }
 
 /** The units that a spelling can mean in a kind: none, one, or several. */
 function meanings(data: KindData, plain: string): readonly string[] {
-  const { sure, ambiguous } = spellingsOf(data);
-  const exact = sure.get(plain);
-  if (exact !== undefined) return [exact];
-  const several = ambiguous.get(plain);
-  if (several !== undefined) return several;
-  const alike = [...sure].filter(([known]) => sameButForHarmlessCase(plain, known)).map(([, id]) => id);
-  const alikeAmbiguous = [...ambiguous].filter(([known]) => sameButForHarmlessCase(plain, known)).flatMap(([, ids]) => ids);
-  return [...new Set([...alike, ...alikeAmbiguous])];
+  const { sure, ambiguous, folded } = spellingsOf(data);
+  const exactly = (spelling: string): readonly string[] => {
+    const unit = sure.get(spelling);
+    return unit === undefined ? (ambiguous.get(spelling) ?? []) : [unit];
+  };
+  const exact = exactly(plain);
+  if (exact.length > 0) return exact;
+  const alike = (folded.get(plain.toLowerCase()) ?? []).filter((known) => sameButForHarmlessCase(plain, known));
+  return [...new Set(alike.flatMap(exactly))];
 }
 
 export type Lookup =

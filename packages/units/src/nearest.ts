@@ -17,10 +17,11 @@ function distance(first: string, second: string): number {
 /** Ids whose spelling is close to what was typed, closest first, made up to six with the most usual ones. */
 export function nearestUnits(typed: string, spellings: ReadonlyMap<string, string>, order: readonly string[]): readonly string[] {
   const wanted = typed.toLowerCase().slice(0, longestCompared);
+  const allowed = wanted.length < 3 ? 0 : Math.ceil(wanted.length / 4);
   const far = new Map<string, number>();
   for (const [spelling, id] of spellings) {
+    if (Math.abs(spelling.length - typed.length) > allowed) continue;
     const away = distance(wanted, spelling.toLowerCase().slice(0, longestCompared));
-    const allowed = wanted.length < 3 ? 0 : Math.ceil(wanted.length / 4);
     if (away <= allowed) far.set(id, Math.min(away, far.get(id) ?? away));
   }
   const close = [...far].sort((a, b) => a[1] - b[1]).map(([id]) => id);

@@ -14,8 +14,11 @@ export function shortText(text: string): string {
   return text.length <= longestText ? text : text.slice(0, longestText).replace(/[\ud800-\udbff]$/, '');
 }
 
+const alreadyPlain = /^(?! )(?!.*(?: {2}|''| $))[ -~]*$/;
+
 /** One plain form for the many signs people and keyboards produce: spaces, minus, superscripts, quotation marks. */
 export function plainText(text: string): string {
+  if (alreadyPlain.test(text)) return text;
   return text
     .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻]+/g, '^$&')
     .replace(/[º˚]/g, '°')
