@@ -28,6 +28,9 @@ describe('non-linear least squares', () => {
     const { model, x, y } = reference.given;
     const fit = fitNonlinear((parameters, i) => model(parameters, x[i]!), y, start);
     expect(fit.status).toBe('converged');
+    fit.parameters.forEach((value, i) => {
+      expect(Math.abs(value / Number(reference.expected[`b${i + 1}`]) - 1)).toBeLessThan(3e-10);
+    });
     expectCase(reference, {
       ...numbered('b', fit.parameters, 1),
       ...numbered('s', fit.standardErrors ?? [], 1),

@@ -1,4 +1,4 @@
-import { type Derivative, integrate, integrateStiff, interpolateMonotonically } from '@wallflow/numerics';
+import { type Derivative, integrate, integrateStiff } from '@wallflow/numerics';
 import { all, create, type FactoryFunctionMap } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { problems } from './differential-equations.cases.js';
@@ -116,17 +116,6 @@ describe('agreement with other solvers', () => {
       const y = ours.at(Math.min(t, 6));
       expect(Math.abs(y[0]! - other.y[i]![0]!)).toBeLessThan(1e-7);
       expect(Math.abs(y[1]! - other.y[i]![1]!)).toBeLessThan(1e-7);
-    });
-  });
-});
-
-describe('shape-preserving interpolation', () => {
-  it('agrees with another implementation of the same formulas', () => {
-    const { x, y, at, value } = independent.pchip;
-    const result = interpolateMonotonically(x, y, 'refuse');
-    if (result.status !== 'ready') throw new Error(result.status);
-    at.forEach((place, i) => {
-      expect(result.interpolant.at(place)).toBeCloseTo(Number(value[i]), 12);
     });
   });
 });

@@ -38,10 +38,12 @@ describe('expandBracket', () => {
     expect(Math.max(...seen)).toBe(100);
   });
 
-  it('turns to the other side once a limit stops it', () => {
-    // Nearer to zero on the left, but the root is on the right.
-    const found = expandBracket((x) => (x < 10 ? 1 + x : -1), 0, 1, { minimum: 0 });
-    expect(found.status).toBe('bracketed');
+  it.each([
+    // Nearer to zero on the side of the limit, but the root is on the other side.
+    ['below', (x: number) => (x < 10 ? 1 + x : -1), { minimum: 0 }],
+    ['above', (x: number) => (x > -10 ? 2 - x : -1), { maximum: 1 }],
+  ])('turns to the other side once a limit %s stops it', (_, f, options) => {
+    expect(expandBracket(f, 0, 1, options).status).toBe('bracketed');
   });
 
   it('ends when the number of expansions is used up', () => {

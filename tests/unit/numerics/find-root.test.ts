@@ -72,6 +72,16 @@ describe('findRoot', () => {
     expect(coarse.evaluations).toBeLessThan(fine.evaluations);
   });
 
+  it.each([
+    ['a root of multiplicity 19', (x: number) => x ** 19, -1, 4],
+    // From the test set of Alefeld, Potra and Shi, ACM Trans. Math. Softw. 21 (1995) 327–344 (from memory).
+    ['a function with all derivatives zero at its root', (x: number) => (x === 0 ? 0 : x * Math.exp(-(x ** -2))), -1, 4],
+  ] as const)('falls back on bisection in time for %s', (_, f, lower, upper) => {
+    const found = findRoot(f, lower, upper, { absoluteTolerance: 1e-12 });
+    expect(found.status).toBe('converged');
+    expect(found.evaluations).toBeLessThan(150);
+  });
+
   it('counts every call of the function', () => {
     let calls = 0;
     const found = findRoot(

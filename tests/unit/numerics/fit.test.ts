@@ -250,6 +250,8 @@ describe('fitExponentialApproach', () => {
     const fit = fitExponentialApproach([0, 1, 2, 3, 4], [100, 80, 60, 40, 20]);
     expect(fit).toMatchObject({ status: 'not_determined', level: undefined, decayLength: undefined });
     expect(fitExponentialApproach([0, 1, 2, 3], [1, 2, 4, 8]).status).toBe('not_determined');
+    // All of the change in the first step: how fast, within it, cannot be told.
+    expect(fitExponentialApproach([0, 1, 2, 3], [100, 20, 20, 20]).status).toBe('not_determined');
   });
 
   it('needs three points that are finite', () => {

@@ -118,6 +118,12 @@ describe('integrateStiff', () => {
     expect(result.t).toBeLessThanOrEqual(1);
   });
 
+  it('says when the Jacobian is not finite', () => {
+    const problem = { derivative: towardsCosine(-1), from: 0, to: 1, initial: [1] };
+    const result = integrateStiff({ ...problem, jacobian: (_t, _y, jacobian) => jacobian.set(0, 0, Number.NaN) });
+    expect(result).toMatchObject({ status: 'not_finite', t: 0 });
+  });
+
   it('ends with a step too small where the matrix stays singular', () => {
     const derivative: Derivative = (_t, y, dydt) => {
       dydt[0] = y[0]!;
@@ -138,6 +144,44 @@ describe('integrateStiff', () => {
     integrateStiff({ derivative, from: 3, to: 2, initial: [1] });
     expect(Math.min(...seen)).toBeGreaterThanOrEqual(2);
     expect(Math.max(...seen)).toBeLessThanOrEqual(3);
+  });
+
+  it('takes time derivatives within a span that is short beside the time itself', () => {
+    const seen: number[] = [];
+    const [from, to] = [2, 2 + 1e-7];
+    const result = integrateStiff({
+      derivative: (t, y, dydt) => {
+        seen.push(t);
+        dydt[0] = 1e8 * Math.sin(1e8 * (t - from)) - 1e3 * y[0]!;
+      },
+      from,
+      to,
+      initial: [0],
+    });
+    expect(result.status).toBe('finished');
+    expect(result.y[0]).toBeCloseTo(1 - Math.cos(10), 3);
+    expect(Math.min(...seen)).toBeGreaterThanOrEqual(from);
+    expect(Math.max(...seen)).toBeLessThanOrEqual(to);
+  });
+
+  it('keeps a state that cannot be positive in its domain when it takes differences', () => {
+    // With u = -y, u' = √u, so √u = √u0 + t / 2. The absolute tolerance is larger than the state.
+    const derivative: Derivative = (_t, y, dydt) => {
+      dydt[0] = -Math.sqrt(-y[0]!);
+    };
+    const result = integrateStiff({ derivative, from: 0, to: 2, initial: [-1e-11] }, tight);
+    expect(result.status).toBe('finished');
+    expect(result.y[0]).toBeCloseTo(-((Math.sqrt(1e-11) + 1) ** 2), 4);
+  });
+
+  it('rarely has to take back a step, even where the solution jumps', () => {
+    const vanDerPol: Derivative = (_t, y, dydt) => {
+      dydt[0] = y[1]!;
+      dydt[1] = ((1 - y[0]! ** 2) * y[1]! - y[0]!) * 1e6;
+    };
+    const problem = { derivative: vanDerPol, from: 0, to: 2, initial: [2, 0], autonomous: true };
+    const { statistics } = integrateStiff(problem, { relativeTolerance: 1e-4, absoluteTolerance: 1e-4 });
+    expect(statistics.rejectedSteps).toBeLessThan(0.1 * statistics.acceptedSteps);
   });
 
   it('refuses options without meaning', () => {

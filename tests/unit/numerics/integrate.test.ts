@@ -90,6 +90,16 @@ describe('integrate', () => {
       expect(integrate(problem, { ...tight, stopWhen }).t).toBeCloseTo(Math.PI, 8);
     });
 
+    it('sees a zero that falls on the end of a step', () => {
+      const options = { initialStep: 0.25, maxStep: 0.25, stopWhen: (t: number) => t - 0.5 };
+      const derivative: Derivative = (_t, _y, dydt) => {
+        dydt[0] = 1;
+      };
+      const result = integrate({ derivative, from: 0, to: 2, initial: [1] }, options);
+      expect(Array.from(result.times)).toEqual([0, 0.25, 0.5]);
+      expect(result).toMatchObject({ status: 'stopped_by_event', t: 0.5 });
+    });
+
     it('finishes when the function never crosses', () => {
       const result = integrate({ derivative: decay, from: 0, to: 1, initial: [1] }, { stopWhen });
       expect(result.status).toBe('finished');
@@ -151,6 +161,44 @@ describe('integrate', () => {
     for (let i = 1; i < result.times.length; i += 1) {
       expect(result.times[i]! - result.times[i - 1]!).toBeLessThanOrEqual(0.01 * (1 + 1e-12));
     }
+  });
+
+  it('takes the same steps for one system and for ten copies of it', () => {
+    const copies = (count: number) =>
+      integrate(
+        {
+          derivative: (_t, y, dydt) => {
+            for (let i = 0; i < y.length; i += 2) {
+              dydt[i] = y[i + 1]!;
+              dydt[i + 1] = -Math.sin(y[i]!);
+            }
+          },
+          from: 0,
+          to: 10,
+          initial: Array.from({ length: 2 * count }, (_, i) => (i % 2 === 0 ? 2 : 0)),
+        },
+        tight,
+      );
+    expectAllClose(copies(10).times, copies(1).times, 1e-6);
+  });
+
+  it('feels its way to the end of a domain: no longer step right after one that was taken back', () => {
+    const derivative: Derivative = (t, _y, dydt) => {
+      dydt[0] = t > 1 ? Number.NaN : 1;
+    };
+    const { status, t, statistics } = integrate({ derivative, from: 0, to: 2, initial: [1] }, { initialStep: 0.3 });
+    expect(status).toBe('not_finite');
+    expect(t).toBeCloseTo(1, 12);
+    // As many attempts fail as succeed; with longer steps in between it would be two for one.
+    expect(statistics.rejectedSteps).toBeLessThan(1.5 * statistics.acceptedSteps);
+  });
+
+  it('takes a last step that would leave next to nothing in one with the rest', () => {
+    const still: Derivative = (_t, _y, dydt) => {
+      dydt[0] = 0;
+    };
+    const result = integrate({ derivative: still, from: 0, to: 1, initial: [1] }, { initialStep: 0.995 });
+    expect(result.statistics.acceptedSteps).toBe(1);
   });
 
   it('never evaluates beyond the end', () => {

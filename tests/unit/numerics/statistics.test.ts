@@ -54,6 +54,12 @@ describe('statistics', () => {
     expect(standardDeviation(values)).toBeCloseTo(Math.sqrt(250 / 999), 12);
   });
 
+  it('take up the rounding of the sum', () => {
+    const tenths = new Array<number>(1000).fill(0.1);
+    expect(tenths.reduce((sum, value) => sum + value, 0) / 1000).not.toBe(0.1);
+    expect(mean(tenths)).toBe(0.1);
+  });
+
   it('leave the list as it was', () => {
     const values = [3, 1, 2];
     median(values);

@@ -28,6 +28,9 @@ export interface SearchLimits {
 /** Cosine between residual and model plane below which a point counts as a minimum. */
 const FLAT = 1e-7;
 
+/** Sums of squares that differ by less than this part count as the same. */
+const ROUNDED = 1e-9;
+
 /** Finds parameters that make the residual as short as it gets; `residual` is what `residualAt` gives at the start. */
 export function minimiseResidual(
   residualAt: (parameters: Float64Array) => Float64Array,
@@ -50,6 +53,12 @@ export function minimiseResidual(
   };
   const isSmall = (step: ArrayLike<number>, tolerance: number): boolean =>
     point.parameters.every((value, j) => Math.abs(step[j]!) <= tolerance * Math.max(Math.abs(value), limits.smallest[j]!));
+  // Takes a last undamped step: the slope still tells where the minimum is when sums of squares no longer differ.
+  const finish = (local: LeastSquares): Minimum => {
+    const last = move(local.solution);
+    if (last.sumOfSquares <= point.sumOfSquares * (1 + ROUNDED)) point = last;
+    return end('converged', local);
+  };
 
   const scales = new Float64Array(start.length);
   let damping = 1e-3;
@@ -59,11 +68,7 @@ export function minimiseResidual(
     for (let j = 0; j < scales.length; j += 1) scales[j] = Math.max(scales[j]!, Math.hypot(...columns[j]!));
     const local = solveLeastSquares(columns, point.residual);
     // The step that an undamped fit would take tells how far the minimum still is.
-    if (local && isSmall(local.solution, limits.parameterTolerance)) {
-      const last = move(local.solution);
-      if (last.sumOfSquares <= point.sumOfSquares) point = last;
-      return end('converged', local);
-    }
+    if (local && isSmall(local.solution, limits.parameterTolerance)) return finish(local);
     if (point.sumOfSquares <= limits.rounding) return end(local ? 'converged' : 'rank_deficient', local);
 
     for (let growth = 2; ; growth *= 2) {
@@ -79,7 +84,7 @@ export function minimiseResidual(
         break;
       }
       if (isSmall(step, Number.EPSILON) || damping > 1e30) {
-        if (local && isFlat(columns, point.residual)) return end('converged', local);
+        if (local && isFlat(columns, point.residual)) return finish(local);
         return end(local ? 'stalled' : 'rank_deficient');
       }
       damping *= growth;

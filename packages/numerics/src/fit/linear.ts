@@ -48,7 +48,8 @@ export type LinearFitResult = LinearFit | { readonly status: LinearFitProblem };
 
 /**
  * Fits `y = b0 + b1 x1 + b2 x2 + …` by weighted least squares. Predictors are taken about their
- * weighted means first when there is an intercept, which saves digits.
+ * weighted means first when there is an intercept, which saves digits. For confidence limits of a
+ * coefficient see `confidenceInterval` of the main entry, with the fit's degrees of freedom.
  *
  * Source: N. R. Draper and H. Smith, Applied Regression Analysis, 3rd ed. 1998, chapters 1, 5 and 9;
  * R² without intercept as in the NIST Statistical Reference Datasets (NoInt1).

@@ -19,8 +19,8 @@ export function chooseInitialStep(stepper: Stepper, t: number, y: Float64Array, 
   stepper.evaluate(t + h, probe, probeSlope);
   const change = probeSlope.map((value, i) => value - slope[i]!);
   const curvature = errorNorm(change, y, y, tolerances) / first;
-  // A probe that leaves the derivative's domain says nothing about the curvature: start very small.
-  if (!Number.isFinite(curvature)) return 1e-6 * first;
+  // A probe that leaves the derivative's domain says nothing about the curvature; step control will.
+  if (!Number.isFinite(curvature)) return first;
   const steepest = Math.max(sizeOfSlope, curvature);
   const second = steepest <= 1e-15 ? Math.max(1e-6, first * 1e-3) : (0.01 / steepest) ** (1 / (order + 1));
   return Math.min(100 * first, second, limit);

@@ -48,7 +48,8 @@ export function integrateStiff(problem: StiffProblem, options: IntegrationOption
   const differences = new DifferenceJacobian(size, structure, tolerances.absolute);
   const { jacobian, timeDerivative } = problem;
   const span = Math.abs(problem.to - problem.from);
-  const probe = (problem.to < problem.from ? -1 : 1) * Math.sqrt(Number.EPSILON);
+  const direction = Math.sign(problem.to - problem.from);
+  const probe = Math.sqrt(Number.EPSILON);
   const stepper: RosenbrockStepper = new RosenbrockStepper(size, {
     derivative: problem.derivative,
     tolerances,
@@ -63,10 +64,9 @@ export function integrateStiff(problem: StiffProblem, options: IntegrationOption
       ? undefined
       : (t, y, slope, into) => {
           if (timeDerivative) return timeDerivative(t, y, into);
-          // Backwards in time at the end of the span, so that nothing is asked for beyond it.
-          const change = probe * Math.min(span, Math.max(Math.abs(t), 1e-3 * span));
-          const inside = Math.abs(t + change - problem.from) <= span;
-          const later = inside ? t + change : t - change;
+          // Backwards at the end of the span, so that nothing is asked for beyond it.
+          const change = direction * Math.min(0.5 * span, probe * Math.max(Math.abs(t), span));
+          const later = Math.abs(t + change - problem.from) <= span ? t + change : t - change;
           stepper.evaluate(later, y, into);
           for (let i = 0; i < size; i += 1) into[i] = (into[i]! - slope[i]!) / (later - t);
         },

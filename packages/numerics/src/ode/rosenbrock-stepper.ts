@@ -66,8 +66,8 @@ export class RosenbrockStepper implements Stepper {
     for (let i = 0; i < n; i += 1) shift[i] = mass[i]! / (h * rodas4p2.gamma);
     factored.setToDiagonalMinus(shift, jacobian);
     this.counts.factorisations += 1;
-    // A singular matrix calls for a shorter step, as a large error does.
-    if (!factored.factor()) return Infinity;
+    // A singular matrix calls for a shorter step, as a large error does; one of unknown entries is not finite.
+    if (!factored.factor()) return hasFiniteEntries(jacobian) ? Infinity : Number.NaN;
 
     for (let stage = 0; stage < STAGES; stage += 1) {
       let slope = this.slope;
@@ -110,6 +110,13 @@ export class RosenbrockStepper implements Stepper {
     this.counts.jacobians += 1;
     this.current = true;
   }
+}
+
+function hasFiniteEntries(matrix: SystemMatrix): boolean {
+  for (let i = 0; i < matrix.size; i += 1) {
+    for (let j = 0; j < matrix.size; j += 1) if (!Number.isFinite(matrix.get(i, j))) return false;
+  }
+  return true;
 }
 
 function addWeighted(target: Float64Array, weights: readonly number[], vectors: readonly Float64Array[]): void {
