@@ -1,4 +1,5 @@
 import type { AnyCalculation } from '@wallflow/calculation';
+import { cleanedFilterAcceptanceCalculation } from './acceptance/definition.js';
 import { cleaningBatchPlanCalculation } from './batch-plan/definition.js';
 import { blendTwoStrengthsCalculation } from './blend/definition.js';
 import { diluteWithContractionCalculation } from './dilute-with-contraction/definition.js';
@@ -9,6 +10,7 @@ import { mixWithContractionCalculation } from './mix-with-contraction/definition
 import { cleaningPassPlanCalculation } from './pass-plan/definition.js';
 import { rinseDilutionCalculation } from './rinse/definition.js';
 import { cleaningVolumesCalculation } from './volumes/definition.js';
+import { filterWeighingCalculation } from './weighing/definition.js';
 
 export const cleaningCalculations: readonly AnyCalculation[] = [
   cleaningVolumesCalculation,
@@ -21,4 +23,6 @@ export const cleaningCalculations: readonly AnyCalculation[] = [
   cleaningPassPlanCalculation,
   dryingCalculation,
   cleaningBatchPlanCalculation,
+  filterWeighingCalculation,
+  cleanedFilterAcceptanceCalculation,
 ];

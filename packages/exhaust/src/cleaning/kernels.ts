@@ -1,4 +1,5 @@
 /** Kernels of this subject: pure functions on SI numbers. */
+export { type AcceptanceVerdict, acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst } from './acceptance/kernel.js';
 export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
 export { dryingPower, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
@@ -15,3 +16,4 @@ export {
 export { type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
 export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';
+export { dryMass, massRecovery, type Recovery, type RecoveryInput, type RecoveryVerdict, recoveryVerdict } from './weighing/kernel.js';

@@ -97,3 +97,21 @@ export const leastCostCover: Source = {
   mark: 'read',
   note: 'Checked against trying every combination on small cases',
 };
+
+export const weighingPractice = commonPractice(
+  'Filters are weighed hot, above 120 to 150 °C and at the same temperature both times: soot and coating take up tens of grams of water when cold',
+);
+
+export const acceptancePractice = commonPractice(
+  'A cleaned filter: bench drop at most 110 to 115 % of new, recovery 90 to 95 %, rod depth 95 %, light in all sampled channels, spread of speeds under 15 to 20 %',
+  'No general published criterion was found.',
+);
+
+export const sampleStandardDeviation: Source = {
+  type: 'standard',
+  by: 'JCGM',
+  title: 'JCGM 100:2008, Guide to the expression of uncertainty in measurement',
+  year: 2008,
+  locator: '4.2.2, Eq. 4',
+  mark: 'from memory',
+};

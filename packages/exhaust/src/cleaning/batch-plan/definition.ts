@@ -21,7 +21,8 @@ import { cheapestPacks, type Purchase } from './cheapest-packs.js';
 import { mixToMarks } from './mix-to-marks.js';
 
 const volumeUnits = ['mL', 'L', 'gal_US', 'gal_imp'] as const;
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 6, units: [...volumeUnits] });
+const volumeOutput = (symbol: string, label: string) =>
+  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 8, units: [...volumeUnits] });
 const amount = (symbol: string, label: string, example: string, description?: string) =>
   quantity(volume, {
     symbol,
@@ -178,8 +179,13 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
     concentrateInAll: volumeOutput('V_c', 'Concentrate in all batches'),
     waterInAll: volumeOutput('V_w', 'Demineralised water in all batches and rinse'),
-    concentrateCost: quantityOutput(ratio, { symbol: 'k_c', label: 'Cost of the concentrate to buy, in your currency', digits: 6 }),
-    waterCost: quantityOutput(ratio, { symbol: 'k_w', label: 'Cost of the water to buy, in your currency', digits: 6 }),
+    concentrateCost: quantityOutput(ratio, {
+      symbol: 'k_c',
+      label: 'Cost of the concentrate to buy, in your currency',
+      digits: 8,
+      leastDigits: 8,
+    }),
+    waterCost: quantityOutput(ratio, { symbol: 'k_w', label: 'Cost of the water to buy, in your currency', digits: 8, leastDigits: 8 }),
   },
   outputs: {
     batches: countOutput({ symbol: 'b', label: 'Batches' }),
@@ -202,7 +208,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
         },
         pack: quantityOutput(volume, { symbol: 'V', label: 'Pack', digits: 6, units: ['L', 'mL', 'gal_US'] }),
         count: countOutput({ symbol: 'N', label: 'How many' }),
-        cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost, in your currency', digits: 6 }),
+        cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost, in your currency', digits: 8, leastDigits: 8 }),
       },
     }),
     concentrateLeft: volumeOutput('V_{c,l}', 'Concentrate left in the packs'),
@@ -216,7 +222,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
         unknown: 'not known how long it keeps or when the next job is: look at the label before keeping it',
       },
     }),
-    cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost of the shopping, in your currency', digits: 6 }),
+    cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost of the shopping, in your currency', digits: 8, leastDigits: 8 }),
   },
   constants: {},
   steps: [

@@ -18,6 +18,10 @@ import { massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './
 const volumeUnits = ['mL', 'L', 'floz_US', 'floz_imp', 'gal_US'] as const;
 const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
 
+// A mark is a decimal fact: it is shown whole, however coarse the other inputs are.
+const volumeToMark = (symbol: string, label: string) =>
+  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 8, units: [...volumeUnits] });
+
 const inputs = z.strictObject({
   saying: choice({
     label: 'How the label says it',
@@ -143,8 +147,8 @@ export const dilutionCalculation = defineCalculation({
   outputs: {
     mixVolume: volumeOutput('V_m', 'Mix'),
     waterVolume: volumeOutput('V_w', 'Water'),
-    pouredConcentrate: optional(volumeOutput('V_{c,g}', 'Concentrate to pour, to a mark')),
-    pouredWater: optional(volumeOutput('V_{w,g}', 'Water to pour, to a mark')),
+    pouredConcentrate: optional(volumeToMark('V_{c,g}', 'Concentrate to pour, to a mark')),
+    pouredWater: optional(volumeToMark('V_{w,g}', 'Water to pour, to a mark')),
     pouredShare: optional(
       quantityOutput(fraction, { symbol: 'c_g', label: 'Share of concentrate in what is poured', digits: 4, units: ['%'] }),
     ),

@@ -1,0 +1,223 @@
+import {
+  choiceOutput,
+  constant,
+  defineCalculation,
+  inconsistentInputs,
+  missingInputs,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+} from '@wallflow/calculation';
+import { fraction, mass, temperature } from '@wallflow/units';
+import * as z from 'zod';
+import { cautions } from '../../cautions.js';
+import { acceptancePractice, massBalance, weighingPractice } from '../sources.js';
+import { dryMass, massRecovery, recoveryVerdict } from './kernel.js';
+
+const massInput = (symbol: string, label: string, example: string, description?: string) =>
+  quantity(mass, {
+    symbol,
+    label,
+    ...(description === undefined ? {} : { description }),
+    above: '0 g',
+    max: '200 kg',
+    example,
+    units: ['g', 'kg', 'lb'],
+  });
+const temperatureInput = (symbol: string, label: string, example: string) =>
+  quantity(temperature, {
+    symbol,
+    label,
+    min: '-40 °C',
+    max: '700 °C',
+    usual: ['120 °C', '250 °C'],
+    usualReason: 'hot enough to be dry, cool enough to handle',
+    example,
+  });
+const moistureInput = (symbol: string, label: string) =>
+  quantity(fraction, {
+    symbol,
+    label,
+    description: 'Only for a filter weighed cold: weigh it once cold and once hot; the difference over the hot weight.',
+    min: '0 %',
+    max: '30 %',
+    example: '0.4 %',
+  }).optional();
+const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 6, units: ['g', 'kg', 'lb'] });
+const shareOutput = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+
+export const filterWeighingCalculation = defineCalculation({
+  id: 'filter-weighing',
+  version: '1.0.0',
+  subject: 'cleaning',
+  title: 'Weighing before and after a clean',
+  purpose: 'How much came out of the filter, how much ash stayed, and is that sure enough?',
+  usedBy: ['technician', 'trainer', 'developer'],
+  keywords: ['weigh', 'mass', 'recovery', 'ash', 'moisture', 'hot'],
+  method: 'dry masses compared, weighed hot or corrected for moisture',
+  inputs: z.strictObject({
+    massBefore: massInput('m_1', 'Weight before cleaning', '12.200 kg'),
+    temperatureBefore: temperatureInput('T_1', 'Temperature of the filter at that weighing', '150 °C'),
+    massAfter: massInput('m_2', 'Weight after cleaning', '12.010 kg'),
+    temperatureAfter: temperatureInput('T_2', 'Temperature of the filter at that weighing', '150 °C'),
+    moistureBefore: moistureInput('u_1', 'Moisture in it before'),
+    moistureAfter: moistureInput('u_2', 'Moisture in it after'),
+    newMass: massInput(
+      'm_0',
+      'Weight of this filter when new, dry',
+      '12.000 kg',
+      'From your own record of this part or from its maker.',
+    ).optional(),
+    bakedMass: massInput('m_3', 'Weight after baking it once more, hot', '12.009 kg', 'Shows whether soot is left.').optional(),
+    scaleUncertainty: quantityWithDefault(mass, {
+      symbol: 'u_m',
+      label: 'Standard uncertainty of one weighing',
+      min: '0.01 g',
+      max: '500 g',
+      example: '2 g',
+      units: ['g'],
+      default: '2 g',
+      defaultReason: 'common practice, no source: workshop scales are good to 1 to 5 g',
+    }),
+    neededRecovery: quantityWithDefault(fraction, {
+      symbol: 'r_0',
+      label: 'Recovery that is asked for',
+      min: '1 %',
+      max: '100 %',
+      example: '90 %',
+      default: '90 %',
+      defaultReason: 'common practice, no source: 90 to 95 %',
+    }),
+    bakeLimit: quantityWithDefault(mass, {
+      symbol: 'd_0',
+      label: 'Loss by one more bake that still counts as free of soot',
+      min: '0.1 g',
+      max: '100 g',
+      example: '2 g',
+      units: ['g'],
+      default: '2 g',
+      defaultReason: 'common practice, no source: 1 to 2 g',
+    }),
+  }),
+  example: { newMass: '12.000 kg', bakedMass: '12.009 kg' },
+  intermediates: {
+    dryBefore: massOutput('d_1', 'Dry weight before'),
+    dryAfter: massOutput('d_2', 'Dry weight after'),
+    removedUncertainty: massOutput('u_r', 'Standard uncertainty of what came out'),
+    bakeLoss: optional(massOutput('d_3', 'Loss by one more bake')),
+  },
+  outputs: {
+    removed: massOutput('m_r', 'Came out'),
+    residue: optional(massOutput('m_a', 'Still in it against new, ash if it was baked')),
+    residueUncertainty: optional(massOutput('u_a', 'Standard uncertainty of it')),
+    recovery: optional(shareOutput('r', 'Recovery')),
+    recoveryUncertainty: optional(shareOutput('u(r)', 'Standard uncertainty of the recovery')),
+    soot: choiceOutput({
+      label: 'Soot',
+      options: {
+        none: 'free of soot: one more bake changed nothing that counts',
+        left: 'soot is left: one more bake made it lighter',
+        unknown: 'not known: it was not baked and weighed again',
+      },
+    }),
+    verdict: choiceOutput({
+      label: 'Verdict by weight',
+      options: {
+        clean: 'clean by weight, beyond the error of the scale',
+        'not-clean': 'not clean by weight',
+        unclear: 'cannot be told with this scale',
+        unknown: 'not known: the weight when new is missing',
+      },
+    }),
+  },
+  constants: {
+    dryAbove: constant(temperature, 393.15, {
+      symbol: 'T_d',
+      label: 'Weighed hotter than this it counts as dry',
+      source: 'weighingPractice',
+    }),
+  },
+  steps: [
+    {
+      gives: 'dryBefore',
+      text: 'Hotter than [[dryAbove]] as weighed, colder over one plus the moisture: [[dryBefore]].',
+      source: 'weighingPractice',
+    },
+    { gives: 'dryAfter', text: 'The same after cleaning: [[dryAfter]].', source: 'weighingPractice' },
+    { gives: 'removed', tex: '[[removed]] = [[dryBefore]]-[[dryAfter]]', source: 'massBalance' },
+    { gives: 'removedUncertainty', tex: '[[removedUncertainty]] = \\sqrt{2}\\,[[scaleUncertainty]]', source: 'massBalance' },
+    { gives: 'residue', tex: '[[residue]] = [[dryAfter]]-[[newMass]]', source: 'massBalance' },
+    { gives: 'residueUncertainty', tex: '[[residueUncertainty]] = \\sqrt{2}\\,[[scaleUncertainty]]', source: 'massBalance' },
+    {
+      gives: 'recovery',
+      tex: '[[recovery]] = \\frac{[[dryBefore]]-[[dryAfter]]}{[[dryBefore]]-[[newMass]]}',
+      source: 'acceptancePractice',
+    },
+    { gives: 'recoveryUncertainty', text: 'From the three weighings: [[recoveryUncertainty]].', source: 'massBalance' },
+    { gives: 'bakeLoss', tex: '[[bakeLoss]] = [[dryAfter]]-[[bakedMass]]', source: 'acceptancePractice' },
+    { gives: 'soot', text: 'Loss by one more bake against [[bakeLimit]] and the error of the scale.', source: 'acceptancePractice' },
+    { gives: 'verdict', text: 'Recovery with twice its uncertainty against [[neededRecovery]].', source: 'acceptancePractice' },
+  ],
+  assumptions: [{ code: 'same_parts', text: 'The same parts are on the scale each time: clamps, sensors and gaskets off.' }],
+  limits: [
+    {
+      code: 'air_currents',
+      text: 'A hot part reads a gram or so light because warm air rises round it: weigh at the same temperature both times.',
+    },
+    {
+      code: 'weight_is_not_flow',
+      text: 'A filter can be light and still have a blocked face or a crack: flow, depth and light belong to the judgement.',
+    },
+  ],
+  cautions: [cautions.ashDust, cautions.hotExhaust, cautions.waste, cautions.makerFirst],
+  sources: { massBalance, weighingPractice, acceptancePractice },
+  compute(input, { constants, warn }) {
+    const { massBefore, massAfter, temperatureBefore, temperatureAfter, newMass, bakedMass, scaleUncertainty } = input;
+    const cold = (at: number) => at < constants.dryAbove;
+    if (cold(temperatureBefore) && input.moistureBefore === undefined) return missingInputs('moistureBefore');
+    if (cold(temperatureAfter) && input.moistureAfter === undefined) return missingInputs('moistureAfter');
+    if (Math.abs(temperatureBefore - temperatureAfter) > 30) {
+      warn('unequal_temperature', 'The two weighings differ by more than 30 K: moisture and air currents do not cancel.', [
+        'temperatureAfter',
+      ]);
+    }
+    const dryBefore = cold(temperatureBefore) ? dryMass(massBefore, input.moistureBefore ?? 0) : massBefore;
+    const dryAfter = cold(temperatureAfter) ? dryMass(massAfter, input.moistureAfter ?? 0) : massAfter;
+    if (newMass !== undefined && dryBefore <= newMass) {
+      return inconsistentInputs(
+        'the dirty filter is no heavier than a new one: weighed wrongly, or not the same part',
+        ['newMass'],
+        ['massBefore'],
+      );
+    }
+    const pairUncertainty = Math.SQRT2 * scaleUncertainty;
+    const recovery =
+      newMass === undefined
+        ? undefined
+        : massRecovery({ before: dryBefore, after: dryAfter, whenNew: newMass, uncertainty: scaleUncertainty });
+    const bakeLoss = bakedMass === undefined ? undefined : dryAfter - bakedMass;
+    return {
+      dryBefore,
+      dryAfter,
+      removed: dryBefore - dryAfter,
+      removedUncertainty: pairUncertainty,
+      residue: newMass === undefined ? undefined : dryAfter - newMass,
+      residueUncertainty: newMass === undefined ? undefined : pairUncertainty,
+      recovery: recovery?.share,
+      recoveryUncertainty: recovery?.uncertainty,
+      bakeLoss,
+      soot: bakeLoss === undefined ? 'unknown' : bakeLoss > Math.max(input.bakeLimit, 2 * pairUncertainty) ? 'left' : 'none',
+      verdict: recoveryVerdict(recovery, input.neededRecovery),
+    };
+  },
+  advise: ({ soot, verdict }) => [
+    ...(soot === 'left' ? ([{ tone: 'do', text: 'Bake it once more: what still burns off is soot, not ash.' }] as const) : []),
+    ...(verdict === 'unknown'
+      ? ([{ tone: 'note', text: 'Note the dry weight of this part now: it is the reference for its next clean.' }] as const)
+      : []),
+    ...(verdict === 'not-clean'
+      ? ([{ tone: 'do', text: 'Clean it again, backwards, before it goes on; do not reset the ash value yet.' }] as const)
+      : []),
+  ],
+});
