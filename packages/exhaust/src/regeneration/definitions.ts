@@ -9,6 +9,7 @@ import { regenerationQualityCalculation } from './quality/definition.js';
 import { runawayIndexCalculation } from './runaway-index/definition.js';
 import { regenerationAxialCalculation } from './simulation/axial-definition.js';
 import { regenerationLumpedCalculation } from './simulation/lumped-definition.js';
+import { regenerationTripsCalculation } from './trips/definition.js';
 import { regenerationWatchCalculation } from './watch/definition.js';
 
 export const regenerationCalculations: readonly AnyCalculation[] = [
@@ -19,6 +20,7 @@ export const regenerationCalculations: readonly AnyCalculation[] = [
   catalystExothermCalculation,
   regenerationFuelPenaltyCalculation,
   oilDilutionCalculation,
+  regenerationTripsCalculation,
   regenerationLumpedCalculation,
   regenerationAxialCalculation,
   runawayIndexCalculation,

@@ -41,5 +41,6 @@ export {
   siliconCarbideHoneycomb,
   squareDuctNusselt,
 } from './simulation/kernel-substrate.js';
+export { chanceOfNone, suitableShare, type TripKind } from './trips/kernel.js';
 export { riseOf, sampleBefore, type WatchEvent, type WatchLimits, type WatchRule, type WatchSample } from './watch/kernel.js';
 export { watchRegeneration } from './watch/kernel-rules.js';

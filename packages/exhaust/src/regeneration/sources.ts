@@ -149,3 +149,9 @@ export const semenov1928: Source = {
   mark: 'from memory',
   note: 'A well mixed reacting body loses its steady state when ψ exceeds 1/e; the rise is then one R T²/E.',
 };
+
+export const tripChance: Source = {
+  type: 'derivation',
+  title: 'Independent trials with one chance of success p: mean number until success 1/p, chance of none in n trials (1 − p)^n',
+  mark: 'read',
+};
