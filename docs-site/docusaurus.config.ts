@@ -1,6 +1,9 @@
 import type { Config } from '@docusaurus/types';
+import { themes as prismThemes } from 'prism-react-renderer';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { formulaStatics } from './plugins/formula-styles/index.js';
+import { referenceFirst } from './reference-first.js';
 
 const config: Config = {
   title: 'Wallflow',
@@ -8,7 +11,7 @@ const config: Config = {
   favicon: 'img/mark.svg',
   url: 'https://wallflow.example',
   baseUrl: '/',
-  trailingSlash: false,
+  staticDirectories: ['static', formulaStatics],
   future: { v4: true, faster: true },
   onBrokenLinks: 'throw',
   onBrokenAnchors: 'throw',
@@ -28,15 +31,17 @@ const config: Config = {
           remarkPlugins: [remarkMath],
           rehypePlugins: [[rehypeKatex, { strict: 'error', throwOnError: true }]],
           breadcrumbs: false,
+          sidebarItemsGenerator: referenceFirst,
         },
         blog: false,
-        theme: { customCss: [require.resolve('katex/dist/katex.min.css'), './src/css/site.css', './src/css/print.css'] },
+        theme: { customCss: ['./src/css/site.css', './src/css/print.css'] },
       },
     ],
   ],
 
   plugins: [
     './plugins/calculations/index.ts',
+    './plugins/formula-styles/index.ts',
     [
       '@docusaurus/plugin-pwa',
       {
@@ -50,8 +55,8 @@ const config: Config = {
           { tagName: 'link', rel: 'apple-touch-icon', href: '/img/mark-192.png' },
         ],
         injectManifestConfig: {
-          // The reference for developers, and fonts that no current browser asks for, are not carried along.
-          globIgnores: ['api/**', '**/*.map', '**/*.ttf', '**/*.woff', '404.html'],
+          // The reference for developers is not carried along.
+          globIgnores: ['api/**', 'api.html', '404.html'],
           maximumFileSizeToCacheInBytes: 8_000_000,
         },
       },
@@ -73,6 +78,8 @@ const config: Config = {
   ],
 
   themeConfig: {
+    // The default themes write comments too faintly.
+    prism: { theme: prismThemes.vsLight, darkTheme: prismThemes.vsDark },
     colorMode: { respectPrefersColorScheme: true },
     navbar: {
       title: 'Wallflow',

@@ -43,8 +43,15 @@ function quantityData(field: QuantityField, base: { key: string; optional: boole
   };
 }
 
+/** A default as people write it: `3e-13 m²` rather than `3e-13 m2`. */
+function defaultText(field: QuantityField): string | undefined {
+  if (field.default === undefined) return undefined;
+  const parsed = field.kind.parse(field.default);
+  return parsed.ok ? shortText(field.kind, parsed.quantity, parsed.unit) : field.default;
+}
+
 function texts(field: InputField): { description?: string; default?: string; defaultReason?: string } {
-  const chosen = 'default' in field ? field.default : undefined;
+  const chosen = field.type === 'quantity' ? defaultText(field) : 'default' in field ? field.default : undefined;
   const words =
     field.type === 'choice' && typeof chosen === 'string'
       ? (field.options[chosen] ?? chosen)

@@ -9,12 +9,12 @@ function emptyEntry(field: ScalarFieldData): Entry {
   return { text: '', unit: field.type === 'quantity' ? (field.units[0]?.id ?? '') : '' };
 }
 
-/** A form with nothing filled in; lists keep the rows that they need at least. */
+/** A form with nothing filled in; lists keep the rows that they need at least, unless they may be left out. */
 export function emptyValues(fields: readonly FieldData[]): FormValues {
   return Object.fromEntries(
     fields.map((field) =>
       field.type === 'list'
-        ? [field.key, { rows: Array.from({ length: field.min }, () => emptyValues(field.item)) }]
+        ? [field.key, { rows: Array.from({ length: field.optional ? 0 : field.min }, () => emptyValues(field.item)) }]
         : [field.key, emptyEntry(field)],
     ),
   );

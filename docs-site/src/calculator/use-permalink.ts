@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { CalculationData, SuccessView } from '../data/types.js';
 import type { Permalink } from './permalink.js';
-import type { Engine } from './use-engine.js';
 import type { Form } from './use-form.js';
+import type { InputTools } from './use-input-tools.js';
 
 const pauseInTyping = 400;
 
@@ -14,14 +14,14 @@ export interface LinkState {
 }
 
 /** Fill the form from the address, and keep the address up to date with what is typed. */
-export function usePermalink(data: CalculationData, form: Form, engine: Engine | undefined): LinkState {
+export function usePermalink(data: CalculationData, form: Form, tools: InputTools | undefined): LinkState {
   const [opened, setOpened] = useState<Permalink>();
   const { edited, fill, units, values } = form;
 
   useEffect(() => {
-    if (engine === undefined) return;
+    if (tools === undefined) return;
     const read = () => {
-      const link = engine.fromHash(data.inputs, window.location.hash);
+      const link = tools.fromHash(data.inputs, window.location.hash);
       if (link === undefined) return;
       setOpened(link);
       fill(link.values, link.units);
@@ -29,25 +29,25 @@ export function usePermalink(data: CalculationData, form: Form, engine: Engine |
     read();
     window.addEventListener('hashchange', read);
     return () => window.removeEventListener('hashchange', read);
-  }, [data, engine, fill]);
+  }, [data, tools, fill]);
 
   useEffect(() => {
-    if (!edited || engine === undefined) return;
+    if (!edited || tools === undefined) return;
     const timer = setTimeout(() => {
-      const hash = engine.toHash(data.inputs, { version: data.version, values, units });
+      const hash = tools.toHash(data.inputs, { version: data.version, values, units });
       window.history.replaceState(window.history.state, '', hash);
     }, pauseInTyping);
     return () => clearTimeout(timer);
-  }, [data, edited, engine, units, values]);
+  }, [data, edited, tools, units, values]);
 
   const citation = useCallback(
     (result: SuccessView | undefined) => {
-      if (engine === undefined) return window.location.href;
+      if (tools === undefined) return window.location.href;
       const stated = Object.fromEntries((result?.values ?? []).map((value) => [value.key, value.text]));
-      const hash = engine.toHash(data.inputs, { version: data.version, values, units, stated });
+      const hash = tools.toHash(data.inputs, { version: data.version, values, units, stated });
       return `${window.location.origin}${window.location.pathname}${hash}`;
     },
-    [data, engine, units, values],
+    [data, tools, units, values],
   );
 
   return { opened, citation };

@@ -1,27 +1,35 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { CalculationData, ResultView } from '../data/types.js';
-import type { Engine } from './use-engine.js';
+import { type Calculating, startWorker } from './ask-worker.js';
 import type { Form } from './use-form.js';
+import type { InputTools } from './use-input-tools.js';
 
 const pauseInTyping = 250;
 
-/** A value that follows another one after a pause. */
-function useSettled<T>(value: T, delay: number): T {
-  const [settled, setSettled] = useState(value);
-  useEffect(() => {
-    const timer = setTimeout(() => setSettled(value), delay);
-    return () => clearTimeout(timer);
-  }, [value, delay]);
-  return settled;
+export interface Live {
+  readonly result: ResultView;
+  /** A newer result is on its way. */
+  readonly pending: boolean;
 }
 
-/** The result for what stands in the form. Until the calculation is loaded, only the example has one. */
-export function useResult(data: CalculationData, form: Form, engine: Engine | undefined): ResultView | undefined {
-  const current = useMemo(() => ({ values: form.values, units: form.units }), [form.values, form.units]);
-  const { values, units } = useSettled(current, pauseInTyping);
-  return useMemo(() => {
-    if (values === data.exampleValues && Object.keys(units).length === 0) return data.example;
-    if (engine === undefined) return undefined;
-    return engine.viewResult(engine.calculation, data.inputs, engine.toInput(data.inputs, values), units);
-  }, [data, engine, units, values]);
+/** The result for what stands in the form, calculated in a worker; that of the example was made with the page. */
+export function useResult(data: CalculationData, form: Form, tools: InputTools | undefined, onFailure: () => void): Live {
+  const [live, setLive] = useState<Live>({ result: data.example, pending: false });
+  const worker = useRef<Calculating>(undefined);
+  const { values, units } = form;
+
+  useEffect(() => () => worker.current?.close(), []);
+
+  useEffect(() => {
+    if (values === data.exampleValues && Object.keys(units).length === 0) return setLive({ result: data.example, pending: false });
+    setLive((before) => ({ ...before, pending: true }));
+    if (tools === undefined) return;
+    const timer = setTimeout(() => {
+      worker.current ??= startWorker((answer) => ('view' in answer ? setLive({ result: answer.view, pending: false }) : onFailure()));
+      worker.current.ask({ id: data.id, fields: data.inputs, input: tools.toInput(data.inputs, values), units });
+    }, pauseInTyping);
+    return () => clearTimeout(timer);
+  }, [data, onFailure, tools, units, values]);
+
+  return live;
 }

@@ -1,6 +1,6 @@
-import { type ReactNode, useMemo } from 'react';
-import { useEngine } from '../../calculator/use-engine.js';
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { useForm } from '../../calculator/use-form.js';
+import { useInputTools } from '../../calculator/use-input-tools.js';
 import { usePermalink } from '../../calculator/use-permalink.js';
 import { useResult } from '../../calculator/use-result.js';
 import type { CalculationData, ResultView } from '../../data/types.js';
@@ -19,17 +19,17 @@ import { ResultPanel } from './ResultPanel.js';
 import { Toolbar } from './Toolbar.js';
 
 /** Messages by field. That a field is empty is said only after the user has left it. */
-function messagesOf(result: ResultView | undefined, touched: ReadonlySet<string>): FieldMessages {
+function messagesOf(result: ResultView, touched: ReadonlySet<string>): FieldMessages {
   const errors = new Map<string, string>();
   const warnings = new Map<string, string>();
-  if (result?.ok === false) {
+  if (!result.ok) {
     for (const issue of result.issues) {
       for (const field of issue.fields) {
         if (issue.code !== 'missing_input' || touched.has(field)) errors.set(field, issue.text);
       }
     }
   }
-  if (result?.ok === true) {
+  if (result.ok) {
     for (const warning of result.warnings) if (warning.field !== undefined) warnings.set(warning.field, warning.text);
   }
   return { errors, warnings };
@@ -38,13 +38,14 @@ function messagesOf(result: ResultView | undefined, touched: ReadonlySet<string>
 /** The calculator of one definition: form, live result and working. */
 export function Calculator({ data }: { readonly data: CalculationData }): ReactNode {
   const form = useForm(data);
-  const loading = useEngine(data.id);
-  const engine = loading.state === 'ready' ? loading.engine : undefined;
-  const result = useResult(data, form, engine);
-  const link = usePermalink(data, form, engine);
+  const [failed, setFailed] = useState(false);
+  const onFailure = useCallback(() => setFailed(true), []);
+  const tools = useInputTools(onFailure);
+  const { result, pending } = useResult(data, form, tools, onFailure);
+  const link = usePermalink(data, form, tools);
   const messages = useMemo(() => messagesOf(result, form.touched), [result, form.touched]);
   const isExample = form.values === data.exampleValues;
-  const success = result?.ok === true ? result : undefined;
+  const success = result.ok ? result : undefined;
   return (
     <FormulaProvider formulas={data.formulas} live={!isExample && success !== undefined}>
       <Cautions cautions={data.cautions} />
@@ -52,7 +53,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
       <noscript>
         <p className={styles.notice}>Without scripts the form cannot calculate. The worked example below is complete and can be printed.</p>
       </noscript>
-      {loading.state === 'failed' ? (
+      {failed ? (
         <p className={styles.notice} role="alert">
           The calculation could not be loaded; there may be no signal. What you typed stays here. Reload the page when the signal is back.
         </p>
@@ -73,7 +74,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
               <KeypadSwitch />
             </div>
             <div className="screen-only">
-              <FormFields fields={data.inputs} form={form} engine={engine} messages={messages} />
+              <FormFields fields={data.inputs} form={form} tools={tools} messages={messages} />
             </div>
             <div className="print-only">
               <Given fields={data.inputs} values={form.values} />
@@ -82,8 +83,14 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
           </KeypadProvider>
         </form>
         <div className={styles.side}>
-          <ResultPanel data={data} result={result} isExample={isExample} onUnit={engine === undefined ? undefined : form.chooseUnit} />
-          <Toolbar citation={() => link.citation(success)} ready={engine !== undefined} />
+          <ResultPanel
+            data={data}
+            result={result}
+            isExample={isExample}
+            pending={pending}
+            onUnit={tools === undefined ? undefined : form.chooseUnit}
+          />
+          <Toolbar citation={() => link.citation(success)} ready={tools !== undefined && !pending} />
         </div>
       </div>
       {success === undefined ? null : (

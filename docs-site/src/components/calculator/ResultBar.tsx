@@ -5,8 +5,7 @@ import type { ResultView } from '../../data/types.js';
 import styles from './calculator.module.css';
 
 /** On a narrow screen the answer stays in sight below the inputs; a tap leads to the whole of it. */
-export function ResultBar({ result }: { readonly result: ResultView | undefined }): ReactNode {
-  if (result === undefined) return null;
+export function ResultBar({ result }: { readonly result: ResultView }): ReactNode {
   const first = result.ok ? result.values[0] : undefined;
   const text = result.ok ? (first === undefined ? 'Result' : readable(first.text)) : 'No result yet';
   return (

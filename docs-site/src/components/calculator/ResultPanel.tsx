@@ -8,14 +8,15 @@ import styles from './calculator.module.css';
 
 interface ResultPanelProps {
   readonly data: CalculationData;
-  readonly result: ResultView | undefined;
+  readonly result: ResultView;
+  /** A newer result is on its way. */
+  readonly pending: boolean;
   readonly isExample: boolean;
   readonly onUnit: ((key: string, unit: string) => void) | undefined;
 }
 
 /** One sentence for those who hear the page: what changed, without the rest being read again. */
-function spoken(result: ResultView | undefined): string {
-  if (result === undefined) return '';
+function spoken(result: ResultView): string {
   if (!result.ok)
     return result.issues.length === 1
       ? 'No result: one input needs attention.'
@@ -92,20 +93,16 @@ function Missing({ result }: { readonly result: FailureView }): ReactNode {
 }
 
 /** The result beside the form, as it changes. */
-export function ResultPanel({ data, result, isExample, onUnit }: ResultPanelProps): ReactNode {
+export function ResultPanel({ data, result, pending, isExample, onUnit }: ResultPanelProps): ReactNode {
   return (
-    <section id="result-panel" className={styles.result} aria-labelledby="result" tabIndex={-1}>
-      <h2 id="result">{isExample ? 'Result of the example' : 'Result'}</h2>
+    <section id="result-panel" className={styles.result} aria-labelledby="result" aria-busy={pending} tabIndex={-1}>
+      <h2 id="result">{pending ? 'Calculating…' : isExample ? 'Result of the example' : 'Result'}</h2>
       <p className="visually-hidden" aria-live="polite" data-testid="spoken-result">
         {spoken(result)}
       </p>
-      {result === undefined ? (
-        <p>Calculating…</p>
-      ) : result.ok ? (
-        <Success data={data} result={result} onUnit={onUnit} />
-      ) : (
-        <Missing result={result} />
-      )}
+      <div className={pending ? styles.old : undefined}>
+        {result.ok ? <Success data={data} result={result} onUnit={onUnit} /> : <Missing result={result} />}
+      </div>
     </section>
   );
 }

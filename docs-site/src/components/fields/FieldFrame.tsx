@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { readable } from '../../calculator/readable.js';
 import type { ScalarFieldData } from '../../data/types.js';
 import { Formula } from '../parts/Formula.js';
 import styles from './fields.module.css';
@@ -19,12 +20,12 @@ export function describedBy(id: string, error: string | undefined): string {
 function rangeLine(field: ScalarFieldData): string {
   if (!('range' in field)) return '';
   const usual = field.type === 'quantity' && field.usual !== undefined ? `; usual ${field.usual}` : '';
-  return `${field.range.charAt(0).toUpperCase()}${field.range.slice(1)}${usual}.`;
+  return readable(`${field.range.charAt(0).toUpperCase()}${field.range.slice(1)}${usual}.`);
 }
 
 function emptyLine(field: ScalarFieldData): string | undefined {
   if (field.default !== undefined) {
-    return `Left empty: ${field.default} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
+    return `Left empty: ${readable(field.default)} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
   }
   return field.optional ? 'May stay empty: then it counts as unknown.' : undefined;
 }

@@ -2,8 +2,8 @@ import type { ReactNode } from 'react';
 import { entryAt } from '../../calculator/edit-values.js';
 import { isRows } from '../../calculator/form-values.js';
 import { pathKey } from '../../calculator/path-key.js';
-import type { Engine } from '../../calculator/use-engine.js';
 import type { Form } from '../../calculator/use-form.js';
+import type { InputTools } from '../../calculator/use-input-tools.js';
 import type { Entry, FieldData, ScalarFieldData } from '../../data/types.js';
 import { ChoiceInput } from './ChoiceInput.js';
 import { ListInput } from './ListInput.js';
@@ -18,7 +18,7 @@ export interface FieldMessages {
 export interface FieldsProps {
   readonly fields: readonly FieldData[];
   readonly form: Form;
-  readonly engine: Engine | undefined;
+  readonly tools: InputTools | undefined;
   readonly messages: FieldMessages;
   readonly path?: readonly (string | number)[];
 }
@@ -31,7 +31,7 @@ export function inputId(path: string): string {
 function ScalarField({
   field,
   form,
-  engine,
+  tools,
   messages,
   path,
 }: Omit<FieldsProps, 'fields'> & { readonly field: ScalarFieldData; readonly path: readonly (string | number)[] }): ReactNode {
@@ -48,8 +48,8 @@ function ScalarField({
           {...common}
           field={field}
           entry={entry}
-          onText={(text) => change({ text, unit: engine?.typedUnit(field.kind, text) ?? entry.unit })}
-          onUnit={(unit) => change(engine?.changeUnit(field.kind, entry, unit) ?? { text: entry.text, unit })}
+          onText={(text) => change({ text, unit: tools?.typedUnit(field.kind, text) ?? entry.unit })}
+          onUnit={(unit) => change(tools?.changeUnit(field.kind, entry, unit) ?? { text: entry.text, unit })}
           onLeave={left}
         />
       );

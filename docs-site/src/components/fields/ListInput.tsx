@@ -42,7 +42,7 @@ function PasteRows({ field, onRows }: { readonly field: ListFieldData; onRows(ro
 }
 
 /** Rows that can be added, removed and pasted, each with inputs of its own. */
-export function ListInput({ field, path, form, engine, messages }: ListInputProps): ReactNode {
+export function ListInput({ field, path, form, tools, messages }: ListInputProps): ReactNode {
   const found = entryAt(form.values, path);
   const list: Rows = isRows(found) ? found : { rows: [] };
   const key = pathKey(path);
@@ -65,7 +65,7 @@ export function ListInput({ field, path, form, engine, messages }: ListInputProp
               <button
                 type="button"
                 className={styles.small}
-                disabled={list.rows.length <= field.min}
+                disabled={list.rows.length <= (field.optional ? 0 : field.min)}
                 aria-label={`Remove row ${row + 1} of ${field.label}`}
                 onClick={() => change(withRowRemoved(list, row))}
               >
@@ -73,7 +73,7 @@ export function ListInput({ field, path, form, engine, messages }: ListInputProp
               </button>
             </div>
             <div className={styles.rowFields}>
-              <Fields fields={field.item} form={form} engine={engine} messages={messages} path={[...path, row]} />
+              <Fields fields={field.item} form={form} tools={tools} messages={messages} path={[...path, row]} />
             </div>
           </li>
         ))}

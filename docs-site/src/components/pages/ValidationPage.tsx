@@ -3,7 +3,7 @@ import Heading from '@theme/Heading';
 import Layout from '@theme/Layout';
 import type { ReactNode } from 'react';
 import type { ValidationData } from '../../data/types.js';
-import { CaseList, originNames } from '../parts/CaseList.js';
+import { FoldedCases, originNames } from '../parts/CaseList.js';
 import { Scroll } from '../parts/Scroll.js';
 
 function Summary({ validation }: { readonly validation: ValidationData }): ReactNode {
@@ -56,7 +56,7 @@ export default function ValidationPage({ validation }: { readonly validation: Va
             <Heading as="h2" id={id}>
               <Link to={`/calculators/${id}`}>{title}</Link>
             </Heading>
-            <CaseList cases={validation.cases.filter((view) => view.calculation === id)} headings="h3" />
+            <FoldedCases cases={validation.cases.filter((view) => view.calculation === id)} />
           </section>
         ))}
         {untested.length === 0 ? null : (

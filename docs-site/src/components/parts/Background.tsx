@@ -1,7 +1,7 @@
 import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
 import type { CalculationData } from '../../data/types.js';
-import { CaseList } from './CaseList.js';
+import { checkedText, FoldedCases } from './CaseList.js';
 import { Formula } from './Formula.js';
 import { Sources } from './Sources.js';
 
@@ -38,22 +38,14 @@ function Constants({ constants }: Pick<CalculationData, 'constants'>): ReactNode
   );
 }
 
-function checkedText(cases: CalculationData['cases']): string {
-  const known = cases.filter((view) => view.disagreement !== undefined).length;
-  const agree = cases.filter((view) => view.agrees).length;
-  const rest = known === 0 ? '' : `, ${known} known ${known === 1 ? 'disagreement' : 'disagreements'} with the reason`;
-  return `${cases.length} reference ${cases.length === 1 ? 'case' : 'cases'}: ${agree} agree${rest}`;
-}
-
 function Checks({ cases }: Pick<CalculationData, 'cases'>): ReactNode {
   if (cases.length === 0) return <p>No reference case of its own yet: rely on it only as far as the sources above carry it.</p>;
   return (
     <>
       <p className="print-only">{checkedText(cases)}.</p>
-      <details className="screen-only">
-        <summary>{checkedText(cases)}</summary>
-        <CaseList cases={cases} headings="h3" />
-      </details>
+      <div className="screen-only">
+        <FoldedCases cases={cases} />
+      </div>
     </>
   );
 }

@@ -52,19 +52,32 @@ function Comparisons({ view }: { readonly view: CaseView }): ReactNode {
   );
 }
 
-interface CaseListProps {
-  readonly cases: readonly CaseView[];
-  readonly headings: 'h3' | 'h4';
+/** How the cases came out, in one line. */
+export function checkedText(cases: readonly CaseView[]): string {
+  const known = cases.filter((view) => view.disagreement !== undefined).length;
+  const agree = cases.filter((view) => view.agrees).length;
+  const rest = known === 0 ? '' : `, ${known} known ${known === 1 ? 'disagreement' : 'disagreements'} with the reason`;
+  return `${cases.length} reference ${cases.length === 1 ? 'case' : 'cases'}: ${agree} agree${rest}`;
+}
+
+/** Reference cases folded under the line that says how they came out. */
+export function FoldedCases({ cases }: { readonly cases: readonly CaseView[] }): ReactNode {
+  return (
+    <details>
+      <summary>{checkedText(cases)}</summary>
+      <CaseList cases={cases} />
+    </details>
+  );
 }
 
 /** Reference cases: what the source says, what we give, the difference, the tolerance. */
-export function CaseList({ cases, headings: Heading }: CaseListProps): ReactNode {
+function CaseList({ cases }: { readonly cases: readonly CaseView[] }): ReactNode {
   return cases.map((view) => {
     const { state, text } = verdict(view);
     return (
       <article key={view.id} className={styles.case} id={`case-${view.id}`}>
         <div className={styles.head}>
-          <Heading className={styles.title}>{view.title}</Heading>
+          <h3 className={styles.title}>{view.title}</h3>
           <span className={styles.verdict} data-state={state}>
             {text}
           </span>

@@ -1,0 +1,13 @@
+import type { FieldData, ResultView } from '../data/types.js';
+
+/** What the page asks of the worker: one run of the calculation that it was started for. */
+export interface Question {
+  readonly turn: number;
+  readonly id: string;
+  readonly fields: readonly FieldData[];
+  readonly input: Readonly<Record<string, unknown>>;
+  readonly units: Readonly<Record<string, string>>;
+}
+
+/** What the worker answers; `failed` when the calculation itself could not be loaded. */
+export type Answer = { readonly turn: number; readonly view: ResultView } | { readonly turn: number; readonly failed: true };

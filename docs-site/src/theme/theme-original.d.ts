@@ -1,0 +1,5 @@
+declare module '@theme-original/SearchPage' {
+  import type { ReactNode } from 'react';
+
+  export default function SearchPage(): ReactNode;
+}

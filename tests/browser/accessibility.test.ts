@@ -1,0 +1,133 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { pagesOf } from './support/pages.js';
+import { outputText, settled, useSite } from './support/site.js';
+
+const site = useSite();
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Axe {
+  run(): Promise<{ violations: { id: string; help: string; nodes: { html: string; failureSummary?: string }[] }[] }>;
+}
+
+/** What axe finds, one line for each place. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const found = await (window as unknown as { axe: Axe }).axe.run();
+    return found.violations.flatMap((violation) =>
+      violation.nodes.map((node) => `${violation.id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`),
+    );
+  });
+}
+
+async function sidewaysScroll(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
+
+const pages = [
+  '/',
+  '/calculators',
+  '/calculators/filter-condition',
+  '/calculators/regeneration-permission',
+  '/examples/regeneration-axial',
+  '/validation',
+  '/guide/regeneration',
+  '/guide/offline',
+  '/api',
+  '/search?q=soot',
+];
+
+/** Violations in light and dark, on a small phone and a desktop. */
+async function violationsEverywhere(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.locator(`html[data-theme="${colorScheme}"]`).waitFor();
+    for (const width of [320, 1280]) {
+      await page.setViewportSize({ width, height: 800 });
+      found.push(...(await violations(page)).map((line) => `${colorScheme}, ${width} px: ${line}`));
+    }
+  }
+  return found;
+}
+
+describe('in light and dark, at 320 px and 1280 px', () => {
+  it.each(pages)('%s has no violation that axe can find', async (path) => {
+    const page = await site.open(path);
+    expect(await violationsEverywhere(page)).toEqual([]);
+  });
+
+  it('a refused input has no violation either', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    await page.locator('form input[inputmode]').first().fill('about 5');
+    await settled(page);
+    expect(await violationsEverywhere(page)).toEqual([]);
+  });
+});
+
+describe('at 320 px', () => {
+  it.each(['calculators', 'examples', 'guide'])('no page of /%s scrolls sideways', async (folder) => {
+    const page = await site.open('/', { viewport: { width: 320, height: 700 }, javaScriptEnabled: false });
+    const wide: string[] = [];
+    for (const path of [...pagesOf(folder), `/${folder}`]) {
+      await page.goto(new URL(path, site.url).href);
+      const extra = await sidewaysScroll(page);
+      if (extra > 0) wide.push(`${path}: ${extra} px`);
+    }
+    expect(wide).toEqual([]);
+  });
+
+  it('targets are large enough for a thumb', async () => {
+    const page = await site.open('/calculators/filter-condition', { viewport: { width: 320, height: 700 }, hasTouch: true });
+    const small = await page
+      .locator('main button:visible, main select:visible, main input[type=text]:visible, main summary:visible')
+      .evaluateAll((elements) =>
+        elements
+          .map((element) => ({ height: element.getBoundingClientRect().height, html: element.outerHTML.slice(0, 100) }))
+          .filter(({ height }) => height < 44),
+      );
+    expect(small).toEqual([]);
+  });
+});
+
+describe('by keyboard alone', () => {
+  it('a calculation can be made and its link copied', async () => {
+    const page = await site.open('/calculators/gas-density', { permissions: ['clipboard-read', 'clipboard-write'] });
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('Skip to main content');
+    await page.keyboard.press('Enter');
+    for (let presses = 0; presses < 20; presses += 1) {
+      await page.keyboard.press('Tab');
+      if ((await page.evaluate(() => document.activeElement?.id)) === 'input-temperature') break;
+    }
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-temperature');
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('32');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('°F');
+    await settled(page);
+    expect(await page.getByLabel('Unit of Gas temperature').inputValue()).toBe('degF');
+    expect(await outputText(page, 'density')).not.toBe('0.675 kg/m³');
+    for (let presses = 0; presses < 20; presses += 1) {
+      await page.keyboard.press('Tab');
+      if ((await page.evaluate(() => document.activeElement?.textContent)) === 'Copy link') break;
+    }
+    await page.keyboard.press('Enter');
+    await page.getByText('Link copied').waitFor();
+  });
+
+  it('shows where the focus is', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.locator('#input-pressure').focus();
+    await page.keyboard.press('Tab');
+    const outline = await page.evaluate(() => {
+      const style = getComputedStyle(document.activeElement as Element);
+      return { width: Number.parseFloat(style.outlineWidth), style: style.outlineStyle };
+    });
+    expect(outline.style).toBe('solid');
+    expect(outline.width).toBeGreaterThanOrEqual(2);
+  });
+});

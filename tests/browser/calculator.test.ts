@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest';
+import { outputText, settled, useSite, visibleText } from './support/site.js';
+
+const site = useSite();
+
+describe('a calculator', () => {
+  it('calculates while one types', async () => {
+    const page = await site.open('/calculators/gas-density');
+    // pM/(RT) by hand: 101300 Pa, 0.02897 kg/mol, 8.314462618 J/(mol K), 523.15 K and 273.15 K.
+    expect(await outputText(page, 'density')).toBe('0.675 kg/m³');
+    await page.getByLabel('Gas temperature', { exact: false }).first().fill('0');
+    await settled(page);
+    expect(await outputText(page, 'density')).toBe('1.29 kg/m³');
+    expect(await visibleText(page.getByTestId('spoken-result'))).toBe('Density: 1.29 kg/m³.');
+  });
+
+  it('takes a unit behind the number and lets the list follow', async () => {
+    const page = await site.open('/calculators/gas-density');
+    const field = page.locator('#input-pressure');
+    await field.fill('1,01 bar');
+    await settled(page);
+    expect(await page.getByLabel('Unit of Absolute pressure').inputValue()).toBe('bar');
+    expect(await field.inputValue()).toBe('1,01 bar');
+    expect(await outputText(page, 'density')).toBe('0.673 kg/m³');
+  });
+
+  it('converts the number when another unit is chosen, and brings back what was typed', async () => {
+    const page = await site.open('/calculators/gas-density');
+    const field = page.locator('#input-temperature');
+    const unit = page.getByLabel('Unit of Gas temperature');
+    await unit.selectOption('degF');
+    expect(await field.inputValue()).toBe('482');
+    await settled(page);
+    expect(await outputText(page, 'density')).toBe('0.675 kg/m³');
+    await unit.selectOption('degC');
+    expect(await field.inputValue()).toBe('250');
+  });
+
+  it('shows a result in the unit that is chosen for it', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.getByLabel('Unit of Density').selectOption('g/L');
+    await settled(page);
+    expect(await outputText(page, 'density')).toBe('0.675 g/L');
+  });
+
+  it('carries an uncertainty to the result and says where it comes from', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.locator('#input-pressure').fill('101.3 ± 2');
+    await settled(page);
+    // 2/101.3 of 0.6747
+    expect(await outputText(page, 'density')).toBe('0.675 ± 0.013 kg/m³');
+    const budget = page.locator('#result-panel table');
+    expect(await visibleText(budget)).toContain('Absolute pressure');
+    expect(await visibleText(budget)).toContain('100 %');
+  });
+
+  it('fills in the working with the numbers that were typed', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.locator('#input-temperature').fill('100');
+    await settled(page);
+    const numbers = page.getByRole('group', { name: /numbers in SI units/ }).first();
+    await numbers.locator('.katex').waitFor();
+    expect(await numbers.locator('annotation').textContent()).toContain('373.15');
+  });
+});
+
+describe('bad input', () => {
+  it.each([
+    ['about 5', 'is not a number'],
+    ['5 stones', 'is not known'],
+    ['0,5', 'must be more than 1 kPa'],
+    ['-5 kPa', 'must be at least 0 kPa'],
+    ['5000 kPa', 'must be at most 1000 kPa'],
+    ['20 m3/h', 'is not a unit of'],
+    ['1e999', 'not a finite number'],
+  ])('%s is refused at its field, and stays', async (typed, said) => {
+    const page = await site.open('/calculators/gas-density');
+    const field = page.locator('#input-pressure');
+    await field.fill(typed);
+    await settled(page);
+    expect(await visibleText(page.locator('#input-pressure-error'))).toContain(said);
+    expect(await visibleText(page.locator('#input-pressure-error'))).toContain('Absolute pressure');
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    expect((await field.getAttribute('aria-describedby'))?.split(' ')).toContain('input-pressure-error');
+    expect(await field.inputValue()).toBe(typed);
+    expect(await visibleText(page.locator('#result-panel'))).toContain('No result');
+    expect(await page.locator('#result-panel [data-output]').count()).toBe(0);
+  });
+
+  it('lists candidates for an ambiguous unit', async () => {
+    const page = await site.open('/calculators/cleaning-volumes');
+    const volume = page.locator('#input-filterVolume');
+    await volume.fill('1 gal');
+    await settled(page);
+    expect(await visibleText(page.locator('#result-panel'))).toMatch(/more than one unit.*gal_US.*gal_imp/s);
+    expect(await volume.inputValue()).toBe('1 gal');
+  });
+
+  it('survives a megabyte, control characters and names of object properties', async () => {
+    const page = await site.open('/calculators/gas-density');
+    const field = page.locator('#input-pressure');
+    for (const typed of ['9'.repeat(1_000_000), '1\u0000 kPa', '__proto__', 'constructor kPa']) {
+      await field.fill(typed);
+      await settled(page);
+      await expect.poll(() => page.locator('#input-pressure-error').count()).toBe(1);
+      expect((await field.inputValue()).length).toBe(typed.length);
+    }
+  });
+
+  it('says what is still needed after clearing, without blame before a field was left', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    await settled(page);
+    expect(await visibleText(page.locator('#result-panel'))).toContain('Still needed');
+    expect(await page.locator('[id$="-error"]').count()).toBe(0);
+    await page.locator('#input-pressure').focus();
+    await page.keyboard.press('Tab');
+    expect(await visibleText(page.locator('#input-pressure-error'))).toContain('Absolute pressure is missing');
+    await page.getByRole('button', { name: /Gas temperature is missing/ }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-temperature');
+  });
+
+  it('comes back with the example', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    await page.getByRole('button', { name: 'Example' }).click();
+    await settled(page);
+    expect(await outputText(page, 'density')).toBe('0.675 kg/m³');
+  });
+});
+
+describe('rows of readings', () => {
+  it('can be added, filled, pasted and removed', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    const rows = page.getByRole('button', { name: /^Remove row/ });
+    const before = await rows.count();
+    await page.getByRole('button', { name: 'Add a row' }).click();
+    expect(await rows.count()).toBe(before + 1);
+    await settled(page);
+    expect(await visibleText(page.locator('#result-panel'))).toContain('Still needed');
+    await rows.last().click();
+    await settled(page);
+    expect(await visibleText(page.locator('#result-panel [data-output="verdict"]'))).toContain('blocked');
+    await page.getByText('Paste rows from a spreadsheet').click();
+    await page.getByLabel(/One row per line/).fill('warm idle\t0\t56\t130\n3000 rpm\t25\t290\t220');
+    await page.getByRole('button', { name: 'Replace the rows with these' }).click();
+    await settled(page);
+    // Common practice: after a good clean about 0 mbar at idle and 20 to 30 mbar near 3000 rpm.
+    expect(await visibleText(page.locator('#result-panel [data-output="verdict"]'))).toContain('clean');
+  });
+});
+
+describe('cautions', () => {
+  it('stand above the inputs where the work can hurt', async () => {
+    const page = await site.open('/calculators/regeneration-permission');
+    const cautions = page.getByRole('complementary', { name: 'Before you work' });
+    expect(await cautions.isVisible()).toBe(true);
+    const [cautionsTop, formTop] = [(await cautions.boundingBox())?.y, (await page.locator('form').boundingBox())?.y];
+    expect(cautionsTop).toBeLessThan(formTop ?? 0);
+  });
+
+  it('an unknown condition never passes the gate', async () => {
+    const page = await site.open('/calculators/regeneration-permission');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    await settled(page);
+    const panel = await visibleText(page.locator('#result-panel'));
+    expect(panel).not.toMatch(/Permission\s*(yes|granted)/i);
+  });
+});

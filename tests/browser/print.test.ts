@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { settled, useSite, visibleText } from './support/site.js';
+
+const site = useSite();
+
+function pageCount(pdf: Buffer): number {
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+}
+
+describe('on paper', () => {
+  it('a calculator becomes a sheet with its inputs, result and working, and without its controls', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.locator('#input-temperature').fill('100');
+    await settled(page);
+    await page.emulateMedia({ media: 'print' });
+    const text = await visibleText(page.locator('main'));
+    expect(text).toContain('100 °C');
+    expect(text).toContain('0.946 kg/m³');
+    expect(await page.locator('form input:visible, form select:visible, main button:visible').count()).toBe(0);
+    expect(await page.locator('nav.navbar:visible, footer:visible').count()).toBe(0);
+    const colours = await page.evaluate(() => {
+      const style = getComputedStyle(document.querySelector('#result-panel') as Element);
+      return [style.color, style.backgroundColor];
+    });
+    expect(colours).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+  });
+
+  it.each(['light', 'dark'] as const)('%s: the worked example is a tagged PDF of a few pages', async (colorScheme) => {
+    const page = await site.open('/examples/loaded-pressure-drop', { colorScheme });
+    const pdf = await page.pdf({ format: 'A4', tagged: true, printBackground: true });
+    const raw = pdf.toString('latin1');
+    expect(raw.startsWith('%PDF-')).toBe(true);
+    expect(raw).toContain('/StructTreeRoot');
+    expect(raw).toMatch(/\/Lang\s*\(en/);
+    expect(pageCount(pdf)).toBeGreaterThanOrEqual(1);
+    expect(pageCount(pdf)).toBeLessThanOrEqual(8);
+  });
+
+  it('what is folded is opened for printing', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+    expect(await page.locator('main details:not([open])').count()).toBe(0);
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    expect(await page.locator('main details:not([open])').count()).toBeGreaterThan(0);
+  });
+});

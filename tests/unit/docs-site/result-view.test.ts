@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { fieldsData } from '../../../docs-site/plugins/calculations/field-data.js';
+import { readable } from '../../../docs-site/src/calculator/readable.js';
+import { viewResult } from '../../../docs-site/src/calculator/result-view.js';
+import { allCalculations } from '../../support/calculations.js';
+
+function calculation(id: string) {
+  const found = allCalculations.find((candidate) => candidate.id === id);
+  if (found === undefined) throw new Error(`${id} is not published`);
+  return { found, fields: fieldsData(found.spec.inputs) };
+}
+
+describe('viewResult', () => {
+  it('shows values in the unit that was chosen', () => {
+    const { found, fields } = calculation('gas-density');
+    const view = viewResult(found, fields, { pressure: '101.3 kPa', temperature: '250 °C' }, { density: 'g/L' });
+    expect(view.ok && view.values[0]?.unit).toBe('g/L');
+  });
+
+  it('drops a unit that the output never had', () => {
+    const { found, fields } = calculation('gas-density');
+    const view = viewResult(found, fields, { pressure: '101.3 kPa', temperature: '250 °C' }, { density: 'mbar', constructor: 'x' });
+    expect(view.ok && view.values[0]?.unit).toBe('kg/m3');
+  });
+
+  it('names a field by its label and repeats what was given and what would be right', () => {
+    const { found, fields } = calculation('gas-density');
+    const view = viewResult(found, fields, { pressure: '9999 kPa', temperature: '250 °C' });
+    if (view.ok) throw new Error('accepted');
+    expect(view.issues).toHaveLength(1);
+    expect(view.issues[0]).toMatchObject({ code: 'out_of_range', fields: ['pressure'] });
+    expect(view.issues[0]?.text).toBe('Absolute pressure: "9999 kPa" is out of range; it must be at most 1000 kPa.');
+  });
+
+  it('puts the answer of the last step first', () => {
+    for (const found of allCalculations) {
+      const fields = fieldsData(found.spec.inputs);
+      const view = viewResult(found, fields, found.example);
+      const last = found.spec.steps.at(-1)?.gives;
+      if (!view.ok) throw new Error(found.id);
+      if (view.values.some((value) => value.key === last)) expect(view.values[0]?.key, found.id).toBe(last);
+    }
+  });
+
+  it('says which input makes the result uncertain', () => {
+    const { found, fields } = calculation('gas-density');
+    const view = viewResult(found, fields, { pressure: '101.3 ± 1 kPa', temperature: '250 ± 1 °C' });
+    if (!view.ok) throw new Error('refused');
+    expect(view.budget[0]?.entries.map((entry) => entry.label)).toEqual(['Absolute pressure', 'Gas temperature']);
+    expect(view.budget[0]?.entries.reduce((sum, entry) => sum + entry.share, 0)).toBeCloseTo(1, 12);
+    expect(view.values[0]?.text).toContain('±');
+  });
+});
+
+describe('readable', () => {
+  it.each([
+    ['4350000000 1/m³', '4.35 × 10⁹ 1/m³'],
+    ['21797897000 1/m³', '2.1797897 × 10¹⁰ 1/m³'],
+    ['2e-9 m²', '2 × 10⁻⁹ m²'],
+    ['1.50e-13 m²', '1.5 × 10⁻¹³ m²'],
+    ['0.675 kg/m³', '0.675 kg/m³'],
+    ['101325 Pa', '101325 Pa'],
+    ['360 ± 5 mbar', '360 ± 5 mbar'],
+    ['SAE 2000-01-1016', 'SAE 2000-01-1016'],
+  ])('writes %s as %s', (text, shown) => {
+    expect(readable(text)).toBe(shown);
+  });
+});

@@ -1,0 +1,105 @@
+import { kinds } from '@wallflow/units';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { changeUnit, quantityEntry, quantityText, splitNumber, typedUnit } from '../../../docs-site/src/calculator/unit-text.js';
+
+describe('splitNumber', () => {
+  it.each([
+    ['360 mbar', '360', 'mbar'],
+    ['360mbar', '360', 'mbar'],
+    ['36,0 kPa', '36,0', 'kPa'],
+    ['-11 °C', '-11', '°C'],
+    ['360 ± 5 mbar', '360 ± 5', 'mbar'],
+    ['2.4e-13 m2', '2.4e-13', 'm2'],
+    ['3.0 1/m', '3.0', '1/m'],
+    ['1 1/m', '1', '1/m'],
+    ['90 %', '90', '%'],
+    ['12', '12', ''],
+  ])('parts %s', (text, number, unit) => {
+    expect(splitNumber(text)).toEqual({ number, unit });
+  });
+
+  it.each(['', 'abc', 'mbar', '± °C'])('finds no number in "%s"', (text) => {
+    expect(splitNumber(text)).toBeUndefined();
+  });
+});
+
+describe('quantityText', () => {
+  it('puts the selected unit behind a bare number', () => {
+    expect(quantityText({ text: ' 360 ', unit: 'mbar' })).toBe('360 mbar');
+    expect(quantityText({ text: '360 ± 5', unit: 'mbar' })).toBe('360 ± 5 mbar');
+  });
+
+  it('leaves alone what carries a unit, is no number, or has none to add', () => {
+    expect(quantityText({ text: '36 kPa', unit: 'mbar' })).toBe('36 kPa');
+    expect(quantityText({ text: 'about 5', unit: 'mbar' })).toBe('about 5');
+    expect(quantityText({ text: '1.05', unit: '1' })).toBe('1.05');
+  });
+});
+
+describe('typedUnit', () => {
+  it('reads the unit behind the number', () => {
+    expect(typedUnit('differentialPressure', '36 kPa')).toBe('kPa');
+    expect(typedUnit('temperature', '250 C')).toBe('degC');
+  });
+
+  it('gives none for a bare number, an unknown or an ambiguous unit', () => {
+    expect(typedUnit('differentialPressure', '36')).toBeUndefined();
+    expect(typedUnit('differentialPressure', '36 stones')).toBeUndefined();
+    expect(typedUnit('volume', '36 gal')).toBeUndefined();
+  });
+});
+
+describe('changeUnit', () => {
+  it('converts the number', () => {
+    expect(changeUnit('differentialPressure', { text: '360', unit: 'mbar' }, 'kPa')).toMatchObject({ text: '36', unit: 'kPa' });
+    expect(changeUnit('temperature', { text: '250', unit: 'degC' }, 'degF')).toMatchObject({ text: '482', unit: 'degF' });
+  });
+
+  it('converts an uncertainty by its scale alone', () => {
+    expect(changeUnit('temperature', { text: '250 ± 5', unit: 'degC' }, 'degF')).toMatchObject({ text: '482 ± 9', unit: 'degF' });
+  });
+
+  it('brings back the typed text when the typed unit is chosen again', () => {
+    const typed = { text: '36,0', unit: 'kPa' };
+    const there = changeUnit('differentialPressure', typed, 'psi');
+    expect(there.text).toBe('5.2214');
+    expect(changeUnit('differentialPressure', there, 'kPa')).toEqual(typed);
+  });
+
+  it('keeps a text that is no quantity', () => {
+    expect(changeUnit('differentialPressure', { text: '36..0', unit: 'kPa' }, 'psi')).toEqual({ text: '36..0', unit: 'psi' });
+    expect(changeUnit('differentialPressure', { text: '', unit: 'kPa' }, 'psi')).toEqual({ text: '', unit: 'psi' });
+  });
+
+  it('comes back to the typed text from any other unit', () => {
+    const kind = kinds.differentialPressure;
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 99999 }),
+        fc.constantFrom(...kind.units),
+        fc.constantFrom(...kind.units),
+        (number, from, to) => {
+          const typed = { text: String(number / 100), unit: from };
+          const back = changeUnit(kind.kind, changeUnit(kind.kind, typed, to), from);
+          expect(back).toEqual(typed);
+        },
+      ),
+    );
+  });
+});
+
+describe('quantityEntry', () => {
+  it('reads every unit of every kind back into number and unit', () => {
+    for (const kind of Object.values(kinds)) {
+      for (const unit of kind.units) {
+        if (unit === '1' || kind.kind === 'dilutionRatio') continue;
+        expect(quantityEntry(kind.kind, `300 ${unit}`, kind.baseUnit), `${kind.kind} in ${unit}`).toEqual({ text: '300', unit });
+      }
+    }
+  });
+
+  it('keeps a text that it cannot read', () => {
+    expect(quantityEntry('volume', '5 gal', 'L')).toEqual({ text: '5 gal', unit: 'L' });
+  });
+});
