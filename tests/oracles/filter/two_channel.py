@@ -24,7 +24,9 @@ class Filter:
             cake = self.a_in * np.log(self.a_in / self.a1) / (2 * self.k_soot)
         else:
             cake = mass / (self.rho_soot * self.sides * self.a_in * self.length * self.n_in) / self.k_soot
-        self.resistance = self.ws / self.k0 + cake
+        # At the inlet face; the wall itself passes gas over the width of the narrower channel.
+        self.narrowing = self.a_in / min(self.a_in, self.a_out)
+        self.resistance = self.ws / self.k0 * self.narrowing + cake
         return self
 
 
@@ -36,7 +38,7 @@ def solve(f, q, mu, rho, tol=1e-9, nodes=60):
     scale = mu * f.resistance * u_mean
 
     def wall_velocity(dp):
-        a, b = rho * f.beta * f.ws, mu * f.resistance
+        a, b = rho * f.beta * f.ws * f.narrowing ** 2, mu * f.resistance
         size = np.abs(dp)
         return np.sign(dp) * (size / b if a == 0 else 2 * size / (b + np.sqrt(b * b + 4 * a * size)))
 

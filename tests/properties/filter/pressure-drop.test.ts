@@ -9,14 +9,15 @@ import {
   type FilterMaterial,
   fillingSootMass,
   filterChannels,
-  filtrationArea,
   loadChannels,
   loadedDropParts,
   type SootMassResult,
   sootMassFromClosedForm,
   sootMassFromDeepBed,
   sootMassFromOneDimensional,
+  sutherlandViscosity,
   totalDrop,
+  wallFlowArea,
 } from '@wallflow/exhaust';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -97,6 +98,14 @@ describe.each(models)('%s', (_, model) => {
     neverLower(model, (given) => ({ ...given, flow: { ...given.flow, volumeFlow: 1.05 * given.flow.volumeFlow } })));
   it('never falls with more viscosity', () =>
     neverLower(model, (given) => ({ ...given, flow: { ...given.flow, viscosity: 1.05 * given.flow.viscosity } })));
+  it('never falls with hotter gas at the same mass flow', () =>
+    neverLower(model, (given) => {
+      const [before, after] = [500, 560];
+      const { volumeFlow, viscosity, density } = given.flow;
+      const thicker = sutherlandViscosity(after) / sutherlandViscosity(before);
+      const flow = { volumeFlow: (volumeFlow * after) / before, density: (density * before) / after, viscosity: viscosity * thicker };
+      return { ...given, flow };
+    }));
   it('never falls with more soot', () =>
     neverLower(model, (given) => ({ ...given, load: { ...given.load, sootMass: 1.02 * given.load.sootMass } })));
   it('never falls with more ash', () =>
@@ -203,7 +212,7 @@ describe('one-dimensional profile', () => {
         }
         const weights = points.map((_, i) => (i === 0 || i === 400 ? 1 : i % 2 === 1 ? 4 : 2));
         const mean = points.reduce((sum, { wallVelocity }, i) => sum + wallVelocity * weights[i]!, 0) / 1200;
-        expect((mean * filtrationArea(channels)) / flow.volumeFlow).toBeCloseTo(1, 3);
+        expect((mean * wallFlowArea(channels)) / flow.volumeFlow).toBeCloseTo(1, 3);
       }),
       { ...options, numRuns: 100 },
     );

@@ -1,7 +1,7 @@
 import { type ComputeContext, type Constants, isRefusal, type Refusal } from '@wallflow/calculation';
 import type { FilterFlow } from './clean-pressure-drop/kernel.js';
 import type { FilterConstantValues } from './constants.js';
-import { type FilterChannels, filtrationArea } from './filter-geometry/kernel.js';
+import { type FilterChannels, wallFlowArea } from './filter-geometry/kernel.js';
 import { type GeometryValues, type ResolvedGeometry, resolveDensity, resolveGeometry, resolveViscosity } from './resolve.js';
 
 interface FlowValues extends GeometryValues {
@@ -26,7 +26,7 @@ export function resolveFlowState(input: FlowValues, constants: FilterConstantVal
   const volumeFlow = input.exhaustVolumeFlow;
   const flow = { volumeFlow, viscosity: resolveViscosity(input, constants), density: resolveDensity(input, constants) };
   const channelVelocity = volumeFlow / (channels.inletCount * channels.inletWidth ** 2);
-  return { ...geometry, flow, channelVelocity, wallVelocity: volumeFlow / filtrationArea(channels) };
+  return { ...geometry, flow, channelVelocity, wallVelocity: volumeFlow / wallFlowArea(channels) };
 }
 
 interface DropState {

@@ -20,7 +20,7 @@ export const unequalCells: Source = {
   type: 'derivation',
   title: 'Closed form of Konstandopoulos 2000 with the two channel counts and widths kept apart',
   mark: 'read',
-  note: 'The wall terms use the filtering wall area on the inlet side, each channel term its own count and width; equal cells give the printed form.',
+  note: 'Soot and ash lie on the inlet side of the walls, gas passes the wall over the width of the narrower channel, each channel term has its own count and width; equal cells give the printed form.',
 };
 
 export const restrictionPractice = commonPractice('Judging a filter by pressure drop over viscosity times volume flow');

@@ -1,4 +1,4 @@
-import { type FilterChannels, filtrationArea } from '../filter-geometry/kernel.js';
+import { type FilterChannels, wallFlowArea } from '../filter-geometry/kernel.js';
 
 /** Friction factor of a square channel: dp/dx = F μ u / α², F = 2 · 14.227 (Konstandopoulos 2008 Eqs 5 and 6). */
 export const squareChannelFriction = 28.454;
@@ -47,7 +47,7 @@ export function cleanDropParts(
   friction = squareChannelFriction,
 ): CleanDropParts {
   const { outletWidth, wallThickness, openLength, inletCount, outletCount } = channels;
-  const wallVelocity = volumeFlow / filtrationArea(channels);
+  const wallVelocity = volumeFlow / wallFlowArea(channels);
   const head = (width: number, count: number) => (density * (volumeFlow / (count * width ** 2)) ** 2) / 2;
   const channelDrop = (width: number, count: number) => (friction * viscosity * volumeFlow * openLength) / (3 * count * width ** 4);
   const loss = wall.entranceExitCoefficient;

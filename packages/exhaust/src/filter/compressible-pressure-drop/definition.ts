@@ -7,7 +7,7 @@ import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
 import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
 import { cakePermeabilityOutput, cakePermeabilityStep, cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
-import { filtrationArea } from '../filter-geometry/kernel.js';
+import { wallFlowArea } from '../filter-geometry/kernel.js';
 import { resolveFlowState } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
@@ -114,7 +114,7 @@ export const compressiblePressureDropCalculation = defineCalculation({
       viscosity: flow.viscosity,
       density: flow.density,
       channelVelocity: flow.volumeFlow / (channels.inletCount * loaded.widthInCake ** 2),
-      wallVelocity: flow.volumeFlow / filtrationArea(loaded.channels),
+      wallVelocity: flow.volumeFlow / wallFlowArea(loaded.channels),
       cakePermeability: sootPermeability,
       incompressibleDrop,
       ...compressibleDropParts(parts, input.gasPressure),

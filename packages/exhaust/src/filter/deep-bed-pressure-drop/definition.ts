@@ -7,7 +7,7 @@ import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
 import { channelFriction, coveringThickness, filterConstants, slipReferencePressure } from '../constants.js';
 import { cakePermeabilityOutput, cakePermeabilityStep, cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
-import { filtrationArea } from '../filter-geometry/kernel.js';
+import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
 import { flowResistance } from '../flow-resistance/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import {
@@ -170,7 +170,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     const pressureDrop = totalDrop(result.parts);
     const openWidth = cakeOnly.widthInCake;
     const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
-    const wallVelocity = flow.volumeFlow / filtrationArea(cakeOnly.channels);
+    const wallVelocity = flow.volumeFlow / wallFlowArea(cakeOnly.channels);
     warnOutsideClosedForm(
       { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
       context,

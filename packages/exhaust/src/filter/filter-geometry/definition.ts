@@ -100,7 +100,7 @@ export const filterGeometryCalculation = defineCalculation({
     },
     {
       code: 'area_of_unequal_cells',
-      text: 'With unequal cells the wall is wider on the inlet side than on the outlet side; the inlet side is counted.',
+      text: 'With unequal cells the wall is wider on the inlet side than on the outlet side; the inlet side is counted here, where soot settles. The drop calculations let gas pass over the narrower width.',
     },
     {
       code: 'three_to_one_area',

@@ -25,6 +25,8 @@ export interface FilterChannels {
   readonly outletWidth: number;
   /** Wall thickness, m. */
   readonly wallThickness: number;
+  /** Width over which gas passes the wall: that of the narrower channel, m. */
+  readonly wallWidth: number;
   /** Length over which gas passes the wall, m. */
   readonly openLength: number;
   readonly inletCount: number;
@@ -48,10 +50,12 @@ export function filterChannels(input: FilterGeometryInput): FilterChannels | und
   const outletWidth = (2 * meanWidth) / (1 + inletWidthRatio);
   const outletShare = layout === 'alternate' ? 1 / 2 : 1 / 4;
   const cells = frontalArea * cellDensity;
+  const inletWidth = inletWidthRatio * outletWidth;
   return {
-    inletWidth: inletWidthRatio * outletWidth,
+    inletWidth,
     outletWidth,
     wallThickness,
+    wallWidth: Math.min(inletWidth, outletWidth),
     openLength,
     inletCount: cells * (1 - outletShare),
     outletCount: cells * outletShare,
@@ -59,9 +63,17 @@ export function filterChannels(input: FilterGeometryInput): FilterChannels | und
   };
 }
 
-/** Wall area that the gas passes, on the inlet side, m². */
+/** Wall area that soot settles on, the inlet side of the filtering walls, m². */
 export function filtrationArea({ filteringSides, inletWidth, openLength, inletCount }: FilterChannels): number {
   return filteringSides * inletWidth * openLength * inletCount;
+}
+
+/**
+ * Area over which gas passes the wall, m²: as the filtration area, with the width of the narrower channel. With cells up to
+ * 1.5 times as wide a two-dimensional solution of Darcy's law passes 4 to 8 % more than that, relative to equal cells.
+ */
+export function wallFlowArea({ filteringSides, wallWidth, openLength, inletCount }: FilterChannels): number {
+  return filteringSides * wallWidth * openLength * inletCount;
 }
 
 /** Volume of the empty inlet channels, m³. */

@@ -7,7 +7,7 @@ import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
 import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
 import { cakePermeabilityOutput, cakePermeabilityStep, dropOutput, flowStateOutputs } from '../drop-outputs.js';
-import { filtrationArea } from '../filter-geometry/kernel.js';
+import { wallFlowArea } from '../filter-geometry/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
@@ -124,7 +124,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
   limits: [
     {
       code: 'unequal_cells',
-      text: 'With unequal cells the wall counts as wide as on the inlet side; the true wall part lies between that and the same times the width ratio.',
+      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 4 to 8 % more than that, relative to equal cells.',
     },
     {
       code: 'three_to_one',
@@ -150,7 +150,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     if (loaded === undefined)
       return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
     const { channels, flow } = state;
-    const wallVelocity = flow.volumeFlow / filtrationArea(loaded.channels);
+    const wallVelocity = flow.volumeFlow / wallFlowArea(loaded.channels);
     const { channelFriction: friction } = context.constants;
     const { status, points, channelDrop, contractionDrop, expansionDrop } = channelProfile(loaded, flow, material, 21, friction);
     if (status !== 'converged')

@@ -1,6 +1,6 @@
 import type { LoadedChannels } from '../channel-deposits/kernel.js';
 import { type FilterFlow, squareChannelFriction } from '../clean-pressure-drop/kernel.js';
-import { filtrationArea } from '../filter-geometry/kernel.js';
+import { wallFlowArea } from '../filter-geometry/kernel.js';
 import { type FilterMaterial, layerResistance } from '../loaded-pressure-drop/kernel.js';
 import type { WallFlowEquation } from './kernel-equation.js';
 
@@ -11,12 +11,13 @@ export function wallFlowEquation(
   material: FilterMaterial,
   friction = squareChannelFriction,
 ): { equation: WallFlowEquation; wallScale: number } {
-  const { inletWidth, outletWidth, wallThickness, openLength, inletCount, outletCount } = channels;
-  const meanWallVelocity = volumeFlow / filtrationArea(channels);
-  const resistance =
-    wallThickness / material.wallPermeability +
+  const { inletWidth, outletWidth, wallThickness, wallWidth, openLength, inletCount, outletCount } = channels;
+  const meanWallVelocity = volumeFlow / wallFlowArea(channels);
+  const layers =
     layerResistance(channels, widthOnAsh, widthInCake, material.sootPermeability) +
     layerResistance(channels, inletWidth, widthOnAsh, material.ashPermeability);
+  // The layers see the velocity at the inlet face, which is lower where the inlet channel is the wider one.
+  const resistance = wallThickness / material.wallPermeability + (layers * wallWidth) / inletWidth;
   const wallScale = viscosity * meanWallVelocity * resistance;
   const frictionScale = (width: number, count: number) =>
     (friction * viscosity * volumeFlow * openLength) / (count * width ** 4 * wallScale);

@@ -1,6 +1,6 @@
 import type { LoadedChannels } from '../channel-deposits/kernel.js';
 import { type FilterFlow, squareChannelFriction } from '../clean-pressure-drop/kernel.js';
-import { filtrationArea } from '../filter-geometry/kernel.js';
+import { wallFlowArea } from '../filter-geometry/kernel.js';
 import { ashPlugFriction, type FilterMaterial } from '../loaded-pressure-drop/kernel.js';
 import { wallFlowEquation } from './kernel-coefficients.js';
 import { outletIntegrals, sampleEvenly } from './kernel-sample.js';
@@ -16,7 +16,7 @@ export interface ChannelProfilePoint {
   /** Pressure in them above that at the end of the outlet channel, Pa. */
   readonly inletPressure: number;
   readonly outletPressure: number;
-  /** Velocity through the wall at its face, m/s. */
+  /** Velocity through the wall, m/s. */
   readonly wallVelocity: number;
 }
 
@@ -49,7 +49,7 @@ export function channelProfile(
   const { status, mesh } = solveWallFlow(equation);
   const speed = (count: number, width: number) => flow.volumeFlow / (count * width ** 2);
   const plugDrop = ashPlugFriction(loaded, flow, friction);
-  const meanWallVelocity = flow.volumeFlow / filtrationArea(channels);
+  const meanWallVelocity = flow.volumeFlow / wallFlowArea(channels);
   const points = sampleEvenly(equation, mesh, outletIntegrals(mesh), rows).map(({ x, q, v, outletIntegral }) => {
     const momentum = (equation.outletInertia / 2) * q * (2 - q);
     const outletPressure = plugDrop + wallScale * (equation.outletFriction * outletIntegral + momentum);
