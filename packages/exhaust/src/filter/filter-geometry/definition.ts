@@ -104,7 +104,7 @@ export const filterGeometryCalculation = defineCalculation({
     },
     {
       code: 'three_to_one_area',
-      text: 'With three inlet cells per outlet cell only walls between an inlet and an outlet cell count; gas that seeps along other walls is left out.',
+      text: 'With three inlet cells per outlet cell only walls between an inlet and an outlet cell count; gas that seeps along other walls, 3 to 4 % by a two-dimensional solution, is left out.',
     },
   ],
   cautions: [],

@@ -165,7 +165,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     },
     {
       code: 'three_to_one',
-      text: 'With three inlet cells per outlet cell the inlet cells share the flow evenly and only walls next to an outlet cell filter; the corner cells in truth take less.',
+      text: 'With three inlet cells per outlet cell the inlet cells share the flow evenly and only walls next to an outlet cell filter. By a two-dimensional solution the corner cells take only 3 to 4 % of the gas while clean: friction in the other inlet cells is then up to half as much again.',
     },
     {
       code: 'deep_bed',
