@@ -13,10 +13,22 @@ const channels = filterChannels({
   inletWidthRatio: 1,
 })!;
 const flow = { volumeFlow: 0.0307125, viscosity: 2.87e-5, density: 0.64 };
-const material = { wallPermeability: 5.3e-13, sootPermeability: 3.2e-14, ashPermeability: 7.4e-14, forchheimerCoefficient: 0, entranceExitCoefficient: 0 };
+const material = {
+  wallPermeability: 5.3e-13,
+  sootPermeability: 3.2e-14,
+  ashPermeability: 7.4e-14,
+  forchheimerCoefficient: 0,
+  entranceExitCoefficient: 0,
+};
 
 for (const grams of [0, 35, 58, 70, 72]) {
-  const loaded = loadChannels(channels, { sootMass: grams / 1000, ashMass: 0, ashPlugShare: 0, sootPackingDensity: 97, ashPackingDensity: 400 })!;
+  const loaded = loadChannels(channels, {
+    sootMass: grams / 1000,
+    ashMass: 0,
+    ashPlugShare: 0,
+    sootPackingDensity: 97,
+    ashPackingDensity: 400,
+  })!;
   describe(`${grams} g of soot`, () => {
     bench('two-channel model with inertia', () => {
       channelProfile(loaded, flow, material);

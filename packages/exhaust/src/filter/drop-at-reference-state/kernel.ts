@@ -8,16 +8,12 @@ export interface FlowStateOfDrop {
   readonly density: number;
 }
 
-/** Part of a drop that grows with ρQ² instead of μQ, at the state where the drop was measured: 0 to 1. */
-export type InertialShare = number;
-
-/** A drop measured at one state as it would be at another, Pa: μQ scales the viscous part and ρQ² the rest. */
-export function dropAtState(
-  pressureDrop: number,
-  measured: FlowStateOfDrop,
-  wanted: FlowStateOfDrop,
-  inertialShare: InertialShare = 0,
-): number {
+/**
+ * A drop measured at one state as it would be at another, Pa: μQ scales the viscous part and ρQ² the rest.
+ *
+ * @param inertialShare - part of the measured drop that grows with ρQ², 0 to 1
+ */
+export function dropAtState(pressureDrop: number, measured: FlowStateOfDrop, wanted: FlowStateOfDrop, inertialShare = 0): number {
   const viscous = (wanted.viscosity * wanted.volumeFlow) / (measured.viscosity * measured.volumeFlow);
   const inertial = (wanted.density * wanted.volumeFlow ** 2) / (measured.density * measured.volumeFlow ** 2);
   return pressureDrop * ((1 - inertialShare) * viscous + inertialShare * inertial);
