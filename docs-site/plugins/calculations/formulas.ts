@@ -1,11 +1,11 @@
 import katex from 'katex';
-import { formulaKey } from '../../src/calculator/formula-key.js';
+import { formulaKey, styledTex } from '../../src/calculator/formula-key.js';
 import type { CalculationData, FieldData, StepView } from '../../src/data/types.js';
 
 /** A formula as HTML with MathML beside it. One that KaTeX does not accept without doubt fails the build. */
-function formulaHtml(tex: string, displayMode: boolean): string {
+function formulaHtml(tex: string, display: boolean): string {
   try {
-    return katex.renderToString(tex, { displayMode, throwOnError: true, strict: 'error', output: 'htmlAndMathml' });
+    return katex.renderToString(styledTex(tex, display), { throwOnError: true, strict: 'error', output: 'htmlAndMathml' });
   } catch (error) {
     throw new Error(`formula "${tex}": ${error instanceof Error ? error.message : String(error)}`);
   }

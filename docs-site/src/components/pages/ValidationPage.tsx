@@ -7,6 +7,7 @@ import { FoldedCases, originNames } from '../parts/CaseList.js';
 import { Scroll } from '../parts/Scroll.js';
 
 function Summary({ validation }: { readonly validation: ValidationData }): ReactNode {
+  const total = (key: 'cases' | 'agreeing' | 'disagreeing') => validation.origins.reduce((sum, one) => sum + one[key], 0);
   return (
     <Scroll label="Reference cases by origin">
       <table>
@@ -16,7 +17,7 @@ function Summary({ validation }: { readonly validation: ValidationData }): React
             <th scope="col">Origin</th>
             <th scope="col">Cases</th>
             <th scope="col">Agree</th>
-            <th scope="col">Known disagreements</th>
+            <th scope="col">Differ, with reason</th>
           </tr>
         </thead>
         <tbody>
@@ -29,6 +30,14 @@ function Summary({ validation }: { readonly validation: ValidationData }): React
             </tr>
           ))}
         </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row">together</th>
+            <td>{total('cases')}</td>
+            <td>{total('agreeing')}</td>
+            <td>{total('disagreeing')}</td>
+          </tr>
+        </tfoot>
       </table>
     </Scroll>
   );

@@ -1,5 +1,5 @@
 import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
-import { formulaKey } from '../../calculator/formula-key.js';
+import { formulaKey, styledTex } from '../../calculator/formula-key.js';
 
 type Render = (tex: string, display: boolean) => string | undefined;
 
@@ -20,7 +20,7 @@ export function FormulaProvider({ formulas, live = false, children }: ProviderPr
     let wanted = true;
     import('katex')
       .then(({ default: katex }) => {
-        const render: Render = (tex, displayMode) => katex.renderToString(tex, { displayMode, throwOnError: false });
+        const render: Render = (tex, display) => katex.renderToString(styledTex(tex, display), { throwOnError: false });
         if (wanted) setRenderNew({ render });
       })
       // Without the renderer the numbers stand in the text beside each formula.

@@ -82,7 +82,9 @@ export function Given({ fields, values }: { readonly fields: readonly FieldData[
       )}
       {lists.map((field) => {
         const list = values[field.key];
-        return isRows(list) ? <GivenList key={field.key} field={field} rows={list.rows} /> : null;
+        if (!isRows(list)) return null;
+        if (list.rows.length === 0) return <p key={field.key}>{field.label}: not given</p>;
+        return <GivenList key={field.key} field={field} rows={list.rows} />;
       })}
     </>
   );

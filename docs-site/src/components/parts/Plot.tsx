@@ -1,10 +1,11 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import type { ReactNode } from 'react';
+import { readable } from '../../calculator/readable.js';
 import type { TableView } from '../../data/types.js';
 import styles from './plot.module.css';
 
-const size = { width: 420, height: 280, left: 58, right: 12, top: 12, bottom: 46 };
+const size = { width: 420, height: 280, left: 58, right: 24, top: 12, bottom: 46 };
 const dashes = [undefined, '6 4', '2 3', '10 3 2 3'];
 
 interface Series {
@@ -69,12 +70,12 @@ export function Plot({ table }: { readonly table: TableView }): ReactNode {
         <g className={styles.ticks}>
           {y.ticks(5).map((tick) => (
             <text key={tick} x={size.left - 6} y={y(tick)} dy="0.35em" textAnchor="end">
-              {y.tickFormat(5)(tick)}
+              {readable(String(tick))}
             </text>
           ))}
           {x.ticks(5).map((tick) => (
             <text key={tick} x={x(tick)} y={size.height - size.bottom + 18} textAnchor="middle">
-              {x.tickFormat(5)(tick)}
+              {readable(String(tick))}
             </text>
           ))}
           <text x={(size.left + size.width - size.right) / 2} y={size.height - 6} textAnchor="middle">
