@@ -2,13 +2,17 @@ import type { AnyCalculation } from '@wallflow/calculation';
 import { cleanedFilterAcceptanceCalculation } from './acceptance/definition.js';
 import { cleaningBatchPlanCalculation } from './batch-plan/definition.js';
 import { blendTwoStrengthsCalculation } from './blend/definition.js';
+import { cleanOrReplaceCalculation } from './clean-or-replace/definition.js';
 import { diluteWithContractionCalculation } from './dilute-with-contraction/definition.js';
 import { dilutionCalculation } from './dilution/definition.js';
 import { dilutionAdjustCalculation } from './dilution-adjust/definition.js';
 import { dryingCalculation } from './drying/definition.js';
 import { mixWithContractionCalculation } from './mix-with-contraction/definition.js';
+import { neutralisationCalculation } from './neutralisation/definition.js';
 import { cleaningPassPlanCalculation } from './pass-plan/definition.js';
+import { pneumaticAirCalculation } from './pneumatic-air/definition.js';
 import { rinseDilutionCalculation } from './rinse/definition.js';
+import { thermalBakeCalculation } from './thermal-bake/definition.js';
 import { cleaningVolumesCalculation } from './volumes/definition.js';
 import { filterWeighingCalculation } from './weighing/definition.js';
 
@@ -25,4 +29,8 @@ export const cleaningCalculations: readonly AnyCalculation[] = [
   cleaningBatchPlanCalculation,
   filterWeighingCalculation,
   cleanedFilterAcceptanceCalculation,
+  thermalBakeCalculation,
+  pneumaticAirCalculation,
+  neutralisationCalculation,
+  cleanOrReplaceCalculation,
 ];

@@ -1,6 +1,7 @@
 /** Kernels of this subject: pure functions on SI numbers. */
 export { type AcceptanceVerdict, acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst } from './acceptance/kernel.js';
 export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
+export { type CleanOrReplace, type CleanOrReplaceInput, type CostPerDistance, cleanOrReplace } from './clean-or-replace/kernel.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
 export { dryingPower, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
 export { ethanolWaterDensity } from './mixing/ethanol-density.js';
@@ -13,7 +14,10 @@ export {
   volumeFractionOf,
   waterToWeaken,
 } from './mixing/kernel.js';
+export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali } from './neutralisation/kernel.js';
 export { type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
+export { criticalPressureRatio, type NozzleGas, type NozzleInput, nozzleMassFlow } from './pneumatic-air/kernel.js';
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
+export { type BakeInput, type BakePoint, type BakeStage, bakeSchedule, burnOffPeak, oxygenForSoot } from './thermal-bake/kernel.js';
 export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';
 export { dryMass, massRecovery, type Recovery, type RecoveryInput, type RecoveryVerdict, recoveryVerdict } from './weighing/kernel.js';

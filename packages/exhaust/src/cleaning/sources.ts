@@ -115,3 +115,63 @@ export const sampleStandardDeviation: Source = {
   locator: '4.2.2, Eq. 4',
   mark: 'from memory',
 };
+
+export const bakePractice = commonPractice(
+  'Filters are baked with 2 to 5 K/min to 550 to 650 °C, held 3 to 8 h, cooled in the closed oven, 8 to 14 h in all, never above 700 °C',
+);
+
+export const carbonCombustion: Source = {
+  type: 'dataset',
+  by: 'CODATA',
+  title: 'Key values for thermodynamics: enthalpy of formation of carbon dioxide −393.51 kJ/mol',
+  year: 1989,
+  mark: 'from memory',
+  note: 'Over 12.011 g/mol that is 32.76 MJ/kg; one mole of oxygen for each mole of carbon',
+};
+
+export const dryAirMassShare: Source = {
+  type: 'derivation',
+  title: 'Dry air with 20.945 % of oxygen by volume: 0.20945 × 31.998/28.965 = 23.14 % by mass; 1.204 kg/m³ at 20 °C and 101.325 kPa',
+  mark: 'read',
+};
+
+export const isentropicNozzle: Source = {
+  type: 'derivation',
+  title: 'Isentropic flow of an ideal gas through a nozzle, choked at ((γ+1)/2)^(γ/(γ−1))',
+  mark: 'read',
+  note: 'In every textbook on gas dynamics; derived from energy and continuity',
+};
+
+export const moss1906: Source = {
+  type: 'paper',
+  by: 'Moss',
+  title: 'Formula for the discharge of air through an orifice, on which the usual tables of free air per minute rest',
+  year: 1906,
+  mark: 'read',
+  note: 'The table and its rule (coefficient 1; times 0.97 rounded, 0.61 to 0.65 sharp) were read in reprints',
+};
+
+export const pneumaticPractice = commonPractice(
+  'Pneumatic cleaning: 4 to 7 bar at the nozzle, backwards, 15 to 60 minutes in a cabinet with extraction',
+);
+
+export const acidBase: Source = {
+  type: 'book',
+  title: 'General chemistry: pH + pOH = 14.00 at 25 °C, one proton for one hydroxide ion, about 56 kJ per mole of water formed',
+  mark: 'from memory',
+  note: 'Molar masses from the IUPAC atomic weights; citric acid gives three protons',
+};
+
+export const effluentPractice = commonPractice(
+  'Wash water of a business is trade effluent: never into surface drains, into the foul sewer only with consent, usually between pH 6 and 9',
+);
+
+export const expectedCost: Source = {
+  type: 'derivation',
+  title: 'Expected price over expected distance of both ways; uncertainty to first order, JCGM 100:2008 Eq. 10',
+  mark: 'read',
+};
+
+export const costPractice = commonPractice(
+  'Clean if the expected life gained times the cost per kilometre of a new filter is more than the price and the risk of a repeat',
+);

@@ -71,7 +71,7 @@ export const rinseDilutionCalculation = defineCalculation({
       tex: '[[shareOfOneRinse]] = \\frac{[[heldVolume]]}{[[heldVolume]]+[[rinseVolume]]}',
       source: 'stagedRinse',
     },
-    { gives: 'shareLeft', tex: '[[shareLeft]] = [[shareOfOneRinse]]^{[[rinses]]}', source: 'stagedRinse' },
+    { gives: 'shareLeft', tex: '[[shareLeft]] = \\left([[shareOfOneRinse]]\\right)^{[[rinses]]}', source: 'stagedRinse' },
     {
       gives: 'shareByOneLargeRinse',
       tex: '[[shareByOneLargeRinse]] = \\frac{[[heldVolume]]}{[[heldVolume]]+[[rinses]]\\,[[rinseVolume]]}',
