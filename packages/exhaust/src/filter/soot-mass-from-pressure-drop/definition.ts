@@ -205,7 +205,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
     const { pressureDrop } = input;
     warnOutsideClosedForm(
-      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: expanding ? undefined : input.gasPressure, pressureDrop },
       context,
     );
     const sootOnWall = sootMass / filtrationArea(channels);
