@@ -34,3 +34,17 @@ export const cakePermeabilityStep = {
   source: 'konstandopoulos2000',
   locator: 'App. II, Eqs A17 to A20',
 } as const;
+
+/** The working starts with the gas, in every drop calculation alike. */
+export const viscosityStep = {
+  gives: 'viscosity',
+  text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
+  source: 'cfr1065',
+  locator: '1065.640 Table 4',
+} as const;
+
+export const densityStep = {
+  gives: 'density',
+  text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
+  source: 'siBrochure',
+} as const;

@@ -6,7 +6,14 @@ import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '.
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
 import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
-import { cakePermeabilityOutput, cakePermeabilityStep, cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import {
+  cakePermeabilityOutput,
+  cakePermeabilityStep,
+  cleanPartOutputs,
+  dropOutput,
+  flowStateOutputs,
+  viscosityStep,
+} from '../drop-outputs.js';
 import { wallFlowArea } from '../filter-geometry/kernel.js';
 import { resolveFlowState } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
@@ -49,12 +56,7 @@ export const compressiblePressureDropCalculation = defineCalculation({
   },
   constants: { ...filterConstants, slipReferencePressure, channelFriction },
   steps: [
-    {
-      gives: 'viscosity',
-      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4',
-    },
+    viscosityStep,
     {
       gives: 'density',
       text: 'Density at the outlet, as given or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',

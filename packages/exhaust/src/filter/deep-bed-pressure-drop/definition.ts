@@ -6,7 +6,15 @@ import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '.
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
 import { channelFriction, coveringThickness, filterConstants, slipReferencePressure } from '../constants.js';
-import { cakePermeabilityOutput, cakePermeabilityStep, cleanPartOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import {
+  cakePermeabilityOutput,
+  cakePermeabilityStep,
+  cleanPartOutputs,
+  densityStep,
+  dropOutput,
+  flowStateOutputs,
+  viscosityStep,
+} from '../drop-outputs.js';
 import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
 import { flowResistance } from '../flow-resistance/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
@@ -64,17 +72,8 @@ export const deepBedPressureDropCalculation = defineCalculation({
   },
   constants: { ...filterConstants, slipReferencePressure, channelFriction, coveringThickness },
   steps: [
-    {
-      gives: 'viscosity',
-      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4',
-    },
-    {
-      gives: 'density',
-      text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
-      source: 'siBrochure',
-    },
+    viscosityStep,
+    densityStep,
     cakePermeabilityStep,
     {
       gives: 'wallSootMass',

@@ -6,7 +6,7 @@ import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '.
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
 import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
-import { cakePermeabilityOutput, cakePermeabilityStep, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { cakePermeabilityOutput, cakePermeabilityStep, densityStep, dropOutput, flowStateOutputs, viscosityStep } from '../drop-outputs.js';
 import { wallFlowArea } from '../filter-geometry/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
@@ -70,17 +70,8 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
   },
   constants: { ...filterConstants, slipReferencePressure, channelFriction },
   steps: [
-    {
-      gives: 'viscosity',
-      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4',
-    },
-    {
-      gives: 'density',
-      text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
-      source: 'siBrochure',
-    },
+    viscosityStep,
+    densityStep,
     cakePermeabilityStep,
     { gives: 'openWidth', text: 'Soot and ash leave this width open: [[openWidth]].', source: 'konstandopoulos2000', locator: 'Eq. A10' },
     { gives: 'wallVelocity', text: 'Mean velocity through the wall: [[wallVelocity]].', source: 'konstandopoulos2000', locator: 'Eq. A1' },

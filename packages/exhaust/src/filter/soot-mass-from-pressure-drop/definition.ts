@@ -8,7 +8,7 @@ import { compressibleDrop, incompressibleDrop } from '../compressible-pressure-d
 import { channelFriction, coveringThickness, filterConstants, slipReferencePressure } from '../constants.js';
 import { deepBedMaterial, warnOfDeepBed } from '../deep-bed-pressure-drop/deep-bed-input.js';
 import { deepBedDrop } from '../deep-bed-pressure-drop/kernel.js';
-import { cakePermeabilityOutput, cakePermeabilityStep, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { cakePermeabilityOutput, cakePermeabilityStep, densityStep, dropOutput, flowStateOutputs, viscosityStep } from '../drop-outputs.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import {
@@ -98,17 +98,8 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   },
   constants: { ...filterConstants, slipReferencePressure, channelFriction, coveringThickness },
   steps: [
-    {
-      gives: 'viscosity',
-      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4',
-    },
-    {
-      gives: 'density',
-      text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
-      source: 'siBrochure',
-    },
+    viscosityStep,
+    densityStep,
     cakePermeabilityStep,
     {
       gives: 'dropWithoutSoot',

@@ -4,7 +4,7 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { channelFriction, filterConstants } from '../constants.js';
-import { dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { densityStep, dropOutput, flowStateOutputs, viscosityStep } from '../drop-outputs.js';
 import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
 import { densityInputs, gasInputs, geometryInputs, pressureDropInput, wallInputs } from '../inputs.js';
 import { acicularCeramicStudy, unequalCells, wang2021 } from '../sources.js';
@@ -44,17 +44,8 @@ export const wallPermeabilityCalculation = defineCalculation({
   },
   constants: { ...filterConstants, channelFriction },
   steps: [
-    {
-      gives: 'viscosity',
-      text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4',
-    },
-    {
-      gives: 'density',
-      text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
-      source: 'siBrochure',
-    },
+    viscosityStep,
+    densityStep,
     {
       gives: 'wallVelocity',
       text: 'Volume flow over the filtration area: [[wallVelocity]].',
