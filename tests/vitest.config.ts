@@ -28,7 +28,7 @@ export default defineConfig({
       project('benchmarks', { include: [], benchmark: { include: ['tests/benchmarks/**/*.bench.ts'] } }),
       // On what `npm test` has packed into out/packed and built into docs-site/build.
       project('packages', { testTimeout: 60_000, hookTimeout: 60_000 }),
-      project('browser', { testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false }),
+      project('browser', { testTimeout: 60_000, hookTimeout: 60_000 }),
     ],
   },
 });

@@ -8,15 +8,20 @@ import { type Consumer, createConsumer } from './support/consumer.js';
  * above what was measured when they were set; raising one is a decision to be explained.
  */
 const ceilings: readonly { readonly code: string; readonly bytes: number; readonly without: readonly string[] }[] = [
-  { code: "export * from '@wallflow/units'", bytes: 19_500, without: ['zod', 'decimal.js'] },
-  // All unit data comes along with one kind: to refuse a unit of another kind, its parser has to know them all.
-  { code: "export { differentialPressure } from '@wallflow/units'", bytes: 14_000, without: ['zod', 'decimal.js'] },
-  { code: "export * from '@wallflow/numerics'", bytes: 15_000, without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'] },
-  { code: "export { findRoot } from '@wallflow/numerics'", bytes: 1_700, without: ['zod', 'decimal.js', 'ml-matrix'] },
-  { code: "export * from '@wallflow/exhaust'", bytes: 25_000, without: ['zod', 'decimal.js', '@wallflow/calculation', 'ml-matrix'] },
+  { code: "export * from '@wallflow/units'", bytes: 15_000, without: ['zod', 'decimal.js'] },
+  { code: "export { differentialPressure } from '@wallflow/units'", bytes: 5_900, without: ['zod', 'decimal.js'] },
+  { code: "export * from '@wallflow/units/exact'", bytes: 31_000, without: ['zod'] },
+  { code: "export * from '@wallflow/numerics'", bytes: 11_500, without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'] },
+  { code: "export { findRoot } from '@wallflow/numerics'", bytes: 900, without: ['zod', 'decimal.js', 'ml-matrix'] },
+  { code: "export * from '@wallflow/exhaust'", bytes: 58_000, without: ['zod', 'decimal.js', '@wallflow/calculation'] },
+  {
+    code: "export { loadedDropParts } from '@wallflow/exhaust'",
+    bytes: 1_500,
+    without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'],
+  },
   {
     code: "export { exhaustMassFlow } from '@wallflow/exhaust'",
-    bytes: 300,
+    bytes: 100,
     without: ['zod', 'decimal.js', '@wallflow/units', '@wallflow/numerics'],
   },
   { code: "export * from '@wallflow/calculation'", bytes: 53_000, without: ['decimal.js'] },

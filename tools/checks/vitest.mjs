@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import { root } from '../support/root.mjs';
 import { runInstalled } from '../support/run.mjs';
 
-// Two checks run at a time, so that each gets half of the machine.
-const workers = Math.max(1, Math.floor(availableParallelism() / 2));
+// Two checks run at a time, so that each gets half of the machine. The browser tests come last and wait a lot.
+/** @param {string} project */
+const workersFor = (project) => Math.max(1, project === 'browser' ? availableParallelism() : Math.floor(availableParallelism() / 2));
 
 /**
  * @param {string} file
@@ -38,7 +39,7 @@ export async function vitest(project, env) {
       'run',
       '--config=tests/vitest.config.ts',
       `--project=${project}`,
-      `--maxWorkers=${workers}`,
+      `--maxWorkers=${workersFor(project)}`,
       '--reporter=default',
       '--reporter=json',
       `--outputFile.json=${file}`,
