@@ -1,4 +1,4 @@
-import { inconsistentInputs, type Refusal } from '@wallflow/calculation';
+import { inconsistentInputs, missingInputs, type Refusal } from '@wallflow/calculation';
 import { gasDensity } from '../gas/density/kernel.js';
 import { sutherlandViscosity } from '../gas/dynamic-viscosity/kernel.js';
 import { meanFreePath } from '../gas/mean-free-path/kernel.js';
@@ -28,7 +28,7 @@ export function resolveGeometry(input: GeometryValues): ResolvedGeometry | Refus
   const { filterDiameter, filterVolume, filterLength } = input;
   const fromDiameter = filterDiameter === undefined ? undefined : (Math.PI / 4) * filterDiameter ** 2 * filterLength;
   const given = filterVolume ?? fromDiameter;
-  if (given === undefined) return { refused: [{ code: 'missing_input', path: ['filterDiameter'], example: '144 mm' }] };
+  if (given === undefined) return missingInputs('filterDiameter');
   if (fromDiameter !== undefined && Math.abs(fromDiameter / given - 1) > 0.05) {
     return inconsistentInputs(
       'Diameter and length make another volume than the one given. Give one of the two, and the volume for an oval filter.',

@@ -1,6 +1,7 @@
 import {
   choice,
   defineCalculation,
+  missingInputs,
   noSolution,
   optional,
   quantity,
@@ -20,7 +21,7 @@ const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, {
 
 // A mark is a decimal fact: it is shown whole, however coarse the other inputs are.
 const volumeToMark = (symbol: string, label: string) =>
-  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 8, units: [...volumeUnits] });
+  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 5, units: [...volumeUnits] });
 
 const inputs = z.strictObject({
   saying: choice({
@@ -95,23 +96,19 @@ const inputs = z.strictObject({
 
 type Inputs = z.output<typeof inputs>;
 
-function missing(key: keyof Inputs, example: string): Refusal {
-  return { refused: [{ code: 'missing_input', path: [key], example }] };
-}
-
 /** Parts of water per part of concentrate, whatever the label's way of saying it. */
 function partsOf(input: Inputs): number | Refusal {
   switch (input.saying) {
     case 'parts':
-      return input.parts ?? missing('parts', '1:4');
+      return input.parts ?? missingInputs('parts');
     case 'one-in':
-      if (input.parts === undefined) return missing('parts', '5');
+      if (input.parts === undefined) return missingInputs('parts');
       return input.parts >= 1 ? input.parts - 1 : noSolution('one part cannot be in less than one part of mix', ['parts']);
     case 'volume-percent':
-      return input.percent === undefined ? missing('percent', '20 %') : partsFromVolumeShare(input.percent);
+      return input.percent === undefined ? missingInputs('percent') : partsFromVolumeShare(input.percent);
     case 'mass-percent':
-      if (input.percent === undefined) return missing('percent', '20 %');
-      if (input.concentrateDensity === undefined) return missing('concentrateDensity', '1.08 kg/L');
+      if (input.percent === undefined) return missingInputs('percent');
+      if (input.concentrateDensity === undefined) return missingInputs('concentrateDensity');
       return partsFromMassShare({
         massShare: input.percent,
         concentrateDensity: input.concentrateDensity,

@@ -1,4 +1,13 @@
-import { choiceOutput, defineCalculation, optional, quantity, quantityOutput, tableOutput, textOutput } from '@wallflow/calculation';
+import {
+  choiceOutput,
+  defineCalculation,
+  missingInputs,
+  optional,
+  quantity,
+  quantityOutput,
+  tableOutput,
+  textOutput,
+} from '@wallflow/calculation';
 import { mass, ratio } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
@@ -126,7 +135,7 @@ export const ashConsistencyCalculation = defineCalculation({
       const found = input[value];
       if (found === undefined) continue;
       const doubt = input[uncertainty];
-      if (doubt === undefined) return { refused: [{ code: 'missing_input', path: [uncertainty], example: '10 g' }] };
+      if (doubt === undefined) return missingInputs(uncertainty);
       known.push({ label, value: found, uncertainty: doubt });
     }
     const deviations = known.map((_, index) => (known.length > 1 ? deviationFromOthers(known, index) : undefined));

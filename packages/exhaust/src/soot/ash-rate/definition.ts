@@ -1,4 +1,4 @@
-import { constant, defineCalculation, optional, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { constant, defineCalculation, missingInputs, optional, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
 import {
   density,
   fraction,
@@ -215,7 +215,7 @@ export const ashRateCalculation = defineCalculation({
     const oilRate = ashFromOil(input);
     const { fuelConsumption, additiveMetal, ashLimit, filterVolume } = input;
     if (additiveMetal !== undefined && fuelConsumption === undefined) {
-      return { refused: [{ code: 'missing_input', path: ['fuelConsumption'], example: '6 L/100km' }] };
+      return missingInputs('fuelConsumption');
     }
     if (additiveMetal !== undefined && input.oxidePerMetal === undefined)
       assume('iron_additive', 'The metal of the additive is iron (1.43 g of oxide per gram).');

@@ -1,4 +1,13 @@
-import { choice, defineCalculation, optional, quantity, quantityOutput, quantityWithDefault, type Refusal } from '@wallflow/calculation';
+import {
+  choice,
+  defineCalculation,
+  missingInputs,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+  type Refusal,
+} from '@wallflow/calculation';
 import {
   fraction,
   massConcentration,
@@ -95,19 +104,18 @@ const inputs = z.strictObject({
 type Inputs = z.output<typeof inputs>;
 
 function pair(input: Inputs): readonly [number, number] | Refusal {
-  const missing = (key: keyof Inputs, example: string): Refusal => ({ refused: [{ code: 'missing_input', path: [key], example }] });
   switch (input.given) {
     case 'per-time':
-      return input.perTime === undefined ? missing('perTime', '1.2 g/h') : [input.perTime, 1];
+      return input.perTime === undefined ? missingInputs('perTime') : [input.perTime, 1];
     case 'per-distance':
-      if (input.perDistance === undefined) return missing('perDistance', '0.02 g/km');
-      return input.speed === undefined ? missing('speed', '60 km/h') : [input.perDistance, input.speed];
+      if (input.perDistance === undefined) return missingInputs('perDistance');
+      return input.speed === undefined ? missingInputs('speed') : [input.perDistance, input.speed];
     case 'per-energy':
-      if (input.perEnergy === undefined) return missing('perEnergy', '0.05 g/kWh');
-      return input.power === undefined ? missing('power', '25 kW') : [input.perEnergy, input.power];
+      if (input.perEnergy === undefined) return missingInputs('perEnergy');
+      return input.power === undefined ? missingInputs('power') : [input.perEnergy, input.power];
     default:
-      if (input.concentration === undefined) return missing('concentration', '10 mg/m3');
-      return input.exhaustFlow === undefined ? missing('exhaustFlow', '120 m3/h_0C') : [input.concentration, input.exhaustFlow];
+      if (input.concentration === undefined) return missingInputs('concentration');
+      return input.exhaustFlow === undefined ? missingInputs('exhaustFlow') : [input.concentration, input.exhaustFlow];
   }
 }
 

@@ -1,4 +1,13 @@
-import { choice, defineCalculation, inconsistentInputs, optional, quantity, quantityOutput, type Refusal } from '@wallflow/calculation';
+import {
+  choice,
+  defineCalculation,
+  inconsistentInputs,
+  missingInputs,
+  optional,
+  quantity,
+  quantityOutput,
+  type Refusal,
+} from '@wallflow/calculation';
 import { area, cellDensity, fraction, length, mass, massConcentration, surfaceLoad, volume } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
@@ -106,21 +115,17 @@ const inputs = z.strictObject({
 
 type Inputs = z.output<typeof inputs>;
 
-function missing(key: keyof Inputs, example: string): Refusal {
-  return { refused: [{ code: 'missing_input', path: [key], example }] };
-}
-
 /** The value that the choice names, or the issue that says which input is missing. */
 function givenValue(input: Inputs): number | Refusal {
   switch (input.given) {
     case 'mass':
-      return input.knownMass ?? missing('knownMass', '10.8 g');
+      return input.knownMass ?? missingInputs('knownMass');
     case 'load':
-      return input.knownLoad ?? missing('knownLoad', '3.6 g/L');
+      return input.knownLoad ?? missingInputs('knownLoad');
     case 'surface-load':
-      return input.knownSurfaceLoad ?? missing('knownSurfaceLoad', '4 g/m2');
+      return input.knownSurfaceLoad ?? missingInputs('knownSurfaceLoad');
     default:
-      return input.knownPercent ?? missing('knownPercent', '45 %');
+      return input.knownPercent ?? missingInputs('knownPercent');
   }
 }
 
@@ -135,9 +140,9 @@ function areaPerVolume(input: Inputs): number | undefined | Refusal {
 }
 
 function missingReference(input: Inputs): Refusal {
-  if (input.given === 'percent-of-trigger') return missing('triggerLoad', '4 g/L');
-  if (input.given === 'percent-of-limit') return missing('limitLoad', '8 g/L');
-  return missing('filtrationArea', '2.7 m2');
+  if (input.given === 'percent-of-trigger') return missingInputs('triggerLoad');
+  if (input.given === 'percent-of-limit') return missingInputs('limitLoad');
+  return missingInputs('filtrationArea');
 }
 
 export const sootLoadCalculation = defineCalculation({

@@ -1,4 +1,4 @@
-import { choiceWithDefault, constant, quantity, quantityWithDefault, type Refusal } from '@wallflow/calculation';
+import { choiceWithDefault, constant, missingInputs, quantity, quantityWithDefault, type Refusal } from '@wallflow/calculation';
 import { molarEnergy, molarHeatCapacity, moleFraction, ratio, reactionRate, temperature } from '@wallflow/units';
 import { molarGasConstant } from '../../gas/constants.js';
 import type { OxidationLaw, SootKinetics } from './kernel.js';
@@ -150,10 +150,6 @@ interface KineticsChoice {
   readonly ownNitrogenDioxideOrder?: number | undefined;
 }
 
-function missing(key: keyof KineticsChoice, example: string): Refusal {
-  return { refused: [{ code: 'missing_input', path: [key], example }] };
-}
-
 /** The laws that the reader chose, or the issue that says what is missing of their own. */
 export function chosenKinetics(choice: KineticsChoice, constants: Values<typeof kineticsConstants>): SootKinetics | Refusal {
   if (choice.kinetics === 'bai-2016') {
@@ -171,10 +167,9 @@ export function chosenKinetics(choice: KineticsChoice, constants: Values<typeof 
     return { oxygen: { ...bissettShadman1985Oxygen, preExponential, activationEnergy } };
   }
   const { ownOxygenFactor, ownOxygenEnergy, ownNitrogenDioxideFactor, ownNitrogenDioxideEnergy } = choice;
-  if (ownOxygenFactor === undefined && ownNitrogenDioxideFactor === undefined) return missing('ownOxygenFactor', '16000 1/s');
-  if (ownOxygenFactor !== undefined && ownOxygenEnergy === undefined) return missing('ownOxygenEnergy', '108 kJ/mol');
-  if (ownNitrogenDioxideFactor !== undefined && ownNitrogenDioxideEnergy === undefined)
-    return missing('ownNitrogenDioxideEnergy', '45.5 kJ/mol');
+  if (ownOxygenFactor === undefined && ownNitrogenDioxideFactor === undefined) return missingInputs('ownOxygenFactor');
+  if (ownOxygenFactor !== undefined && ownOxygenEnergy === undefined) return missingInputs('ownOxygenEnergy');
+  if (ownNitrogenDioxideFactor !== undefined && ownNitrogenDioxideEnergy === undefined) return missingInputs('ownNitrogenDioxideEnergy');
   return {
     oxygen: law(ownOxygenFactor, ownOxygenEnergy, 1, choice.ownOxygenReference ?? 0.1),
     nitrogenDioxide: law(ownNitrogenDioxideFactor, ownNitrogenDioxideEnergy, choice.ownNitrogenDioxideOrder ?? 1, 1),
