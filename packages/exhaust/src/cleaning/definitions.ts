@@ -7,6 +7,7 @@ import { diluteWithContractionCalculation } from './dilute-with-contraction/defi
 import { dilutionCalculation } from './dilution/definition.js';
 import { dilutionAdjustCalculation } from './dilution-adjust/definition.js';
 import { dryingCalculation } from './drying/definition.js';
+import { heldLiquidCalculation } from './held-liquid/definition.js';
 import { mixWithContractionCalculation } from './mix-with-contraction/definition.js';
 import { neutralisationCalculation } from './neutralisation/definition.js';
 import { cleaningPassPlanCalculation } from './pass-plan/definition.js';
@@ -25,6 +26,7 @@ export const cleaningCalculations: readonly AnyCalculation[] = [
   diluteWithContractionCalculation,
   rinseDilutionCalculation,
   cleaningPassPlanCalculation,
+  heldLiquidCalculation,
   dryingCalculation,
   cleaningBatchPlanCalculation,
   filterWeighingCalculation,

@@ -4,6 +4,7 @@ export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.j
 export { type CleanOrReplace, type CleanOrReplaceInput, type CostPerDistance, cleanOrReplace } from './clean-or-replace/kernel.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
 export { dryingPower, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
+export { capillaryHeight, wallPoreVolume } from './held-liquid/kernel.js';
 export { ethanolWaterDensity } from './mixing/ethanol-density.js';
 export {
   type ContractedMix,

@@ -175,3 +175,10 @@ export const expectedCost: Source = {
 export const costPractice = commonPractice(
   'Clean if the expected life gained times the cost per kilometre of a new filter is more than the price and the risk of a repeat',
 );
+
+export const jurinLaw: Source = {
+  type: 'book',
+  title: "Jurin's law, h = 4σ/(ρ g d) for a wetting liquid; water at 20 °C has σ = 72.75 mN/m",
+  mark: 'from memory',
+  note: '2σ/(ρg) = 2 × 0.07275/(998.2 × 9.80665) = 14.86 mm²',
+};

@@ -21,8 +21,10 @@ import { cheapestPacks, type Purchase } from './cheapest-packs.js';
 import { mixToMarks } from './mix-to-marks.js';
 
 const volumeUnits = ['mL', 'L', 'gal_US', 'gal_imp'] as const;
-const volumeOutput = (symbol: string, label: string) =>
-  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 8, units: [...volumeUnits] });
+const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
+// Marks are decimal facts: they are shown whole, however coarse the other inputs are.
+const volumeToMark = (symbol: string, label: string) =>
+  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 5, units: [...volumeUnits] });
 const amount = (symbol: string, label: string, example: string, description?: string) =>
   quantity(volume, {
     symbol,
@@ -177,7 +179,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   example: { capacity: '5 L', strongestRatio: '1:3', shelfLife: '7 d', nextJobIn: '2 d' },
   intermediates: {
     mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
-    concentrateInAll: volumeOutput('V_c', 'Concentrate in all batches'),
+    concentrateInAll: volumeToMark('V_c', 'Concentrate in all batches'),
     waterInAll: volumeOutput('V_w', 'Demineralised water in all batches and rinse'),
     concentrateCost: quantityOutput(ratio, {
       symbol: 'k_c',
@@ -185,17 +187,17 @@ export const cleaningBatchPlanCalculation = defineCalculation({
       digits: 8,
       leastDigits: 8,
     }),
-    waterCost: quantityOutput(ratio, { symbol: 'k_w', label: 'Cost of the water to buy, in your currency', digits: 8, leastDigits: 8 }),
+    waterCost: quantityOutput(ratio, { symbol: 'k_w', label: 'Cost of the water to buy, in your currency', digits: 8, leastDigits: 5 }),
   },
   outputs: {
     batches: countOutput({ symbol: 'b', label: 'Batches' }),
-    concentrateToPour: volumeOutput('V_{c,b}', 'Concentrate to pour, each batch'),
-    waterToPour: volumeOutput('V_{w,b}', 'Water to pour, each batch'),
+    concentrateToPour: volumeToMark('V_{c,b}', 'Concentrate to pour, each batch'),
+    waterToPour: volumeToMark('V_{w,b}', 'Water to pour, each batch'),
     mixedRatio: optional(
       quantityOutput(dilutionRatio, { symbol: 'n', label: 'Parts of water to one of concentrate, as poured', digits: 4 }),
     ),
     mixedShare: quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate, as poured', digits: 4, units: ['%'] }),
-    mixMade: volumeOutput('V_m', 'Mix in all'),
+    mixMade: volumeToMark('V_m', 'Mix in all'),
     mixLeft: volumeOutput('V_l', 'Mix beyond the need, with the reserve used up'),
     shopping: tableOutput({
       label: 'Shopping list',
@@ -208,7 +210,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
         },
         pack: quantityOutput(volume, { symbol: 'V', label: 'Pack', digits: 6, units: ['L', 'mL', 'gal_US'] }),
         count: countOutput({ symbol: 'N', label: 'How many' }),
-        cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost, in your currency', digits: 8, leastDigits: 8 }),
+        cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost, in your currency', digits: 8, leastDigits: 5 }),
       },
     }),
     concentrateLeft: volumeOutput('V_{c,l}', 'Concentrate left in the packs'),
@@ -222,7 +224,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
         unknown: 'not known how long it keeps or when the next job is: look at the label before keeping it',
       },
     }),
-    cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost of the shopping, in your currency', digits: 8, leastDigits: 8 }),
+    cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost of the shopping, in your currency', digits: 8, leastDigits: 5 }),
   },
   constants: {},
   steps: [
@@ -234,7 +236,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     { gives: 'batches', text: 'Fewest equal batches that the container holds: [[batches]].', source: 'partsArithmetic' },
     {
       gives: 'concentrateToPour',
-      text: 'Fewest marks for which the mix is not weaker than 1:[[weakestRatio]], counted in decimals: [[concentrateToPour]].',
+      text: 'Fewest marks that are strong enough ([[weakestRatio]]), counted in decimals: [[concentrateToPour]].',
       source: 'partsArithmetic',
     },
     { gives: 'waterToPour', text: 'The other marks of the batch: [[waterToPour]].', source: 'partsArithmetic' },

@@ -133,7 +133,11 @@ export const cleaningPassPlanCalculation = defineCalculation({
     { gives: 'plateauUncertainty', text: 'From the covariance of the fit: [[plateauUncertainty]].', source: 'exponentialDecay' },
     { gives: 'nextDrop', text: 'The curve one pass on: [[nextDrop]].', source: 'exponentialDecay' },
     { gives: 'nextGain', text: 'By the curve, or without one as the last pass: [[nextGain]].', source: 'fillPractice' },
-    { gives: 'passesWorth', text: 'Passes of the curve that still gain [[leastGain]] each: [[passesWorth]].', source: 'fillPractice' },
+    {
+      gives: 'passesWorth',
+      text: 'As long as a pass of the curve still gains enough ([[leastGain]]): [[passesWorth]].',
+      source: 'fillPractice',
+    },
     {
       gives: 'verdict',
       text: 'Clean drop, plateau with twice its uncertainty, then the gain of the next pass.',

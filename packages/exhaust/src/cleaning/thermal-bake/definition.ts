@@ -155,7 +155,9 @@ export const thermalBakeCalculation = defineCalculation({
     oxygenMass: massOutput('m_{O_2}', 'Oxygen that the soot takes'),
     airMass: massOutput('m_a', 'Air that holds it'),
     airVolume: quantityOutput(volume, { symbol: 'V_a', label: 'That air at 20 °C', digits: 3, units: ['m3', 'L', 'ft3'] }),
-    shortestBurn: optional(timeOutput('t_b', 'Shortest time to burn it with that fresh air')),
+    shortestBurn: optional(
+      quantityOutput(time, { symbol: 't_b', label: 'Shortest time to burn it with that fresh air', digits: 2, units: ['min', 'h'] }),
+    ),
     peakTemperature: temperatureOutput('T_p', 'Temperature of the body if all soot burnt at once'),
     verdict: choiceOutput({
       label: 'Soot',
@@ -180,7 +182,7 @@ export const thermalBakeCalculation = defineCalculation({
   steps: [
     { gives: 'rampTime', tex: '[[rampTime]] = \\frac{[[holdTemperature]]-[[startTemperature]]}{[[rampRate]]}', source: 'bakePractice' },
     { gives: 'coolTime', tex: '[[coolTime]] = \\frac{[[holdTemperature]]-[[unloadTemperature]]}{[[coolRate]]}', source: 'bakePractice' },
-    { gives: 'schedule', text: 'Heat, hold [[holdTime]], cool with the oven closed.', source: 'bakePractice' },
+    { gives: 'schedule', text: 'Heat, hold, cool with the oven closed ([[holdTime]]).', source: 'bakePractice' },
     {
       gives: 'oxygenMass',
       tex: '[[oxygenMass]] = [[sootMass]]\\,\\frac{[[oxygenMolarMass]]}{[[carbonMolarMass]]}',
@@ -195,7 +197,7 @@ export const thermalBakeCalculation = defineCalculation({
       tex: '[[peakTemperature]] = [[holdTemperature]]+\\frac{[[sootHeat]]}{[[partMass]]\\,[[partHeatCapacity]]}',
       source: 'carbonCombustion',
     },
-    { gives: 'verdict', text: 'That against [[highestTemperature]].', source: 'bakePractice' },
+    { gives: 'verdict', text: 'That against the limit ([[highestTemperature]]).', source: 'bakePractice' },
     { gives: 'totalTime', tex: '[[totalTime]] = [[rampTime]]+[[holdTime]]+[[coolTime]]', source: 'bakePractice' },
   ],
   assumptions: [

@@ -45,6 +45,9 @@ const moistureInput = (symbol: string, label: string) =>
     example: '0.4 %',
   }).optional();
 const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 6, units: ['g', 'kg', 'lb'] });
+// The difference of two nearly equal weights counts, so the weights are shown in full.
+const wholeMass = (symbol: string, label: string) =>
+  quantityOutput(mass, { symbol, label, digits: 6, leastDigits: 5, units: ['g', 'kg', 'lb'] });
 const shareOutput = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
 export const filterWeighingCalculation = defineCalculation({
@@ -102,8 +105,8 @@ export const filterWeighingCalculation = defineCalculation({
   }),
   example: { newMass: '12.000 kg', bakedMass: '12.009 kg' },
   intermediates: {
-    dryBefore: massOutput('d_1', 'Dry weight before'),
-    dryAfter: massOutput('d_2', 'Dry weight after'),
+    dryBefore: wholeMass('d_1', 'Dry weight before'),
+    dryAfter: wholeMass('d_2', 'Dry weight after'),
     removedUncertainty: massOutput('u_r', 'Standard uncertainty of what came out'),
     bakeLoss: optional(massOutput('d_3', 'Loss by one more bake')),
   },
@@ -141,7 +144,7 @@ export const filterWeighingCalculation = defineCalculation({
   steps: [
     {
       gives: 'dryBefore',
-      text: 'Hotter than [[dryAbove]] as weighed, colder over one plus the moisture: [[dryBefore]].',
+      text: 'As weighed when hot; colder, over one plus the moisture: [[dryBefore]].',
       source: 'weighingPractice',
     },
     { gives: 'dryAfter', text: 'The same after cleaning: [[dryAfter]].', source: 'weighingPractice' },
@@ -156,8 +159,16 @@ export const filterWeighingCalculation = defineCalculation({
     },
     { gives: 'recoveryUncertainty', text: 'From the three weighings: [[recoveryUncertainty]].', source: 'massBalance' },
     { gives: 'bakeLoss', tex: '[[bakeLoss]] = [[dryAfter]]-[[bakedMass]]', source: 'acceptancePractice' },
-    { gives: 'soot', text: 'Loss by one more bake against [[bakeLimit]] and the error of the scale.', source: 'acceptancePractice' },
-    { gives: 'verdict', text: 'Recovery with twice its uncertainty against [[neededRecovery]].', source: 'acceptancePractice' },
+    {
+      gives: 'soot',
+      text: 'Loss by one more bake against its limit ([[bakeLimit]]) and the error of the scale.',
+      source: 'acceptancePractice',
+    },
+    {
+      gives: 'verdict',
+      text: 'Recovery less twice its uncertainty against what is asked for ([[neededRecovery]]).',
+      source: 'acceptancePractice',
+    },
   ],
   assumptions: [{ code: 'same_parts', text: 'The same parts are on the scale each time: clamps, sensors and gaskets off.' }],
   limits: [
