@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { AnyCalculation, Registry } from '@wallflow/calculation';
+import type { AnyCalculation, Registry, Warning } from '@wallflow/calculation';
 import * as z from 'zod';
 import { sourceSchema } from './reference-case.js';
 
@@ -47,8 +47,8 @@ export interface ModelValue {
   readonly value: number;
   /** Model over measured, less one. */
   readonly difference: number;
-  /** Codes of the warnings that the calculation gave here. */
-  readonly warnings: readonly string[];
+  /** What the calculation warned of here. */
+  readonly warnings: readonly Warning[];
 }
 
 export interface CurveRow {
@@ -77,7 +77,7 @@ interface Evaluated {
   readonly value: number;
   readonly measured: number;
   readonly unit: string;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Warning[];
 }
 
 function evaluate(curve: MeasuredCurve, model: MeasuredCurve['models'][number], calculation: AnyCalculation, index: number): Evaluated {
@@ -88,7 +88,7 @@ function evaluate(curve: MeasuredCurve, model: MeasuredCurve['models'][number], 
   const field = { ...calculation.spec.intermediates, ...calculation.spec.outputs }[model.output];
   if (field?.type !== 'quantity') throw new Error(`${calculation.id} has no quantity ${model.output}`);
   const values = { ...result.intermediates, ...result.outputs } as Record<string, number>;
-  const warnings = result.warnings.map((warning) => warning.code);
+  const { warnings } = result;
   const measured = field.kind.parse(point.measured);
   if (!measured.ok) {
     // A published value in a unit of its own: only ratios can be compared.
