@@ -1,5 +1,5 @@
-import type { Derivative } from '@wallflow/numerics';
-import type { NumericsCase } from './numerics-case.js';
+import { type Derivative, integrate, integrateStiff } from '@wallflow/numerics';
+import type { NumericsCase, Ours } from './numerics-case.js';
 
 export interface Problem {
   readonly derivative: Derivative;
@@ -136,3 +136,14 @@ export const problems: readonly ProblemCase[] = [
     toleranceReason: 'step tolerance of 1e-9 over the whole run',
   },
 ];
+
+/** The states that the case expects, at the end. */
+export function endOf(reference: ProblemCase): Ours {
+  const { derivative, to, initial, stiff, relative, absolute } = reference.given;
+  const options = { relativeTolerance: relative, absoluteTolerance: absolute };
+  const problem = { derivative, from: 0, to, initial };
+  const result = stiff ? integrateStiff({ ...problem, autonomous: true }, options) : integrate(problem, options);
+  if (result.status !== 'finished') throw new Error(result.status);
+  const states = Array.from(result.y, (value, i) => [`y${i + 1}`, value] as const);
+  return Object.fromEntries(states.filter(([name]) => name in reference.expected));
+}

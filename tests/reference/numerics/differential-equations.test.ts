@@ -1,70 +1,19 @@
 import { type Derivative, integrate, integrateStiff } from '@wallflow/numerics';
 import { all, create, type FactoryFunctionMap } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { problems } from './differential-equations.cases.js';
+import { endOf, problems } from './differential-equations.cases.js';
+import { independentProblems } from './differential-equations.independent.js';
+import { expectCase } from './expect-case.js';
 import independent from './independent-code.json';
-import { expectCase } from './numerics-case.js';
 
 const tight = { relativeTolerance: 1e-11, absoluteTolerance: 1e-12 };
 
 describe('published problems', () => {
-  it.each(problems)('$id: $title', (reference) => {
-    const { derivative, to, initial, stiff, relative, absolute } = reference.given;
-    const options = { relativeTolerance: relative, absoluteTolerance: absolute };
-    const problem = { derivative, from: 0, to, initial };
-    const result = stiff ? integrateStiff({ ...problem, autonomous: true }, options) : integrate(problem, options);
-    expect(result.status).toBe('finished');
-    const states = Array.from(result.y, (value, i) => [`y${i + 1}`, value] as const);
-    expectCase(reference, Object.fromEntries(states.filter(([name]) => name in reference.expected)));
-  });
-});
-
-describe('agreement with Taylor series in 30-digit arithmetic', () => {
-  const predatorAndPrey: Derivative = (_t, y, dydt) => {
-    dydt[0] = y[0]! * (1.5 - y[1]!);
-    dydt[1] = y[1]! * (y[0]! - 3);
-  };
-  const pendulum: Derivative = (_t, y, dydt) => {
-    dydt[0] = y[1]!;
-    dydt[1] = -Math.sin(y[0]!);
-  };
-  it.each([
-    ['Lotka and Volterra', predatorAndPrey, [10, 5], independent['lotka-volterra']],
-    ['a pendulum', pendulum, [2, 0], independent.pendulum],
-  ] as const)('%s', (_, derivative, initial, expected) => {
-    const result = integrate({ derivative, from: 0, to: 10, initial }, tight);
-    for (const [t, values] of Object.entries(expected)) {
-      // Times inside are dense output.
-      const ours = result.at(Number(t));
-      values.forEach((value, i) => {
-        expect(Math.abs(ours[i]! - Number(value)), `t = ${t}`).toBeLessThan(2e-9);
-      });
-    }
-  });
+  it.each(problems)('$id: $title', (reference) => expectCase(reference, endOf(reference)));
 });
 
 describe('agreement with other solvers', () => {
-  it('Robertson at 40 and 40000 with Radau IIA and LSODA', () => {
-    for (const [end, values] of Object.entries(independent.robertson)) {
-      const result = integrateStiff(
-        {
-          derivative: (_t, y, dydt) => {
-            dydt[0] = -0.04 * y[0]! + 1e4 * y[1]! * y[2]!;
-            dydt[2] = 3e7 * y[1]! ** 2;
-            dydt[1] = -dydt[0] - dydt[2];
-          },
-          from: 0,
-          to: Number(end),
-          initial: [1, 0, 0],
-          autonomous: true,
-        },
-        { relativeTolerance: 1e-9, absoluteTolerance: 1e-14 },
-      );
-      values.forEach((value, i) => {
-        expect(Math.abs(result.y[i]! / Number(value) - 1)).toBeLessThan(1e-7);
-      });
-    }
-  });
+  it.each(independentProblems)('$id: $title', (reference) => expectCase(reference, reference.ours()));
 
   it('an axial burn-off with Radau IIA and LSODA, and its peak above both inlet and adiabatic rise', () => {
     const cells = 40;

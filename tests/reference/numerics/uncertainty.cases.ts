@@ -192,27 +192,35 @@ export const engineStatistics: NumericsCase<readonly number[]> = {
 };
 
 /** Confidence, degrees of freedom and factor as printed. */
-export const coverageFactors: ReadonlyArray<NumericsCase<ReadonlyArray<readonly [number, number, string]>>> = [
+type Factor = readonly [number, number, string];
+
+const factorTable = (given: readonly Factor[]) => ({
+  given,
+  expected: Object.fromEntries(
+    given.map(([probability, degreesOfFreedom, factor]) => [`${probability}, ${degreesOfFreedom} degrees of freedom`, factor]),
+  ),
+});
+
+export const coverageFactors: ReadonlyArray<NumericsCase<readonly Factor[]>> = [
   {
     id: 'cfr-1065-602-table-1',
     title: 'Two-sided t values for 95 % confidence',
     source: { ...cfr, locator: '1065.602(f), table 1' },
     origin: 'published-table',
-    given: [
+    ...factorTable([
       [0.95, 1, '12.706'],
       [0.95, 5, '2.571'],
       [0.95, 10, '2.228'],
       [0.95, 30, '2.042'],
       [0.95, 100, '1.984'],
-    ],
-    expected: {},
+    ]),
   },
   {
     id: 'gum-table-g2',
     title: 't factors for several fractions',
     source: gum('Table G.2'),
     origin: 'published-table',
-    given: [
+    ...factorTable([
       [0.6827, 1, '1.84'],
       [0.9, 1, '6.31'],
       [0.95, 1, '12.71'],
@@ -230,7 +238,6 @@ export const coverageFactors: ReadonlyArray<NumericsCase<ReadonlyArray<readonly 
       [0.9545, Infinity, '2.000'],
       [0.99, Infinity, '2.576'],
       [0.9973, Infinity, '3.000'],
-    ],
-    expected: {},
+    ]),
   },
 ];
