@@ -1,3 +1,4 @@
+import { registry } from '@wallflow/exhaust/calculations';
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
@@ -15,7 +16,7 @@ interface Combination {
 /** Every combination of packs up to the count of each that alone covers the need. */
 function everyCover(needed: number, offered: readonly { volume: number; price: number }[]): Combination[] {
   const [first, ...others] = offered;
-  if (first === undefined) return needed <= 0 ? [{ cost: 0, surplus: -needed }] : [];
+  if (first === undefined) return needed <= 0 ? [{ cost: 0, surplus: 0 - needed }] : [];
   const most = Math.max(0, Math.ceil(needed / first.volume));
   return Array.from({ length: most + 1 }, (_, count) =>
     everyCover(needed - count * first.volume, others).map(({ cost, surplus }) => ({ cost: cost + count * first.price, surplus })),
@@ -91,4 +92,61 @@ it('counts decimals as decimals: three packs of 0.1 hold 0.3', () => {
   const bought = cheapestPacks(new Decimal('0.3'), [{ volume: new Decimal('0.1'), price: new Decimal('0.1') }]);
   expect(bought?.counts).toEqual([3]);
   expect(bought?.cost.toString()).toBe('0.3');
+});
+
+it('as a whole never falls short, never leaves the range, and buys as cheaply as the poured amounts can be bought', () => {
+  const plan = registry.get('cleaning-batch-plan');
+  const litres = (value: number) => `${value} L`;
+  const onSale = (offered: readonly { volume: number; price: number }[]) =>
+    offered.map(({ volume, price }) => ({ volume: litres(volume), price: String(price) }));
+  const input = fc.record({
+    needed: fc.integer({ min: 1, max: 12 }),
+    rinse: fc.integer({ min: 0, max: 5 }),
+    weakest: fc.integer({ min: 1, max: 5 }),
+    concentrate: packs,
+    water: packs,
+    stock: fc.integer({ min: 0, max: 4 }),
+  });
+  fc.assert(
+    fc.property(input, ({ needed, rinse, weakest, concentrate, water, stock }) => {
+      const result = plan?.run({
+        inletVolume: litres(needed),
+        fillShare: '100 %',
+        passes: 1,
+        reserve: '0 %',
+        rinseVolume: litres(rinse),
+        weakestRatio: String(weakest),
+        mark: '1 L',
+        concentrateAtHand: litres(stock),
+        concentratePacks: onSale(concentrate),
+        waterPacks: onSale(water),
+      });
+      if (result?.ok !== true) throw new Error('refused');
+      const found = result.outputs as Record<string, number>;
+      const inLitres = (key: string) => Math.round((found[key] ?? Number.NaN) * 1e6) / 1e3;
+      expect(inLitres('mixMade')).toBeGreaterThanOrEqual(needed);
+      expect(inLitres('waterToPour')).toBeLessThanOrEqual(weakest * inLitres('concentrateToPour'));
+      const cheapest = (liquid: number, offered: typeof concentrate) => Math.min(...everyCover(liquid, offered).map(({ cost }) => cost));
+      const cost = cheapest(inLitres('concentrateToPour') - stock, concentrate) + cheapest(inLitres('waterToPour') + rinse, water);
+      expect(found.cost).toBe(cost);
+    }),
+    { seed: 59, numRuns: 150 },
+  );
+});
+
+it('finds a plan in a moment however awkward, alike or free the packs are', () => {
+  const offers: [number, number][][] = [
+    [0.97, 1.03, 1.09, 1.13, 1.27, 1.31].map((litres) => [litres, 10 * litres]),
+    [1, 5, 20].map((litres) => [litres, 10 * litres]),
+    [0.25, 0.5, 1, 5].map((litres) => [litres, 0]),
+  ];
+  for (const offer of offers) {
+    const start = performance.now();
+    const bought = cheapestPacks(
+      new Decimal('400.3'),
+      offer.map(([litres, price]) => ({ volume: new Decimal(litres), price: new Decimal(price.toPrecision(12)) })),
+    );
+    expect(bought?.counts.reduce((sum, count, index) => sum + count * (offer[index]?.[0] ?? 0), 0)).toBeGreaterThanOrEqual(400.3 - 1e-9);
+    expect(performance.now() - start).toBeLessThan(1000);
+  }
 });

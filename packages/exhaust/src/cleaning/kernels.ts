@@ -16,6 +16,7 @@ export {
   waterToWeaken,
 } from './mixing/kernel.js';
 export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali } from './neutralisation/kernel.js';
+export { fitPasses, type PassFit, type PassReading } from './pass-plan/fit.js';
 export { type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
 export { criticalPressureRatio, type NozzleGas, type NozzleInput, nozzleMassFlow } from './pneumatic-air/kernel.js';
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';

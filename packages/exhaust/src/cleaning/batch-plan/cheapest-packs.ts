@@ -31,15 +31,34 @@ function isBetter(one: Purchase, other: Purchase | undefined): boolean {
   return one.counts.reduce((sum, count) => sum + count, 0) < other.counts.reduce((sum, count) => sum + count, 0);
 }
 
+function unitPrice(pack: Pack | undefined): Decimal {
+  return pack === undefined ? zero : pack.price.dividedBy(pack.volume);
+}
+
+/** Greatest volume of which both are whole multiples, by Euclid's algorithm; it ends because decimals are. */
+function commonMeasure(one: Decimal, other: Decimal): Decimal {
+  return other.isZero() ? one : commonMeasure(other, one.modulo(other));
+}
+
+/** The need rounded up to what whole packs of any kind can hold at all. */
+function reachableNeed(needed: Decimal, packs: readonly Pack[]): Decimal {
+  const measure = packs.reduce((sum, { volume }) => commonMeasure(volume, sum), zero);
+  return measure.isZero() ? needed : needed.dividedBy(measure).ceil().times(measure);
+}
+
 /**
- * The cheapest packs that hold at least a volume; of equal cost the least surplus, then the fewest packs. Exact: branch and
- * bound over the packs from the lowest price per volume up, where what is still missing costs at least that price.
+ * The cheapest packs that hold at least a volume; of equal cost those with the least surplus. Exact: branch and bound over the
+ * packs from the lowest price per volume up, large before small, where what is still missing costs at least that price.
  *
  * @returns undefined when there is nothing to buy from, or when the search would take too long
  */
 export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase | undefined {
-  if (needed.lessThanOrEqualTo(0)) return { counts: packs.map(() => 0), cost: zero, surplus: needed.negated() };
-  const order = packs.map((_, index) => index).sort((a, b) => unitPrice(packs[a]).comparedTo(unitPrice(packs[b])));
+  if (needed.lessThanOrEqualTo(0)) return { counts: packs.map(() => 0), cost: zero, surplus: zero.minus(needed) };
+  const reachable = reachableNeed(needed, packs);
+  const least = reachable.minus(needed);
+  const order = packs
+    .map((pack, index) => ({ pack, index, unit: unitPrice(pack) }))
+    .sort((a, b) => a.unit.comparedTo(b.unit) || b.pack.volume.comparedTo(a.pack.volume));
   let best: Purchase | undefined;
   let tries = 0;
 
@@ -47,16 +66,16 @@ export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase
     tries += 1;
     if (tries > mostTries) return;
     if (missing.lessThanOrEqualTo(0)) {
-      const found = { counts: [...counts], cost, surplus: missing.negated() };
+      const found = { counts: [...counts], cost, surplus: least.minus(missing) };
       if (isBetter(found, best)) best = found;
       return;
     }
-    const index = order[position];
-    const pack = index === undefined ? undefined : packs[index];
-    if (index === undefined || pack === undefined) return;
+    const next = order[position];
+    if (next === undefined) return;
+    const { pack, index } = next;
     // What is missing costs at least `missing · price / volume`; without the division the comparison is exact.
     const room = best === undefined ? 1 : best.cost.minus(cost).times(pack.volume).comparedTo(missing.times(pack.price));
-    if (room < 0 || (room === 0 && best?.surplus.isZero() === true)) return;
+    if (room < 0 || (room === 0 && best?.surplus.equals(least) === true)) return;
     const most = missing.dividedBy(pack.volume).ceil().toNumber();
     for (let count = most; count >= 0; count -= 1) {
       counts[index] = count;
@@ -66,13 +85,9 @@ export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase
   };
   search(
     0,
-    needed,
+    reachable,
     zero,
     packs.map(() => 0),
   );
   return tries > mostTries ? undefined : best;
-}
-
-function unitPrice(pack: Pack | undefined): Decimal {
-  return pack === undefined ? zero : pack.price.dividedBy(pack.volume);
 }

@@ -22,8 +22,9 @@ export interface MarkedMix {
 }
 
 /** Marks beyond the need that are tried before the marks count as too coarse for the range of strengths. */
-const mostExtraMarks = 20_000;
-const mostBatches = 100;
+const mostExtraMarks = 2_000;
+/** Batches beyond the fewest that are tried when a full container gives no strength in the range. */
+const mostExtraBatches = 20;
 
 /** Fewest marks of concentrate among `marks` in all that are strong enough, if they are not too strong. */
 function concentrateMarks(marks: number, { weakest, strongest }: MixRequest): number | undefined {
@@ -40,7 +41,7 @@ export function mixToMarks(request: MixRequest): MarkedMix | undefined {
   const room = capacity === undefined ? Number.POSITIVE_INFINITY : capacity.dividedToIntegerBy(mark).toNumber();
   if (room < 1) return undefined;
   const fewest = capacity === undefined ? 1 : Math.max(1, needed.dividedBy(capacity).ceil().toNumber());
-  for (let batches = fewest; batches <= mostBatches; batches += 1) {
+  for (let batches = fewest; batches <= fewest + mostExtraBatches; batches += 1) {
     const from = needed.dividedBy(mark.times(batches)).ceil().toNumber();
     for (let marks = from; marks <= Math.min(room, from + mostExtraMarks); marks += 1) {
       const concentrate = concentrateMarks(marks, request);

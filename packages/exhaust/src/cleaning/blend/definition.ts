@@ -70,7 +70,7 @@ export const blendTwoStrengthsCalculation = defineCalculation({
     const { wantedVolume, wantedStrength, weakerStrength, strongerStrength } = input;
     const parts = alligation(wantedVolume, wantedStrength, weakerStrength, strongerStrength);
     if (parts === undefined) {
-      return noSolution('The strength that is needed does not lie between the two at hand: no blend of them gives it.', ['wantedStrength']);
+      return noSolution('the strength that is needed does not lie between the two at hand: no blend of them gives it', ['wantedStrength']);
     }
     if (input.basis === 'mass') {
       warn('mass_basis', 'Per cent by mass mix by weight: read the volumes as parts by weight, or weigh both instead of measuring them.');

@@ -101,11 +101,11 @@ export const dilutionAdjustCalculation = defineCalculation({
       concentrateToAdd = (wantedStrength * input.wantedVolume - left.amount * left.strength) / concentrateStrength;
       waterToAdd = input.wantedVolume - left.amount - concentrateToAdd;
       if (concentrateToAdd < 0 || waterToAdd < 0) {
-        return noSolution('What is left is too much or too strong for that volume: use less of it, or make more mix.', ['wantedVolume']);
+        return noSolution('what is left is too much or too strong for that volume: use less of it, or make more mix', ['wantedVolume']);
       }
     }
     if (waterToAdd === undefined || concentrateToAdd === undefined) {
-      return noSolution('Neither water nor this concentrate brings the mix to that strength.', ['wantedStrength']);
+      return noSolution('neither water nor this concentrate brings the mix to that strength', ['wantedStrength']);
     }
     const whole = blend([left, { amount: waterToAdd, strength: 0 }, { amount: concentrateToAdd, strength: concentrateStrength }]);
     return {

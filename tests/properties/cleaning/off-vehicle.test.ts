@@ -1,0 +1,138 @@
+import {
+  acidMass,
+  alkaliToNeutralise,
+  bakeSchedule,
+  type CleanOrReplaceInput,
+  cleanOrReplace,
+  criticalPressureRatio,
+  freeAlkali,
+  type NozzleGas,
+  type NozzleInput,
+  nozzleMassFlow,
+  oxygenForSoot,
+} from '@wallflow/exhaust';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+const air: NozzleGas = { gasConstant: 8.314462618, molarMass: 0.0289656, heatCapacityRatio: 1.4 };
+const nozzle: NozzleInput = { area: 1e-5, dischargeCoefficient: 1, pressure: 3e5, backPressure: 1e5, temperature: 293.15 };
+
+describe('air through a nozzle', () => {
+  it('rises with the pressure, without a jump where it chokes', () => {
+    const critical = nozzle.backPressure * criticalPressureRatio(air.heatCapacityRatio);
+    const at = (pressure: number) => nozzleMassFlow({ ...nozzle, pressure }, air);
+    expect(at(critical * (1 + 1e-9)) / at(critical * (1 - 1e-9))).toBeCloseTo(1, 6);
+    expect(at(nozzle.backPressure)).toBe(0);
+    fc.assert(
+      fc.property(fc.double({ min: 1e5, max: 2e6, noNaN: true }), fc.double({ min: 1, max: 1e5, noNaN: true }), (pressure, more) => {
+        expect(at(pressure + more)).toBeGreaterThan(at(pressure));
+      }),
+      { seed: 41 },
+    );
+  });
+
+  it('does not depend on what is behind a choked nozzle, and goes with its absolute pressure', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e3, max: 1.5e5, noNaN: true }), (backPressure) => {
+        expect(nozzleMassFlow({ ...nozzle, backPressure }, air)).toBeCloseTo(nozzleMassFlow(nozzle, air), 12);
+      }),
+      { seed: 41 },
+    );
+    expect(nozzleMassFlow({ ...nozzle, pressure: 6e5 }, air) / nozzleMassFlow(nozzle, air)).toBeCloseTo(2, 12);
+  });
+});
+
+describe('neutralisation', () => {
+  const water = { unitConcentration: 1000, ionProduct: 14 };
+  const ph = fc.double({ min: 0, max: 14, noNaN: true });
+
+  it('in two steps takes the same acid as in one, and none at the pH that is wanted', () => {
+    fc.assert(
+      fc.property(ph, ph, ph, (startPh, between, targetPh) => {
+        const once = alkaliToNeutralise({ startPh, targetPh, ...water });
+        const first = alkaliToNeutralise({ startPh, targetPh: between, ...water });
+        const second = alkaliToNeutralise({ startPh: between, targetPh, ...water });
+        expect(first + second).toBeCloseTo(once, 8);
+        expect(alkaliToNeutralise({ startPh, targetPh: startPh, ...water })).toBe(0);
+      }),
+      { seed: 43 },
+    );
+    expect(freeAlkali(7, water.unitConcentration, water.ionProduct)).toBeCloseTo(0, 12);
+  });
+
+  it('uses as many protons as there is alkali', () => {
+    const mass = acidMass(2.5, 0.192124, 3);
+    expect((mass / 0.192124) * 3).toBeCloseTo(2.5, 12);
+  });
+});
+
+describe('clean or replace', () => {
+  const life = fc.double({ min: 1e6, max: 1e9, noNaN: true });
+  const input: fc.Arbitrary<CleanOrReplaceInput> = fc.record({
+    cleaningPrice: fc.double({ min: 0, max: 5000, noNaN: true }),
+    newPrice: fc.double({ min: 1, max: 10_000, noNaN: true }),
+    failureRisk: fc.double({ min: 0, max: 1, noNaN: true }),
+    cleanedLife: life,
+    cleanedLifeUncertainty: fc.double({ min: 0, max: 1, noNaN: true }),
+    newLife: life,
+    newLifeUncertainty: fc.double({ min: 0, max: 1, noNaN: true }),
+    remainingDistance: fc.option(life, { nil: undefined }),
+  });
+
+  it('costs the same at the price that breaks even', () => {
+    fc.assert(
+      fc.property(input, (values) => {
+        const { breakEvenPrice, replace } = cleanOrReplace(values);
+        const even = cleanOrReplace({ ...values, cleaningPrice: breakEvenPrice });
+        expect(Math.abs(even.difference)).toBeLessThan(1e-9 * (replace.price / replace.distance));
+      }),
+      { seed: 47 },
+    );
+  });
+
+  it('follows the slopes of the lives: the uncertainty is what a small change of each gives', () => {
+    fc.assert(
+      fc.property(input, (values) => {
+        const plain = { ...values, remainingDistance: undefined };
+        const step = 1e-5;
+        const slope = (key: 'cleanedLife' | 'newLife') => {
+          const up = cleanOrReplace({ ...plain, [key]: plain[key] * (1 + step) }).difference;
+          const down = cleanOrReplace({ ...plain, [key]: plain[key] * (1 - step) }).difference;
+          return (up - down) / (2 * step);
+        };
+        const expected = Math.hypot(slope('cleanedLife') * plain.cleanedLifeUncertainty, slope('newLife') * plain.newLifeUncertainty);
+        const scale = plain.newPrice / plain.newLife + (plain.cleaningPrice + plain.newPrice) / Math.min(plain.cleanedLife, plain.newLife);
+        expect(Math.abs(cleanOrReplace(plain).differenceUncertainty - expected)).toBeLessThan(1e-5 * scale);
+      }),
+      { seed: 47 },
+    );
+  });
+});
+
+describe('baking', () => {
+  it('spends no time twice and ends where it should', () => {
+    const rate = fc.double({ min: 0.01, max: 0.2, noNaN: true });
+    fc.assert(
+      fc.property(rate, rate, fc.double({ min: 0, max: 1e5, noNaN: true }), (rampRate, coolRate, holdTime) => {
+        const points = bakeSchedule({
+          startTemperature: 293.15,
+          holdTemperature: 873.15,
+          unloadTemperature: 333.15,
+          rampRate,
+          coolRate,
+          holdTime,
+        });
+        const times = points.map(({ time }) => time);
+        expect(times).toEqual([...times].sort((a, b) => a - b));
+        expect(points.at(-1)?.time).toBeCloseTo(580 / rampRate + holdTime + 540 / coolRate, 6);
+        expect(points.at(-1)?.temperature).toBe(333.15);
+      }),
+      { seed: 53 },
+    );
+  });
+
+  it('keeps the mass: carbon and oxygen make carbon dioxide', () => {
+    const oxygen = oxygenForSoot(1, 0.031998, 0.012011);
+    expect(1 + oxygen).toBeCloseTo(0.044009 / 0.012011, 9);
+  });
+});
