@@ -3,6 +3,7 @@ import {
   bai2016,
   bissettShadman1985,
   channelHeatTransfer,
+  channelOxygenTransfer,
   type FeedPoint,
   squareCellFiltrationArea,
 } from '@wallflow/exhaust';
@@ -17,12 +18,15 @@ export interface BedChoice {
   readonly start: number;
   readonly fast: boolean;
   readonly monoxide: number;
+  /** Whether oxygen also diffuses to the soot; default no. */
+  readonly diffusion?: boolean;
 }
 
 /** A filter of 200 cells per square inch and 12 mil as the simulations take it. */
 export function regenerationOf(choice: BedChoice, feed: readonly FeedPoint[], duration: number, cells = 20): AxialRegeneration {
   const cellDensity = 200 / 0.0254 ** 2;
   const wall = 0.305e-3;
+  const width = 1 / Math.sqrt(cellDensity) - wall;
   return {
     bed: {
       volume: choice.volume,
@@ -31,7 +35,8 @@ export function regenerationOf(choice: BedChoice, feed: readonly FeedPoint[], du
       specificHeat: 1100,
       axialConductivity: choice.conductivity,
       filtrationAreaPerVolume: squareCellFiltrationArea(cellDensity, wall),
-      heatTransferCoefficient: channelHeatTransfer(0.0596, 1 / Math.sqrt(cellDensity) - wall),
+      heatTransferCoefficient: channelHeatTransfer(0.0596, width),
+      ...(choice.diffusion === true ? { oxidantTransferCoefficient: channelOxygenTransfer(width) } : {}),
     },
     combustion: {
       kinetics: choice.fast ? bissettShadman1985 : bai2016,
@@ -58,6 +63,7 @@ export const bedChoice: fc.Arbitrary<BedChoice> = fc.record({
   start: number(350, 750),
   fast: fc.boolean(),
   monoxide: number(0, 0.8),
+  diffusion: fc.boolean(),
 });
 
 /** Gas of one moment, scaled to a filter volume in m³. */

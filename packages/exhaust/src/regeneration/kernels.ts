@@ -30,13 +30,15 @@ export type { FilterBed, SootCombustion } from './simulation/kernel-bed.js';
 export { ChannelGas } from './simulation/kernel-channel-gas.js';
 export { type Extreme, fastestRise, peakTemperature } from './simulation/kernel-extremes.js';
 export { type FeedPoint, FeedSegment, feedSegments } from './simulation/kernel-feed.js';
-export { LayerCombustion, supplyFactor } from './simulation/kernel-layer.js';
+export { Oxidant, supplyFactor } from './simulation/kernel-oxidant.js';
 export { sootLeft, stateAt, timeToBurn, wallTemperature } from './simulation/kernel-results.js';
 export { type AxialRegeneration, type AxialSolution, solveAxialRegeneration } from './simulation/kernel-run.js';
 export { dropFeed, type FeedState, feedAt, rampFeed, steadyFeed } from './simulation/kernel-scenario.js';
 export {
   channelHeatTransfer,
+  channelOxygenTransfer,
   cordieriteHoneycomb,
+  oxygenMolarDiffusivity,
   type SubstrateProperties,
   siliconCarbideHoneycomb,
   squareDuctNusselt,

@@ -23,7 +23,7 @@ import { peakTemperatureMap, spaced } from './kernel.js';
 const mapCells = 12;
 const timeAfter = 600;
 const mapTolerance = 1e-5;
-const gridSizes = { coarse: 5, usual: 8 } as const;
+const gridSizes = { coarse: 4, usual: 7 } as const;
 
 const shared = simulationInputs.omit({
   cells: true,
@@ -83,7 +83,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
     mostFlow: flow('\\dot m_2', 'Highest flow', '160 kg/h'),
     grid: choiceWithDefault({
       label: 'Points each way',
-      options: { coarse: '5', usual: '8' },
+      options: { coarse: '4', usual: '7' },
       example: 'usual',
       default: 'usual',
       defaultReason: 'fine enough to draw',

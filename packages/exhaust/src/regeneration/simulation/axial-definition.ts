@@ -43,7 +43,7 @@ export const regenerationAxialCalculation = defineCalculation({
     },
     {
       gives: 'profile',
-      text: 'Soot burns at the rate of the law times (1 − e^(−x))/x, where x is the oxidant it would use over the oxidant that passes.',
+      text: 'Soot burns by the law with the oxidant in its layer: what the gas carries there and what diffuses out of the channel, less what is used; the channel gas loses what diffuses. Without diffusion the rate falls by (1 − e^(−x))/x, x being the oxidant needed over that carried.',
       source: 'konstandopoulos2000',
       locator: 'Eq. A55',
     },
@@ -69,7 +69,7 @@ export const regenerationAxialCalculation = defineCalculation({
     wrongWay2009,
     siBrochure,
   },
-  precision: 1e-5,
+  precision: 1e-4,
   dimensional: 'time stepping with tolerances tied to the units',
   compute(input, context) {
     const run = prepareRun(input, cellCounts[input.cells], context);

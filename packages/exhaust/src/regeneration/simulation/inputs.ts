@@ -320,6 +320,16 @@ export const simulationInputs = z.strictObject({
     defaultReason: 'air at 850 K',
     units: ['W/(m.K)'],
   }),
+  oxygenTransport: choiceWithDefault({
+    label: 'How oxygen gets to the soot',
+    options: {
+      diffusion: 'carried by the gas and by diffusion out of the channel',
+      'wall-flow': 'only carried by the gas through the wall',
+    },
+    example: 'diffusion',
+    default: 'diffusion',
+    defaultReason: 'at low flow diffusion brings more than the flow; most published simulations leave it out',
+  }),
   cells: choiceWithDefault({
     label: 'Cells along the length',
     options: { coarse: '20', usual: '40', fine: '60' },

@@ -1,7 +1,9 @@
+import { molarGasConstant } from '../../gas/constants.js';
+import { molarMassOfCarbon, type OxidationLaw } from '../../soot/oxidation/kernel.js';
 import type { FilterBed, SootCombustion } from './kernel-bed.js';
 import { ChannelGas } from './kernel-channel-gas.js';
 import type { FeedSegment } from './kernel-feed.js';
-import { LayerCombustion } from './kernel-layer.js';
+import { Oxidant } from './kernel-oxidant.js';
 
 /**
  * Right-hand side of the axial model. State, for n cells from inlet to outlet: θ (n values), the exponent of the burn-off,
@@ -21,7 +23,10 @@ export class AxialBed {
   readonly temperature: Float64Array;
   readonly gas: ChannelGas;
   private readonly supplyPerFlow: number;
-  private readonly burn: LayerCombustion;
+  private readonly transfer: number;
+  private readonly oxygen: Oxidant | undefined;
+  private readonly nitrogenDioxide: Oxidant | undefined;
+  private readonly soot: Float64Array;
   private readonly conduction: number;
 
   constructor(bed: FilterBed, combustion: SootCombustion, soot0: Float64Array) {
@@ -30,7 +35,11 @@ export class AxialBed {
     this.soot0 = soot0;
     this.gas = new ChannelGas(bed, combustion.gasSpecificHeat, this.cells);
     this.supplyPerFlow = 1 / (combustion.gasMolarMass * bed.volume);
-    this.burn = new LayerCombustion(combustion);
+    this.transfer = (bed.oxidantTransferCoefficient ?? 0) * bed.filtrationAreaPerVolume;
+    // C + (1 − f/2) O₂ and C + (2 − f) NO₂, with the share f of the carbon that becomes CO.
+    this.oxygen = this.oxidantOf(combustion, combustion.kinetics.oxygen, 1 - combustion.carbonMonoxideShare / 2);
+    this.nitrogenDioxide = this.oxidantOf(combustion, combustion.kinetics.nitrogenDioxide, 2 - combustion.carbonMonoxideShare);
+    this.soot = new Float64Array(this.cells);
     const heatCapacity = bed.bulkDensity * bed.specificHeat;
     this.risePerLoad = combustion.heatOfCombustion / heatCapacity;
     this.conduction = (bed.axialConductivity / heatCapacity) * (this.cells / bed.length) ** 2;
@@ -45,16 +54,17 @@ export class AxialBed {
   }
 
   derivative = (time: number, state: Float64Array, slope: Float64Array): void => {
-    const { cells: n, soot0, risePerLoad, temperature, conduction } = this;
+    const { cells: n, soot, soot0, risePerLoad, temperature, transfer, conduction } = this;
     const feed = this.feed!;
     feed.at(time);
     const supply = feed.massFlow * this.supplyPerFlow;
     for (let i = 0; i < n; i += 1) {
-      const soot = soot0[i]! * Math.exp(-state[i]!);
-      const wall = state[n + i]! - risePerLoad * soot;
-      temperature[i] = wall;
-      slope[i] = this.burn.rate(wall, soot, supply, feed.oxygen, feed.nitrogenDioxide);
+      soot[i] = soot0[i]! * Math.exp(-state[i]!);
+      temperature[i] = state[n + i]! - risePerLoad * soot[i]!;
+      slope[i] = 0;
     }
+    this.oxygen?.addRates(temperature, soot, supply, transfer, feed.oxygen, slope);
+    this.nitrogenDioxide?.addRates(temperature, soot, supply, transfer, feed.nitrogenDioxide, slope);
     slope[2 * n] = this.gas.heat(feed, temperature, slope, n);
     for (let i = 0; i < n; i += 1) {
       const left = i > 0 ? temperature[i - 1]! - temperature[i]! : 0;
@@ -62,4 +72,9 @@ export class AxialBed {
       slope[n + i]! += conduction * (left + right);
     }
   };
+
+  private oxidantOf(combustion: SootCombustion, law: OxidationLaw | undefined, perCarbon: number): Oxidant | undefined {
+    if (law === undefined) return undefined;
+    return new Oxidant(law, perCarbon / molarMassOfCarbon, combustion.gasConstant ?? molarGasConstant, this.cells);
+  }
 }

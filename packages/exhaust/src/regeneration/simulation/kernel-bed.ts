@@ -16,6 +16,8 @@ export interface FilterBed {
   readonly filtrationAreaPerVolume: number;
   /** Heat transfer coefficient from channel gas to wall in W/(m²·K). */
   readonly heatTransferCoefficient: number;
+  /** Transfer of oxygen from channel gas to soot in mol/(m²·s); left out, soot gets only what the gas carries through it. */
+  readonly oxidantTransferCoefficient?: number;
 }
 
 /** How soot burns in the bed. */

@@ -21,3 +21,18 @@ export const squareDuctNusselt = 2.976;
 export function channelHeatTransfer(gasConductivity: number, channelWidth: number, nusselt = squareDuctNusselt): number {
   return (nusselt * gasConductivity) / channelWidth;
 }
+
+/**
+ * Diffusivity of oxygen in nitrogen times molar density, in mol/(m·s), at 850 K: 1.32·10⁻⁴ m²/s at 1 atm (0.181 cm²/s at
+ * 273 K, from memory, raised with T^1.75 after Fuller, Schettler and Giddings 1966). It does not depend on pressure.
+ */
+export const oxygenMolarDiffusivity = 1.89e-3;
+
+/** Transfer of oxygen to the wall of a square channel in mol/(m²·s); Sherwood as Nusselt number. */
+export function channelOxygenTransfer(
+  channelWidth: number,
+  molarDiffusivity = oxygenMolarDiffusivity,
+  sherwood = squareDuctNusselt,
+): number {
+  return (sherwood * molarDiffusivity) / channelWidth;
+}

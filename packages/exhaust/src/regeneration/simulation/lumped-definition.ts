@@ -10,7 +10,7 @@ import { prepareRun } from './prepare.js';
 import { summarise } from './summary.js';
 import { comparisonText, peakAdvice, simulationAssumptions, simulationCautions, simulationLimits } from './texts.js';
 
-const inputs = z.strictObject(simulationInputs.omit({ cells: true, axialConductivity: true }).shape);
+const inputs = z.strictObject(simulationInputs.omit({ cells: true, axialConductivity: true, oxygenTransport: true }).shape);
 
 export const regenerationLumpedCalculation = defineCalculation({
   id: 'regeneration-lumped',
@@ -71,10 +71,10 @@ export const regenerationLumpedCalculation = defineCalculation({
     wrongWay2009,
     siBrochure,
   },
-  precision: 1e-5,
+  precision: 1e-4,
   dimensional: 'time stepping with tolerances tied to the units',
   compute(input, context) {
-    const whole = { ...input, cells: 'usual' as const };
+    const whole = { ...input, cells: 'usual' as const, oxygenTransport: 'wall-flow' as const };
     const run = prepareRun(whole, 1, context);
     if (isRefusal(run)) return run;
     const solution = solveAxialRegeneration(run);

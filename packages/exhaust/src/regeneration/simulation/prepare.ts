@@ -6,7 +6,7 @@ import { sootHeat } from './kernel-adiabatic.js';
 import type { FeedPoint } from './kernel-feed.js';
 import type { AxialRegeneration } from './kernel-run.js';
 import { dropFeed, rampFeed, steadyFeed } from './kernel-scenario.js';
-import { channelHeatTransfer } from './kernel-substrate.js';
+import { channelHeatTransfer, channelOxygenTransfer } from './kernel-substrate.js';
 
 type Context = ComputeContext<typeof simulationConstants>;
 
@@ -85,6 +85,7 @@ export function prepareRun(input: SimulationInput, cells: number, { constants, a
       axialConductivity: input.axialConductivity ?? conductivity,
       filtrationAreaPerVolume: squareCellFiltrationArea(input.cellDensity, input.wallThickness),
       heatTransferCoefficient: channelHeatTransfer(input.gasConductivity, channelWidth),
+      ...(input.oxygenTransport === 'diffusion' ? { oxidantTransferCoefficient: channelOxygenTransfer(channelWidth) } : {}),
     },
     combustion: {
       kinetics,

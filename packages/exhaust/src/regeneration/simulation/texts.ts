@@ -7,6 +7,10 @@ export const simulationAssumptions: readonly CodedText[] = [
   { code: 'one_channel', text: 'All channels behave alike; no heat flows from side to side.' },
   { code: 'constant_data', text: 'Specific heats and conductivities are constant means over the range of temperature.' },
   { code: 'one_heat', text: 'Soot gives the same heat with nitrogen dioxide as with oxygen; no soot comes in during the run.' },
+  {
+    code: 'mixed_layer',
+    text: 'Within the soot layer the oxidant is evenly mixed where diffusion is counted; none comes from the outlet side.',
+  },
   { code: 'gas_follows', text: 'The gas follows the wall at once: it holds a thousandth of the heat of the honeycomb.' },
 ];
 
@@ -18,7 +22,7 @@ export const simulationLimits: readonly CodedText[] = [
   },
   {
     code: 'wrong_way_temperature',
-    text: 'A sudden fall of the gas temperature alone was measured to raise the peak by 50 K; this model shows that rise only when the flow falls too.',
+    text: 'A sudden fall of the gas temperature alone was measured to raise the peak by some 50 K. With diffusion the model shows up to 30 K of it at low flow, without diffusion none.',
   },
 ];
 
