@@ -33,6 +33,10 @@ export const cautions = {
     code: 'pressure_and_steam',
     text: 'Liquid on hot parts flashes to steam, and pressurised fluid injects through skin: let the filter cool, keep pressures low.',
   },
+  coatedFilter: {
+    code: 'coated_filter',
+    text: "A filter's catalyst or SCR coating can be ruined by strong alkali, acid, chloride, sodium or sulphate: ask its maker before any liquid.",
+  },
   ashDust: {
     code: 'ash_dust',
     text: 'Filter ash is fine, alkaline and bears metals: particle mask of the highest class, no open blow-off, collect it as waste by local law.',
