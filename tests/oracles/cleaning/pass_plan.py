@@ -1,5 +1,8 @@
-# Independent check of the fit of the drop after each cleaning pass: SciPy's curve_fit with known standard
-# uncertainties, and the closed form of three equally spaced readings. Written with NumPy 2.x and SciPy 1.x.
+"""Independent check of the fit of the drop after each cleaning pass: SciPy's curve_fit with known standard uncertainties.
+
+numpy 2.4, scipy 1.17. Not run by the tests: the values stand in tests/reference/cases/cleaning.
+"""
+
 import numpy as np
 from scipy.optimize import curve_fit
 

@@ -33,6 +33,12 @@ describe('cautions of cleaning', () => {
   );
 });
 
+describe('cautions of liquid in a filter', () => {
+  it.each(['cleaning-volumes', 'dilution', 'rinse-dilution', 'cleaning-pass-plan', 'cleaning-batch-plan'])('%s warns of coatings', (id) => {
+    expect(registry.get(id)?.spec.cautions.map(({ code }) => code)).toContain('coated_filter');
+  });
+});
+
 describe('what is not known is not passed', () => {
   it('leaves acceptance undecided for every single test that is missing', () => {
     const missing = [

@@ -1,5 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { exact } from '../exact-volume.js';
+import { reachableNeed } from './reachable-need.js';
 
 /** A container on sale. */
 export interface Pack {
@@ -35,17 +36,6 @@ function unitPrice(pack: Pack | undefined): Decimal {
   return pack === undefined ? zero : pack.price.dividedBy(pack.volume);
 }
 
-/** Greatest volume of which both are whole multiples, by Euclid's algorithm; it ends because decimals are. */
-function commonMeasure(one: Decimal, other: Decimal): Decimal {
-  return other.isZero() ? one : commonMeasure(other, one.modulo(other));
-}
-
-/** The need rounded up to what whole packs of any kind can hold at all. */
-function reachableNeed(needed: Decimal, packs: readonly Pack[]): Decimal {
-  const measure = packs.reduce((sum, { volume }) => commonMeasure(volume, sum), zero);
-  return measure.isZero() ? needed : needed.dividedBy(measure).ceil().times(measure);
-}
-
 /**
  * The cheapest packs that hold at least a volume; of equal cost those with the least surplus. Exact: branch and bound over the
  * packs from the lowest price per volume up, large before small, where what is still missing costs at least that price.
@@ -54,7 +44,10 @@ function reachableNeed(needed: Decimal, packs: readonly Pack[]): Decimal {
  */
 export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase | undefined {
   if (needed.lessThanOrEqualTo(0)) return { counts: packs.map(() => 0), cost: zero, surplus: zero.minus(needed) };
-  const reachable = reachableNeed(needed, packs);
+  const reachable = reachableNeed(
+    needed,
+    packs.map(({ volume }) => volume),
+  );
   const least = reachable.minus(needed);
   const order = packs
     .map((pack, index) => ({ pack, index, unit: unitPrice(pack) }))

@@ -265,7 +265,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     { code: 'full_packs', text: 'Packs hold what they say; water from a demineraliser of your own is entered as at hand.' },
   ],
   limits: [{ code: 'label_counts', text: 'The label and the safety data sheet of the cleaner come before any figure here.' }],
-  cautions: [cautions.caustic, cautions.waste, cautions.makerFirst],
+  cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
   sources: { fillPractice, partsArithmetic, dilutionPractice, leastCostCover },
   dimensional: 'volumes are counted in whole decimal marks and packs',
   compute(input) {

@@ -177,7 +177,7 @@ export const dilutionCalculation = defineCalculation({
     },
   ],
   limits: [{ code: 'label_counts', text: 'The label and the safety data sheet of the cleaner come before any figure here.' }],
-  cautions: [cautions.caustic, cautions.waste, cautions.makerFirst],
+  cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
   sources: { partsArithmetic, dilutionPractice, waterDensity20 },
   dimensional: 'volumes to pour are rounded to decimal marks',
   compute(input) {

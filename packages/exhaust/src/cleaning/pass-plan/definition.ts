@@ -155,7 +155,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
     { code: 'wet_readings', text: 'A wet filter reads high and dries between readings: such readings show drying, not cleaning.' },
     { code: 'few_points', text: 'Three readings fix the curve without a check; trust the plateau only as far as its uncertainty.' },
   ],
-  cautions: [cautions.caustic, cautions.pressureAndSteam, cautions.waste, cautions.sensorFirst, cautions.makerFirst],
+  cautions: [cautions.caustic, cautions.coatedFilter, cautions.pressureAndSteam, cautions.waste, cautions.sensorFirst, cautions.makerFirst],
   sources: { exponentialDecay, fillPractice, treatmentPractice },
   precision: 1e-7,
   compute(input, { method, warn }) {

@@ -94,7 +94,7 @@ export const rinseDilutionCalculation = defineCalculation({
       text: 'What has dried on or is bound to the coating does not follow this; a pH strip on the last rinse shows it.',
     },
   ],
-  cautions: [cautions.caustic, cautions.waste, cautions.makerFirst],
+  cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
   sources: { stagedRinse, rinsePractice },
   compute(input) {
     const { heldVolume, startStrength, rinses, rinseVolume, strengthLimit } = input;

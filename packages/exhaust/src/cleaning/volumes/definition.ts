@@ -100,7 +100,7 @@ export const cleaningVolumesCalculation = defineCalculation({
     { code: 'empty_channels', text: 'The inlet channels are taken as empty; soot and ash leave less room.' },
   ],
   limits: [{ code: 'label_counts', text: 'The label and the safety data sheet of the cleaner come before any figure here.' }],
-  cautions: [cautions.caustic, cautions.pressureAndSteam, cautions.waste, cautions.makerFirst],
+  cautions: [cautions.caustic, cautions.coatedFilter, cautions.pressureAndSteam, cautions.waste, cautions.makerFirst],
   sources: { konstandopoulos2000, fillPractice, dilutionPractice, partsArithmetic },
   compute(input) {
     const geometry = resolveGeometry(input);
