@@ -4,11 +4,14 @@ import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config
 const conditions = ['@wallflow/source', 'module', 'import', 'default'];
 const root = new URL('..', import.meta.url).pathname;
 
+// A busy machine is no failure: time limits are there for what never ends.
+const limits = { testTimeout: 60_000, hookTimeout: 60_000 };
+
 function project(name: string, options: TestProjectInlineConfiguration['test'] = {}): TestProjectInlineConfiguration {
   return {
     resolve: { conditions },
     ssr: { resolve: { conditions } },
-    test: { name, root, include: [`tests/${name}/**/*.test.ts`], ...options },
+    test: { name, root, include: [`tests/${name}/**/*.test.ts`], ...limits, ...options },
   };
 }
 
@@ -19,7 +22,7 @@ export default defineConfig({
       project('unit'),
       project('reference'),
       project('properties'),
-      project('job', { testTimeout: 60_000 }),
+      project('job'),
       project('types', {
         include: [],
         typecheck: { enabled: true, only: true, include: ['tests/types/**/*.test-d.ts'], tsconfig: 'tests/tsconfig.types.json' },
@@ -27,8 +30,8 @@ export default defineConfig({
       // `npm run bench`; figures of one machine, so not a part of `npm test`.
       project('benchmarks', { include: [], benchmark: { include: ['tests/benchmarks/**/*.bench.ts'] } }),
       // On what `npm test` has packed into out/packed and built into docs-site/build.
-      project('packages', { testTimeout: 60_000, hookTimeout: 60_000 }),
-      project('browser', { testTimeout: 60_000, hookTimeout: 60_000 }),
+      project('packages', { testTimeout: 120_000 }),
+      project('browser', { testTimeout: 180_000 }),
     ],
   },
 });

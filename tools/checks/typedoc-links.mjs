@@ -22,6 +22,7 @@ export async function typedocLinks() {
     ...entryPoints(),
     '--tsconfig',
     'tests/tsconfig.json',
+    '--skipErrorChecking',
     '--disableSources',
     '--readme',
     'none',
