@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { root } from '../support/root.mjs';
 import { runInstalled } from '../support/run.mjs';
 
-// Two checks run at a time, so that each gets half of the machine. The browser tests come last and wait a lot.
+// Two checks run at a time, so that each gets half of the machine. The browser tests wait more than they compute.
 /** @param {string} project */
 const workersFor = (project) => Math.max(1, project === 'browser' ? availableParallelism() : Math.floor(availableParallelism() / 2));
 
