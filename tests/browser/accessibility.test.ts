@@ -23,6 +23,11 @@ async function violations(page: Page): Promise<string[]> {
   });
 }
 
+/** Contrast of what stands on the page now. */
+async function faintTexts(page: Page): Promise<string[]> {
+  return (await violations(page)).filter((line) => line.startsWith('color-contrast'));
+}
+
 async function sidewaysScroll(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 }
@@ -65,6 +70,17 @@ describe('in light and dark, at 320 px and 1280 px', () => {
     await page.locator('form input[inputmode]').first().fill('about 5');
     await settled(page);
     expect(await violationsEverywhere(page)).toEqual([]);
+  });
+});
+
+describe('the list that the search drops down', () => {
+  it.each(['light', 'dark'] as const)('is readable in %s', async (colorScheme) => {
+    const page = await site.open('/guide', { colorScheme });
+    await page.getByRole('textbox', { name: 'Search' }).fill('viscosity');
+    await page.getByRole('option').first().waitFor();
+    expect(await faintTexts(page)).toEqual([]);
+    await page.keyboard.press('ArrowDown');
+    expect(await faintTexts(page)).toEqual([]);
   });
 });
 

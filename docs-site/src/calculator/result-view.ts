@@ -120,7 +120,7 @@ export function viewResult(
   const view: SuccessView = {
     ok: true,
     method: result.method,
-    values: verdictFirst(outputs.values, steps.at(-1)?.gives),
+    values: answerFirst(outputs.values, steps.at(-1)?.gives),
     intermediates: intermediates.values,
     tables: [...outputs.tables, ...intermediates.tables],
     warnings: result.warnings.map((warning) => ({
@@ -143,10 +143,9 @@ export function viewResult(
   return view;
 }
 
-/** A verdict that the working ends in comes first; otherwise the order of the definition stays. */
-function verdictFirst(values: readonly ValueView[], lastStep: string | undefined): ValueView[] {
-  const verdict = values.find((value) => value.key === lastStep && value.choice !== undefined);
-  return verdict === undefined ? [...values] : [verdict, ...values.filter((value) => value !== verdict)];
+/** The last step of the working gives the answer itself; it comes first. */
+function answerFirst(values: readonly ValueView[], lastStep: string | undefined): ValueView[] {
+  return [...values.filter((value) => value.key === lastStep), ...values.filter((value) => value.key !== lastStep)];
 }
 
 /** A link may name a unit that the output never had; such a choice is dropped. */

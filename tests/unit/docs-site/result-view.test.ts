@@ -32,14 +32,12 @@ describe('viewResult', () => {
     expect(view.issues[0]?.text).toBe('Absolute pressure: "9999 kPa" is out of range; it must be at most 1000 kPa.');
   });
 
-  it('puts a verdict that the working ends in first, and keeps the order of the definition otherwise', () => {
+  it('puts the answer of the last step first', () => {
     for (const found of allCalculations) {
       const view = viewResult(found, fieldsData(found.spec.inputs), found.example);
       if (!view.ok) throw new Error(found.id);
       const last = found.spec.steps.at(-1)?.gives;
-      const given = Object.keys(found.spec.outputs).filter((key) => view.values.some((value) => value.key === key));
-      const expected = found.spec.outputs[last].type === 'choice' ? last : given[0];
-      expect(view.values[0]?.key, found.id).toBe(expected);
+      if (view.values.some((value) => value.key === last)) expect(view.values[0]?.key, found.id).toBe(last);
     }
   });
 

@@ -1,7 +1,7 @@
 import Layout from '@theme/Layout';
 import { type ReactNode, useState } from 'react';
 import type { CatalogueEntry } from '../../data/types.js';
-import { BySubject } from '../parts/CalculationList.js';
+import { BySubject, SubjectLinks } from '../parts/CalculationList.js';
 import styles from '../parts/list.module.css';
 
 function matches(entry: CatalogueEntry, words: readonly string[]): boolean {
@@ -35,6 +35,7 @@ export default function CalculatorIndex({ catalogue }: { readonly catalogue: rea
         <p role="status" className={styles.count}>
           {shown.length === 0 ? 'None fits; try one word of the trade.' : `${shown.length} of ${catalogue.length}`}
         </p>
+        <SubjectLinks entries={shown} />
         <BySubject entries={shown} base="calculators" />
       </main>
     </Layout>

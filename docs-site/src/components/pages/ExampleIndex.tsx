@@ -1,7 +1,7 @@
 import Layout from '@theme/Layout';
 import type { ReactNode } from 'react';
 import type { CatalogueEntry } from '../../data/types.js';
-import { BySubject } from '../parts/CalculationList.js';
+import { BySubject, SubjectLinks } from '../parts/CalculationList.js';
 
 /** All worked examples by subject. */
 export default function ExampleIndex({ catalogue }: { readonly catalogue: readonly CatalogueEntry[] }): ReactNode {
@@ -10,6 +10,7 @@ export default function ExampleIndex({ catalogue }: { readonly catalogue: readon
       <main className="page page--text container">
         <h1>Worked examples</h1>
         <p className="purpose">One sheet for every calculation: given, formula, numbers, result, sources. Made for paper and for citing.</p>
+        <SubjectLinks entries={catalogue} />
         <BySubject entries={catalogue} base="examples" />
       </main>
     </Layout>

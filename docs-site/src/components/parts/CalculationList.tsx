@@ -24,6 +24,20 @@ export function Entries({ entries, base }: EntriesProps): ReactNode {
   );
 }
 
+/** Links to the subjects that have entries, for a long list on a small screen. */
+export function SubjectLinks({ entries }: Pick<EntriesProps, 'entries'>): ReactNode {
+  const present = subjects.filter((subject) => entries.some((entry) => entry.subject === subject.id));
+  return (
+    <nav className={styles.jump} aria-label="Subjects">
+      {present.map((subject) => (
+        <a key={subject.id} href={`#${subject.id}`}>
+          {subject.title}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
 /** All calculations by subject. */
 export function BySubject({ entries, base }: EntriesProps): ReactNode {
   return subjects.map((subject) => {
