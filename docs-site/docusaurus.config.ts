@@ -41,6 +41,7 @@ const config: Config = {
 
   plugins: [
     './plugins/calculations/index.ts',
+    './plugins/validation/index.ts',
     './plugins/formula-styles/index.ts',
     [
       '@docusaurus/plugin-pwa',

@@ -100,7 +100,8 @@ export interface TableView {
   readonly description?: string;
   readonly columns: readonly { readonly key: string; readonly label: string; readonly unit?: string }[];
   readonly rows: readonly Readonly<Record<string, number | string | null>>[];
-  readonly plot?: { readonly x: string; readonly y: readonly string[] };
+  /** `marks` names the columns that are drawn as points without a line. */
+  readonly plot?: { readonly x: string; readonly y: readonly string[]; readonly marks?: readonly string[] };
 }
 
 export interface StepView {
@@ -228,8 +229,21 @@ export interface CaseView {
   readonly hash: string;
 }
 
+interface CaseCounts {
+  readonly cases: number;
+  readonly agreeing: number;
+  /** Known disagreements, kept with the reason. */
+  readonly disagreeing: number;
+}
+
+/** The overview of all reference cases. */
 export interface ValidationData {
-  readonly cases: readonly CaseView[];
-  readonly titles: Readonly<Record<string, string>>;
-  readonly origins: readonly { readonly origin: string; readonly cases: number; readonly agreeing: number; readonly disagreeing: number }[];
+  readonly origins: readonly (CaseCounts & { readonly origin: string })[];
+  readonly calculations: readonly (CaseCounts & { readonly id: string; readonly subject: string; readonly title: string })[];
+}
+
+/** Every reference case of one subject. */
+export interface SubjectValidationData {
+  readonly subject: string;
+  readonly calculations: readonly { readonly id: string; readonly title: string; readonly cases: readonly CaseView[] }[];
 }

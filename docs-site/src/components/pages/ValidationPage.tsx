@@ -5,6 +5,7 @@ import type { ReactNode } from 'react';
 import type { ValidationData } from '../../data/types.js';
 import { FoldedCases, originNames } from '../parts/CaseList.js';
 import { Scroll } from '../parts/Scroll.js';
+import { ValidationPages } from '../parts/ValidationPages.js';
 
 function Summary({ validation }: { readonly validation: ValidationData }): ReactNode {
   const total = (key: 'cases' | 'agreeing' | 'disagreeing') => validation.origins.reduce((sum, one) => sum + one[key], 0);
@@ -55,6 +56,7 @@ export default function ValidationPage({ validation }: { readonly validation: Va
           What others published, what we give, and how far apart they are. No expected value below comes from our own code. The tolerance is
           half a unit of the last printed digit unless a reason is given.
         </p>
+        <ValidationPages />
         <Summary validation={validation} />
         <p>
           A source that says something else than we do is kept and marked as a known disagreement with the reason. “From memory” marks a

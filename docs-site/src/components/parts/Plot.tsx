@@ -12,6 +12,7 @@ interface Series {
   readonly key: string;
   readonly label: string;
   readonly points: readonly (readonly [number, number])[];
+  readonly marked: boolean;
 }
 
 function axisTitle(column: { readonly label: string; readonly unit?: string } | undefined): string {
@@ -27,6 +28,7 @@ function seriesOf(table: TableView, plot: NonNullable<TableView['plot']>): Serie
       const [x, y] = [row[plot.x], row[key]];
       return typeof x === 'number' && typeof y === 'number' ? [[x, y] as const] : [];
     }),
+    marked: plot.marks?.includes(key) === true,
   }));
 }
 
@@ -85,16 +87,26 @@ export function Plot({ table }: { readonly table: TableView }): ReactNode {
             {upTitle}
           </text>
         </g>
-        {series.map((one, index) => (
-          <path key={one.key} d={path(one.points) ?? ''} className={styles[`line${index % 4}`]} strokeDasharray={dashes[index % 4]} />
-        ))}
+        {series.map((one, index) =>
+          one.marked ? (
+            one.points.map(([across, up]) => (
+              <circle key={`${one.key} ${across}`} cx={x(across)} cy={y(up)} r="4" className={styles.mark} />
+            ))
+          ) : (
+            <path key={one.key} d={path(one.points) ?? ''} className={styles[`line${index % 4}`]} strokeDasharray={dashes[index % 4]} />
+          ),
+        )}
       </svg>
       {series.length === 1 ? null : (
         <figcaption className={styles.legend}>
           {series.map((one, index) => (
             <span key={one.key}>
               <svg aria-hidden="true" viewBox="0 0 30 8" width="30" height="8">
-                <path d="M0 4H30" className={styles[`line${index % 4}`]} strokeDasharray={dashes[index % 4]} />
+                {one.marked ? (
+                  <circle cx="15" cy="4" r="3" className={styles.mark} />
+                ) : (
+                  <path d="M0 4H30" className={styles[`line${index % 4}`]} strokeDasharray={dashes[index % 4]} />
+                )}
               </svg>
               {one.label}
             </span>

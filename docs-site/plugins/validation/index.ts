@@ -1,0 +1,31 @@
+import { join } from 'node:path';
+import type { LoadContext, Plugin } from '@docusaurus/types';
+import type { Evidence } from '../../src/data/evidence.js';
+import { loadEvidence } from './load-evidence.js';
+
+/** Pages of the validation that belong to no single calculation: measured curves, misprints, units, numerics. */
+export default function validationPlugin({ siteDir, baseUrl, generatedFilesDir }: LoadContext): Plugin<Evidence> {
+  return {
+    name: 'wallflow-validation',
+
+    getPathsToWatch: () => [join(siteDir, '../tests/{reference,support}/**/*.{ts,json}')],
+
+    loadContent: () => loadEvidence(siteDir, join(generatedFilesDir, 'evidence.cjs')),
+
+    async contentLoaded({ content, actions }) {
+      const page = async (path: string, component: string, data: unknown) => {
+        const evidence = await actions.createData(`${path}.json`, JSON.stringify(data));
+        actions.addRoute({
+          path: `${baseUrl}validation/${path}`,
+          component: `@site/src/components/pages/${component}.tsx`,
+          modules: { evidence },
+          exact: true,
+        });
+      };
+      await page('measured', 'MeasuredPage', content.measured);
+      await page('misprints', 'MisprintsPage', { misprints: content.misprints, disagreements: content.disagreements });
+      await page('units', 'UnitChecksPage', content.units);
+      await page('numerics', 'NumericsChecksPage', content.numerics);
+    },
+  };
+}
