@@ -51,6 +51,8 @@ export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase
   const least = reachable.minus(needed);
   const order = packs
     .map((pack, index) => ({ pack, index, unit: unitPrice(pack) }))
+    // A pack that a larger one undercuts is never part of the cheapest purchase.
+    .filter(({ pack }) => !packs.some((other) => other.volume.greaterThanOrEqualTo(pack.volume) && other.price.lessThan(pack.price)))
     .sort((a, b) => a.unit.comparedTo(b.unit) || b.pack.volume.comparedTo(a.pack.volume));
   let best: Purchase | undefined;
   let tries = 0;

@@ -115,7 +115,7 @@ function partsOf(input: Inputs): number | Refusal {
         waterDensity: input.waterDensity,
       });
     default: {
-      const n = input.parts ?? 4;
+      const n = Number((input.parts ?? 4).toPrecision(4));
       const share = (parts: number) => `${Number((100 / parts).toPrecision(3))} %`;
       return noSolution(
         `1:${n} can mean one part and ${n} parts of water (${share(n + 1)}) or one part in ${n} parts of mix (${share(Math.max(n, 1))}); read the label or ask its maker, then choose`,

@@ -195,14 +195,14 @@ export const filterWeighingCalculation = defineCalculation({
     }
     const dryBefore = cold(temperatureBefore) ? dryMass(massBefore, input.moistureBefore ?? 0) : massBefore;
     const dryAfter = cold(temperatureAfter) ? dryMass(massAfter, input.moistureAfter ?? 0) : massAfter;
-    if (newMass !== undefined && dryBefore <= newMass) {
+    const pairUncertainty = Math.SQRT2 * scaleUncertainty;
+    if (newMass !== undefined && dryBefore <= newMass + pairUncertainty) {
       return inconsistentInputs(
-        'the dirty filter is no heavier than a new one: weighed wrongly, or not the same part',
+        'the dirty filter is no heavier than a new one, beyond the error of the scale: weighed wrongly, or not the same part',
         ['newMass'],
         ['massBefore'],
       );
     }
-    const pairUncertainty = Math.SQRT2 * scaleUncertainty;
     const recovery =
       newMass === undefined
         ? undefined
