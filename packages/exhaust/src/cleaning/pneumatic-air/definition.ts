@@ -181,12 +181,12 @@ export const pneumaticAirCalculation = defineCalculation({
     },
     { gives: 'blowFromFull', text: 'Stored air over what the nozzle takes beyond the delivery: [[blowFromFull]].' },
     { gives: 'refill', tex: '[[refill]] = \\frac{[[storedAir]]}{[[compressorFlow]]}' },
-    { gives: 'verdict', text: 'Delivery against the flow while it blows and against the mean.', source: 'pneumaticPractice' },
     {
       gives: 'freeAirFlow',
       tex: '[[freeAirFlow]] = \\frac{[[airMassFlow]]\\,[[gasConstant]]\\,[[airTemperature]]}{[[airMolarMass]]\\,[[ambientPressure]]}',
       source: 'moss1906',
     },
+    { gives: 'verdict', text: 'Delivery against the flow while it blows and against the mean.', source: 'pneumaticPractice' },
   ],
   assumptions: [
     {

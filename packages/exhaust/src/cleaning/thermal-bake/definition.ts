@@ -197,8 +197,8 @@ export const thermalBakeCalculation = defineCalculation({
       tex: '[[peakTemperature]] = [[holdTemperature]]+\\frac{[[sootHeat]]}{[[partMass]]\\,[[partHeatCapacity]]}',
       source: 'carbonCombustion',
     },
-    { gives: 'verdict', text: 'That against the limit ([[highestTemperature]]).', source: 'bakePractice' },
     { gives: 'totalTime', tex: '[[totalTime]] = [[rampTime]]+[[holdTime]]+[[coolTime]]', source: 'bakePractice' },
+    { gives: 'verdict', text: 'That against the limit ([[highestTemperature]]).', source: 'bakePractice' },
   ],
   assumptions: [
     {
