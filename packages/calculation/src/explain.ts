@@ -5,7 +5,7 @@ import type { OutputField, Outputs } from './outputs.js';
 import { presentValue } from './present.js';
 import { shortText } from './quantity-input.js';
 import { citation } from './source.js';
-import { numberTex, quantityTex, textTex } from './tex.js';
+import { quantityTex, textTex } from './tex.js';
 
 type Values = Readonly<Record<string, unknown>>;
 
@@ -14,7 +14,7 @@ interface Name {
   readonly symbol: string;
   /** With the number in SI, or the symbol where there is no single number. */
   readonly number: string;
-  /** In running text. */
+  /** In running text: the value alone, so that a sentence can say what it is. */
   readonly words: string;
 }
 
@@ -24,7 +24,7 @@ function outputName(field: OutputField, value: unknown, inputDigits: number): Na
   const shown = value === undefined || field.type === 'table' ? field.label : presentValue(field, value, inputDigits);
   const words = typeof shown === 'string' ? shown : shown.type === 'table' ? field.label : shown.text;
   if (field.type === 'quantity' && typeof value === 'number') {
-    return { symbol: field.symbol, number: quantityTex(field.kind, value), words: `${field.label} ${words}` };
+    return { symbol: field.symbol, number: quantityTex(field.kind, value), words };
   }
   const symbol = 'symbol' in field ? field.symbol : textTex(field.label);
   if (field.type === 'count' && typeof value === 'number') return { symbol, number: String(value), words };
@@ -38,10 +38,10 @@ function inputName(schema: z.core.$ZodType, value: unknown): Name {
   if (field.type === 'quantity') {
     if (typeof value !== 'number') return { symbol: field.symbol, number: field.symbol, words: `${field.label} not given` };
     const unit = field.units[0] ?? field.kind.baseUnit;
-    const words = `${field.label} ${shortText(field.kind, value, unit)}`;
+    const words = shortText(field.kind, value, unit);
     return { symbol: field.symbol, number: quantityTex(field.kind, value), words };
   }
-  if (field.type === 'count') return { symbol: field.symbol, number: String(value), words: `${field.label} ${String(value)}` };
+  if (field.type === 'count') return { symbol: field.symbol, number: String(value), words: String(value) };
   if (field.type === 'choice') {
     const words = field.options[String(value)] ?? String(value);
     return { symbol: label, number: textTex(words), words };
@@ -55,8 +55,12 @@ function namesOf<I extends z.ZodObject, O extends Outputs, M extends Outputs, C 
   result: Success<O, M>,
 ): Map<string, Name> {
   const names = new Map<string, Name>();
-  for (const [key, { kind, symbol, value, label }] of Object.entries(spec.constants)) {
-    names.set(key, { symbol, number: quantityTex(kind, value, kind.baseUnit, 7), words: `${label} ${numberTex(value)}` });
+  for (const [key, { kind, symbol, value }] of Object.entries(spec.constants)) {
+    names.set(key, {
+      symbol,
+      number: quantityTex(kind, value, kind.baseUnit, 7),
+      words: shortText(kind, value, kind.units[0] ?? kind.baseUnit),
+    });
   }
   for (const [key, schema] of Object.entries(spec.inputs.shape)) names.set(key, inputName(schema as z.core.$ZodType, input[key]));
   const values: Values = { ...result.intermediates, ...result.outputs };

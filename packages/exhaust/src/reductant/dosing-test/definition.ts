@@ -295,7 +295,7 @@ export const dosingTestCalculation = defineCalculation({
     },
     {
       gives: 'verdict',
-      text: 'Quantity with its uncertainty, then drip and spray. [[tolerance]].',
+      text: 'Quantity with its uncertainty against the tolerance, then drip and spray. Tolerance: [[tolerance]].',
       source: 'acceptance',
     },
   ],

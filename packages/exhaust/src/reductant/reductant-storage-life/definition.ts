@@ -75,7 +75,7 @@ export const reductantStorageLifeCalculation = defineCalculation({
   steps: [
     {
       gives: 'lifeAtStorage',
-      text: 'Row of the table. [[storedAt]]. 36 months up to 10 °C, 18 up to 25 °C, 12 up to 30 °C, 6 up to 35 °C.',
+      text: 'Row of the table for [[storedAt]]: 36 months up to 10 °C, 18 up to 25 °C, 12 up to 30 °C, 6 up to 35 °C.',
       source: 'iso22241Part3',
     },
     { gives: 'used', tex: '[[used]] = \\sum_i \\frac{t_i}{L(T_i)}', source: 'linear' },
