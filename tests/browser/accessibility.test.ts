@@ -39,6 +39,7 @@ const pages = [
   '/calculators/regeneration-permission',
   '/examples/regeneration-axial',
   '/validation',
+  '/validation/flow',
   '/guide/regeneration',
   '/guide/offline',
   '/api',
@@ -85,7 +86,7 @@ describe('the list that the search drops down', () => {
 });
 
 describe('at 320 px', () => {
-  it.each(['calculators', 'examples', 'guide'])('no page of /%s scrolls sideways', async (folder) => {
+  it.each(['calculators', 'examples', 'guide', 'validation'])('no page of /%s scrolls sideways', async (folder) => {
     const page = await site.open('/', { viewport: { width: 320, height: 700 }, javaScriptEnabled: false });
     const wide: string[] = [];
     for (const path of [...pagesOf(folder), `/${folder}`]) {

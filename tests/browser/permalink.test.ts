@@ -51,7 +51,7 @@ describe('a link', () => {
   });
 
   it('to a reference case fills the form with its inputs', async () => {
-    const page = await site.open('/validation');
+    const page = await site.open('/validation/gas');
     await page.locator('main summary').first().click();
     const link = page.getByRole('link', { name: 'Open in the calculator' }).first();
     const target = (await link.getAttribute('href')) ?? '';

@@ -1,10 +1,10 @@
-import { type AnyCalculation, citation, type OutputField, type Source } from '@wallflow/calculation';
+import { type AnyCalculation, citation, type OutputField, type Source, subjects } from '@wallflow/calculation';
 import { unitSymbol } from '@wallflow/units';
 import { type Comparison, compareCase } from '../../../tests/support/compare-case.js';
 import { type CaseFile, origins, type ReferenceCase } from '../../../tests/support/reference-case.js';
 import { fromInput } from '../../src/calculator/form-input.js';
 import { toHash } from '../../src/calculator/permalink.js';
-import type { CaseView, ComparisonView, FieldData, ValidationData } from '../../src/data/types.js';
+import type { CaseView, ComparisonView, FieldData, SubjectValidationData, ValidationData } from '../../src/data/types.js';
 import { fieldsData } from './field-data.js';
 
 function short(value: number): string {
@@ -102,19 +102,35 @@ export function caseViews(calculations: readonly AnyCalculation[], files: readon
   });
 }
 
-export function validationData(calculations: readonly AnyCalculation[], cases: readonly CaseView[]): ValidationData {
-  const counts = origins.map((origin) => {
-    const own = cases.filter((view) => view.origin === origin);
-    return {
-      origin,
-      cases: own.length,
-      agreeing: own.filter((view) => view.agrees).length,
-      disagreeing: own.filter((view) => view.disagreement !== undefined).length,
-    };
-  });
+function counts(cases: readonly CaseView[]): { cases: number; agreeing: number; disagreeing: number } {
   return {
-    cases,
-    titles: Object.fromEntries(calculations.map((calculation) => [calculation.id, calculation.title])),
-    origins: counts.filter((count) => count.cases > 0),
+    cases: cases.length,
+    agreeing: cases.filter((view) => view.agrees).length,
+    disagreeing: cases.filter((view) => view.disagreement !== undefined).length,
   };
+}
+
+/** How many cases there are, by origin and by calculation. */
+export function validationData(calculations: readonly AnyCalculation[], cases: readonly CaseView[]): ValidationData {
+  return {
+    origins: origins
+      .map((origin) => ({ origin, ...counts(cases.filter((view) => view.origin === origin)) }))
+      .filter((count) => count.cases > 0),
+    calculations: calculations.map(({ id, subject, title }) => ({
+      id,
+      subject,
+      title,
+      ...counts(cases.filter((view) => view.calculation === id)),
+    })),
+  };
+}
+
+/** The cases themselves, by subject and calculation. */
+export function subjectValidation(calculations: readonly AnyCalculation[], cases: readonly CaseView[]): SubjectValidationData[] {
+  return subjects.map((subject) => ({
+    subject,
+    calculations: calculations
+      .filter((calculation) => calculation.subject === subject)
+      .map(({ id, title }) => ({ id, title, cases: cases.filter((view) => view.calculation === id) })),
+  }));
 }

@@ -20,7 +20,7 @@ function assertJobIsWhole(content: LoadedDefinitions): void {
   }
 }
 
-/** Makes the calculators, worked examples and the validation page from the definitions. */
+/** Makes the calculators, worked examples and the validation pages from the definitions. */
 export default function calculationsPlugin(context: LoadContext): Plugin<LoadedDefinitions> {
   const { siteDir, baseUrl, generatedFilesDir } = context;
   const url = (path: string) => `${baseUrl}${path}`;
@@ -35,34 +35,23 @@ export default function calculationsPlugin(context: LoadContext): Plugin<LoadedD
 
     async contentLoaded({ content, actions }) {
       assertJobIsWhole(content);
-      const { addRoute, createData } = actions;
+      const { createData } = actions;
+      const page = (path: string, component: string, modules: Record<string, string>) =>
+        actions.addRoute({ path: url(path), component: `@site/src/components/pages/${component}.tsx`, modules, exact: true });
       const catalogue = await createData('catalogue.json', JSON.stringify(content.catalogue));
       const validation = await createData('validation.json', JSON.stringify(content.validation));
       await createData('definitions.js', clientModules(content.modules));
-      addRoute({
-        path: url('calculators'),
-        component: '@site/src/components/pages/CalculatorIndex.tsx',
-        modules: { catalogue },
-        exact: true,
-      });
-      addRoute({ path: url('examples'), component: '@site/src/components/pages/ExampleIndex.tsx', modules: { catalogue }, exact: true });
-      addRoute({
-        path: url('validation'),
-        component: '@site/src/components/pages/ValidationPage.tsx',
-        modules: { validation },
-        exact: true,
-      });
+      page('calculators', 'CalculatorIndex', { catalogue });
+      page('examples', 'ExampleIndex', { catalogue });
+      page('validation', 'ValidationPage', { validation });
+      for (const subject of content.subjects) {
+        const data = await createData(`validation-${subject.subject}.json`, JSON.stringify(subject));
+        page(`validation/${subject.subject}`, 'SubjectValidationPage', { data });
+      }
       for (const calculation of content.calculations) {
         const data = await createData(`calculation-${calculation.id}.json`, JSON.stringify(calculation));
-        const page = (path: string, component: string) =>
-          addRoute({
-            path: url(`${path}/${calculation.id}`),
-            component: `@site/src/components/pages/${component}.tsx`,
-            modules: { data },
-            exact: true,
-          });
-        page('calculators', 'CalculatorPage');
-        page('examples', 'ExamplePage');
+        page(`calculators/${calculation.id}`, 'CalculatorPage', { data });
+        page(`examples/${calculation.id}`, 'ExamplePage', { data });
       }
     },
 

@@ -1,13 +1,14 @@
 import type { AnyCalculation } from '@wallflow/calculation';
 import { readCaseFiles } from '../../../tests/support/reference-case.js';
-import type { CalculationData, CatalogueEntry, ValidationData } from '../../src/data/types.js';
+import type { CalculationData, CatalogueEntry, SubjectValidationData, ValidationData } from '../../src/data/types.js';
 import { calculationData } from './calculation-data.js';
-import { caseViews, validationData } from './case-data.js';
+import { caseViews, subjectValidation, validationData } from './case-data.js';
 
 export interface SiteData {
   readonly calculations: readonly CalculationData[];
   readonly catalogue: readonly CatalogueEntry[];
   readonly validation: ValidationData;
+  readonly subjects: readonly SubjectValidationData[];
 }
 
 /** All data of the site, made from the published definitions and the reference cases. */
@@ -28,5 +29,5 @@ export function siteData(published: readonly AnyCalculation[]): SiteData {
     keywords,
     cases: own.length,
   }));
-  return { calculations, catalogue, validation: validationData(published, cases) };
+  return { calculations, catalogue, validation: validationData(published, cases), subjects: subjectValidation(published, cases) };
 }

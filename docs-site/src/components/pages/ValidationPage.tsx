@@ -1,9 +1,9 @@
 import Link from '@docusaurus/Link';
-import Heading from '@theme/Heading';
 import Layout from '@theme/Layout';
 import type { ReactNode } from 'react';
+import { type SubjectText, subjects } from '../../data/subjects.js';
 import type { ValidationData } from '../../data/types.js';
-import { FoldedCases, originNames } from '../parts/CaseList.js';
+import { originNames } from '../parts/CaseList.js';
 import { Scroll } from '../parts/Scroll.js';
 import { ValidationPages } from '../parts/ValidationPages.js';
 
@@ -44,17 +44,51 @@ function Summary({ validation }: { readonly validation: ValidationData }): React
   );
 }
 
-/** Every reference case: what the source says, what we give, the difference, the tolerance. */
+function SubjectTable({ subject, validation }: { readonly subject: SubjectText; readonly validation: ValidationData }): ReactNode {
+  const own = validation.calculations.filter((calculation) => calculation.subject === subject.id);
+  if (own.length === 0) return null;
+  return (
+    <section aria-labelledby={subject.id}>
+      <h2 id={subject.id}>
+        <Link to={`/validation/${subject.id}`}>{subject.title}: all cases</Link>
+      </h2>
+      <Scroll label={`Cases of ${subject.title}`}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Calculation</th>
+              <th scope="col">Cases</th>
+              <th scope="col">Agree</th>
+              <th scope="col">Differ, with reason</th>
+            </tr>
+          </thead>
+          <tbody>
+            {own.map((calculation) => (
+              <tr key={calculation.id}>
+                <th scope="row">
+                  <Link to={`/validation/${subject.id}#${calculation.id}`}>{calculation.title}</Link>
+                </th>
+                <td>{calculation.cases === 0 ? 'none' : calculation.cases}</td>
+                <td>{calculation.agreeing}</td>
+                <td>{calculation.disagreeing}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scroll>
+    </section>
+  );
+}
+
+/** The overview of all reference cases: where they come from, and how many there are for what. */
 export default function ValidationPage({ validation }: { readonly validation: ValidationData }): ReactNode {
-  const tested = Object.entries(validation.titles).filter(([id]) => validation.cases.some((view) => view.calculation === id));
-  const untested = Object.entries(validation.titles).filter(([id]) => !validation.cases.some((view) => view.calculation === id));
   return (
     <Layout title="Validation" description="Every reference case beside what the calculations give">
       <main className="page page--text container">
         <h1>Validation</h1>
         <p className="purpose">
-          What others published, what we give, and how far apart they are. No expected value below comes from our own code. The tolerance is
-          half a unit of the last printed digit unless a reason is given.
+          What others published, what we give, and how far apart they are. No expected value comes from our own code. The tolerance is half
+          a unit of the last printed digit unless a reason is given.
         </p>
         <ValidationPages />
         <Summary validation={validation} />
@@ -62,26 +96,9 @@ export default function ValidationPage({ validation }: { readonly validation: Va
           A source that says something else than we do is kept and marked as a known disagreement with the reason. “From memory” marks a
           source that was not re-read; “common practice, no source” marks what the trade does and nobody has published.
         </p>
-        {tested.map(([id, title]) => (
-          <section key={id} aria-labelledby={id}>
-            <Heading as="h2" id={id}>
-              <Link to={`/calculators/${id}`}>{title}</Link>
-            </Heading>
-            <FoldedCases cases={validation.cases.filter((view) => view.calculation === id)} />
-          </section>
+        {subjects.map((subject) => (
+          <SubjectTable key={subject.id} subject={subject} validation={validation} />
         ))}
-        {untested.length === 0 ? null : (
-          <section aria-labelledby="without-cases">
-            <h2 id="without-cases">Without a reference case of its own</h2>
-            <ul>
-              {untested.map(([id, title]) => (
-                <li key={id}>
-                  <Link to={`/calculators/${id}`}>{title}</Link>
-                </li>
-              ))}
-            </ul>
-          </section>
-        )}
       </main>
     </Layout>
   );

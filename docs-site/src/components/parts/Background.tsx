@@ -70,7 +70,7 @@ export function Background({ data, assumptions }: BackgroundProps): ReactNode {
         <h2 id="checked-against">Checked against</h2>
         <Checks cases={data.cases} />
         <p className="screen-only">
-          <Link to="/validation">How checks are made, and all reference cases</Link>
+          <Link to="/validation">How checks are made</Link> · <Link to={`/validation/${data.subject}`}>All cases of this subject</Link>
         </p>
       </section>
     </>
