@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { goTo } from '../../calculator/go-to.js';
 import { readable } from '../../calculator/readable.js';
 import type { CalculationData, FailureView, IssueView, ResultView, SuccessView } from '../../data/types.js';
-import { inputId } from '../fields/Fields.js';
+import { inputId } from '../fields/fields-props.js';
 import { AdviceList, Budget, Results, Warnings } from '../parts/Results.js';
 import styles from './calculator.module.css';
 

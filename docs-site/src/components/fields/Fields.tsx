@@ -2,31 +2,12 @@ import type { ReactNode } from 'react';
 import { entryAt } from '../../calculator/edit-values.js';
 import { isRows } from '../../calculator/form-values.js';
 import { pathKey } from '../../calculator/path-key.js';
-import type { Form } from '../../calculator/use-form.js';
-import type { InputTools } from '../../calculator/use-input-tools.js';
-import type { Entry, FieldData, ScalarFieldData } from '../../data/types.js';
+import type { Entry, ScalarFieldData } from '../../data/types.js';
 import { ChoiceInput } from './ChoiceInput.js';
+import { type FieldsProps, inputId } from './fields-props.js';
 import { ListInput } from './ListInput.js';
 import { PlainInput } from './PlainInput.js';
 import { QuantityInput } from './QuantityInput.js';
-
-export interface FieldMessages {
-  readonly errors: ReadonlyMap<string, string>;
-  readonly warnings: ReadonlyMap<string, string>;
-}
-
-export interface FieldsProps {
-  readonly fields: readonly FieldData[];
-  readonly form: Form;
-  readonly tools: InputTools | undefined;
-  readonly messages: FieldMessages;
-  readonly path?: readonly (string | number)[];
-}
-
-/** The id of the input at a path, so that messages elsewhere can lead there. */
-export function inputId(path: string): string {
-  return `input-${path.replaceAll(/[[\].]+/g, '-').replace(/-$/, '')}`;
-}
 
 function ScalarField({
   field,
@@ -66,7 +47,9 @@ function ScalarField({
 export function Fields({ fields, path = [], ...rest }: FieldsProps): ReactNode {
   return fields.map((field) =>
     field.type === 'list' ? (
-      <ListInput key={field.key} field={field} path={[...path, field.key]} {...rest} />
+      <ListInput key={field.key} field={field} path={[...path, field.key]} {...rest}>
+        {(row) => <Fields fields={field.item} path={[...path, field.key, row]} {...rest} />}
+      </ListInput>
     ) : (
       <ScalarField key={field.key} field={field} path={[...path, field.key]} {...rest} />
     ),

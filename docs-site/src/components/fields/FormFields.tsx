@@ -1,7 +1,8 @@
 import { type ReactNode, useState } from 'react';
 import type { FieldData } from '../../data/types.js';
-import { Fields, type FieldsProps } from './Fields.js';
+import { Fields } from './Fields.js';
 import styles from './fields.module.css';
+import type { FieldsProps } from './fields-props.js';
 
 const fewest = 3;
 

@@ -3,12 +3,14 @@ import { entryAt, pastedRows, withRowAdded, withRowRemoved } from '../../calcula
 import { isRows } from '../../calculator/form-values.js';
 import { pathKey } from '../../calculator/path-key.js';
 import type { ListFieldData, Rows } from '../../data/types.js';
-import { Fields, type FieldsProps, inputId } from './Fields.js';
 import styles from './fields.module.css';
+import { type FieldsProps, inputId } from './fields-props.js';
 
-interface ListInputProps extends Omit<FieldsProps, 'fields' | 'path'> {
+interface ListInputProps extends Omit<FieldsProps, 'fields' | 'path' | 'tools'> {
   readonly field: ListFieldData;
   readonly path: readonly (string | number)[];
+  /** The inputs of one row. */
+  readonly children: (row: number) => ReactNode;
 }
 
 function PasteRows({ field, onRows }: { readonly field: ListFieldData; onRows(rows: Rows): void }): ReactNode {
@@ -42,7 +44,7 @@ function PasteRows({ field, onRows }: { readonly field: ListFieldData; onRows(ro
 }
 
 /** Rows that can be added, removed and pasted, each with inputs of its own. */
-export function ListInput({ field, path, form, tools, messages }: ListInputProps): ReactNode {
+export function ListInput({ field, path, form, messages, children }: ListInputProps): ReactNode {
   const found = entryAt(form.values, path);
   const list: Rows = isRows(found) ? found : { rows: [] };
   const key = pathKey(path);
@@ -72,9 +74,7 @@ export function ListInput({ field, path, form, tools, messages }: ListInputProps
                 Remove
               </button>
             </div>
-            <div className={styles.rowFields}>
-              <Fields fields={field.item} form={form} tools={tools} messages={messages} path={[...path, row]} />
-            </div>
+            <div className={styles.rowFields}>{children(row)}</div>
           </li>
         ))}
       </ol>
