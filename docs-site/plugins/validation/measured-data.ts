@@ -21,7 +21,8 @@ function warningLines(curve: MeasuredCurve, rows: readonly CurveRow[], name: str
     for (const { text } of row.models[name]?.warnings ?? []) places.set(text, [...(places.get(text) ?? []), row.at]);
   }
   return [...places].map(([text, at]) => {
-    const where = at.length === curve.points.length ? 'at every point' : at.length > 2 ? `${at[0]} to ${at.at(-1)}` : at.join(' and ');
+    const where =
+      at.length === curve.points.length ? 'at every point' : at.length > 2 ? `at ${at[0]} to ${at.at(-1)}` : `at ${at.join(' and ')}`;
     return `${where}: ${text}`;
   });
 }

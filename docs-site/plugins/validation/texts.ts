@@ -6,9 +6,9 @@ export function sourceText(source: object): string {
   return citation({ ...source, mark: 'read' } as Source);
 }
 
-/** `-0.0312` as `−3.1 %`. */
+/** `-0.0312` as `−3.1 %`, with a space that does not break. */
 export function percent(ratio: number): string {
-  return `${signed(100 * ratio, 1)} %`;
+  return `${signed(100 * ratio, 1)}\u00a0%`;
 }
 
 function signed(value: number, decimals: number): string {

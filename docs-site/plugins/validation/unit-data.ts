@@ -26,13 +26,14 @@ function row(reference: UnitCase): CheckRow {
 /** Units by source: what is printed, and what reading and converting gives in decimal arithmetic and in doubles alike. */
 export function unitGroups(files: readonly UnitCaseFile[]): CheckGroup[] {
   return files.map(({ name, source, origin, cases }) => {
+    const kinds = [...new Set(cases.map(({ kind }) => getKind(kind)?.label ?? kind))];
     const reasons = [...new Set(cases.flatMap(({ toleranceReason }) => toleranceReason ?? []))];
     const notes = [source.note, reasons.length === 0 ? undefined : `Tolerances: ${reasons.join('; ')}.`].filter(
       (note) => note !== undefined,
     );
     return {
       id: name.replace('.json', ''),
-      title: source.title,
+      title: kinds.length === 1 ? `${source.title}: ${kinds[0]}` : source.title,
       source: sourceText(source),
       mark: source.mark,
       origin,

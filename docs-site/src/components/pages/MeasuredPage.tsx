@@ -2,52 +2,27 @@ import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
 import type { CurveView } from '../../data/evidence.js';
 import { EvidencePage } from '../parts/EvidencePage.js';
+import styles from '../parts/evidence.module.css';
 import { MeasuredCurve } from '../parts/MeasuredCurve.js';
-import { Scroll } from '../parts/Scroll.js';
 
 function Overview({ curves }: { readonly curves: readonly CurveView[] }): ReactNode {
   return (
-    <Scroll label="All curves">
-      <table>
-        <caption>Smallest and largest difference of each model from the measurement</caption>
-        <thead>
-          <tr>
-            <th scope="col">Curve</th>
-            <th scope="col">Points</th>
-            <th scope="col">Model</th>
-            <th scope="col">Difference</th>
-          </tr>
-        </thead>
-        {curves.map((curve) => (
-          <tbody key={curve.id}>
-            {curve.models.length === 0 ? (
-              <tr>
-                <th scope="row">
-                  <a href={`#${curve.id}`}>{curve.title}</a>
-                </th>
-                <td>{curve.points.length}</td>
-                <td colSpan={2}>cannot be computed</td>
-              </tr>
-            ) : (
-              curve.models.map((model, index) => (
-                <tr key={model.name}>
-                  {index === 0 ? (
-                    <>
-                      <th scope="rowgroup" rowSpan={curve.models.length}>
-                        <a href={`#${curve.id}`}>{curve.title}</a>
-                      </th>
-                      <td rowSpan={curve.models.length}>{curve.points.length}</td>
-                    </>
-                  ) : null}
-                  <td>{model.name}</td>
-                  <td>{model.differences}</td>
-                </tr>
-              ))
-            )}
-          </tbody>
-        ))}
-      </table>
-    </Scroll>
+    <ul className={styles.overview}>
+      {curves.map((curve) => (
+        <li key={curve.id}>
+          <a href={`#${curve.id}`}>{curve.title}</a>, {curve.points.length} points
+          {curve.models.length === 0 ? (
+            <p>cannot be computed</p>
+          ) : (
+            curve.models.map((model) => (
+              <p key={model.name}>
+                {model.name}: {model.differences}
+              </p>
+            ))
+          )}
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -63,6 +38,7 @@ export default function MeasuredPage({ evidence }: { readonly evidence: readonly
         <Link to="/validation/misprints">misprints in these sources</Link> and the guide to the{' '}
         <Link to="/guide/filter">particulate filter</Link>.
       </p>
+      <h2>Smallest and largest difference of each model</h2>
       <Overview curves={evidence} />
       {evidence.map((curve) => (
         <MeasuredCurve key={curve.id} curve={curve} />

@@ -7,6 +7,9 @@ import styles from './evidence.module.css';
 import { Mark } from './Mark.js';
 import { Scroll } from './Scroll.js';
 
+/** A table of so many rows is not worth folding. */
+const shortTable = 4;
+
 function state(row: CheckRow): string {
   if (row.disagreement !== undefined) return 'known disagreement';
   return row.agrees ? 'agrees' : 'differs';
@@ -52,13 +55,13 @@ function outcome(group: CheckGroup): string {
   const agree = group.rows.filter((row) => row.agrees).length;
   const differ = group.rows.length - agree - known;
   return [
-    `${group.rows.length} ${group.rows.length === 1 ? 'value' : 'values'}: ${agree} agree`,
+    `${group.rows.length} values: ${agree} agree`,
     ...(known === 0 ? [] : [`${known} known ${known === 1 ? 'disagreement' : 'disagreements'}`]),
     ...(differ === 0 ? [] : [`${differ} differ`]),
   ].join(', ');
 }
 
-/** Published values beside ours, by source or case, folded under the line that says how they came out. */
+/** Published values beside ours, by source or case; long tables are folded under the line that says how they came out. */
 export function CheckGroups({ groups }: { readonly groups: readonly CheckGroup[] }): ReactNode {
   return groups.map((group) => (
     <section key={group.id} aria-labelledby={group.id} className={styles.group}>
@@ -68,10 +71,14 @@ export function CheckGroups({ groups }: { readonly groups: readonly CheckGroup[]
       <p>
         {originNames[group.origin] ?? group.origin}: {group.source} <Mark mark={group.mark} />
       </p>
-      <details>
-        <summary>{outcome(group)}</summary>
+      {group.rows.length <= shortTable ? (
         <GroupTable group={group} />
-      </details>
+      ) : (
+        <details>
+          <summary>{outcome(group)}</summary>
+          <GroupTable group={group} />
+        </details>
+      )}
       {group.rows
         .filter((row) => row.disagreement !== undefined)
         .map((row) => (

@@ -42,14 +42,18 @@ function Models({ curve }: { readonly curve: CurveView }): ReactNode {
       {curve.models.map((model) => (
         <li key={model.name}>
           {model.name}: <Link to={`/calculators/${model.calculation}`}>{model.title}</Link>
-          <Link to={`/calculators/${model.calculation}${model.hash}`} className="screen-only-inline" data-noBrokenLinkCheck>
+          <span className="screen-only-inline">
             {' '}
-            (last point in the calculator)
-          </Link>
+            (
+            <Link to={`/calculators/${model.calculation}${model.hash}`} data-noBrokenLinkCheck>
+              with the last point filled in
+            </Link>
+            )
+          </span>
           {model.warnings.length === 0 ? null : (
             <ul>
               {model.warnings.map((warning) => (
-                <li key={warning}>Warns at {warning}</li>
+                <li key={warning}>Warns {warning}</li>
               ))}
             </ul>
           )}

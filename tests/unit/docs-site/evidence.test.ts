@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { evidence } from '../../../docs-site/plugins/validation/evidence.js';
+import { validationPages } from '../../../docs-site/src/data/validation-pages.js';
+import { readUnitCases } from '../../reference/units/support/unit-case.js';
+import { readMeasuredCurves } from '../../support/measured-curve.js';
+import { readMisprints } from '../../support/misprint.js';
+import { readCaseFiles } from '../../support/reference-case.js';
+
+const data = evidence();
+
+describe('measured curves on the site', () => {
+  it.each(readMeasuredCurves())('$id is there with every point, model and finding', (curve) => {
+    const view = data.measured.find(({ id }) => id === curve.id);
+    expect(view?.points.map(({ at }) => at)).toEqual(curve.points.map(({ at }) => at));
+    expect(view?.findings).toEqual(curve.findings);
+    expect(view?.notComputable).toBe(curve.notComputable);
+    if (curve.notComputable !== undefined) return;
+    expect(view?.models.map(({ name }) => name)).toEqual(curve.models.map(({ name }) => name));
+    expect(view?.checks).toHaveLength(curve.checks.length);
+    expect(view?.plot?.plot?.y).toEqual([...curve.models.map(({ name }) => name), 'measured']);
+    for (const point of view?.points ?? []) {
+      expect(point.models).toHaveLength(curve.models.length);
+      expect(JSON.stringify(point)).not.toContain('NaN');
+    }
+  });
+
+  it.each(readMeasuredCurves())('$id states every input, where it comes from, and what stands in for what is not given', (curve) => {
+    const inputs = data.measured.find(({ id }) => id === curve.id)?.inputs ?? [];
+    const given = Object.keys(curve.inputs).length;
+    expect(inputs.length).toBeGreaterThanOrEqual(given);
+    for (const reason of Object.values(curve.assumed ?? {}))
+      expect(
+        inputs.some(({ from }) => from.includes(reason)),
+        reason,
+      ).toBe(true);
+    if (curve.models.some(({ calculation }) => calculation === 'loaded-pressure-drop')) {
+      expect(inputs).toContainEqual({ label: 'Ash in the filter', text: '0 g', from: 'default of the calculation' });
+    }
+  });
+
+  it('show the misses of the closed form over the first grams and in a full channel', () => {
+    const shown = (id: string, at: string) => {
+      const curve = data.measured.find((view) => view.id === id);
+      const column = curve?.models.findIndex(({ name }) => name === 'closed form') ?? -1;
+      return curve?.points.find((point) => point.at === at)?.models[column];
+    };
+    expect(shown('ex-47', '15.9 g')).toMatchObject({ difference: '−45.9\u00a0%', warns: true });
+    expect(shown('filter-a-engine', '58.2 g')).toMatchObject({ difference: '−15.4\u00a0%', warns: true });
+    expect(shown('filter-a-engine', '21.1 g')).toMatchObject({ warns: false });
+  });
+});
+
+describe('misprints on the site', () => {
+  it.each(readMisprints().flatMap(({ entries }) => entries))('$printed', ({ printed, used, reason }) => {
+    expect(data.misprints).toContainEqual(expect.objectContaining({ printed, used, reason }));
+  });
+
+  it('stand beside every known disagreement, with both values', () => {
+    const reasons = [...readCaseFiles(), ...readUnitCases()].flatMap((file) =>
+      (file.cases as readonly { readonly disagreement?: string | undefined }[]).flatMap(({ disagreement }) => disagreement ?? []),
+    );
+    expect(reasons.length).toBeGreaterThan(5);
+    for (const reason of reasons) {
+      const entry = data.disagreements.find((candidate) => candidate.reason === reason);
+      expect(entry?.values.length, reason).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe('units and numerics on the site', () => {
+  it('list every unit case', () => {
+    const expected = readUnitCases().flatMap(({ cases }) => cases);
+    const rows = data.units.flatMap((group) => group.rows);
+    expect(rows).toHaveLength(expected.length);
+    expect(rows.filter((row) => !row.agrees && row.disagreement === undefined)).toEqual([]);
+  });
+
+  it('list the certified, published and independent values, none of which differs without a reason', () => {
+    const origins = new Set(data.numerics.map(({ origin }) => origin));
+    expect([...origins].sort()).toEqual([
+      'certified-value',
+      'closed-form',
+      'independent-code',
+      'published-table',
+      'standard-example',
+      'textbook-example',
+    ]);
+    const rows = data.numerics.flatMap((group) => group.rows);
+    expect(rows.filter((row) => !row.agrees && row.disagreement === undefined)).toEqual([]);
+    expect(rows.filter((row) => Number.isNaN(Number(row.ours)))).toEqual([]);
+  });
+
+  it('have groups with ids of their own', () => {
+    for (const groups of [data.units, data.numerics]) expect(new Set(groups.map(({ id }) => id)).size).toBe(groups.length);
+  });
+});
+
+it('the pages linked from the validation page are those that are made', () => {
+  expect(validationPages.map(({ path }) => path)).toEqual(
+    ['measured', 'misprints', 'units', 'numerics'].map((name) => `/validation/${name}`),
+  );
+});
