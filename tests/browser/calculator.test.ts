@@ -64,10 +64,20 @@ describe('a calculator', () => {
   });
 });
 
+describe('a value that is assumed', () => {
+  it('is named with its reason when the field stays empty', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.locator('#input-molarMass').fill('');
+    await settled(page);
+    expect(await visibleText(page.locator('#result-panel'))).toMatch(/Molar mass of the gas: 28\.9\d* g\/mol assumed/);
+  });
+});
+
 describe('bad input', () => {
   it.each([
     ['about 5', 'is not a number'],
     ['5 stones', 'is not known'],
+    ['1,013 bar', 'thousands or decimals'],
     ['0,5', 'must be more than 1 kPa'],
     ['-5 kPa', 'must be at least 0 kPa'],
     ['5000 kPa', 'must be at most 1000 kPa'],

@@ -38,13 +38,21 @@ export function withRowRemoved(list: Rows, row: number): Rows {
   return { rows: list.rows.filter((_, index) => index !== row) };
 }
 
-/** Rows pasted from a spreadsheet: one per line, cells parted by tabs, semicolons or runs of spaces after a tab-less line. */
+/** What a cell says: a choice may be written by its words as well as by its key. */
+function cellText(field: FieldData, cell: string): string {
+  if (field.type !== 'choice') return cell;
+  return field.options.find((option) => option.label.toLowerCase() === cell.toLowerCase())?.key ?? cell;
+}
+
+/** Rows pasted from a spreadsheet: one per line, cells parted by tabs, else semicolons, else commas. */
 export function pastedRows(text: string, item: readonly FieldData[], units: readonly string[]): Rows {
   const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');
   const rows = lines.map((line) => {
     const separator = line.includes('\t') ? '\t' : line.includes(';') ? ';' : ',';
     const cells = line.split(separator).map((cell) => cell.trim());
-    return Object.fromEntries(item.map((field, index) => [field.key, { text: cells[index] ?? '', unit: units[index] ?? '' }]));
+    return Object.fromEntries(
+      item.map((field, index) => [field.key, { text: cellText(field, cells[index] ?? ''), unit: units[index] ?? '' }]),
+    );
   });
   return { rows };
 }

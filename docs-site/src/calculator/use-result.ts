@@ -18,7 +18,13 @@ export function useResult(data: CalculationData, form: Form, tools: InputTools |
   const worker = useRef<Calculating>(undefined);
   const { values, units } = form;
 
-  useEffect(() => () => worker.current?.close(), []);
+  useEffect(
+    () => () => {
+      worker.current?.close();
+      worker.current = undefined;
+    },
+    [],
+  );
 
   useEffect(() => {
     if (values === data.exampleValues && Object.keys(units).length === 0) return setLive({ result: data.example, pending: false });

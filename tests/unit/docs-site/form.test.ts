@@ -66,6 +66,13 @@ describe('rows', () => {
     expect(rows[1]).toEqual({ name: { text: 'fast', unit: '' }, flow: { text: '60', unit: 'g/s' } });
   });
 
+  it('take a choice by its words or by its key', () => {
+    const options = [{ key: 'hot', label: 'Hot engine' }];
+    const state: FieldData = { type: 'choice', key: 'state', label: 'State', optional: false, options, example: 'Hot engine' };
+    const { rows } = pastedRows('hot engine;5\nhot;6\nlukewarm;7', [state, flow], ['', 'kg/h']);
+    expect(rows.map((row) => row.state)).toEqual(['hot', 'hot', 'lukewarm'].map((text) => ({ text, unit: '' })));
+  });
+
   it('keep decimal commas when the cells are parted otherwise', () => {
     expect(pastedRows('idle;5,5', [name, flow], ['', 'g/s']).rows[0]?.flow).toEqual({ text: '5,5', unit: 'g/s' });
   });

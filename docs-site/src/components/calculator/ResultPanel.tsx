@@ -41,10 +41,26 @@ function Success({
       <Warnings warnings={result.warnings} />
       <AdviceList advice={result.advice} />
       <Budget budget={result.budget} />
+      <Assumed texts={result.assumptions.filter((text) => !data.assumptions.includes(text))} />
       <p className={styles.method}>
         By {result.method}. {data.title}, version {data.version}.
       </p>
     </>
+  );
+}
+
+/** What this very result takes for granted, beside the assumptions that every result makes. */
+function Assumed({ texts }: { readonly texts: readonly string[] }): ReactNode {
+  if (texts.length === 0) return null;
+  return (
+    <div className={styles.assumed}>
+      <p>Taken for granted here:</p>
+      <ul>
+        {texts.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
 
