@@ -1,3 +1,4 @@
+import Link from '@docusaurus/Link';
 import Layout from '@theme/Layout';
 import type { ReactNode } from 'react';
 import type { CatalogueEntry } from '../../data/types.js';
@@ -10,6 +11,9 @@ export default function ExampleIndex({ catalogue }: { readonly catalogue: readon
       <main className="page page--text container">
         <h1>Worked examples</h1>
         <p className="purpose">One sheet for every calculation: given, formula, numbers, result, sources. Made for paper and for citing.</p>
+        <p>
+          Measurements that others published stand beside the models as <Link to="/validation/measured">measured curves</Link>.
+        </p>
         <SubjectLinks entries={catalogue} />
         <BySubject entries={catalogue} base="examples" />
       </main>
