@@ -21,7 +21,7 @@ export default defineConfig({
     projects: [
       project('unit'),
       project('reference'),
-      project('properties'),
+      project('properties', { setupFiles: ['tests/support/setup-properties.ts'] }),
       project('job'),
       project('types', {
         include: [],

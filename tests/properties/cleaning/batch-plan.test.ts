@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { cheapestPacks } from '../../../packages/exhaust/src/cleaning/batch-plan/cheapest-packs.js';
 import { mixToMarks } from '../../../packages/exhaust/src/cleaning/batch-plan/mix-to-marks.js';
+import { processorTime } from '../../support/processor-time.js';
 
 const pack = fc.record({ volume: fc.integer({ min: 1, max: 12 }), price: fc.integer({ min: 0, max: 30 }) });
 const packs = fc.array(pack, { minLength: 1, maxLength: 4 });
@@ -38,7 +39,7 @@ it('buys enough, and no combination is cheaper or as cheap with less left over',
       const volume = bought?.counts.reduce((sum, count, index) => sum + count * (offered[index]?.volume ?? 0), 0) ?? 0;
       expect(volume - surplus).toBe(needed);
     }),
-    { seed: 23, numRuns: 300 },
+    { numRuns: 300 },
   );
 });
 
@@ -84,7 +85,7 @@ it('mixes enough, strong enough, on the marks, and no mix of as many batches tak
       expect(Math.min(...others.map(({ concentrate, water }) => concentrate + water))).toBe(poured.concentrate + poured.water);
       if (mix.batches > 1) expect(every(mix.batches - 1)).toEqual([]);
     }),
-    { seed: 29, numRuns: 400 },
+    { numRuns: 400 },
   );
 });
 
@@ -130,7 +131,7 @@ it('as a whole never falls short, never leaves the range, and buys as cheaply as
       const cost = cheapest(inLitres('concentrateToPour') - stock, concentrate) + cheapest(inLitres('waterToPour') + rinse, water);
       expect(found.cost).toBe(cost);
     }),
-    { seed: 59, numRuns: 150 },
+    { numRuns: 150 },
   );
 });
 
@@ -141,12 +142,11 @@ it('finds a plan in a moment however awkward, alike or free the packs are', () =
     [0.25, 0.5, 1, 5].map((litres) => [litres, 0]),
   ];
   for (const offer of offers) {
-    const start = performance.now();
-    const bought = cheapestPacks(
-      new Decimal('400.3'),
-      offer.map(([litres, price]) => ({ volume: new Decimal(litres), price: new Decimal(price.toPrecision(12)) })),
-    );
-    expect(bought?.counts.reduce((sum, count, index) => sum + count * (offer[index]?.[0] ?? 0), 0)).toBeGreaterThanOrEqual(400.3 - 1e-9);
-    expect(performance.now() - start).toBeLessThan(1000);
+    const packs = offer.map(([litres, price]) => ({ volume: new Decimal(litres), price: new Decimal(price.toPrecision(12)) }));
+    const spent = processorTime(() => {
+      const bought = cheapestPacks(new Decimal('400.3'), packs);
+      expect(bought?.counts.reduce((sum, count, index) => sum + count * (offer[index]?.[0] ?? 0), 0)).toBeGreaterThanOrEqual(400.3 - 1e-9);
+    });
+    expect(spent).toBeLessThan(1000);
   }
 });

@@ -10,8 +10,6 @@ import {
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-fc.configureGlobal({ seed: 20_240_229 });
-
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 const lean = fc.record({
   lambda: between(1.01, 20),

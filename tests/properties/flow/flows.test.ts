@@ -15,8 +15,6 @@ import {
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-fc.configureGlobal({ seed: 20_240_229 });
-
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 const close = (a: number, b: number, relative = 1e-12) =>
   expect(Math.abs(a - b)).toBeLessThanOrEqual(relative * Math.max(Math.abs(a), Math.abs(b)));

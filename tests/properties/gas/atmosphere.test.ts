@@ -2,8 +2,6 @@ import { geopotentialAltitude, standardAltitude, standardDensity, standardPressu
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-fc.configureGlobal({ seed: 20_240_229 });
-
 const altitude = fc
   .double({ min: -1000, max: 11000, noNaN: true, noDefaultInfinity: true })
   .map((height) => Math.round(height * 1e6) / 1e6);

@@ -17,8 +17,6 @@ import {
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-fc.configureGlobal({ seed: 20_240_229 });
-
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 const fuel = fc.record({ hydrogenToCarbon: between(1, 3), oxygenToCarbon: between(0, 0.5) });
 const lean = fc.record({ lambda: between(1.001, 30), fuel, waterPerDryAir: between(0, 0.1) });

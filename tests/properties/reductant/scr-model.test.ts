@@ -2,7 +2,6 @@ import { ammoniaPerNox, scrPlugFlow, teachingScrModel } from '@wallflow/exhaust'
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-const seed = 20_240_229;
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 
 describe('SCR teaching model', () => {
@@ -26,7 +25,7 @@ describe('SCR teaching model', () => {
         expect(conversion).toBeGreaterThanOrEqual(-1e-9);
         expect(conversion).toBeLessThanOrEqual(Math.min(1, dosedRatio / ammoniaPerNox(nitrogenDioxideShare)) + 1e-6);
       }),
-      { seed, numRuns: 60 },
+      { numRuns: 60 },
     );
   });
 
@@ -39,7 +38,7 @@ describe('SCR teaching model', () => {
         expect(conversion({ spaceVelocity: point.spaceVelocity / factor })).toBeGreaterThanOrEqual(base - 1e-6);
         expect(conversion({ dosedRatio: point.dosedRatio * factor })).toBeGreaterThanOrEqual(base - 1e-6);
       }),
-      { seed, numRuns: 40 },
+      { numRuns: 40 },
     );
   });
 
@@ -55,7 +54,7 @@ describe('SCR teaching model', () => {
         const rate = 1 / (1 / 25 + 1 / 60);
         expect(1 - (scrPlugFlow(point, 2, full)?.nox ?? Number.NaN) / 4e-4).toBeCloseTo(1 - Math.exp(-rate / spaceVelocity), 6);
       }),
-      { seed, numRuns: 30 },
+      { numRuns: 30 },
     );
   });
 

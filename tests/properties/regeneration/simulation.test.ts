@@ -125,7 +125,8 @@ describe('simulated regeneration', () => {
         const feed = steadyFeed({ ...gasOf(gas, bed), oxygen: 0, nitrogenDioxide: 0 });
         const solution = solve(regenerationOf(bed, feed, 600));
         expect(sootLeft(solution.model, end(solution))).toBe(1);
-        expect(peakTemperature(solution).value).toBeLessThanOrEqual(Math.max(bed.start, gas.temperature) * (1 + 1e-5));
+        // The step control keeps to 1e-5 per step; a run of many steps may add a few of them.
+        expect(peakTemperature(solution).value).toBeLessThanOrEqual(Math.max(bed.start, gas.temperature) * (1 + 5e-5));
       }),
       { numRuns: 30 },
     );

@@ -12,7 +12,6 @@ import {
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-const seed = 20_240_229;
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
 
 describe('opacity', () => {
@@ -21,7 +20,6 @@ describe('opacity', () => {
       fc.property(number(0, 0.99), number(0.05, 2), (opacity, path) => {
         expect(opacityFromAbsorption(absorptionFromOpacity(opacity, path), path)).toBeCloseTo(opacity, 12);
       }),
-      { seed },
     );
   });
 
@@ -31,7 +29,6 @@ describe('opacity', () => {
         const clear = (path: number) => 1 - opacityFromAbsorption(k, path);
         expect(clear(a) * clear(b)).toBeCloseTo(clear(a + b), 12);
       }),
-      { seed },
     );
   });
 });
@@ -46,7 +43,6 @@ describe('free acceleration', () => {
         expect(found.mean).toBeLessThanOrEqual(Math.max(...found.counted) + 1e-12);
         expect(freeAcceleration([first, ...readings], 'mean-of-three')).toEqual(found);
       }),
-      { seed },
     );
   });
 });
@@ -58,7 +54,6 @@ describe('leak', () => {
         const penetration = share + (1 - share) * (1 - soundEfficiency);
         expect(leakShare({ penetration, soundEfficiency })).toBeCloseTo(share, 9);
       }),
-      { seed },
     );
   });
 
@@ -68,7 +63,6 @@ describe('leak', () => {
         const hole = (pressure: number) => leakArea({ leakFlow, pressureDrop: pressure, density: 0.8, dischargeCoefficient: 0.61 });
         expect(hole(pressureDrop * factor)).toBeCloseTo(hole(pressureDrop) / Math.sqrt(factor), 12);
       }),
-      { seed },
     );
   });
 });
@@ -81,7 +75,6 @@ describe('particle number', () => {
         if (mean * (1 + uncertainty) > limit) expect(verdict).not.toBe('below');
         if (mean * (1 - uncertainty) <= limit) expect(verdict).not.toBe('above');
       }),
-      { seed },
     );
   });
 });
@@ -102,7 +95,6 @@ describe('workshop air', () => {
           expect(steadyRoomFraction({ ...room, freshAirFlow: needed })).toBeLessThanOrEqual(1e-6 * (1 + 1e-9));
         },
       ),
-      { seed },
     );
   });
 });

@@ -2,6 +2,7 @@ import { getKind, type UnitIssue, unitInfo } from '@wallflow/units';
 import { convertExact, parseExact } from '@wallflow/units/exact';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { processorTime } from '../../support/processor-time.js';
 import { allUnits, anyKinds, info } from './support.js';
 
 const anyKind = fc.constantFrom(...anyKinds);
@@ -142,26 +143,28 @@ describe('hostile text', () => {
   ];
 
   it('costs no more than a glance, however long it is', () => {
-    const start = performance.now();
-    for (const text of long) {
-      for (const kind of anyKinds) {
-        const result = kind.parse(text);
-        expect(result.ok ? 'read' : result.issue.code === 'not_a_number' && result.issue.reason).toBe('too_long');
-        const record = kind.parse(1, text);
-        expect(record.ok ? 'read' : record.issue.code === 'not_a_number' && record.issue.reason).toBe('too_long');
+    const spent = processorTime(() => {
+      for (const text of long) {
+        for (const kind of anyKinds) {
+          const result = kind.parse(text);
+          expect(result.ok ? 'read' : result.issue.code === 'not_a_number' && result.issue.reason).toBe('too_long');
+          const record = kind.parse(1, text);
+          expect(record.ok ? 'read' : record.issue.code === 'not_a_number' && record.issue.reason).toBe('too_long');
+        }
       }
-    }
-    expect(performance.now() - start).toBeLessThan(1000);
+    });
+    expect(spent).toBeLessThan(1000);
   });
 
   it.each(['1', '1 ', '1,', '1.', "1'", '±', '+-', 'e', '(', ':', '1:', '10^', 'm', '/', '\ufdfa', '⁰'])(
     'is quick on 200 signs of "%s"',
     (sign) => {
       const text = sign.repeat(200).slice(0, 200);
-      const start = performance.now();
-      for (const kind of anyKinds) check(kind.parse(text));
-      for (const kind of anyKinds) check(kind.parse(`1 ${text}`.slice(0, 200)));
-      expect(performance.now() - start).toBeLessThan(1000);
+      const spent = processorTime(() => {
+        for (const kind of anyKinds) check(kind.parse(text));
+        for (const kind of anyKinds) check(kind.parse(`1 ${text}`.slice(0, 200)));
+      });
+      expect(spent).toBeLessThan(1000);
     },
   );
 

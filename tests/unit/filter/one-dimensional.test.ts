@@ -8,6 +8,7 @@ import {
   wallFlowEquation,
 } from '@wallflow/exhaust';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { processorTime } from '../../support/processor-time.js';
 
 // Filter A of Konstandopoulos et al., SAE 2000-01-1016, Table A1.
 const openArea = 2.35201166667e-3 / 0.144;
@@ -117,9 +118,10 @@ describe('cost of a solve', () => {
     const loaded = loadedWith(35);
     let best = Infinity;
     for (let batch = 0; batch < 40; batch += 1) {
-      const begin = performance.now();
-      for (let i = 0; i < 20; i += 1) channelProfile(loaded, flow, material);
-      best = Math.min(best, (performance.now() - begin) / 20);
+      const spent = processorTime(() => {
+        for (let i = 0; i < 20; i += 1) channelProfile(loaded, flow, material);
+      });
+      best = Math.min(best, spent / 20);
     }
     expect(best).toBeLessThan(0.25);
   });
