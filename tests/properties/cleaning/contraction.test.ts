@@ -31,12 +31,12 @@ it('keeps the mass of the whole and of the alcohol, whatever the order', () => {
   );
 });
 
-it('hardly ever swells, shrinks by 3.8 % at most with water, and lies between its parts', () => {
+it('swells by 0.15 % and shrinks by 3.8 % at most with water, and lies between its parts', () => {
   fc.assert(
     fc.property(part, part, (one, other) => {
       const mix = mixWithContraction(ethanolWaterDensity, [one, other]);
-      // Below about 4 % the density formula bends the other way, by a ten-thousandth of the volume.
-      expect(mix.volume).toBeLessThanOrEqual(mix.additiveVolume * (1 + 2e-4));
+      // A weak solution swells a little in more water: by the published coefficients 0.151 % at most (0 % and 23.5 %, 65:35).
+      expect(mix.volume).toBeLessThanOrEqual(mix.additiveVolume * 1.00152);
       expect(mix.volume).toBeGreaterThan(mix.additiveVolume * 0.962);
       expect(mix.massFraction).toBeGreaterThanOrEqual(Math.min(one.massFraction, other.massFraction) - 1e-12);
       expect(mix.massFraction).toBeLessThanOrEqual(Math.max(one.massFraction, other.massFraction) + 1e-12);
