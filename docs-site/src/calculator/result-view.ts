@@ -70,7 +70,9 @@ function budgetViews(calculation: AnyCalculation, result: AnySuccess, inputs: re
     const shown = presentValue(field, result.outputs[key], result.inputDigits, result.uncertainty?.values[key]);
     const contribution = (value: number) => {
       const part = presentValue(field, result.outputs[key], result.inputDigits, Math.abs(value));
-      return part.type === 'quantity' ? `${part.uncertainty ?? 0} ${unitSymbol(field.kind.kind, part.unit)}`.trim() : '';
+      return part.type === 'quantity'
+        ? `${Number((part.uncertainty ?? 0).toPrecision(2))} ${unitSymbol(field.kind.kind, part.unit)}`.trim()
+        : '';
     };
     return [
       {

@@ -49,18 +49,20 @@ function Success({
   );
 }
 
+const fewAssumed = 3;
+
 /** What this very result takes for granted, beside the assumptions that every result makes. */
 function Assumed({ texts }: { readonly texts: readonly string[] }): ReactNode {
   if (texts.length === 0) return null;
   return (
-    <div className={styles.assumed}>
-      <p>Taken for granted here:</p>
+    <details className={styles.assumed} open={texts.length <= fewAssumed}>
+      <summary>Taken for granted here: {texts.length}</summary>
       <ul>
         {texts.map((text) => (
-          <li key={text}>{text}</li>
+          <li key={text}>{readable(text)}</li>
         ))}
       </ul>
-    </div>
+    </details>
   );
 }
 

@@ -79,7 +79,7 @@ export function Budget({ budget }: Pick<SuccessView, 'budget'>): ReactNode {
   return budget.map((one) => (
     <table key={one.output} className={styles.budget}>
       <caption>
-        What makes {one.output} uncertain: {readable(one.text)}
+        Uncertainty of {one.output}, {readable(one.text)}
       </caption>
       <thead>
         <tr>
