@@ -71,7 +71,10 @@ const config: Config = {
         hashed: true,
         indexBlog: false,
         indexPages: true,
-        docsRouteBasePath: '/',
+        // What is not below these counts as a page, as the calculators do; with '/' they would be left out.
+        docsRouteBasePath: ['guide', 'api'],
+        // Each of these repeats a calculator that is found already.
+        ignoreFiles: [/^examples\/./, /^validation\/./],
         highlightSearchTermsOnTargetPage: false,
         searchBarShortcutHint: false,
       },
