@@ -66,6 +66,24 @@ describe('in light and dark, at 320 px and 1280 px', () => {
     expect(await violationsEverywhere(page)).toEqual([]);
   });
 
+  it('a result with ±, warnings and assumed values has no violation either', async () => {
+    const page = await site.open('/calculators/clean-pressure-drop');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    for (const [key, text] of [
+      ['cellDensity', '200 cpsi'],
+      ['wallThickness', '12 mil'],
+      ['filterDiameter', '144 mm'],
+      ['filterLength', '152 mm'],
+      ['exhaustVolumeFlow', '180 ± 9 m³/h'],
+      ['gasTemperature', '900 °C'],
+    ] as const) {
+      await page.locator(`#input-${key}`).fill(text);
+    }
+    await settled(page);
+    await page.locator('#result-panel summary').click();
+    expect(await violationsEverywhere(page)).toEqual([]);
+  });
+
   it('a refused input has no violation either', async () => {
     const page = await site.open('/calculators/filter-condition');
     await page.locator('form input[inputmode]').first().fill('about 5');
