@@ -18,8 +18,10 @@ export interface Purchase {
   readonly surplus: Decimal;
 }
 
-/** Combinations that are tried before the search gives up; a workshop's few sizes take some hundred. */
-const mostTries = 50_000;
+/** Combinations that may still be tried, in one search or several; below zero a search gave up. */
+export interface Tries {
+  left: number;
+}
 
 const zero = exact(0);
 
@@ -40,9 +42,11 @@ function unitPrice(pack: Pack | undefined): Decimal {
  * The cheapest packs that hold at least a volume; of equal cost those with the least surplus. Exact: branch and bound over the
  * packs from the lowest price per volume up, large before small, where what is still missing costs at least that price.
  *
- * @returns undefined when there is nothing to buy from, or when the search would take too long
+ * Where the tries run out, the purchase is enough, but perhaps not the cheapest.
+ *
+ * @throws Error when more is needed and there is nothing to buy from
  */
-export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase | undefined {
+export function cheapestPacks(needed: Decimal, packs: readonly Pack[], tries: Tries): Purchase {
   if (needed.lessThanOrEqualTo(0)) return { counts: packs.map(() => 0), cost: zero, surplus: zero.minus(needed) };
   const reachable = reachableNeed(
     needed,
@@ -55,11 +59,10 @@ export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase
     .filter(({ pack }) => !packs.some((other) => other.volume.greaterThanOrEqualTo(pack.volume) && other.price.lessThan(pack.price)))
     .sort((a, b) => a.unit.comparedTo(b.unit) || b.pack.volume.comparedTo(a.pack.volume));
   let best: Purchase | undefined;
-  let tries = 0;
 
   const search = (position: number, missing: Decimal, cost: Decimal, counts: number[]): void => {
-    tries += 1;
-    if (tries > mostTries) return;
+    tries.left -= 1;
+    if (tries.left < 0 && best !== undefined) return;
     if (missing.lessThanOrEqualTo(0)) {
       const found = { counts: [...counts], cost, surplus: least.minus(missing) };
       if (isBetter(found, best)) best = found;
@@ -84,5 +87,6 @@ export function cheapestPacks(needed: Decimal, packs: readonly Pack[]): Purchase
     zero,
     packs.map(() => 0),
   );
-  return tries > mostTries ? undefined : best;
+  if (best === undefined) throw new Error('nothing to buy from');
+  return best;
 }

@@ -1,5 +1,6 @@
 import {
   choiceOutput,
+  choiceWithDefault,
   count,
   countOutput,
   defineCalculation,
@@ -17,8 +18,8 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { exact } from '../exact-volume.js';
 import { dilutionPractice, fillPractice, leastCostCover, partsArithmetic } from '../sources.js';
-import { cheapestPacks, type Purchase } from './cheapest-packs.js';
-import { mixToMarks } from './mix-to-marks.js';
+import type { Pack, Purchase } from './cheapest-packs.js';
+import { type NoPlan, type PlanRequest, planBatches } from './plan.js';
 
 const volumeUnits = ['mL', 'L', 'gal_US', 'gal_imp'] as const;
 const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
@@ -115,7 +116,7 @@ const inputs = z.strictObject({
   strongestRatio: quantity(dilutionRatio, {
     symbol: 'n_s',
     label: 'Strongest mix that is allowed',
-    description: 'Left out, only the weakest counts.',
+    description: 'Between the two the plan may choose what is cheapest. Left out, it is as weak as the marks allow.',
     min: '0',
     max: '200',
     example: '1:3',
@@ -130,6 +131,21 @@ const inputs = z.strictObject({
     units: ['mL', 'L', 'floz_US', 'floz_imp'],
   }),
   capacity: amount('V_k', 'Content of the container to mix in', '5 L', 'Left out, all is mixed at once.').optional(),
+  mostBatches: count({
+    symbol: 'b_m',
+    label: 'Most batches that you would mix',
+    description: 'Smaller batches can meet the marks better. Left out, there are as few as will do.',
+    min: 1,
+    max: 50,
+    example: 2,
+  }).optional(),
+  aim: choiceWithDefault({
+    label: 'What to keep least',
+    options: { 'least-cost': 'the cost of the shopping', 'least-concentrate': 'the concentrate that is used' },
+    example: 'least-cost',
+    default: 'least-cost',
+    defaultReason: 'not given: what is spent now counts',
+  }),
   concentrateAtHand: atHand('V_{c,0}', 'Concentrate at hand', '150 mL'),
   waterAtHand: atHand('V_{w,0}', 'Demineralised water at hand', '0 L'),
   concentratePacks: packs('Packs of concentrate on sale', 'Content and price of each size that can be bought.', [
@@ -166,15 +182,50 @@ function leftoverUse(left: number, shelfLife: number | undefined, nextJobIn: num
   return nextJobIn <= shelfLife ? ('keep' as const) : ('discard' as const);
 }
 
+interface OnSale {
+  readonly volume: number;
+  readonly price: number;
+}
+
+function exactPacks(offered: readonly OnSale[]): Pack[] {
+  return offered.map(({ volume: content, price }) => ({ volume: exact(content), price: exact(price) }));
+}
+
+function shoppingRows(item: 'concentrate' | 'water', { counts }: Purchase, offered: readonly OnSale[]) {
+  return offered.flatMap((pack, row) => {
+    const many = counts[row] ?? 0;
+    return many === 0 ? [] : [{ item, pack: pack.volume, count: many, cost: exact(pack.price).times(many).toNumber() }];
+  });
+}
+
+const noPlanTexts: Readonly<Record<NoPlan, readonly [text: string, path: string]>> = {
+  'small-container': ['the container is too small for so few batches', 'mostBatches'],
+  'coarse-marks': [
+    'no whole number of marks gives a strength in that range: take a finer jug, a larger container, or a wider range',
+    'mark',
+  ],
+  'too-many-ways': [
+    'there are too many ways to buy the packs: leave out the smallest, or narrow the range of strengths',
+    'concentratePacks',
+  ],
+  'not-enough-concentrate': ['more concentrate is needed than is at hand, and no pack to buy is given', 'concentratePacks'],
+  'not-enough-water': ['more water is needed than is at hand, and no pack to buy is given', 'waterPacks'],
+};
+
+function noPlan(why: NoPlan) {
+  const [text, path] = noPlanTexts[why];
+  return noSolution(text, [path]);
+}
+
 export const cleaningBatchPlanCalculation = defineCalculation({
   id: 'cleaning-batch-plan',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'cleaning',
   title: 'What to buy and what to pour for a clean',
   purpose: 'Which packs to buy and what to pour to which mark, so that the mix is enough, strong enough, and as cheap as can be?',
   usedBy: ['technician', 'developer'],
   keywords: ['shopping list', 'packs', 'containers', 'marks', 'waste', 'cost', 'batch'],
-  method: 'whole marks by decimal arithmetic, cheapest packs by complete search',
+  method: 'whole marks by decimal arithmetic, the best of all plans by complete search',
   inputs,
   example: { capacity: '5 L', strongestRatio: '1:3', shelfLife: '7 d', nextJobIn: '2 d' },
   intermediates: {
@@ -188,6 +239,8 @@ export const cleaningBatchPlanCalculation = defineCalculation({
       leastDigits: 8,
     }),
     waterCost: quantityOutput(ratio, { symbol: 'k_w', label: 'Cost of the water to buy, in your currency', digits: 8, leastDigits: 5 }),
+    leastCost: quantityOutput(ratio, { symbol: 'k_0', label: 'Cost of the cheapest plan, in your currency', digits: 8, leastDigits: 5 }),
+    leastConcentrate: volumeToMark('V_{c,m}', 'Concentrate of the plan that uses least of it'),
   },
   outputs: {
     batches: countOutput({ symbol: 'b', label: 'Batches' }),
@@ -233,11 +286,11 @@ export const cleaningBatchPlanCalculation = defineCalculation({
       tex: '[[mixNeeded]] = [[inletVolume]]\\,[[fillShare]]\\,[[passes]]\\left(1+[[reserve]]\\right)',
       source: 'fillPractice',
     },
-    { gives: 'batches', text: 'Fewest equal batches that the container holds: [[batches]].', source: 'partsArithmetic' },
+    { gives: 'batches', text: 'Equal batches that the container holds: [[batches]].', source: 'partsArithmetic' },
     {
       gives: 'concentrateToPour',
-      text: 'Fewest marks that are strong enough ([[weakestRatio]]), counted in decimals: [[concentrateToPour]].',
-      source: 'partsArithmetic',
+      text: 'Whole marks, strong enough ([[weakestRatio]]) and not too strong, that leave least of what is to be least: [[concentrateToPour]].',
+      source: 'leastCostCover',
     },
     { gives: 'waterToPour', text: 'The other marks of the batch: [[waterToPour]].', source: 'partsArithmetic' },
     { gives: 'mixMade', tex: '[[mixMade]] = [[batches]]\\left([[concentrateToPour]]+[[waterToPour]]\\right)', source: 'partsArithmetic' },
@@ -252,15 +305,18 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     { gives: 'waterInAll', tex: '[[waterInAll]] = [[batches]]\\,[[waterToPour]]+[[rinseVolume]]', source: 'partsArithmetic' },
     { gives: 'concentrateCost', text: 'Cheapest packs that hold what is not at hand: [[concentrateCost]].', source: 'leastCostCover' },
     { gives: 'waterCost', text: 'The same for the water: [[waterCost]].', source: 'leastCostCover' },
+    { gives: 'leastCost', text: 'Among all splits, batches and packs none costs less than [[leastCost]].', source: 'leastCostCover' },
+    { gives: 'leastConcentrate', text: 'And none uses less concentrate than [[leastConcentrate]].', source: 'leastCostCover' },
     { gives: 'leftover', text: 'Time to the next job against the time that the mix keeps.', source: 'dilutionPractice' },
     { gives: 'cost', tex: '[[cost]] = [[concentrateCost]]+[[waterCost]]', source: 'leastCostCover' },
   ],
   assumptions: [
     { code: 'additive_volumes', text: 'Volumes of concentrate and water add up; for water-based cleaners the error is well below 1 %.' },
     {
-      code: 'least_concentrate',
-      text: 'The plan takes the least mix and the least concentrate that will do, and then the cheapest packs for it; concentrate keeps, so none is spent to save a bottle of water.',
+      code: 'bought_counts',
+      text: 'What is spent on packs counts, not what is taken out of a pack that is open: what is left in the packs keeps its use.',
     },
+    { code: 'no_stronger_than_stated', text: 'Without a strongest mix that is allowed, none is made stronger than the marks force.' },
     { code: 'equal_batches', text: 'All batches are alike, so that one pair of marks is all to remember.' },
     { code: 'full_packs', text: 'Packs hold what they say; water from a demineraliser of your own is entered as at hand.' },
   ],
@@ -278,78 +334,63 @@ export const cleaningBatchPlanCalculation = defineCalculation({
       );
     }
     const needed = exact(input.inletVolume).times(exact(input.fillShare)).times(input.passes).times(exact(input.reserve).plus(1));
-    const mix = mixToMarks({
+    const request: PlanRequest = {
       needed,
       mark: exact(input.mark),
       capacity: input.capacity === undefined ? undefined : exact(input.capacity),
       weakest: exact(weakestRatio),
       strongest: strongestRatio === undefined ? undefined : exact(strongestRatio),
-    });
-    if (mix === undefined) {
-      return noSolution('no whole number of marks gives a strength in that range: take a finer jug, a larger container, or a wider range', [
-        'mark',
-      ]);
-    }
-    const concentrate = mix.concentrate.times(mix.batches);
-    const water = mix.water.times(mix.batches).plus(exact(input.rinseVolume));
+      mostBatches: input.mostBatches,
+      rinse: exact(input.rinseVolume),
+      concentrate: { atHand: exact(input.concentrateAtHand), packs: exactPacks(input.concentratePacks) },
+      water: { atHand: exact(input.waterAtHand), packs: exactPacks(input.waterPacks) },
+    };
+    const cheapest = planBatches(request, 'least-cost');
+    if (typeof cheapest === 'string') return noPlan(cheapest);
+    const leanest = planBatches(request, 'least-concentrate');
+    if (typeof leanest === 'string') return noPlan(leanest);
+    const plan = input.aim === 'least-cost' ? cheapest : leanest;
     const stock = [
-      {
-        item: 'concentrate' as const,
-        needed: concentrate,
-        atHand: input.concentrateAtHand,
-        packs: input.concentratePacks,
-        path: 'concentratePacks',
-      },
-      { item: 'water' as const, needed: water, atHand: input.waterAtHand, packs: input.waterPacks, path: 'waterPacks' },
+      { item: 'concentrate' as const, purchase: plan.concentratePurchase, packs: input.concentratePacks },
+      { item: 'water' as const, purchase: plan.waterPurchase, packs: input.waterPacks },
     ];
-    const purchases: Purchase[] = [];
-    for (const { item, needed: total, atHand: have, packs: offered, path } of stock) {
-      const bought = cheapestPacks(
-        total.minus(exact(have)),
-        offered.map((pack) => ({ volume: exact(pack.volume), price: exact(pack.price) })),
-      );
-      if (bought === undefined) {
-        return noSolution(
-          offered.length === 0
-            ? `more ${item} is needed than is at hand, and no pack to buy is given`
-            : `too many ways to buy the ${item}: leave out the smallest packs`,
-          [path],
-        );
-      }
-      purchases.push(bought);
-    }
-    const [ofConcentrate, ofWater] = purchases;
-    if (ofConcentrate === undefined || ofWater === undefined) throw new Error('two liquids, two purchases');
-    const batch = mix.concentrate.plus(mix.water);
-    const mixLeft = batch.times(mix.batches).minus(needed).toNumber();
-    const shopping = stock.flatMap(({ item, packs: offered }, index) =>
-      offered.flatMap((pack, row) => {
-        const many = purchases[index]?.counts[row] ?? 0;
-        return many === 0 ? [] : [{ item, pack: pack.volume, count: many, cost: exact(pack.price).times(many).toNumber() }];
-      }),
-    );
+    const batch = plan.concentrate.plus(plan.water);
+    const mixMade = batch.times(plan.batches);
+    const mixLeft = mixMade.minus(needed).toNumber();
     return {
       mixNeeded: needed.toNumber(),
-      concentrateInAll: concentrate.toNumber(),
-      waterInAll: water.toNumber(),
-      concentrateCost: ofConcentrate.cost.toNumber(),
-      waterCost: ofWater.cost.toNumber(),
-      batches: mix.batches,
-      concentrateToPour: mix.concentrate.toNumber(),
-      waterToPour: mix.water.toNumber(),
-      mixedRatio: mix.concentrate.isZero() ? undefined : mix.water.dividedBy(mix.concentrate).toNumber(),
-      mixedShare: mix.concentrate.dividedBy(batch).toNumber(),
-      mixMade: batch.times(mix.batches).toNumber(),
+      concentrateInAll: plan.concentrateInAll.toNumber(),
+      waterInAll: plan.waterInAll.toNumber(),
+      concentrateCost: plan.concentratePurchase.cost.toNumber(),
+      waterCost: plan.waterPurchase.cost.toNumber(),
+      leastCost: cheapest.cost.toNumber(),
+      leastConcentrate: leanest.concentrateInAll.toNumber(),
+      batches: plan.batches,
+      concentrateToPour: plan.concentrate.toNumber(),
+      waterToPour: plan.water.toNumber(),
+      mixedRatio: plan.concentrate.isZero() ? undefined : plan.water.dividedBy(plan.concentrate).toNumber(),
+      mixedShare: plan.concentrate.dividedBy(batch).toNumber(),
+      mixMade: mixMade.toNumber(),
       mixLeft,
-      shopping,
-      concentrateLeft: ofConcentrate.surplus.toNumber(),
-      waterLeft: ofWater.surplus.toNumber(),
+      shopping: stock.flatMap(({ item, purchase, packs: offered }) => shoppingRows(item, purchase, offered)),
+      concentrateLeft: plan.concentratePurchase.surplus.toNumber(),
+      waterLeft: plan.waterPurchase.surplus.toNumber(),
       leftover: leftoverUse(mixLeft, input.shelfLife, input.nextJobIn),
-      cost: ofConcentrate.cost.plus(ofWater.cost).toNumber(),
+      cost: plan.cost.toNumber(),
     };
   },
-  advise: ({ batches }) => [
+  advise: ({ batches, concentrateInAll, cost, leastConcentrate, leastCost }) => [
     { tone: 'do', text: 'Put the water in first, then the concentrate; write strength and date on the container.' },
-    ...(batches > 1 ? ([{ tone: 'note', text: `Mix ${batches} equal batches: the container does not hold it at once.` }] as const) : []),
+    ...(batches > 1 ? ([{ tone: 'note', text: `Mix ${batches} equal batches, each to the same marks.` }] as const) : []),
+    ...(concentrateInAll > leastConcentrate
+      ? ([
+          { tone: 'note', text: 'A weaker mix in the range uses less concentrate, but needs dearer shopping now: it is the other aim.' },
+        ] as const)
+      : []),
+    ...(cost > leastCost
+      ? ([
+          { tone: 'note', text: 'A stronger mix in the range makes the shopping cheaper, and uses more concentrate: it is the other aim.' },
+        ] as const)
+      : []),
   ],
 });

@@ -13,43 +13,41 @@ export interface MixRequest {
   readonly strongest: Decimal | undefined;
 }
 
-export interface MarkedMix {
-  /** Equal batches. */
+/** The ways to pour one of several equal batches, counted in marks: any of the concentrates, and water for the rest. */
+export interface MarkSplits {
   readonly batches: number;
-  /** Of one batch, m³, whole marks. */
-  readonly concentrate: Decimal;
-  readonly water: Decimal;
+  /** Concentrate and water together. */
+  readonly marks: number;
+  readonly leastConcentrate: number;
+  readonly mostConcentrate: number;
 }
 
 /** Marks beyond the need that are tried before the marks count as too coarse for the range of strengths. */
 const mostExtraMarks = 2_000;
-/** Batches beyond the fewest that are tried when a full container gives no strength in the range. */
-const mostExtraBatches = 20;
 
-/** Fewest marks of concentrate among `marks` in all that are strong enough, if they are not too strong. */
-function concentrateMarks(marks: number, { weakest, strongest }: MixRequest): number | undefined {
-  const least = exact(marks).dividedBy(weakest.plus(1)).ceil().toNumber();
-  return strongest?.times(least).greaterThan(marks - least) ? undefined : least;
+/** The fewest batches that the container could hold. */
+export function fewestBatches({ needed, capacity }: MixRequest): number {
+  return capacity === undefined ? 1 : Math.max(1, needed.dividedBy(capacity).ceil().toNumber());
 }
 
 /**
- * The fewest equal batches, and in them the least mix, that reach the need with whole marks of concentrate and water, never
- * weaker than asked, with the least concentrate. More marks in all never take less of it.
+ * Every way to pour so many equal batches that can be the best of them: never short, never outside the range of strengths.
+ *
+ * With the least number of marks that reaches the need, more concentrate is less water. More marks than that take no less of
+ * either, so they are looked at only when the least number cannot be split within the range. Where no strongest mix is stated
+ * none is made stronger than the marks force.
+ *
+ * @returns undefined when the container is too small for so few batches, or the marks too coarse for the range
  */
-export function mixToMarks(request: MixRequest): MarkedMix | undefined {
-  const { needed, mark, capacity } = request;
+export function markSplits(request: MixRequest, batches: number): MarkSplits | undefined {
+  const { needed, mark, capacity, weakest, strongest } = request;
   const room = capacity === undefined ? Number.POSITIVE_INFINITY : capacity.dividedToIntegerBy(mark).toNumber();
-  if (room < 1) return undefined;
-  const fewest = capacity === undefined ? 1 : Math.max(1, needed.dividedBy(capacity).ceil().toNumber());
-  for (let batches = fewest; batches <= fewest + mostExtraBatches; batches += 1) {
-    const from = needed.dividedBy(mark.times(batches)).ceil().toNumber();
-    for (let marks = from; marks <= Math.min(room, from + mostExtraMarks); marks += 1) {
-      const concentrate = concentrateMarks(marks, request);
-      if (concentrate !== undefined) {
-        return { batches, concentrate: mark.times(concentrate), water: mark.times(marks - concentrate) };
-      }
-    }
-    if (capacity === undefined) return undefined;
+  const fewest = needed.dividedBy(mark.times(batches)).ceil().toNumber();
+  for (let marks = fewest; marks <= Math.min(room, fewest + mostExtraMarks); marks += 1) {
+    const least = exact(marks).dividedBy(weakest.plus(1)).ceil().toNumber();
+    const most = strongest === undefined ? least : exact(marks).dividedBy(strongest.plus(1)).floor().toNumber();
+    if (least > most) continue;
+    return { batches, marks, leastConcentrate: least, mostConcentrate: most };
   }
   return undefined;
 }
