@@ -8,5 +8,8 @@ export function buildSite() {
 
 /** Whether anything that the site shows changed since it was built. */
 export function siteIsStale() {
-  return isStale(['docs-site/build/index.html'], ['docs-site', 'packages', 'examples', 'tests/reference', 'pnpm-lock.yaml']);
+  return isStale(
+    ['docs-site/build/index.html'],
+    ['docs-site', 'packages', 'examples', 'tests/reference', 'tests/support', 'pnpm-lock.yaml'],
+  );
 }

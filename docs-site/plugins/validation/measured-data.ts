@@ -102,6 +102,22 @@ function plotOf(curve: MeasuredCurve, rows: readonly CurveRow[], unit: string, r
   };
 }
 
+/** What the authors say of their own model, where none of ours can be run. */
+function publishedPlot(curve: MeasuredCurve, publishedColumns: readonly string[]): TableView | undefined {
+  if (curve.notComputable === undefined || publishedColumns.length === 0) return undefined;
+  const unit = curve.points[0]?.measured.split(' ')[1] ?? '';
+  return {
+    key: curve.id,
+    label: `Error of the authors’ own estimates: ${curve.title}`,
+    columns: [{ key: 'measured', label: curve.measuredLabel, unit }, ...publishedColumns.map((key) => ({ key, label: key, unit: '%' }))],
+    rows: curve.points.map(({ measured, published }) => ({
+      measured: Number.parseFloat(measured),
+      ...Object.fromEntries(publishedColumns.map((key) => [key, Number.parseFloat(published?.[key] ?? '')])),
+    })),
+    plot: { x: 'measured', y: [...publishedColumns] },
+  };
+}
+
 function band(least: number | undefined, most: number | undefined): string {
   if (least !== undefined && most !== undefined) return `difference from ${percent(least)} to ${percent(most)}`;
   if (least !== undefined) return `difference ${percent(least)} or more`;
@@ -121,7 +137,7 @@ export function curveView(curve: MeasuredCurve, registry: Registry): CurveView {
   const rows = compareCurve(curve, registry);
   const publishedColumns = [...new Set(curve.points.flatMap(({ published }) => Object.keys(published ?? {})))];
   const unit = curve.relativeToFirst === true ? '' : (rows[0]?.unit ?? '');
-  const plot = plotOf(curve, rows, unit, registry);
+  const plot = publishedPlot(curve, publishedColumns) ?? plotOf(curve, rows, unit, registry);
   return {
     id: curve.id,
     title: curve.title,

@@ -31,7 +31,7 @@ export default function MeasuredPage({ evidence }: { readonly evidence: readonly
   return (
     <EvidencePage
       title="Measured curves"
-      purpose="Pressure drops that others measured on filters, at every published point beside what our models give, with all inputs, and with where the models fail."
+      purpose="Pressure drops that others measured on filters and the soot weighed in them, at every published point beside what our models give, with all inputs, and with where the models fail."
     >
       <p>
         A difference is model over measurement, less one. The models were run when this page was built. See also{' '}
