@@ -1,5 +1,6 @@
 import {
   acidMass,
+  airLift,
   alkaliToNeutralise,
   bakeSchedule,
   type CleanOrReplaceInput,
@@ -11,6 +12,7 @@ import {
   nozzleMassFlow,
   oxygenForSoot,
 } from '@wallflow/exhaust';
+import { registry } from '@wallflow/exhaust/calculations';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -128,5 +130,36 @@ describe('baking', () => {
   it('keeps the mass: carbon and oxygen make carbon dioxide', () => {
     const oxygen = oxygenForSoot(1, 0.031998, 0.012011);
     expect(1 + oxygen).toBeCloseTo(0.044009 / 0.012011, 9);
+  });
+});
+
+describe('the lift of hot air in a filter', () => {
+  const room = { ambientTemperature: 293.15, ambientPressure: 101_325, molarMass: air.molarMass };
+  const hot = fc.double({ min: 294, max: 900, noNaN: true });
+
+  it('is nothing at room temperature, grows with heat, and never exceeds the weight of the air in the room', () => {
+    expect(airLift({ ...room, gasVolume: 0.014, temperature: room.ambientTemperature })).toBe(0);
+    const all = 0.014 * 1.2041;
+    fc.assert(
+      fc.property(hot, fc.double({ min: 1, max: 100, noNaN: true }), (temperature, hotter) => {
+        const at = (kelvin: number) => airLift({ ...room, gasVolume: 0.014, temperature: kelvin });
+        expect(at(temperature + hotter)).toBeGreaterThan(at(temperature));
+        expect(at(temperature)).toBeLessThan(all);
+      }),
+    );
+  });
+
+  it('does not change what came out when both weighings are as hot', () => {
+    const weighing = registry.get('filter-weighing');
+    const removed = (changes: Record<string, unknown>) => {
+      const result = weighing?.run({ ...weighing.example, ...changes });
+      if (result?.ok !== true) throw new Error('refused');
+      return (result.outputs as Record<string, number>).removed;
+    };
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 50, noNaN: true }), (litres) => {
+        expect(removed({ gasVolume: `${litres} L` })).toBeCloseTo(removed({}) ?? Number.NaN, 12);
+      }),
+    );
   });
 });

@@ -22,4 +22,13 @@ export { criticalPressureRatio, type NozzleGas, type NozzleInput, nozzleMassFlow
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
 export { type BakeInput, type BakePoint, type BakeStage, bakeSchedule, burnOffPeak, oxygenForSoot } from './thermal-bake/kernel.js';
 export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';
-export { dryMass, massRecovery, type Recovery, type RecoveryInput, type RecoveryVerdict, recoveryVerdict } from './weighing/kernel.js';
+export {
+  type AirLiftInput,
+  airLift,
+  dryMass,
+  massRecovery,
+  type Recovery,
+  type RecoveryInput,
+  type RecoveryVerdict,
+  recoveryVerdict,
+} from './weighing/kernel.js';

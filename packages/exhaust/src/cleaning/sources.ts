@@ -102,6 +102,12 @@ export const weighingPractice = commonPractice(
   'Filters are weighed hot, above 120 to 150 °C and at the same temperature both times: soot and coating take up tens of grams of water when cold',
 );
 
+export const airBuoyancy: Source = {
+  type: 'derivation',
+  title: 'Buoyancy of the air inside: displaced air less the air that is there, both as ideal gas at the pressure of the room',
+  mark: 'read',
+};
+
 export const acceptancePractice = commonPractice(
   'A cleaned filter: bench drop at most 110 to 115 % of new, recovery 90 to 95 %, rod depth 95 %, light in all sampled channels, spread of speeds under 15 to 20 %',
   'No general published criterion was found.',

@@ -9,11 +9,13 @@ import {
   quantityOutput,
   quantityWithDefault,
 } from '@wallflow/calculation';
-import { fraction, mass, temperature } from '@wallflow/units';
+import { absolutePressure, fraction, mass, molarHeatCapacity, molarMass, temperature, volume } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { acceptancePractice, massBalance, weighingPractice } from '../sources.js';
-import { dryMass, massRecovery, recoveryVerdict } from './kernel.js';
+import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
+import { cfr1065, siBrochure } from '../../sources.js';
+import { acceptancePractice, airBuoyancy, massBalance, weighingPractice } from '../sources.js';
+import { airLift, dryMass, massRecovery, recoveryVerdict } from './kernel.js';
 
 const massInput = (symbol: string, label: string, example: string, description?: string) =>
   quantity(mass, {
@@ -52,13 +54,13 @@ const shareOutput = (symbol: string, label: string) => quantityOutput(fraction, 
 
 export const filterWeighingCalculation = defineCalculation({
   id: 'filter-weighing',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'cleaning',
   title: 'Weighing before and after a clean',
   purpose: 'How much came out of the filter, how much ash stayed, and is that sure enough?',
   usedBy: ['technician', 'trainer', 'developer'],
   keywords: ['weigh', 'mass', 'recovery', 'ash', 'moisture', 'hot'],
-  method: 'dry masses compared, weighed hot or corrected for moisture',
+  method: 'dry masses compared, weighed hot or corrected for moisture, and for the lift of the hot air inside',
   inputs: z.strictObject({
     massBefore: massInput('m_1', 'Weight before cleaning', '12.200 kg'),
     temperatureBefore: temperatureInput('T_1', 'Temperature of the filter at that weighing', '150 °C'),
@@ -73,6 +75,34 @@ export const filterWeighingCalculation = defineCalculation({
       'From your own record of this part or from its maker.',
     ).optional(),
     bakedMass: massInput('m_3', 'Weight after baking it once more, hot', '12.009 kg', 'Shows whether soot is left.').optional(),
+    gasVolume: quantity(volume, {
+      symbol: 'V_g',
+      label: 'Air inside the filter',
+      description: 'Channels and pores, about 0.8 to 0.85 of its volume. Given, the weights are corrected for the lift of the hot air.',
+      above: '0 L',
+      max: '200 L',
+      example: '2.1 L',
+      units: ['L', 'in3'],
+    }).optional(),
+    ambientTemperature: quantityWithDefault(temperature, {
+      symbol: 'T_a',
+      label: 'Temperature of the air in the room',
+      min: '-40 °C',
+      max: '60 °C',
+      example: '20 °C',
+      default: '20 °C',
+      defaultReason: 'an indoor workshop; 5 K change the lift by 2 %',
+    }),
+    ambientPressure: quantityWithDefault(absolutePressure, {
+      symbol: 'p_a',
+      label: 'Pressure of the air in the room',
+      min: '50 kPa',
+      max: '110 kPa',
+      example: '1013.25 hPa',
+      units: ['hPa', 'kPa', 'mbar'],
+      default: '1013.25 hPa',
+      defaultReason: 'sea level; 1000 m up the lift is a tenth smaller',
+    }),
     scaleUncertainty: quantityWithDefault(mass, {
       symbol: 'u_m',
       label: 'Standard uncertainty of one weighing',
@@ -105,6 +135,8 @@ export const filterWeighingCalculation = defineCalculation({
   }),
   example: { newMass: '12.000 kg', bakedMass: '12.009 kg' },
   intermediates: {
+    liftBefore: optional(massOutput('l_1', 'Lift of the hot air in it before')),
+    liftAfter: optional(massOutput('l_2', 'Lift of the hot air in it after')),
     dryBefore: wholeMass('d_1', 'Dry weight before'),
     dryAfter: wholeMass('d_2', 'Dry weight after'),
     removedUncertainty: massOutput('u_r', 'Standard uncertainty of what came out'),
@@ -140,11 +172,19 @@ export const filterWeighingCalculation = defineCalculation({
       label: 'Weighed hotter than this it counts as dry',
       source: 'weighingPractice',
     }),
+    airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M', label: 'Molar mass of dry air', source: 'cfr1065' }),
+    gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
   },
   steps: [
     {
+      gives: 'liftBefore',
+      tex: '[[liftBefore]] = [[gasVolume]]\\,\\frac{[[ambientPressure]]\\,[[airMolarMass]]}{[[gasConstant]]}\\left(\\frac{1}{[[ambientTemperature]]}-\\frac{1}{[[temperatureBefore]]}\\right)',
+      source: 'airBuoyancy',
+    },
+    { gives: 'liftAfter', text: 'The same after cleaning: [[liftAfter]].', source: 'airBuoyancy' },
+    {
       gives: 'dryBefore',
-      text: 'As weighed when hot; colder, over one plus the moisture: [[dryBefore]].',
+      text: 'As weighed, with the lift added; if it was not hot, over one plus the moisture: [[dryBefore]].',
       source: 'weighingPractice',
     },
     { gives: 'dryAfter', text: 'The same after cleaning: [[dryAfter]].', source: 'weighingPractice' },
@@ -158,7 +198,11 @@ export const filterWeighingCalculation = defineCalculation({
       source: 'acceptancePractice',
     },
     { gives: 'recoveryUncertainty', text: 'From the three weighings: [[recoveryUncertainty]].', source: 'massBalance' },
-    { gives: 'bakeLoss', tex: '[[bakeLoss]] = [[dryAfter]]-[[bakedMass]]', source: 'acceptancePractice' },
+    {
+      gives: 'bakeLoss',
+      text: 'Dry weight after, less the weight after one more bake, weighed as hot as before it and with the same lift: [[bakeLoss]].',
+      source: 'acceptancePractice',
+    },
     {
       gives: 'soot',
       text: 'Loss by one more bake against its limit ([[bakeLimit]]) and the error of the scale.',
@@ -170,11 +214,17 @@ export const filterWeighingCalculation = defineCalculation({
       source: 'acceptancePractice',
     },
   ],
-  assumptions: [{ code: 'same_parts', text: 'The same parts are on the scale each time: clamps, sensors and gaskets off.' }],
+  assumptions: [
+    { code: 'same_parts', text: 'The same parts are on the scale each time: clamps, sensors and gaskets off.' },
+    {
+      code: 'new_is_cold',
+      text: 'The weight when new is that of the cold, dry part, or, where no lift is counted, of the part as hot as now.',
+    },
+  ],
   limits: [
     {
       code: 'air_currents',
-      text: 'A hot part reads a gram or so light because warm air rises round it: weigh at the same temperature both times.',
+      text: 'Warm air that rises round a hot part lifts it too, by a gram or so that is not counted here: weigh at the same temperature both times, out of draughts.',
     },
     {
       code: 'weight_is_not_flow',
@@ -182,7 +232,7 @@ export const filterWeighingCalculation = defineCalculation({
     },
   ],
   cautions: [cautions.ashDust, cautions.hotExhaust, cautions.waste, cautions.makerFirst],
-  sources: { massBalance, weighingPractice, acceptancePractice },
+  sources: { massBalance, weighingPractice, acceptancePractice, airBuoyancy, cfr1065, siBrochure },
   compute(input, { constants, warn }) {
     const { massBefore, massAfter, temperatureBefore, temperatureAfter, newMass, bakedMass, scaleUncertainty } = input;
     const cold = (at: number) => at < constants.dryAbove;
@@ -193,8 +243,16 @@ export const filterWeighingCalculation = defineCalculation({
         'temperatureAfter',
       ]);
     }
-    const dryBefore = cold(temperatureBefore) ? dryMass(massBefore, input.moistureBefore ?? 0) : massBefore;
-    const dryAfter = cold(temperatureAfter) ? dryMass(massAfter, input.moistureAfter ?? 0) : massAfter;
+    const lift = (at: number) =>
+      input.gasVolume === undefined
+        ? undefined
+        : airLift({ ...input, gasVolume: input.gasVolume, temperature: at, molarMass: constants.airMolarMass }, constants.gasConstant);
+    const liftBefore = lift(temperatureBefore);
+    const liftAfter = lift(temperatureAfter);
+    const weighedBefore = massBefore + (liftBefore ?? 0);
+    const weighedAfter = massAfter + (liftAfter ?? 0);
+    const dryBefore = cold(temperatureBefore) ? dryMass(weighedBefore, input.moistureBefore ?? 0) : weighedBefore;
+    const dryAfter = cold(temperatureAfter) ? dryMass(weighedAfter, input.moistureAfter ?? 0) : weighedAfter;
     const pairUncertainty = Math.SQRT2 * scaleUncertainty;
     if (newMass !== undefined && dryBefore <= newMass + pairUncertainty) {
       return inconsistentInputs(
@@ -207,8 +265,11 @@ export const filterWeighingCalculation = defineCalculation({
       newMass === undefined
         ? undefined
         : massRecovery({ before: dryBefore, after: dryAfter, whenNew: newMass, uncertainty: scaleUncertainty });
-    const bakeLoss = bakedMass === undefined ? undefined : dryAfter - bakedMass;
+    const liftBaked = lift(Math.max(temperatureAfter, constants.dryAbove)) ?? 0;
+    const bakeLoss = bakedMass === undefined ? undefined : dryAfter - (bakedMass + liftBaked);
     return {
+      liftBefore,
+      liftAfter,
       dryBefore,
       dryAfter,
       removed: dryBefore - dryAfter,

@@ -1,6 +1,29 @@
+import { gasDensity } from '../../gas/density/kernel.js';
+
 /** Dry mass in kg from a mass weighed with an uptake of moisture, as a share of the dry mass. */
 export function dryMass(weighed: number, moisture: number): number {
   return weighed / (1 + moisture);
+}
+
+export interface AirLiftInput {
+  /** Gas in the channels and pores, m³. */
+  readonly gasVolume: number;
+  /** Of the filter, K. */
+  readonly temperature: number;
+  /** Of the air round it: K, Pa and kg/mol. */
+  readonly ambientTemperature: number;
+  readonly ambientPressure: number;
+  readonly molarMass: number;
+}
+
+/**
+ * By how much a scale reads a hot filter too light, kg: the hot air inside weighs less than the cold air that it displaces.
+ * None at the temperature of the air round it.
+ */
+export function airLift(input: AirLiftInput, gasConstant?: number): number {
+  const { gasVolume, molarMass, ambientPressure: pressure } = input;
+  const densityAt = (temperature: number) => gasDensity({ pressure, temperature, molarMass }, gasConstant);
+  return gasVolume * (densityAt(input.ambientTemperature) - densityAt(input.temperature));
 }
 
 export interface RecoveryInput {
