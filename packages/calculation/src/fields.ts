@@ -64,6 +64,8 @@ export interface ListField extends FieldText {
   readonly min: number;
   readonly max: number;
   readonly example: readonly Readonly<Record<string, unknown>>[];
+  /** There, the list may be left out, and then is empty. */
+  readonly default?: readonly [];
 }
 
 export type InputField = QuantityField | ChoiceField | CountField | FlagField | TextField | ListField;
@@ -273,4 +275,14 @@ export function list<S extends z.ZodObject>(
     });
   fields.set(schema, { type: 'list', ...options } as unknown as InputField);
   return schema as unknown as z.ZodArray<S>;
+}
+
+/** A list that may be left out; it is then empty, and the result lists that as an assumption. */
+export function listOrNone<S extends z.ZodObject>(
+  item: S,
+  options: FieldText & { readonly max: number; readonly example: readonly z.input<S>[] },
+): z.ZodPrefault<z.ZodArray<S>> {
+  const schema = list(item, { ...options, min: 0 }).prefault([]);
+  fields.set(schema, { type: 'list', ...options, min: 0, default: [] } as unknown as InputField);
+  return schema;
 }

@@ -41,6 +41,7 @@ export function readGiven(schema: z.ZodObject, raw: unknown): Given {
 
 function defaultNote(field: InputField, path: Path): Assumption | undefined {
   if (!('default' in field) || field.default === undefined) return undefined;
+  if (field.type === 'list') return { code: 'default_assumed', path, text: `${field.label}: none, as none is given` };
   const shown = field.type === 'choice' ? (field.options[field.default] ?? field.default) : String(field.default);
   const reason = field.defaultReason === undefined ? '' : ` (${field.defaultReason})`;
   return { code: 'default_assumed', path, text: `${field.label}: ${shown} assumed${reason}` };

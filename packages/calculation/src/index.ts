@@ -39,6 +39,7 @@ export {
   isOptional,
   type ListField,
   list,
+  listOrNone,
   type QuantityField,
   type QuantityOptions,
   quantity,

@@ -18,7 +18,7 @@ function own(record: unknown, key: string): unknown {
   return typeof record === 'object' && record !== null && Object.hasOwn(record, key) ? (record as Record<string, unknown>)[key] : undefined;
 }
 
-/** Visit every input that is not a list together with the raw value given for it, list items included. */
+/** Visit every input with the raw value given for it: of a list that is given its items, of one that is not the list itself. */
 export function visitInputs(
   schema: z.ZodObject,
   raw: unknown,
@@ -33,6 +33,7 @@ export function visitInputs(
       visit(field, value, [...path, key]);
       continue;
     }
+    if (value === undefined) visit(field, value, [...path, key]);
     const item = itemSchema(child);
     if (item === undefined || !Array.isArray(value)) continue;
     value.forEach((entry, index) => {

@@ -58,6 +58,20 @@ describe('what is not known is not passed', () => {
     expect(outputs('cleaned-filter-acceptance', { lightShare: '80 %', askLight: 'no' }).verdict).toBe('rejected');
   });
 
+  it('takes a list that is left out for none, and says so', () => {
+    const result = run('cleaned-filter-acceptance', { depths: undefined, velocities: undefined });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    expect(result.outputs).toMatchObject({ verdict: 'incomplete' });
+    expect(result.assumptions.map(({ text }) => text)).toEqual(
+      expect.arrayContaining([
+        'Rod depths in inlet channels: none, as none is given',
+        'Air speeds over the outlet face: none, as none is given',
+      ]),
+    );
+    const plan = { concentratePacks: undefined, waterPacks: undefined, concentrateAtHand: '1 L', waterAtHand: '5 L' };
+    expect(outputs('cleaning-batch-plan', plan)).toMatchObject({ cost: 0, shopping: [] });
+  });
+
   it('does not judge the spread of two places', () => {
     const two = [{ velocity: '1 m/s' }, { velocity: '1 m/s' }];
     expect(outputs('cleaned-filter-acceptance', { velocities: two }).verdict).toBe('incomplete');

@@ -5,7 +5,7 @@ function usage(field: InputField, optional: boolean): string {
   const need = optional
     ? 'may be left out'
     : 'default' in field && field.default !== undefined
-      ? `default ${String(field.default)}`
+      ? `default ${field.type === 'list' ? 'none' : String(field.default)}`
       : 'needed';
   switch (field.type) {
     case 'quantity':

@@ -5,7 +5,7 @@ import {
   defineCalculation,
   flag,
   inconsistentInputs,
-  list,
+  listOrNone,
   missingInputs,
   optional,
   quantity,
@@ -72,7 +72,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       max: '200 %',
       example: '95 %',
     }).optional(),
-    depths: list(
+    depths: listOrNone(
       z.strictObject({
         depth: quantity(length, {
           symbol: 'h',
@@ -85,8 +85,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       }),
       {
         label: 'Rod depths in inlet channels',
-        description: 'Five to nine places over the face; leave the list empty if it was not done.',
-        min: 0,
+        description: 'Five to nine places over the face; left out if it was not done.',
         max: 50,
         example: [{ depth: '150 mm' }, { depth: '151 mm' }, { depth: '149 mm' }, { depth: '150 mm' }, { depth: '151 mm' }],
       },
@@ -108,7 +107,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       max: '100 %',
       example: '100 %',
     }).optional(),
-    velocities: list(
+    velocities: listOrNone(
       z.strictObject({
         velocity: quantity(velocity, {
           symbol: 'v',
@@ -121,8 +120,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       }),
       {
         label: 'Air speeds over the outlet face',
-        description: 'Five or more places at one flow; leave the list empty if it was not done.',
-        min: 0,
+        description: 'Five or more places at one flow; left out if it was not done.',
         max: 100,
         example: [
           { velocity: '1.20 m/s' },

@@ -5,7 +5,7 @@ import {
   countOutput,
   defineCalculation,
   inconsistentInputs,
-  list,
+  listOrNone,
   noSolution,
   optional,
   quantity,
@@ -48,7 +48,7 @@ const atHand = (symbol: string, label: string, example: string) =>
     defaultReason: 'not given: nothing at hand',
   });
 const packs = (label: string, description: string, example: { volume: string; price: string }[]) =>
-  list(
+  listOrNone(
     z.strictObject({
       volume: amount('V', 'Content of one', '1 L'),
       price: quantity(ratio, {
@@ -59,7 +59,7 @@ const packs = (label: string, description: string, example: { volume: string; pr
         example: '20',
       }),
     }),
-    { label, description, min: 0, max: 6, example },
+    { label, description, max: 6, example },
   );
 
 const inputs = z.strictObject({
