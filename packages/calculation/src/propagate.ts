@@ -2,13 +2,18 @@ import type * as z from 'zod';
 import type { BudgetEntry, Constants, DefinitionSpec, Uncertainty } from './definition.js';
 import type { UncertainInput } from './given.js';
 import type { Path, Warning } from './issue.js';
+import { evaluateMoved, type Move } from './moved-inputs.js';
 import type { Outputs } from './outputs.js';
-import { mapQuantities } from './walk.js';
+import { unsureChoices } from './unsure-choices.js';
 
 type Values = Readonly<Record<string, unknown>>;
 
-function samePath(a: Path, b: Path): boolean {
-  return a.length === b.length && a.every((part, index) => part === b[index]);
+interface Contribution {
+  readonly path: Path;
+  /** Of one input to one output, with its sign. */
+  readonly contribution: number;
+  /** By how much the input was moved for it. */
+  readonly by: number;
 }
 
 /** Half the change of a numeric value between two results; with one side missing, the whole change to the other. */
@@ -22,9 +27,18 @@ function change(key: string, nominal: Values, up: Values | undefined, down: Valu
 }
 
 /**
+ * The moves that together shift an output by the whole of its uncertainty: every input in proportion to what it adds, the point
+ * of the ellipse of inputs at which the output is farthest off.
+ */
+function farthest(parts: readonly Contribution[], total: number): Move[] {
+  return parts.map(({ path, contribution, by }) => ({ path, by: by * (contribution / total) }));
+}
+
+/**
  * First-order propagation by moving each uncertain input up and down by its own uncertainty
  * (JCGM 100:2008, 5.1.2 and note 2 of 5.1.3), inputs taken as independent. The result has the coverage
- * that the inputs had: a standard uncertainty for standard uncertainties.
+ * that the inputs had: a standard uncertainty for standard uncertainties. A choice that changes on the way, or where inputs
+ * together move an output by its uncertainty, gives a warning.
  */
 export function propagate<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
   spec: DefinitionSpec<I, O, M, C>,
@@ -34,16 +48,16 @@ export function propagate<I extends z.ZodObject, O extends Outputs, M extends Ou
   evaluate: (input: z.output<I>) => Values | undefined,
 ): (Uncertainty & { readonly warnings: readonly Warning[] }) | undefined {
   if (uncertain.length === 0) return undefined;
-  const moved = (path: Path, delta: number) =>
-    evaluate(mapQuantities(spec.inputs, input, (value, _field, at) => (samePath(at, path) ? value + delta : value)));
-  const keys = Object.entries({ ...spec.intermediates, ...spec.outputs })
-    .filter(([, field]) => field.type === 'quantity')
-    .map(([key]) => key);
+  const moved = (moves: readonly Move[]) => evaluateMoved(spec.inputs, input, moves, evaluate);
+  const fields: Outputs = { ...spec.intermediates, ...spec.outputs };
+  const keys = Object.keys(fields).filter((key) => fields[key]?.type === 'quantity');
   const warnings: Warning[] = [];
-  const contributions = new Map<string, { path: Path; contribution: number }[]>();
+  const seen: Values[] = [];
+  const contributions = new Map<string, Contribution[]>();
   for (const { path, uncertainty } of uncertain) {
-    const up = moved(path, uncertainty);
-    const down = moved(path, -uncertainty);
+    const up = moved([{ path, by: uncertainty }]);
+    const down = moved([{ path, by: -uncertainty }]);
+    seen.push(...[up, down].filter((values) => values !== undefined));
     if (up === undefined || down === undefined) {
       const text = 'The result does not exist over the whole range of this uncertainty; what is shown covers one side only.';
       warnings.push({ code: 'uncertainty_incomplete', path, text });
@@ -51,17 +65,24 @@ export function propagate<I extends z.ZodObject, O extends Outputs, M extends Ou
     for (const key of keys) {
       const contribution = change(key, nominal, up, down);
       if (contribution === undefined) continue;
-      contributions.set(key, [...(contributions.get(key) ?? []), { path, contribution }]);
+      contributions.set(key, [...(contributions.get(key) ?? []), { path, contribution, by: uncertainty }]);
     }
   }
+  const hasChoice = Object.values(fields).some(({ type }) => type === 'choice');
   const values: Record<string, number> = {};
   const budget: Record<string, BudgetEntry[]> = {};
   for (const [key, parts] of contributions) {
     const total = Math.hypot(...parts.map((part) => part.contribution));
     values[key] = total;
     budget[key] = parts
-      .map((part) => ({ ...part, share: total === 0 ? 0 : (part.contribution / total) ** 2 }))
+      .map(({ path, contribution }) => ({ path, contribution, share: total === 0 ? 0 : (contribution / total) ** 2 }))
       .sort((a, b) => b.share - a.share);
+    if (!hasChoice || parts.length < 2 || total === 0) continue;
+    const together = farthest(parts, total);
+    for (const sign of [1, -1]) {
+      const there = moved(together.map(({ path, by }) => ({ path, by: sign * by })));
+      if (there !== undefined) seen.push(there);
+    }
   }
-  return { values, budget, warnings };
+  return { values, budget, warnings: [...warnings, ...unsureChoices(fields, nominal, seen)] };
 }

@@ -1,0 +1,42 @@
+import type * as z from 'zod';
+import type { InputField } from './fields.js';
+import type { Path } from './issue.js';
+import { mapQuantities } from './walk.js';
+
+/** How far to move one input, in SI. */
+export interface Move {
+  readonly path: Path;
+  readonly by: number;
+}
+
+type Evaluate<I extends z.ZodObject, V> = (input: z.output<I>) => V | undefined;
+
+function samePath(a: Path, b: Path): boolean {
+  return a.length === b.length && a.every((part, index) => part === b[index]);
+}
+
+function isPossible(value: number, { limits }: Extract<InputField, { type: 'quantity' }>): boolean {
+  const { min, max, minInclusive, maxInclusive } = limits;
+  return (minInclusive ? value >= min : value > min) && (maxInclusive ? value <= max : value < max);
+}
+
+/**
+ * The values with some inputs moved by what they are uncertain by.
+ *
+ * @returns undefined where an input would leave the range in which it makes sense, or where there is no result
+ */
+export function evaluateMoved<I extends z.ZodObject, V>(
+  schema: I,
+  input: z.output<I>,
+  moves: readonly Move[],
+  evaluate: Evaluate<I, V>,
+): V | undefined {
+  let possible = true;
+  const changed = mapQuantities(schema, input, (value, field, at) => {
+    const move = moves.find(({ path }) => samePath(path, at));
+    if (move === undefined) return value;
+    if (!isPossible(value + move.by, field)) possible = false;
+    return value + move.by;
+  });
+  return possible ? evaluate(changed) : undefined;
+}
