@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { type CheckedInputs, checkInputs } from './check-inputs.js';
 import {
   type AnyCalculation,
   type Calculation,
@@ -16,7 +17,7 @@ import { exampleOf } from './example.js';
 import { explainResult } from './explain.js';
 import { readGiven } from './given.js';
 import { CalculationError, type Issue, type Warning } from './issue.js';
-import { issuesFromZod, withExample } from './issues-from-zod.js';
+import { withExample } from './issues-from-zod.js';
 import { inputJsonSchema } from './json-schema.js';
 import { issueText } from './messages.js';
 import type { OutputField, Outputs, ValuesOf } from './outputs.js';
@@ -136,15 +137,11 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
     return { ok: false, issues, definition };
   }
 
-  function check(raw: unknown): { ok: true; input: z.output<I> } | Failure {
-    const parsed = spec.inputs.safeParse(raw);
-    if (parsed.success) return { ok: true, input: parsed.data };
-    return refuse(issuesFromZod(spec.inputs, raw, parsed.error));
-  }
+  const check = (raw: unknown): CheckedInputs<I> => checkInputs(spec.inputs, raw);
 
   function run(raw: unknown): RunResult<O, M> {
     const checked = check(raw);
-    return checked.ok ? succeed(checked.input, raw) : checked;
+    return checked.ok ? succeed(checked.input, raw) : refuse(checked.issues);
   }
 
   const calculation: Calculation<I, O, M, C> = {
@@ -162,7 +159,7 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
     },
     explain(raw) {
       const checked = check(raw);
-      if (!checked.ok) return checked;
+      if (!checked.ok) return refuse(checked.issues);
       const result = succeed(checked.input, raw);
       if (!result.ok) return result;
       return { ok: true, result, definition, steps: explainResult(spec, checked.input as Values, result) };

@@ -1,3 +1,4 @@
+export { type CheckedInputs, checkInputs } from './check-inputs.js';
 export { defineCalculation } from './define.js';
 export {
   type Advice,

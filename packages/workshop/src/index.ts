@@ -4,6 +4,10 @@
  * @module
  */
 export { calculations } from './definitions.js';
+export { jobForm } from './form/fields.js';
+export { formFromJob } from './form/form-from-job.js';
+export { placeInForm } from './form/issue-place.js';
+export { type FormInput, type FormLogs, jobFromForm } from './form/job-from-form.js';
 export { type Attempt, type Evaluation, type NoEvaluation, succeeded } from './job/evaluation.js';
 export { type JobFile, jobFile } from './job/job-file.js';
 export { type JobIssue, jobIssueText } from './job/job-issue.js';
@@ -11,6 +15,7 @@ export type { FlowReading, MeasuredSide } from './job/measured-side.js';
 export { type Log, type LogResult, readLog } from './job/read-log.js';
 export { type JobOutcome, type JobResult, type ReadFile, runJob } from './job/run-job.js';
 export { type SteadyReading, type SteadyRule, steadyReadings, usualRule } from './job/steady.js';
+export { readingFields, readingList } from './job/typed-readings.js';
 export type { Block, PlotSeries, Sheet, Tone, VerdictLine } from './sheet/blocks.js';
 export { jobSheet } from './sheet/job-sheet.js';
 export { sheetAsHtml } from './sheet/to-html.js';

@@ -25,7 +25,10 @@ export const jobFile = z.strictObject({
   /** Geometry and material: inputs of `filter-condition` and `soot-mass-from-pressure-drop`. */
   filter: inputs,
   sensor: z.strictObject({ zeroUncertainty: short.optional(), flowUncertainty: short.optional() }).optional(),
-  logs: z.strictObject({ before: short, after: short.optional() }),
+  /** Files beside the job, one for each side. */
+  logs: z.strictObject({ before: short.optional(), after: short.optional() }).optional(),
+  /** Steady readings written down by hand, for a side without a log: see `readingFields`. */
+  readings: z.strictObject({ before: z.array(inputs).max(50).optional(), after: z.array(inputs).max(50).optional() }).optional(),
   /** Inputs of `regeneration-permission` known before and after the work. */
   permission: z.strictObject({ before: inputs, after: inputs.optional() }),
   /** Inputs of `cleaning-volumes`. */

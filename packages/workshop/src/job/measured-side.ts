@@ -1,9 +1,8 @@
 import { kinds } from '@wallflow/units';
-import type { LogRow } from './channels.js';
 import { type Attempt, type Evaluation, evaluate, inputsFor, numberOf, si, succeeded } from './evaluation.js';
 import type { JobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
-import { type SteadyReading, steadyReadings } from './steady.js';
+import type { SteadyReading } from './steady.js';
 
 /** A steady reading with the flow that belongs to it. */
 export interface FlowReading {
@@ -13,10 +12,11 @@ export interface FlowReading {
   readonly volumeFlow: Evaluation;
 }
 
-/** What one log says. */
+/** What the readings before, or after, the work say. */
 export interface MeasuredSide {
+  /** The log, or where in the job the readings were typed in. */
   readonly file: string;
-  /** The reading with the engine off, if the log has one. */
+  /** The reading with the engine off, if there is one. */
   readonly zero?: SteadyReading;
   readonly readings: readonly FlowReading[];
   /** Readings that were left out, and why. */
@@ -123,9 +123,8 @@ function sootOf(reading: FlowReading, zero: SteadyReading | undefined, job: JobF
   });
 }
 
-/** Judge one log: zero, steady readings, flows, condition of the filter, soot that explains it. */
-export function measureSide(file: string, rows: readonly LogRow[], job: JobFile): SideResult {
-  const steady = steadyReadings(rows);
+/** Judge the steady readings of one side: zero, flows, condition of the filter, soot that explains it. */
+export function measureSide(file: string, steady: readonly SteadyReading[], job: JobFile): SideResult {
   const zero = steady.find((reading) => (reading.mean.engineSpeed ?? 1) < stopped && reading.mean.pressureDrop !== undefined);
   const { readings, leftOut, issues } = usableReadings(steady, job);
   if (issues.length > 0) return { ok: false, issues };

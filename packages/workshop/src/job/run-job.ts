@@ -5,6 +5,8 @@ import { type JobFile, jobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
 import { dropOf, type MeasuredSide, measureSide } from './measured-side.js';
 import { readLog } from './read-log.js';
+import { steadyReadings } from './steady.js';
+import { typedReadings } from './typed-readings.js';
 
 /** Everything a job sheet can say, as data. */
 export interface JobResult {
@@ -90,12 +92,25 @@ function comparisonOf(before: MeasuredSide, after: MeasuredSide, job: JobFile): 
   });
 }
 
-function readSide(name: string, job: JobFile, readFile: ReadFile): ReturnType<typeof measureSide> {
+function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): ReturnType<typeof measureSide> | undefined {
+  const name = job.logs?.[side];
+  const typed = job.readings?.[side];
+  const where = `readings.${side}`;
+  if (name !== undefined && typed !== undefined) {
+    const reason = 'give the log or the readings of one side, not both';
+    const issue: Issue = { code: 'inconsistent_inputs', path: ['readings', side], paths: [['logs', side]], reason };
+    return { ok: false, issues: [{ code: 'input', where: 'job file', issue }] };
+  }
+  if (typed !== undefined) {
+    const readings = typedReadings(typed, where);
+    return readings.ok ? measureSide(where, readings.steady, job) : readings;
+  }
+  if (name === undefined) return undefined;
   const text = readFile(name);
   if (text === undefined)
     return { ok: false, issues: [{ code: 'log_unreadable', where: name, detail: 'there is no such file beside the job' }] };
   const log = readLog(text, name);
-  return log.ok ? measureSide(name, log.log.rows, job) : log;
+  return log.ok ? measureSide(name, steadyReadings(log.log.rows), job) : log;
 }
 
 /** Issues of sections that a user wrote by hand: those are mistakes to mend, not missing results. */
@@ -111,8 +126,12 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
   const job = parsed.data;
   const stray = strayInputs(job);
   if (stray.length > 0) return { ok: false, issues: stray };
-  const before = readSide(job.logs.before, job, readFile);
-  const after = job.logs.after === undefined ? undefined : readSide(job.logs.after, job, readFile);
+  const before = readSide('before', job, readFile);
+  const after = readSide('after', job, readFile);
+  if (before === undefined) {
+    const issue: Issue = { code: 'missing_input', path: ['readings', 'before'], example: 'logs.before, the name of a log' };
+    return { ok: false, issues: [{ code: 'input', where: 'job file', issue }] };
+  }
   if (!before.ok || after?.ok === false) {
     return { ok: false, issues: [...(before.ok ? [] : before.issues), ...(after?.ok === false ? after.issues : [])] };
   }

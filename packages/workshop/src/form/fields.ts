@@ -1,0 +1,173 @@
+import { list, listOrNone, quantity, text } from '@wallflow/calculation';
+import { calculations as exhaust } from '@wallflow/exhaust/calculations';
+import { absolutePressure, temperature } from '@wallflow/units';
+import * as z from 'zod';
+import { filterConditionCalculation } from '../filter-condition/definition.js';
+import { readingList } from '../job/typed-readings.js';
+
+/** Some inputs of a calculation, as it describes them itself. */
+function inputsOf(id: string, keys: readonly string[]): z.ZodObject {
+  const found = [...exhaust, filterConditionCalculation].find((calculation) => calculation.id === id);
+  const shape = found?.spec.inputs.shape as Readonly<Record<string, z.ZodType>> | undefined;
+  return z.strictObject(
+    Object.fromEntries(
+      keys.map((key) => {
+        const field = shape?.[key];
+        if (field === undefined) throw new Error(`${id} has no input ${key}`);
+        return [key, field];
+      }),
+    ),
+  );
+}
+
+/** All inputs of a calculation but those that the job works out itself. */
+function inputsBut(id: string, but: readonly string[]): z.ZodObject {
+  const found = exhaust.find((calculation) => calculation.id === id);
+  return inputsOf(
+    id,
+    Object.keys(found?.spec.inputs.shape ?? {}).filter((key) => !but.includes(key)),
+  );
+}
+
+const words = (label: string, example: string, description?: string) =>
+  text({ label, example, maxLength: 2000, ...(description === undefined ? {} : { description }) });
+const line = (label: string, example: string, description?: string) =>
+  text({ label, example, maxLength: 200, ...(description === undefined ? {} : { description }) });
+
+/** One record as a section of the form. */
+const section = (fields: z.ZodObject, label: string, description: string) =>
+  list(fields, { label, description, min: 1, max: 1, example: [{}] });
+/** Any number of lines of text. */
+const lines = (label: string, description: string, example: string) =>
+  listOrNone(z.strictObject({ line: words(label, example) }), { label, description, max: 50, example: [{ line: example }] });
+
+const permissionFields = inputsBut('regeneration-permission', [
+  'substrate',
+  'sootLoad',
+  'sootLoadUncertainty',
+  'pressureSensorZero',
+  'coolantTemperature',
+]);
+
+/**
+ * The job as a form: each input is a section, with the fields of the calculations that read it. What is typed in becomes a job
+ * file by `jobFromForm`.
+ */
+export const jobForm = z.strictObject({
+  about: section(
+    z.strictObject({
+      vehicle: line('Vehicle', 'Parcel van, 2.0 L diesel with particulate filter and SCR'),
+      odometer: line('Odometer', '148200 km').optional(),
+      date: line('Date', '2026-03-12', 'Year, month, day.'),
+      reference: line('Reference', 'DEMO-0001', 'Your own number of the job.').optional(),
+      technician: line('Technician', 'Demo workshop').optional(),
+      complaint: words('Complaint', 'Power is limited, the filter lamp is on.', 'What the customer says.'),
+    }),
+    'Vehicle and complaint',
+    'What stands at the head of the sheet.',
+  ),
+  history: lines(
+    'History',
+    'What was done before, how it is driven, oil used: one line each.',
+    'Filter pressure sensor replaced three weeks ago',
+  ),
+  codesBefore: lines('Fault codes before', 'Read and written down before anything is cleared.', 'particulate filter: soot accumulation'),
+  ambient: section(
+    z.strictObject({
+      pressure: quantity(absolutePressure, {
+        symbol: 'p_a',
+        label: 'Ambient pressure',
+        description: 'Of the place, not reduced to sea level.',
+        min: '50 kPa',
+        max: '110 kPa',
+        example: '1004 hPa',
+        units: ['hPa', 'kPa', 'mbar'],
+      }),
+      temperature: quantity(temperature, {
+        symbol: 'T_a',
+        label: 'Ambient temperature',
+        min: '-50 °C',
+        max: '60 °C',
+        example: '12 °C',
+      }).optional(),
+    }),
+    'Air of the day',
+    'The flow follows from it.',
+  ),
+  engine: section(
+    inputsOf('exhaust-mass-flow', [
+      'displacement',
+      'strokes',
+      'volumetricEfficiency',
+      'manifoldPressure',
+      'manifoldTemperature',
+      'exhaustGasRecirculation',
+      'lambda',
+      'fuelMassFlow',
+    ]),
+    'Engine',
+    'Needed where a reading has no air-mass signal; lambda or fuel flow add the fuel to the air.',
+  ),
+  filter: section(
+    z.strictObject({
+      ...inputsOf('soot-mass-from-pressure-drop', [
+        'filterDiameter',
+        'filterVolume',
+        'filterLength',
+        'cellDensity',
+        'wallThickness',
+        'ashMass',
+        'plugLength',
+        'layout',
+        'inletWidthRatio',
+        'wallPermeability',
+      ]).shape,
+      ...inputsOf('regeneration-permission', ['substrate']).shape,
+    }),
+    'Filter',
+    'From the data sheet of the part: diameter or volume, length, cells and wall.',
+  ),
+  sensor: section(
+    inputsOf('filter-condition', ['zeroUncertainty', 'flowUncertainty']),
+    'How well it was measured',
+    'Of the pressure sensor and of the flow.',
+  ),
+  readingsBefore: readingList,
+  permissionBefore: section(
+    permissionFields,
+    'Before the work: may it be burnt off?',
+    'What is left open counts as not known, and what is not known does not pass.',
+  ),
+  cleaning: section(
+    inputsOf('cleaning-volumes', ['dilutionRatio', 'fillShare', 'passes', 'rinseVolume']),
+    'Cleaning',
+    'Left empty when the filter is not cleaned with liquid.',
+  ),
+  readingsAfter: listOrNone(readingList.element, {
+    label: 'Readings after the work',
+    description: 'At the same engine speeds as before; left out until the work is done.',
+    max: 50,
+    example: [{ engineSpeed: '3000 rpm', pressureDrop: '26 mbar', gasTemperature: '280 °C', airMassFlow: '190 kg/h' }],
+  }),
+  permissionAfter: section(permissionFields, 'After the work: may it be burnt off?', 'Counts only with readings after the work.'),
+  codesAfter: lines('Fault codes after', 'None, when the list stays empty and there are readings after the work.', 'none'),
+  reductant: section(
+    inputsOf('reductant-concentration', ['refractiveIndex', 'density', 'specificGravity', 'temperature']),
+    'Reductant in the tank',
+    'By refractometer or by density; left empty when it was not tested.',
+  ),
+  resets: lines(
+    'Reset or relearned, and why',
+    'Never reset a counter that the work has not made true.',
+    'Pressure sensor zero relearned after the hose was replaced',
+  ),
+  advice: lines('Advice', 'What the customer can do.', 'Once a week 25 min of steady driving at 2000 to 2500 rpm'),
+  closing: section(
+    z.strictObject({
+      rootCause: words('Cause found', 'Hose between filter and pressure sensor was chafed and leaked.').optional(),
+      nextCheck: words('Next check', 'in 2000 km or six weeks').optional(),
+    }),
+    'Cause and next check',
+    'What the customer should remember.',
+  ),
+});

@@ -1,0 +1,97 @@
+import { formFromJob, jobForm, jobFromForm, jobIssueText, placeInForm, runJob, succeeded } from '@wallflow/workshop';
+import { describe, expect, it } from 'vitest';
+import { demoFile, demoJob, resultOf } from './demo-job.js';
+
+// biome-ignore lint/suspicious/noExplicitAny: tests change the JSON in ways that its type forbids
+const byHand = (): any => JSON.parse(demoFile('by-hand.json') ?? '');
+const verdictOf = (attempt: unknown) => {
+  if (!succeeded(attempt as Parameters<typeof succeeded>[0])) throw new Error('no result');
+  return (attempt as { result: { outputs: { verdict: string } } }).result.outputs.verdict;
+};
+
+describe('readings that were written down by hand', () => {
+  const [typed, logged] = [resultOf(byHand()), resultOf(demoJob())];
+
+  it('give the verdicts of the logs that they are the means of', () => {
+    expect(verdictOf(typed.before.condition)).toBe(verdictOf(logged.before.condition));
+    expect(verdictOf(typed.after?.condition)).toBe(verdictOf(logged.after?.condition));
+    expect(verdictOf(typed.comparison)).toBe(verdictOf(logged.comparison));
+    expect(verdictOf(typed.permissionBefore)).toBe('refused');
+  });
+
+  it('take the zero from the row with the engine off', () => {
+    expect(typed.before.zero?.mean).toMatchObject({ engineSpeed: 0, pressureDrop: 60 });
+  });
+
+  it('are refused in the unit of the user, at the row and column', () => {
+    const job = byHand();
+    job.readings.before[2].pressureDrop = '9000 mbar';
+    job.readings.before[1].gasTemperature = '133 kg';
+    const outcome = runJob(job, demoFile);
+    expect(outcome.ok ? [] : outcome.issues.map(jobIssueText)).toEqual([
+      expect.stringMatching(/^readings\.before: \[1\]\.gasTemperature: "kg" is not a unit of temperature/),
+      expect.stringMatching(/^readings\.before: \[2\]\.pressureDrop: "9000 mbar" is out of range; it must be at most 2000 mbar/),
+    ]);
+    expect(outcome.ok ? [] : outcome.issues.map(placeInForm)).toEqual([
+      ['readingsBefore', 1, 'gasTemperature'],
+      ['readingsBefore', 2, 'pressureDrop'],
+    ]);
+  });
+
+  it('stand instead of a log, not beside it, and one of the two must be there', () => {
+    const both = { ...byHand(), logs: { before: 'before.csv' } };
+    const none = byHand();
+    delete none.readings;
+    for (const [job, code] of [
+      [both, 'inconsistent_inputs'],
+      [none, 'missing_input'],
+    ] as const) {
+      const outcome = runJob(job, demoFile);
+      expect(outcome.ok ? [] : outcome.issues.map((found) => found.code === 'input' && found.issue.code)).toEqual([code]);
+    }
+  });
+});
+
+describe('the job as a form', () => {
+  it('keeps everything of the job file, and back', () => {
+    const job = byHand();
+    expect(jobForm.safeParse(formFromJob(job)).error?.issues).toBeUndefined();
+    expect(jobFromForm(formFromJob(job))).toEqual({ ...job, title: `Job sheet: ${job.vehicle.description}` });
+  });
+
+  it('names a log where there is one, and leaves its typed readings out', () => {
+    const job = jobFromForm(formFromJob(byHand()), { before: 'before.csv' });
+    expect(job.logs).toEqual({ before: 'before.csv' });
+    expect(job.readings).toEqual({ after: byHand().readings.after });
+  });
+
+  it('without readings after the work asks nothing about the state after it', () => {
+    const { readings, ...rest } = byHand();
+    const job = jobFromForm(formFromJob({ ...rest, readings: { before: readings.before } }));
+    expect(job.permission).toEqual({ before: rest.permission.before });
+    expect(job.faultCodes).toEqual({ before: rest.faultCodes.before });
+    expect(resultOf(job).after).toBeUndefined();
+  });
+
+  it('that is empty is refused field by field', () => {
+    const outcome = runJob(jobFromForm({}), demoFile);
+    const places = outcome.ok ? [] : outcome.issues.map(placeInForm);
+    expect(places).toEqual(
+      expect.arrayContaining([
+        ['about', 0, 'vehicle'],
+        ['about', 0, 'date'],
+        ['about', 0, 'complaint'],
+        ['ambient', 0, 'pressure'],
+      ]),
+    );
+  });
+
+  it.each([
+    ['filter', 'cellDensity', ['filter', 0, 'cellDensity']],
+    ['engine', 'displacement', ['engine', 0, 'displacement']],
+    ['permission.after', 'fuelLevel', ['permissionAfter', 0, 'fuelLevel']],
+    ['cleaning', 'passes', ['cleaning', 0, 'passes']],
+  ])('leads from a problem in %s to its field', (where, key, place) => {
+    expect(placeInForm({ code: 'input', where, issue: { code: 'missing_input', path: [key] } })).toEqual(place);
+  });
+});
