@@ -90,6 +90,7 @@ const config: Config = {
       logo: { src: 'img/mark.svg', alt: '', width: 28, height: 28 },
       items: [
         { to: '/calculators', label: 'Calculators' },
+        { to: '/job-sheet', label: 'Job sheet' },
         { to: '/examples', label: 'Worked examples' },
         { to: '/guide', label: 'Guide' },
         { to: '/validation', label: 'Validation' },

@@ -35,6 +35,7 @@ async function sidewaysScroll(page: Page): Promise<number> {
 const pages = [
   '/',
   '/calculators',
+  '/job-sheet',
   '/calculators/filter-condition',
   '/calculators/regeneration-permission',
   '/examples/regeneration-axial',

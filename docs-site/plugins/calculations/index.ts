@@ -44,6 +44,7 @@ export default function calculationsPlugin(context: LoadContext): Plugin<LoadedD
       page('calculators', 'CalculatorIndex', { catalogue });
       page('examples', 'ExampleIndex', { catalogue });
       page('validation', 'ValidationPage', { validation });
+      page('job-sheet', 'JobSheetPage', { data: await createData('job-form.json', JSON.stringify(content.job)) });
       for (const subject of content.subjects) {
         const data = await createData(`validation-${subject.subject}.json`, JSON.stringify(subject));
         page(`validation/${subject.subject}`, 'SubjectValidationPage', { data });

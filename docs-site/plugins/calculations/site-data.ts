@@ -1,14 +1,26 @@
+import { readFileSync } from 'node:fs';
 import type { AnyCalculation } from '@wallflow/calculation';
+import { formFromJob, jobForm } from '@wallflow/workshop';
 import { readCaseFiles } from '../../../tests/support/reference-case.js';
-import type { CalculationData, CatalogueEntry, SubjectValidationData, ValidationData } from '../../src/data/types.js';
+import { fromInput } from '../../src/calculator/form-input.js';
+import type { CalculationData, CatalogueEntry, JobFormData, SubjectValidationData, ValidationData } from '../../src/data/types.js';
 import { calculationData } from './calculation-data.js';
 import { caseViews, subjectValidation, validationData } from './case-data.js';
+import { fieldsData } from './field-data.js';
 
 export interface SiteData {
   readonly calculations: readonly CalculationData[];
   readonly catalogue: readonly CatalogueEntry[];
   readonly validation: ValidationData;
   readonly subjects: readonly SubjectValidationData[];
+  readonly job: JobFormData;
+}
+
+/** The form of the job sheet, with the demo job to fill it with. */
+function jobFormData(): JobFormData {
+  const inputs = fieldsData(jobForm);
+  const demo = new URL('../../examples/demo-job/by-hand.json', import.meta.url);
+  return { inputs, exampleValues: fromInput(inputs, formFromJob(JSON.parse(readFileSync(demo, 'utf8')))) };
 }
 
 /** All data of the site, made from the published definitions and the reference cases. */
@@ -29,5 +41,11 @@ export function siteData(published: readonly AnyCalculation[]): SiteData {
     keywords,
     cases: own.length,
   }));
-  return { calculations, catalogue, validation: validationData(published, cases), subjects: subjectValidation(published, cases) };
+  return {
+    calculations,
+    catalogue,
+    validation: validationData(published, cases),
+    subjects: subjectValidation(published, cases),
+    job: jobFormData(),
+  };
 }

@@ -8,5 +8,7 @@ export function fieldLabel(fields: readonly FieldData[], path: Path): string | u
   if (field === undefined) return undefined;
   if (field.type !== 'list' || typeof row !== 'number') return field.label;
   const inner = fieldLabel(field.item, rest);
+  // A list of one is a section of the form.
+  if (field.max === 1) return inner === undefined ? field.label : `${field.label}: ${inner}`;
   return inner === undefined ? `${field.label}, row ${row + 1}` : `${field.label}, row ${row + 1}: ${inner}`;
 }

@@ -5,8 +5,9 @@
 export function goTo(id: string): void {
   const target = document.getElementById(id);
   if (target === null) return;
-  const folded = target.closest('details');
-  if (folded !== null) folded.open = true;
+  for (let folded = target.closest('details'); folded !== null; folded = folded.parentElement?.closest('details') ?? null) {
+    folded.open = true;
+  }
   target.scrollIntoView({ block: 'center' });
   const focusable = target.matches('input, select, textarea') ? target : target.querySelector<HTMLElement>('input, select, textarea');
   (focusable ?? target).focus({ preventScroll: true });

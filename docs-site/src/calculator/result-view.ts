@@ -97,7 +97,8 @@ function labelledText(issue: Issue, inputs: readonly FieldData[]): string {
   return `${label}${text.slice(path.length)}`;
 }
 
-function issueView(issue: Issue, inputs: readonly FieldData[]): IssueView {
+/** An issue in the words of the form. */
+export function issueView(issue: Issue, inputs: readonly FieldData[]): IssueView {
   const paths: readonly Path[] = issue.code === 'inconsistent_inputs' ? issue.paths : [issue.path];
   const text =
     issue.code === 'inconsistent_inputs'

@@ -1,6 +1,6 @@
 import type { Path } from '@wallflow/calculation';
 import { useMemo, useReducer } from 'react';
-import type { CalculationData, Entry, FormValues, Rows } from '../data/types.js';
+import type { Entry, FieldData, FormValues, Rows } from '../data/types.js';
 import { withEntry } from './edit-values.js';
 import { emptyValues } from './form-values.js';
 import { pathKey } from './path-key.js';
@@ -45,9 +45,15 @@ export interface Form extends FormState {
   clear(): void;
 }
 
-/** What stands in the form. It starts with the worked example, as the built page does. */
-export function useForm(data: CalculationData): Form {
-  const [state, dispatch] = useReducer(reduce, { values: data.exampleValues, units: {}, touched: untouched, edited: false });
+/** The inputs of a form and what it may be filled with. */
+export interface FormData {
+  readonly inputs: readonly FieldData[];
+  readonly exampleValues: FormValues;
+}
+
+/** What stands in the form. It starts with the worked example, as the built page does, unless other values are given. */
+export function useForm(data: FormData, start: FormValues = data.exampleValues): Form {
+  const [state, dispatch] = useReducer(reduce, { values: start, units: {}, touched: untouched, edited: false });
   const actions = useMemo(
     () => ({
       change: (path: Path, entry: Entry | Rows) => dispatch({ type: 'entry', path, entry }),

@@ -191,6 +191,12 @@ export interface CalculationData {
   readonly cases: readonly CaseView[];
 }
 
+/** The job as a form: every input is a section. */
+export interface JobFormData {
+  readonly inputs: readonly FieldData[];
+  readonly exampleValues: FormValues;
+}
+
 /** One line of the catalogue. */
 export interface CatalogueEntry {
   readonly id: string;

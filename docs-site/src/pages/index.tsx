@@ -53,6 +53,9 @@ export default function Home(): ReactNode {
               <Link className={`${styles.primary}`} to="/calculators/filter-condition">
                 Judge a reading
               </Link>
+              <Link className={`${styles.secondary}`} to="/job-sheet">
+                Make the job sheet
+              </Link>
               <Link className={`${styles.secondary}`} to="/guide/the-job">
                 The whole job, step by step
               </Link>

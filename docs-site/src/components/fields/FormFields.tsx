@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { pathKey } from '../../calculator/path-key.js';
 import type { FieldData } from '../../data/types.js';
 import { Fields } from './Fields.js';
 import styles from './fields.module.css';
@@ -6,26 +7,26 @@ import type { FieldsProps } from './fields-props.js';
 
 const fewest = 3;
 
-function hasError(fields: readonly FieldData[], errors: ReadonlyMap<string, string>): boolean {
-  return fields.some((field) => errors.has(field.key));
+function hasError(fields: readonly FieldData[], errors: ReadonlyMap<string, string>, path: NonNullable<FieldsProps['path']>): boolean {
+  return fields.some((field) => errors.has(pathKey([...path, field.key])));
 }
 
-/** All inputs of a calculation: first what must be known, then, folded, what is assumed unless it is stated. */
-export function FormFields({ fields, ...rest }: Omit<FieldsProps, 'path'>): ReactNode {
+/** All inputs of a calculation, or of a section: first what must be known, then, folded, what is assumed unless it is stated. */
+export function FormFields({ fields, path = [], ...rest }: FieldsProps): ReactNode {
   const [open, setOpen] = useState(false);
   const assumed = fields.filter((field) => field.default !== undefined);
-  if (assumed.length < fewest || assumed.length === fields.length) return <Fields fields={fields} {...rest} />;
+  if (assumed.length < fewest || assumed.length === fields.length) return <Fields fields={fields} path={path} {...rest} />;
   const needed = fields.filter((field) => field.default === undefined);
   return (
     <>
-      <Fields fields={needed} {...rest} />
+      <Fields fields={needed} path={path} {...rest} />
       <details
         className={styles.assumed}
-        open={open || hasError(assumed, rest.messages.errors)}
+        open={open || hasError(assumed, rest.messages.errors, path)}
         onToggle={(event) => setOpen(event.currentTarget.open)}
       >
         <summary>{assumed.length} more, each with a value that is assumed while it stays empty</summary>
-        <Fields fields={assumed} {...rest} />
+        <Fields fields={assumed} path={path} {...rest} />
       </details>
     </>
   );

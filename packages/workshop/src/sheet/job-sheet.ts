@@ -1,3 +1,5 @@
+import { shortText } from '@wallflow/calculation';
+import { absolutePressure, type Kind, type KindName, temperature } from '@wallflow/units';
 import type { JobResult } from '../job/run-job.js';
 import type { Block, Sheet } from './blocks.js';
 import { cautionBlocks, evidenceBlocks } from './evidence.js';
@@ -22,6 +24,12 @@ function lines(heading: string, items: readonly string[] | undefined): Block[] {
       ];
 }
 
+/** A quantity as it was written, with the unit as people read it. */
+function asRead<K extends KindName>(kind: Kind<K>, text: string | undefined): string | undefined {
+  const parsed = text === undefined ? undefined : kind.parse(text);
+  return parsed?.ok === true ? shortText(kind, parsed.quantity, parsed.unit) : text;
+}
+
 function facts({ job }: JobResult): Block {
   const codes = (list: readonly string[] | undefined) => (list === undefined ? 'not read' : list.length === 0 ? 'none' : list.join('; '));
   const rows: (readonly [string, string | undefined])[] = [
@@ -30,8 +38,8 @@ function facts({ job }: JobResult): Block {
     ['Date', job.date],
     ['Reference', job.reference],
     ['Technician', job.technician],
-    ['Ambient pressure', job.ambient.pressure],
-    ['Ambient temperature', job.ambient.temperature],
+    ['Ambient pressure', asRead(absolutePressure, job.ambient.pressure)],
+    ['Ambient temperature', asRead(temperature, job.ambient.temperature)],
     ['Fault codes before', codes(job.faultCodes?.before)],
     ['Fault codes after', codes(job.faultCodes?.after)],
   ];

@@ -1,0 +1,47 @@
+import type { ReactNode } from 'react';
+import type { Logs } from '../../job/messages.js';
+import styles from './job.module.css';
+
+interface LogChoiceProps {
+  readonly side: 'before' | 'after';
+  readonly logs: Logs;
+  onLogs(logs: Logs): void;
+  /** The readings typed in, for where there is no log. */
+  readonly children: ReactNode;
+}
+
+/** A log from the device in place of typed readings. */
+export function LogChoice({ side, logs, onLogs, children }: LogChoiceProps): ReactNode {
+  const id = `log-${side}`;
+  const log = logs[side];
+  if (log !== undefined) {
+    const { [side]: _, ...others } = logs;
+    return (
+      <p className={styles.log}>
+        Taken from the log <strong>{log.name}</strong>; readings typed in below it do not count while it is here.{' '}
+        <button type="button" onClick={() => onLogs(others)}>
+          Take the log out
+        </button>
+      </p>
+    );
+  }
+  return (
+    <>
+      {children}
+      <p className={styles.log}>
+        <label htmlFor={id}>
+          Or a log (CSV with a header such as “time [s],engineSpeed [rpm],pressureDrop [mbar],gasTemperature [°C]”)
+        </label>
+        <input
+          id={id}
+          type="file"
+          accept=".csv,text/csv,text/plain"
+          onChange={async (event) => {
+            const file = event.target.files?.[0];
+            if (file !== undefined) onLogs({ ...logs, [side]: { name: file.name, text: await file.text() } });
+          }}
+        />
+      </p>
+    </>
+  );
+}

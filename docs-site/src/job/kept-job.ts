@@ -1,0 +1,36 @@
+import type { FormValues } from '../data/types.js';
+import type { Logs } from './messages.js';
+
+const key = 'wallflow-job-sheet';
+
+export interface KeptJob {
+  readonly values: FormValues;
+  readonly logs: Logs;
+}
+
+/** The job that this device kept, if it kept one. Nothing of it leaves the device. */
+export function keptJob(): KeptJob | undefined {
+  try {
+    const text = localStorage.getItem(key);
+    return text === null ? undefined : (JSON.parse(text) as KeptJob);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Keep the job on this device, so that a reload or an empty battery loses nothing. */
+export function keepJob(job: KeptJob): void {
+  try {
+    localStorage.setItem(key, JSON.stringify(job));
+  } catch {
+    // A device that keeps nothing still makes the sheet.
+  }
+}
+
+export function forgetJob(): void {
+  try {
+    localStorage.removeItem(key);
+  } catch {
+    // Nothing was kept then.
+  }
+}

@@ -1,0 +1,24 @@
+import { type JobIssue, jobFromForm, jobIssueText, jobSheet, placeInForm, runJob, sheetAsHtml } from '@wallflow/workshop';
+import { issueView } from '../calculator/result-view.js';
+import type { FieldData, IssueView } from '../data/types.js';
+import type { Logs, SheetView } from './messages.js';
+
+function view(problem: JobIssue, fields: readonly FieldData[]): IssueView {
+  const place = placeInForm(problem);
+  if (place === undefined || problem.code !== 'input') return { code: problem.code, fields: [], text: jobIssueText(problem) };
+  return issueView({ ...problem.issue, path: place, ...(problem.issue.code === 'inconsistent_inputs' ? { paths: [place] } : {}) }, fields);
+}
+
+/** The sheet for what stands in the form, or what is missing or wrong. */
+export function makeSheet(fields: readonly FieldData[], input: Readonly<Record<string, unknown>>, logs: Logs): SheetView {
+  const names = {
+    ...(logs.before === undefined ? {} : { before: logs.before.name }),
+    ...(logs.after === undefined ? {} : { after: logs.after.name }),
+  };
+  const job = jobFromForm(input, names);
+  const files = [logs.before, logs.after];
+  const outcome = runJob(job, (name) => files.find((file) => file?.name === name)?.text);
+  if (!outcome.ok) return { ok: false, issues: outcome.issues.map((problem) => view(problem, fields)) };
+  const sheet = jobSheet(outcome.result);
+  return { ok: true, sheet: { title: sheet.title, html: sheetAsHtml(sheet), job: `${JSON.stringify(job, undefined, 2)}\n` } };
+}
