@@ -43,4 +43,9 @@ export const jobSteps: readonly JobStep[] = [
     text: 'Compare at comparable flow and temperature, or the proof proves only that the engine was cooler.',
     calculations: ['before-after', 'opacity-conversion'],
   },
+  {
+    question: 'What may be reset?',
+    text: 'Only what the work has made untrue, only once it is proven, and the ash never to zero in a cleaned filter.',
+    calculations: ['reset-advice'],
+  },
 ];

@@ -18,3 +18,25 @@ export const equalConditions = commonPractice(
 );
 
 export const acceptance = commonPractice('A clean counts when the resistance falls to 0.4 of what it was, or to 1.3 of a clean filter');
+
+export const resetPractice = commonPractice(
+  'What is reset or relearned after service, and what a wrong reset hides',
+  'New filter: all counters of the filter. Cleaned off the vehicle: the measured ash, not zero. Cleaned on the vehicle: soot only after a verified regeneration, ash never. No published rule was found; the vehicle maker’s procedure comes first.',
+);
+
+export const savedBeforeClearing = commonPractice('Codes, freeze frames, counters and learned values are saved before anything is cleared');
+
+export const safeSideOfAsh = commonPractice(
+  'A cleaned filter gets its measured ash, never zero',
+  'Ash set too low makes the vehicle overestimate the room for soot. A weighing shows no less than its uncertainty.',
+);
+
+export const batteryForResets = commonPractice(
+  'Battery charger connected while anything is written: 12.4 V at rest, 13.5 V charging',
+  'Low voltage corrupts resets.',
+);
+
+export const stayingCountdown = commonPractice(
+  'A countdown ends by the vehicle’s own confirming test, not by clearing codes alone',
+  'One public trade text: some systems keep it, or raise it again, after a plain clear.',
+);

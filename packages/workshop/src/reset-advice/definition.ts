@@ -1,0 +1,175 @@
+import {
+  choiceOutput,
+  countOutput,
+  defineCalculation,
+  inconsistentInputs,
+  optional,
+  quantityOutput,
+  tableOutput,
+  textOutput,
+} from '@wallflow/calculation';
+import { cautions } from '@wallflow/exhaust/calculations';
+import { mass } from '@wallflow/units';
+import { batteryForResets, resetPractice, safeSideOfAsh, savedBeforeClearing, stayingCountdown } from '../sources.js';
+import { resetInputs } from './inputs.js';
+import { ashToEnter, changes, type ResetAnswer, type ResetVerdict, resetAnswer } from './kernel.js';
+import { proofWords } from './proofs.js';
+import { openProofs, resetRows } from './rows.js';
+
+const verdicts = {
+  reset: 'reset to zero, or clear',
+  set: 'set to the measured or printed value',
+  relearn: 'relearn',
+  confirm: 'let the vehicle confirm it by its own test',
+  leave: 'leave as it is',
+  'not-yet': 'not yet',
+} as const satisfies Record<ResetVerdict, string>;
+
+const answers = {
+  all: 'all that this work has made true may be done',
+  some: 'some may be done, some not yet',
+  none: 'nothing may be reset yet',
+} as const satisfies Record<ResetAnswer, string>;
+
+const grams = (symbol: string, label: string, digits: number) => quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
+
+const doIt = 'Do only what the table allows, by the procedure of the vehicle maker. Then drive, and read codes and counters again.';
+
+export const resetAdviceCalculation = defineCalculation({
+  id: 'reset-advice',
+  version: '1.0.0',
+  subject: 'workshop',
+  title: 'What may be reset after this work?',
+  purpose: 'What may be reset or relearned after this work, to which value, and what must not?',
+  usedBy: ['technician', 'trainer', 'developer'],
+  keywords: ['reset', 'relearn', 'adaptation', 'counter', 'ash', 'clear codes', 'learned value', 'changed part'],
+  method: 'each stored value against the work done and what is proven; unknown is not proven',
+  inputs: resetInputs,
+  example: {
+    emissionComplete: true,
+    saved: true,
+    batterySupport: true,
+    causeRepaired: true,
+    dropVerified: true,
+    ashBasis: 'weighed',
+    residualAsh: '18 g',
+  },
+  intermediates: {},
+  outputs: {
+    verdict: choiceOutput({ label: 'May it be reset?', options: answers }),
+    next: textOutput({ label: 'Do this next' }),
+    values: tableOutput({
+      label: 'Stored values',
+      columns: {
+        code: textOutput({ label: 'Code' }),
+        what: textOutput({ label: 'Stored value' }),
+        verdict: choiceOutput({ label: 'What to do', options: verdicts }),
+        value: optional(grams('m', 'Value to enter', 3)),
+        uncertainty: optional(grams('u(m)', 'Its uncertainty', 2)),
+        why: textOutput({ label: 'Why' }),
+        first: optional(textOutput({ label: 'To be proven first' })),
+      },
+    }),
+    open: tableOutput({
+      label: 'To be proven first',
+      columns: {
+        wanted: textOutput({ label: 'Proof' }),
+        answer: choiceOutput({ label: 'Answer so far', options: { no: 'no', unknown: 'not known' } }),
+        action: textOutput({ label: 'What to do' }),
+        waiting: countOutput({ symbol: 'n', label: 'Values that wait for it' }),
+      },
+    }),
+    ashToSet: optional(grams('m_{set}', 'Ash to enter', 3)),
+    ashUpper: optional(grams('m_{max}', 'The same ash with its uncertainty added', 3)),
+    allowed: countOutput({ symbol: 'n_a', label: 'Values that may be changed' }),
+    waiting: countOutput({ symbol: 'n_w', label: 'Values that must wait' }),
+    left: countOutput({ symbol: 'n_l', label: 'Values to leave as they are' }),
+  },
+  constants: {},
+  steps: [
+    {
+      gives: 'values',
+      text: 'Work on the filter: [[filterWork]]. What the work did not make untrue is left; the rest is changed only when every proof is a yes.',
+      source: 'resetPractice',
+    },
+    { gives: 'open', text: 'Each proof that is missing, once. Not known counts like no.', source: 'savedBeforeClearing' },
+    {
+      gives: 'ashToSet',
+      text: 'New filter: zero. Cleaned and weighed: [[residualAsh]], but never less than its uncertainty of [[ashUncertainty]].',
+      source: 'safeSideOfAsh',
+    },
+    { gives: 'ashUpper', tex: '[[ashUpper]] = [[residualAsh]]+[[ashUncertainty]]' },
+    {
+      gives: 'verdict',
+      text: 'Nothing while no value may be changed; some while one still waits; otherwise all.',
+      source: 'resetPractice',
+    },
+  ],
+  assumptions: [
+    { code: 'answers_true', text: 'The answers are what was seen and measured on this vehicle, not what is hoped.' },
+    { code: 'stored_value_true', text: 'What is left as it is was true before the work.' },
+  ],
+  limits: [
+    { code: 'names_differ', text: 'Vehicles store these values under other names, and not every vehicle has each of them.' },
+    { code: 'wrong_before', text: 'A counter that somebody reset wrongly before stays wrong: weigh the ash, and compare.' },
+    { code: 'exchange_routine', text: 'For an exchange filter the routine of the vehicle maker may differ: that routine comes first.' },
+  ],
+  cautions: [
+    { code: 'never_reset_untrue', text: 'Never reset a counter that the work has not made true.' },
+    cautions.noDefeat,
+    cautions.makerFirst,
+    cautions.sensorFirst,
+    cautions.hotExhaust,
+  ],
+  sources: { resetPractice, savedBeforeClearing, safeSideOfAsh, batteryForResets, stayingCountdown },
+  compute(input, { warn }) {
+    const { filterWork, residualAsh, ashUncertainty } = input;
+    if (filterWork === 'new' && residualAsh !== undefined && residualAsh > 0)
+      return inconsistentInputs('a new filter holds no ash; with ash in it, it is an exchange filter', ['residualAsh'], ['filterWork']);
+    const rows = resetRows(input);
+    const ash = rows.find(({ code }) => code === 'ash')?.verdict;
+    const measured = ash === 'set' ? residualAsh : undefined;
+    const ashToSet = ash === 'reset' ? 0 : measured === undefined ? undefined : ashToEnter(measured, ashUncertainty);
+    if (residualAsh !== undefined && ash === 'leave')
+      warn('ash_not_used', 'The ash that was given is not used: this work does not change the ash value.', ['residualAsh']);
+    if (measured !== undefined && measured < ashUncertainty)
+      warn('ash_within_uncertainty', 'The ash is smaller than its uncertainty, so the uncertainty is entered.', ['residualAsh']);
+    const open = openProofs(rows, input);
+    return {
+      verdict: resetAnswer(rows.map(({ verdict }) => verdict)),
+      next: open[0]?.action ?? doIt,
+      values: rows.map(({ code, what, verdict, why, missing }) => ({
+        code,
+        what,
+        verdict,
+        value: code === 'ash' ? ashToSet : code === 'soot' && verdict === 'reset' ? 0 : undefined,
+        uncertainty: code === 'ash' && measured !== undefined ? ashUncertainty : undefined,
+        why,
+        first: missing.length === 0 ? undefined : missing.map((proof) => proofWords[proof].wanted).join('; '),
+      })),
+      open,
+      ashToSet,
+      ashUpper: measured === undefined ? undefined : measured + ashUncertainty,
+      allowed: rows.filter(({ verdict }) => changes(verdict)).length,
+      waiting: rows.filter(({ verdict }) => verdict === 'not-yet').length,
+      left: rows.filter(({ verdict }) => verdict === 'leave').length,
+    };
+  },
+  advise({ verdict, next, ashToSet }, { filterWork, causeRepaired, emissionComplete }) {
+    const silence = { tone: 'do-not' as const, text: 'Do not reset or clear anything just to put out a lamp.' };
+    const ash = { tone: 'do-not' as const, text: 'Do not set the ash to zero: only a new filter holds none.' };
+    const again = { tone: 'note' as const, text: 'The cause is not proven repaired: the filter will load again.' };
+    const sheet = { tone: 'note' as const, text: 'Write every reset on the job sheet, with the old value and the reason.' };
+    const steps = verdict === 'none' || verdict === 'all' ? [next] : ['Do only what the table allows now.', next];
+    return [
+      ...steps.map((text) => ({ tone: 'do' as const, text })),
+      ...(emissionComplete === false
+        ? [{ tone: 'do-not' as const, text: 'Do not reset anything while an emission part is missing or out of work.' }]
+        : []),
+      silence,
+      ...(filterWork === 'new' && ashToSet === 0 ? [] : [ash]),
+      ...(filterWork !== 'none' && causeRepaired !== true ? [again] : []),
+      ...(verdict === 'none' ? [] : [sheet]),
+    ];
+  },
+});

@@ -1,0 +1,74 @@
+import { type FilterValue, filterRulings, filterValues, type ReasonedRuling } from './filter-rulings.js';
+import type { ResetInput } from './inputs.js';
+import { type Answers, judge, type ResetVerdict } from './kernel.js';
+import { partRulings, pressureSensorRuling } from './part-rulings.js';
+import { alwaysNeeded, type Proof, proofAnswers, proofWords } from './proofs.js';
+
+/** One stored value with its verdict, before its figure is added. */
+export interface ResetRow {
+  readonly code: string;
+  readonly what: string;
+  readonly verdict: ResetVerdict;
+  readonly why: string;
+  /** What must be proven before it may be changed. */
+  readonly missing: readonly Proof[];
+}
+
+const notWorkedOn: ReasonedRuling = { verdict: 'leave', proofs: [], why: 'Nothing was done that makes it untrue.' };
+
+const filterCodes: Readonly<Record<FilterValue, string>> = {
+  soot: 'soot',
+  ash: 'ash',
+  filterChanged: 'filter_changed',
+  statistics: 'statistics',
+  pressureZero: 'pressure_zero',
+};
+
+/** A code of a blocked filter may only go when the filter is proven open. */
+function faultCodeRuling({ filterWork }: ResetInput): ReasonedRuling {
+  const filter: readonly Proof[] = filterWork === 'none' || filterWork === 'new' ? [] : ['drop'];
+  return {
+    verdict: 'reset',
+    proofs: ['cause', ...filter],
+    why: 'Clearing repairs nothing. A code that is cleared before its cause is repaired comes back, and the evidence is gone.',
+  };
+}
+
+function row(code: string, what: string, ruling: ReasonedRuling, answers: Answers<Proof>): ResetRow {
+  return { code, what, why: ruling.why, ...judge({ ...ruling, proofs: [...alwaysNeeded, ...ruling.proofs] }, answers) };
+}
+
+/** Every stored value with what may be done to it. */
+export function resetRows(input: ResetInput): readonly ResetRow[] {
+  const answers = proofAnswers(input);
+  const ofFilter = filterRulings[input.filterWork];
+  const keys = Object.keys(filterValues) as FilterValue[];
+  return [
+    ...keys.map((key) => {
+      const ruling = key === 'pressureZero' && input.pressureSensor ? pressureSensorRuling : ofFilter[key];
+      return row(filterCodes[key], filterValues[key], ruling, answers);
+    }),
+    ...partRulings.map((part) => row(part.code, part.what, part.after.some((work) => input[work]) ? part : notWorkedOn, answers)),
+    row('fault_codes', 'Stored fault codes', faultCodeRuling(input), answers),
+  ];
+}
+
+/** A proof that some value waits for. */
+export interface OpenProof {
+  readonly wanted: string;
+  readonly answer: 'no' | 'unknown';
+  readonly action: string;
+  readonly waiting: number;
+}
+
+/** Every missing proof once, with what to do about it and how many values wait for it. */
+export function openProofs(rows: readonly ResetRow[], input: ResetInput): readonly OpenProof[] {
+  const answers = proofAnswers(input);
+  return (Object.keys(proofWords) as Proof[]).flatMap((proof) => {
+    const waiting = rows.filter(({ missing }) => missing.includes(proof)).length;
+    if (waiting === 0) return [];
+    const { wanted, repair, find } = proofWords[proof];
+    const no = answers[proof] === false;
+    return [{ wanted, answer: no ? ('no' as const) : ('unknown' as const), action: no ? repair : find, waiting }];
+  });
+}
