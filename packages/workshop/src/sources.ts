@@ -18,3 +18,14 @@ export const equalConditions = commonPractice(
 );
 
 export const acceptance = commonPractice('A clean counts when the resistance falls to 0.4 of what it was, or to 1.3 of a clean filter');
+
+export const zeroPractice = commonPractice(
+  'A differential pressure sensor reads zero without flow: accepted to 2 mbar, subtracted to five times that, a fault beyond',
+);
+
+export const oneResistance: Source = {
+  type: 'derivation',
+  title: 'Δp/(μQ) of one filter at two flows: a + bρQ/μ grows with the flow; slip lowers a at most as the mean free path grows',
+  mark: 'read',
+  note: 'Darcy and Forchheimer for the growth, the limit of free molecular flow for the slip.',
+};
