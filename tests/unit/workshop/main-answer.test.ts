@@ -4,6 +4,7 @@ import { registry } from '../../support/calculations.js';
 // What the purpose of each asks for. A phone shows the answer of the last step alone.
 const answers = {
   'standard-atmosphere': 'pressure',
+  'runaway-index': 'verdict',
   'regeneration-axial': 'peakTemperature',
   'regeneration-lumped': 'peakTemperature',
   'soot-balance-temperature': 'balanceTemperature',
