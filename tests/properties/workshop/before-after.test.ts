@@ -8,7 +8,8 @@ const mbar = (value: number) => ({ value, unit: 'mbar' });
 
 interface Answer {
   readonly verdict: string;
-  readonly improvement: number;
+  /** Missing where the later reading is no signal. */
+  readonly improvement?: number;
 }
 
 function answer(change: Record<string, unknown>): Answer {
@@ -50,6 +51,7 @@ describe('before and after', () => {
             expect(dropAfter / cleanDrop).toBeGreaterThanOrEqual(low * (1 - 1e-9));
             expect((dropAfter + 2 * error) / cleanDrop).toBeLessThanOrEqual(high * (1 + 1e-9));
           }
+          expect(improvement === undefined).toBe(verdict === 'no-signal');
           if (verdict === 'cleaned' || verdict === 'improved') expect(improvement).toBeGreaterThan(0);
           if (verdict === 'worse') expect(improvement).toBeLessThan(0);
         },

@@ -112,13 +112,10 @@ export const beforeAfterCalculation = defineCalculation({
     unchangedDrop: dropOutput('\\Delta p_u', 'What the filter as it was would read at the later flow and temperature'),
   },
   outputs: {
-    improvement: quantityOutput(fraction, { symbol: '\\delta_R', label: 'Fall of the flow resistance', digits: 3, units: ['%'] }),
-    improvementUncertainty: quantityOutput(fraction, {
-      symbol: 'u(\\delta_R)',
-      label: 'Standard uncertainty of that fall',
-      digits: 2,
-      units: ['%'],
-    }),
+    improvement: optional(quantityOutput(fraction, { symbol: '\\delta_R', label: 'Fall of the flow resistance', digits: 3, units: ['%'] })),
+    improvementUncertainty: optional(
+      quantityOutput(fraction, { symbol: 'u(\\delta_R)', label: 'Standard uncertainty of that fall', digits: 2, units: ['%'] }),
+    ),
     cleanMultiple: optional(quantityOutput(ratio, { symbol: 'r', label: 'Later drop over that of the clean filter', digits: 3 })),
     cleanMultipleUncertainty: optional(
       quantityOutput(ratio, { symbol: 'u(r)', label: 'Standard uncertainty of that multiple', digits: 2 }),
@@ -217,6 +214,8 @@ export const beforeAfterCalculation = defineCalculation({
       );
     }
     const reference = referenceOf(input.cleanDrop, input.cleanFrom, constants);
+    const verdict = changeVerdict(before, after, constants.widestFlowRatio, reference);
+    const silent = verdict === 'no-signal';
     const cleanMultiple = input.cleanDrop === undefined ? undefined : input.dropAfter / input.cleanDrop;
     return {
       viscosityBefore,
@@ -227,11 +226,12 @@ export const beforeAfterCalculation = defineCalculation({
       flowEffect,
       temperatureEffect,
       unchangedDrop,
-      improvement: 1 - share,
-      improvementUncertainty: Math.hypot(second.uncertainty, share * first.uncertainty) / Math.abs(first.resistance),
+      // Without a signal there is no fall, only a reading that is missing.
+      improvement: silent ? undefined : 1 - share,
+      improvementUncertainty: silent ? undefined : Math.hypot(second.uncertainty, share * first.uncertainty) / Math.abs(first.resistance),
       cleanMultiple,
       cleanMultipleUncertainty: input.cleanDrop === undefined ? undefined : (second.uncertainty * after.viscousFlow) / input.cleanDrop,
-      verdict: changeVerdict(before, after, constants.widestFlowRatio, reference),
+      verdict,
     };
   },
   advise({ verdict }) {

@@ -52,11 +52,17 @@ export function verdicts(result: JobResult): Block {
   };
 }
 
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
 /** What flow and temperature did to the reading, in words. */
 export function comparisonBlocks({ comparison }: JobResult): Block[] {
   if (comparison === undefined) return [];
   const heading: Block = { type: 'heading', text: 'Before and after at comparable flow' };
   if (!succeeded(comparison)) return [heading, { type: 'paragraph', text: comparison.issues.map(issueText).join(' ') }];
+  if (noFall.has(wordOf(comparison, 'verdict')))
+    return [heading, { type: 'paragraph', text: `Nothing is proven by this comparison. ${capital(shown(comparison, 'verdict'))}.` }];
   const flow = numberOf(comparison, 'flowEffect');
   const heat = numberOf(comparison, 'temperatureEffect');
   const percent = (factor: number) => `${Math.abs((factor - 1) * 100).toFixed(0)} % ${factor >= 1 ? 'more' : 'less'}`;

@@ -175,11 +175,10 @@ export const exhaustDropSharesCalculation = defineCalculation({
     }
     if (verdict === 'rest')
       advice.push({ tone: 'do', text: 'Look at pipes, flaps, mixer and tail pipe, and measure the parts that are missing.' });
-    if (furthestAboveNormal !== undefined)
-      advice.push({
-        tone: 'do',
-        text: `Look at: ${furthestAboveNormal}. It is furthest above its normal drop${furthestAboveNormal === largestPart ? '.' : ', although another part drops more.'}`,
-      });
+    if (verdict === 'rest' && furthestAboveNormal !== undefined)
+      advice.push({ tone: 'do', text: `Look at this part as well, it is above its normal drop: ${furthestAboveNormal}.` });
+    if (verdict === 'part-above' && furthestAboveNormal !== largestPart)
+      advice.push({ tone: 'note', text: 'Another part drops more; that alone is no fault.' });
     if (verdict === 'normal-unknown')
       advice.push({ tone: 'do', text: 'Get the normal drop of the parts at this flow: the largest part need not be the faulty one.' });
     if (verdict === 'none-above')

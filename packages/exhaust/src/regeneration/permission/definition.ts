@@ -117,10 +117,10 @@ export const regenerationPermissionCalculation = defineCalculation({
       options: { permitted: 'permitted', refused: 'refused', unknown: 'not known yet' },
     }),
     refusedBy: optional(
-      textOutput({ label: 'Refused by', description: 'Each condition that refuses, what was found and what is allowed.' }),
+      textOutput({ label: 'Refused by', description: 'Each condition that refuses, what was found and what it must be.' }),
     ),
     notKnown: optional(
-      textOutput({ label: 'Not known, and so not passed', description: 'Each condition without an answer, and what is allowed.' }),
+      textOutput({ label: 'Not known, and so not passed', description: 'Each condition without an answer, and what it must be.' }),
     ),
     next: textOutput({ label: 'Do this next' }),
     conditions: tableOutput({

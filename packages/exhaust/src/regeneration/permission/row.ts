@@ -129,10 +129,10 @@ export function decidedRow(
   };
 }
 
-/** Every row with a result, with what was found and what is allowed; undefined when there is none. */
+/** Every row with a result, with what was found and what it must be; undefined when there is none. */
 export function namedRows(rows: readonly ConditionRow[], result: ConditionResult): string | undefined {
   const named = rows
     .filter((row) => row.result === result)
-    .map(({ condition, measured, limit }) => `${condition}: ${measured === undefined ? '' : `${measured}, `}allowed ${limit}`);
+    .map(({ condition, measured, limit }) => `${condition}: ${measured === undefined ? '' : `${measured}, `}must be ${limit}`);
   return named.length === 0 ? undefined : `${named.join('; ')}.`;
 }
