@@ -63,6 +63,48 @@ describe('the demo job', () => {
     expect(flowEffect).toBeCloseTo(after.flow / before.flow, 6);
   });
 
+  /** The after log with its pressure drop, in mbar, replaced by what the engine speed gives. */
+  const afterWith = (drop: (speed: number, found: number) => number) => (name: string) => {
+    const text = demoFile(name);
+    if (name !== 'after.csv' || text === undefined) return text;
+    const [head = '', ...lines] = text.trim().split('\n');
+    const changed = lines.map((line) => {
+      const cells = line.split(';');
+      const number = (cell = '') => Number(cell.replace(',', '.'));
+      return cells.map((cell, index) => (index === 4 ? String(drop(number(cells[1]), number(cell))) : cell)).join(';');
+    });
+    return [head, ...changed].join('\n');
+  };
+
+  it('takes a sensor that has fallen silent for no success', () => {
+    const silent = resultOf(
+      demoJob(),
+      afterWith(() => 0.4),
+    );
+    expect(outputs(silent.comparison).verdict).toBe('no-signal');
+    expect(outputs(silent.after?.condition).verdict).not.toBe('clean');
+    expect(sheetAsText(jobSheet(silent))).not.toMatch(/\[ok\] (Filter after|Result of the work)/);
+  });
+
+  it('proves nothing with readings that contradict each other, or a sensor that does not read zero', () => {
+    const atIdle = resultOf(
+      demoJob(),
+      afterWith((speed, found) => (speed > 400 && speed < 1200 ? 60 : found)),
+    );
+    expect(outputs(atIdle.after?.condition).verdict).toBe('contradiction');
+    const off = resultOf(
+      demoJob(),
+      afterWith((_, found) => found + 40),
+    );
+    expect(outputs(off.after?.condition).verdict).toBe('zero-fault');
+    for (const wrong of [atIdle, off]) {
+      expect(succeeded(wrong.comparison)).toBe(false);
+      expect(sheetAsText(jobSheet(wrong)).replace(/\s+/g, ' ')).toMatch(
+        /Result of the work: not known: .{0,60}after\.csv cannot be trusted/,
+      );
+    }
+  });
+
   it('mixes one to one', () => {
     const { concentrateVolume, waterVolume } = outputs(result.cleaning) as Record<string, number>;
     expect(concentrateVolume).toBeCloseTo(waterVolume as number, 15);

@@ -32,4 +32,5 @@ export { cautions } from './cautions.js';
 export { filterConstants, viscosityConstants } from './filter/constants.js';
 export { geometryInputs, wallInputs } from './filter/inputs.js';
 export { resolveGeometry } from './filter/resolve.js';
+export { allowedZeroInput } from './filter/sensor-inputs.js';
 export * as sharedSources from './sources.js';

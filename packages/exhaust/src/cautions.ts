@@ -25,6 +25,10 @@ export const cautions = {
     code: 'runaway',
     text: 'A loaded filter can burn out of control. When the bed overheats do not drop to idle: keep flow through it, unless there is fire.',
   },
+  ovenFire: {
+    code: 'oven_fire',
+    text: "Air feeds a fire in an oven: heat off, door shut, no fresh air, let it burn out and cool slowly, extinguisher ready. The oven maker's and local fire rules come first.",
+  },
   caustic: {
     code: 'caustic_fluid',
     text: 'Cleaning fluid can be caustic: goggles and face shield, gloves, apron; the safety data sheet comes first.',

@@ -40,3 +40,14 @@ export const stayingCountdown = commonPractice(
   'A countdown ends by the vehicle’s own confirming test, not by clearing codes alone',
   'One public trade text: some systems keep it, or raise it again, after a plain clear.',
 );
+
+export const zeroPractice = commonPractice(
+  'A differential pressure sensor reads zero without flow: accepted to 2 mbar, subtracted to five times that, a fault beyond',
+);
+
+export const oneResistance: Source = {
+  type: 'derivation',
+  title: 'Δp/(μQ) of one filter at two flows: a + bρQ/μ grows with the flow; slip lowers a at most as the mean free path grows',
+  mark: 'read',
+  note: 'Darcy and Forchheimer for the growth, the limit of free molecular flow for the slip.',
+};

@@ -6,9 +6,11 @@ import {
   dropShares,
   filterChannels,
   fitViscousInertial,
+  furthestAbove,
   hoseSwapVerdict,
   incompressibleDrop,
   separateZero,
+  sharesVerdict,
   slipCorrectedPermeability,
   slipFactor,
   stepResponse,
@@ -184,6 +186,31 @@ describe('sensor tests', () => {
         expect(shares.reduce((sum, share) => sum + share * total, rest) / total).toBeCloseTo(1, 9);
         expect(parts[largest]).toBe(Math.max(...parts));
       }),
+      options,
+    );
+  });
+
+  it('blames no part beyond the whole, and none where more is unexplained than any part drops', () => {
+    fc.assert(
+      fc.property(
+        log(10, 1e5),
+        fc.array(fc.tuple(log(1, 1e5), fc.option(log(1, 1e5), { nil: undefined })), { minLength: 1, maxLength: 8 }),
+        log(1, 1e3),
+        (total, parts, error) => {
+          const drops = parts.map(([drop]) => drop);
+          const normals = parts.map(([, normal]) => normal);
+          const shares = dropShares(total, drops);
+          const verdict = sharesVerdict(shares, drops, normals, error);
+          if (drops.reduce((sum, drop) => sum + drop, 0) > total + 2 * error * Math.sqrt(drops.length + 1))
+            expect(verdict).toBe('contradict');
+          else if (shares.rest > Math.max(...drops)) expect(verdict).toBe('rest');
+          if (verdict === 'none-above')
+            for (const [drop, normal] of parts) expect(drop).toBeLessThanOrEqual((normal ?? -Infinity) + 2 * error + 1e-9 * drop);
+          const worst = furthestAbove(drops, normals, error);
+          if (worst !== undefined) expect(drops[worst]!).toBeGreaterThan(normals[worst]! + 2 * error);
+          if (verdict === 'part-above') expect(worst).toBeDefined();
+        },
+      ),
       options,
     );
   });

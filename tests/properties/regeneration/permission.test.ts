@@ -89,6 +89,29 @@ describe('permission for a forced regeneration', () => {
     );
   });
 
+  it('names every condition that refuses and every one that is not known, and no other', () => {
+    fc.assert(
+      fc.property(some, fc.subarray(asked), (wrong, left) => {
+        const input = { ...good, ...Object.fromEntries(wrong.map((key) => [key, bad[key]])) };
+        for (const key of left) delete input[key as keyof typeof input];
+        const result = calculation?.run(input);
+        if (!result?.ok) throw new Error('refused as input');
+        const { refusedBy, notKnown, conditions } = result.outputs as {
+          refusedBy?: string;
+          notKnown?: string;
+          conditions: { condition: string; result: string; limit: string }[];
+        };
+        const named = { refuse: refusedBy ?? '', unknown: notKnown ?? '', pass: '' } as Record<string, string>;
+        for (const { condition, result: answer, limit } of conditions) {
+          for (const [kind, text] of Object.entries(named))
+            expect(text.includes(`${condition}: `)).toBe(kind === answer && kind !== 'pass');
+          if (answer !== 'pass') expect(named[answer]).toContain(limit);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('is never more lenient with more soot above the least load, with less certainty, or with the material unknown', () => {
     const rank = { permitted: 0, unknown: 1, refused: 2 } as Record<string, number>;
     const load = fc.double({ min: 2.4, max: 14, noNaN: true });

@@ -1,4 +1,5 @@
 import { deviationFromOthers, layerThickness, plugAsh, plugShare, weightedMean } from '@wallflow/exhaust';
+import { registry } from '@wallflow/exhaust/calculations';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -61,6 +62,36 @@ describe('several figures for the same ash', () => {
         ];
         expect(deviationFromOthers(two, 0) + deviationFromOthers(two, 1)).toBeCloseTo(0, 9);
       }),
+    );
+  });
+});
+
+describe('figures for the ash', () => {
+  const names = ['model', 'weighed', 'rod', 'drop'];
+  const figure = fc.option(fc.record({ ash: number(0, 200), error: number(1, 30) }), { nil: undefined });
+
+  it('give a mean only where two or more of them agree, and that mean lies between them', () => {
+    fc.assert(
+      fc.property(fc.tuple(figure, figure, figure, figure), (figures) => {
+        const given = figures.flatMap((entry, index) => (entry === undefined ? [] : [{ ...entry, name: names[index] }]));
+        const grams = (value: number) => ({ value, unit: 'g' });
+        const input = Object.fromEntries(
+          given.flatMap(({ name, ash, error }) => [
+            [`${name}Ash`, grams(ash)],
+            [`${name}Uncertainty`, grams(error)],
+          ]),
+        );
+        const result = registry.get('ash-consistency')?.run(input);
+        if (!result?.ok) throw new Error('refused as input');
+        const { verdict, bestAsh } = result.outputs as { verdict: string; bestAsh?: number };
+        expect(bestAsh !== undefined).toBe(verdict === 'agree' || verdict === 'one-out');
+        if (given.length < 2) expect(verdict).toBe('too-few');
+        if (given.length === 2) expect(verdict).not.toBe('one-out');
+        if (bestAsh === undefined) return;
+        expect(bestAsh).toBeGreaterThanOrEqual(Math.min(...given.map(({ ash }) => ash)) / 1000 - 1e-12);
+        expect(bestAsh).toBeLessThanOrEqual(Math.max(...given.map(({ ash }) => ash)) / 1000 + 1e-12);
+      }),
+      { numRuns: 200 },
     );
   });
 });

@@ -1,17 +1,26 @@
-import { choiceOutput, constant, defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import {
+  choiceOutput,
+  choiceWithDefault,
+  constant,
+  defineCalculation,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+} from '@wallflow/calculation';
 import { sutherlandViscosity } from '@wallflow/exhaust';
 import { cautions, sharedSources, viscosityConstants } from '@wallflow/exhaust/calculations';
 import { differentialPressure, dynamicViscosity, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
-import { acceptance, equalConditions } from '../sources.js';
-import { changeVerdict, resistanceOf } from './kernel.js';
+import { acceptance, equalConditions, readingBands } from '../sources.js';
+import { type ChangeVerdict, type CleanReference, changeVerdict, resistanceOf } from './kernel.js';
 
 const dropInput = (symbol: string, label: string, example: string) =>
   quantity(differentialPressure, {
     symbol,
     label,
     description: 'Less the reading with the engine off.',
-    min: '-100 mbar',
+    min: '-1000 mbar',
     max: '1500 mbar',
     example,
     units: ['mbar', 'kPa', 'hPa', 'psi'],
@@ -25,15 +34,27 @@ const resistanceOutput = (symbol: string, label: string) =>
 const dropOutput = (symbol: string, label: string) =>
   quantityOutput(differentialPressure, { symbol, label, digits: 3, units: ['mbar', 'kPa', 'hPa', 'psi'] });
 
+const verdicts = {
+  cleaned: 'cleaned: the resistance fell, and is back in the range of the clean filter',
+  improved: 'improved, but not shown to be back in the range of the clean filter',
+  'improved-unproven': 'improved; whether it is clean is not known: there is no drop of the clean filter to compare with',
+  'too-low': 'not proven: lower than a clean filter can be. Hose off, sensor fault, or a hole in the filter',
+  'no-signal': 'not proven: no signal beyond its error. Hose off or swapped, dead sensor, or no filter in it',
+  unchanged: 'no change beyond the uncertainty',
+  worse: 'worse than before',
+  'not-comparable': 'not comparable: the flows differ too much',
+  unclear: 'cannot be told: the first reading is negative or as small as its error',
+} as const satisfies Record<ChangeVerdict, string>;
+
 export const beforeAfterCalculation = defineCalculation({
   id: 'before-after',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'workshop',
   title: 'Before and after at comparable flow',
   purpose: 'Did the work lower the resistance of the filter, or is the lower reading only less flow or cooler gas?',
   usedBy: ['technician', 'trainer'],
   keywords: ['proof', 'verification', 'cleaning result', 'comparison'],
-  method: 'flow resistance Δp/(μQ) before and after, with its uncertainty',
+  method: 'flow resistance Δp/(μQ) before and after, and against the clean filter, with its uncertainty',
   inputs: z.strictObject({
     dropBefore: dropInput('\\Delta p_1', 'Pressure drop before', '360 mbar'),
     flowBefore: flowInput('Q_1', 'Exhaust volume flow before', '290 m3/h'),
@@ -41,6 +62,24 @@ export const beforeAfterCalculation = defineCalculation({
     dropAfter: dropInput('\\Delta p_2', 'Pressure drop after', '24 mbar'),
     flowAfter: flowInput('Q_2', 'Exhaust volume flow after', '275 m3/h'),
     temperatureAfter: temperatureInput('T_2', 'Gas temperature after', '205 °C'),
+    cleanDrop: quantity(differentialPressure, {
+      symbol: '\\Delta p_c',
+      label: 'Drop of the clean filter at the flow and temperature after',
+      description: 'From its record when new, or calculated from its size. Without it nobody can say that the filter is clean.',
+      above: '0 mbar',
+      max: '1500 mbar',
+      usual: ['1 mbar', '200 mbar'],
+      usualReason: 'a clean filter has a few millibar to a few tens at raised engine speed',
+      example: '17 mbar',
+      units: ['mbar', 'kPa', 'hPa', 'psi'],
+    }).optional(),
+    cleanFrom: choiceWithDefault({
+      label: 'Where the clean drop comes from',
+      options: { measured: 'measured on this filter when it was new or clean', calculated: 'calculated, or of a filter of the same type' },
+      example: 'calculated',
+      default: 'calculated',
+      defaultReason: 'the wider band: a calculated drop is uncertain by about half',
+    }),
     dropUncertainty: quantityWithDefault(differentialPressure, {
       symbol: 'u_p',
       label: 'Uncertainty of each drop',
@@ -60,16 +99,8 @@ export const beforeAfterCalculation = defineCalculation({
       default: '5 %',
       defaultReason: 'air-mass signal in good order',
     }),
-    acceptedShare: quantityWithDefault(fraction, {
-      symbol: 'a',
-      label: 'Counts as cleaned up to this share of the old resistance',
-      min: '1 %',
-      max: '100 %',
-      example: '40 %',
-      default: '40 %',
-      defaultReason: 'common practice, no source',
-    }),
   }),
+  example: { cleanDrop: '17 mbar' },
   intermediates: {
     viscosityBefore: quantityOutput(dynamicViscosity, { symbol: '\\mu_1', label: 'Viscosity before', digits: 4, units: ['uPa.s'] }),
     viscosityAfter: quantityOutput(dynamicViscosity, { symbol: '\\mu_2', label: 'Viscosity after', digits: 4, units: ['uPa.s'] }),
@@ -81,28 +112,34 @@ export const beforeAfterCalculation = defineCalculation({
     unchangedDrop: dropOutput('\\Delta p_u', 'What the filter as it was would read at the later flow and temperature'),
   },
   outputs: {
-    improvement: quantityOutput(fraction, { symbol: '\\delta_R', label: 'Fall of the flow resistance', digits: 3, units: ['%'] }),
-    improvementUncertainty: quantityOutput(fraction, {
-      symbol: 'u(\\delta_R)',
-      label: 'Standard uncertainty of that fall',
-      digits: 2,
-      units: ['%'],
-    }),
-    verdict: choiceOutput({
-      label: 'Verdict',
-      options: {
-        cleaned: 'cleaned: the resistance fell as far as a clean should make it',
-        improved: 'improved, but not as far as a clean should make it',
-        unchanged: 'no change beyond the uncertainty',
-        worse: 'worse than before',
-        'not-comparable': 'not comparable: the flows differ too much',
-        unclear: 'cannot be told: the first reading is as small as its error',
-      },
-    }),
+    improvement: optional(quantityOutput(fraction, { symbol: '\\delta_R', label: 'Fall of the flow resistance', digits: 3, units: ['%'] })),
+    improvementUncertainty: optional(
+      quantityOutput(fraction, { symbol: 'u(\\delta_R)', label: 'Standard uncertainty of that fall', digits: 2, units: ['%'] }),
+    ),
+    cleanMultiple: optional(quantityOutput(ratio, { symbol: 'r', label: 'Later drop over that of the clean filter', digits: 3 })),
+    cleanMultipleUncertainty: optional(
+      quantityOutput(ratio, { symbol: 'u(r)', label: 'Standard uncertainty of that multiple', digits: 2 }),
+    ),
+    verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
   },
   constants: {
     ...viscosityConstants,
     widestFlowRatio: constant(ratio, 1.5, { symbol: 'q', label: 'Widest ratio of flows that is compared', source: 'equalConditions' }),
+    measuredBand: constant(ratio, 1.3, {
+      symbol: 'r_m',
+      label: 'Clean up to this multiple of a measured clean drop',
+      source: 'acceptance',
+    }),
+    calculatedBand: constant(ratio, 2.5, {
+      symbol: 'r_c',
+      label: 'Clean up to this multiple of a calculated clean drop',
+      source: 'readingBands',
+    }),
+    calculatedLow: constant(ratio, 0.3, {
+      symbol: 'r_0',
+      label: 'Suspiciously low below this multiple of a calculated clean drop',
+      source: 'readingBands',
+    }),
   },
   steps: [
     {
@@ -129,9 +166,10 @@ export const beforeAfterCalculation = defineCalculation({
     { gives: 'temperatureEffect', tex: '[[temperatureEffect]] = \\frac{[[viscosityAfter]]}{[[viscosityBefore]]}' },
     { gives: 'unchangedDrop', tex: '[[unchangedDrop]] = [[dropBefore]]\\cdot[[flowEffect]]\\cdot[[temperatureEffect]]' },
     { gives: 'improvement', tex: '[[improvement]] = 1-\\frac{[[resistanceAfter]]}{[[resistanceBefore]]}', source: 'equalConditions' },
+    { gives: 'cleanMultiple', tex: '[[cleanMultiple]] = \\frac{[[dropAfter]]}{[[cleanDrop]]}', source: 'acceptance' },
     {
       gives: 'verdict',
-      text: 'A change counts beyond twice its uncertainty; a clean is accepted up to [[acceptedShare]].',
+      text: 'A drop and a change count beyond twice their uncertainty. Clean: up to [[measuredBand]] times a measured clean drop and not below the inverse of that, or [[calculatedLow]] to [[calculatedBand]] times a calculated one.',
       source: 'acceptance',
     },
   ],
@@ -141,6 +179,10 @@ export const beforeAfterCalculation = defineCalculation({
   ],
   limits: [
     { code: 'same_engine_state', text: 'Same engine speed, no load, EGR in the same state, warm engine, 60 s steady, three repeats.' },
+    {
+      code: 'reference',
+      text: 'Only a drop of the clean filter at the same flow tells clean from improved; one of the same filter when new tells most.',
+    },
     { code: 'dry', text: 'Not while the filter is still wet: steam and water films change the reading.' },
   ],
   cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],
@@ -149,6 +191,7 @@ export const beforeAfterCalculation = defineCalculation({
     cfr1065: sharedSources.cfr1065,
     equalConditions,
     acceptance,
+    readingBands,
   },
   compute(input, { constants, warn }) {
     const viscosityBefore = sutherlandViscosity(input.temperatureBefore, constants);
@@ -170,6 +213,10 @@ export const beforeAfterCalculation = defineCalculation({
         'Flow and temperature changed the reading by more than 10 %: the raw millibar before and after must not be compared.',
       );
     }
+    const reference = referenceOf(input.cleanDrop, input.cleanFrom, constants);
+    const verdict = changeVerdict(before, after, constants.widestFlowRatio, reference);
+    const silent = verdict === 'no-signal';
+    const cleanMultiple = input.cleanDrop === undefined ? undefined : input.dropAfter / input.cleanDrop;
     return {
       viscosityBefore,
       viscosityAfter,
@@ -179,20 +226,54 @@ export const beforeAfterCalculation = defineCalculation({
       flowEffect,
       temperatureEffect,
       unchangedDrop,
-      improvement: 1 - share,
-      improvementUncertainty: Math.hypot(second.uncertainty, share * first.uncertainty) / Math.abs(first.resistance),
-      verdict: changeVerdict(before, after, input.acceptedShare, constants.widestFlowRatio),
+      // Without a signal there is no fall, only a reading that is missing.
+      improvement: silent ? undefined : 1 - share,
+      improvementUncertainty: silent ? undefined : Math.hypot(second.uncertainty, share * first.uncertainty) / Math.abs(first.resistance),
+      cleanMultiple,
+      cleanMultipleUncertainty: input.cleanDrop === undefined ? undefined : (second.uncertainty * after.viscousFlow) / input.cleanDrop,
+      verdict,
     };
   },
   advise({ verdict }) {
-    if (verdict === 'cleaned')
-      return [{ tone: 'note', text: 'Show the customer the resistance, not the raw millibar, and note when to check again.' }];
-    if (verdict === 'not-comparable' || verdict === 'unclear') {
-      return [{ tone: 'do', text: 'Measure again at the same engine speed, 2500 rpm or more, with similar gas temperature.' }];
+    const noReset = { tone: 'do-not' as const, text: 'Do not reset soot or ash counters on this result.' };
+    switch (verdict) {
+      case 'cleaned':
+        return [{ tone: 'note', text: 'Show the customer the resistance, not the raw millibar, and note when to check again.' }];
+      case 'improved-unproven':
+        return [
+          {
+            tone: 'do',
+            text: 'Get the drop of the clean filter at this flow: calculate it from the size of the filter, or take its record.',
+          },
+          noReset,
+        ];
+      case 'no-signal':
+      case 'too-low':
+        return [
+          {
+            tone: 'do',
+            text: 'Check hoses, joints and the zero of the sensor with the engine off, then the outlet face and tail pipe for soot.',
+          },
+          { tone: 'do', text: 'Then read again at the same engine speed, 2500 rpm or more.' },
+          noReset,
+        ];
+      case 'not-comparable':
+      case 'unclear':
+        return [{ tone: 'do', text: 'Measure again at the same engine speed, 2500 rpm or more, with similar gas temperature.' }, noReset];
+      default:
+        return [{ tone: 'do', text: 'Look for ash, a closed-up face or a restriction elsewhere before repeating the work.' }, noReset];
     }
-    return [
-      { tone: 'do', text: 'Look for ash, a closed-up face or a restriction elsewhere before repeating the work.' },
-      { tone: 'do-not', text: 'Do not reset soot or ash counters on this result.' },
-    ];
   },
 });
+
+/** The band of a measured reference is as wide downwards as upwards, as a factor. */
+function referenceOf(
+  cleanDrop: number | undefined,
+  from: 'measured' | 'calculated',
+  bands: { readonly measuredBand: number; readonly calculatedBand: number; readonly calculatedLow: number },
+): CleanReference | undefined {
+  if (cleanDrop === undefined) return undefined;
+  return from === 'measured'
+    ? { cleanDrop, lowest: 1 / bands.measuredBand, highest: bands.measuredBand }
+    : { cleanDrop, lowest: bands.calculatedLow, highest: bands.calculatedBand };
+}

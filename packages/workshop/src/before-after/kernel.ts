@@ -10,6 +10,14 @@ export interface ComparedReading {
   readonly flowUncertainty: number;
 }
 
+/** The clean filter at the flow and temperature of the later reading, with the multiples of it that count as clean. */
+export interface CleanReference {
+  /** Drop of the clean filter, Pa. */
+  readonly cleanDrop: number;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
 /** Flow resistance in 1/m³ and its standard uncertainty. */
 export function resistanceOf(reading: ComparedReading): { readonly resistance: number; readonly uncertainty: number } {
   const resistance = reading.pressureDrop / reading.viscousFlow;
@@ -19,26 +27,41 @@ export function resistanceOf(reading: ComparedReading): { readonly resistance: n
   };
 }
 
-export type ChangeVerdict = 'cleaned' | 'improved' | 'unchanged' | 'worse' | 'not-comparable' | 'unclear';
+export type ChangeVerdict =
+  | 'cleaned'
+  | 'improved'
+  | 'improved-unproven'
+  | 'too-low'
+  | 'no-signal'
+  | 'unchanged'
+  | 'worse'
+  | 'not-comparable'
+  | 'unclear';
 
 /**
- * Judge a change of resistance. It counts only when it is larger than twice its uncertainty; `cleaned` also needs the
- * resistance to fall to `acceptedShare` of what it was, at the upper end of its uncertainty.
+ * Judge a change of resistance. It counts only when it is larger than twice its uncertainty, and a later drop within twice
+ * its own error counts for nothing: a hose that is off reads the same. `cleaned` also needs the later drop to lie among the
+ * multiples of the clean filter with twice its uncertainty to the upper end; without that reference nobody knows.
  */
 export function changeVerdict(
   before: ComparedReading,
   after: ComparedReading,
-  acceptedShare: number,
   widestFlowRatio: number,
+  reference?: CleanReference,
 ): ChangeVerdict {
+  if (after.pressureDrop < -2 * after.dropUncertainty) return 'no-signal';
   const flowRatio = after.viscousFlow / before.viscousFlow;
   if (flowRatio > widestFlowRatio || flowRatio < 1 / widestFlowRatio) return 'not-comparable';
   const first = resistanceOf(before);
   const second = resistanceOf(after);
+  if (first.resistance <= 2 * first.uncertainty) return 'unclear';
+  if (after.pressureDrop <= 2 * after.dropUncertainty) return 'no-signal';
+  if (reference !== undefined && after.pressureDrop < reference.lowest * reference.cleanDrop) return 'too-low';
   const change = first.resistance - second.resistance;
   const spread = 2 * Math.hypot(first.uncertainty, second.uncertainty);
-  if (first.resistance <= 2 * first.uncertainty) return 'unclear';
   if (change < -spread) return 'worse';
   if (change <= spread) return 'unchanged';
-  return second.resistance + 2 * second.uncertainty <= acceptedShare * first.resistance ? 'cleaned' : 'improved';
+  if (reference === undefined) return 'improved-unproven';
+  const upperEnd = (second.resistance + 2 * second.uncertainty) * after.viscousFlow;
+  return upperEnd <= reference.highest * reference.cleanDrop ? 'cleaned' : 'improved';
 }

@@ -13,21 +13,32 @@ import {
   text,
   textOutput,
 } from '@wallflow/calculation';
-import { cleanDropParts, gasDensity, sutherlandViscosity, totalDrop } from '@wallflow/exhaust';
-import { cautions, filterConstants, geometryInputs, resolveGeometry, sharedSources, wallInputs } from '@wallflow/exhaust/calculations';
+import { cleanDropParts, gasDensity, meanFreePath, sutherlandViscosity, totalDrop, zeroVerdict } from '@wallflow/exhaust';
+import {
+  allowedZeroInput,
+  cautions,
+  filterConstants,
+  geometryInputs,
+  resolveGeometry,
+  sharedSources,
+  wallInputs,
+} from '@wallflow/exhaust/calculations';
 import { absolutePressure, differentialPressure, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
-import { backPressureCeiling, readingBands } from '../sources.js';
-import { type ConditionVerdict, conditionOfReading, growthExponent } from './kernel.js';
+import { backPressureCeiling, oneResistance, readingBands, zeroPractice } from '../sources.js';
+import { type ConditionVerdict, conditionOfReading, flowTooLow, growthExponent } from './kernel.js';
+import { contradiction } from './kernel-contradiction.js';
 
 const verdicts = {
+  'zero-fault': 'not judged: the sensor does not read zero with the engine off',
+  contradiction: 'not judged: the readings contradict each other',
   reversed: 'negative: hoses swapped, or the hose behind the filter blocked',
   'suspiciously-low': 'suspiciously low: hose off, sensor dead, or filter cracked or removed',
   clean: 'clean',
   'in-service': 'in service, acceptable',
   loaded: 'loaded',
   blocked: 'blocked',
-  unclear: 'cannot be told from this reading',
+  unclear: 'cannot be told',
 } as const satisfies Record<ConditionVerdict, string>;
 
 const reading = z.strictObject({
@@ -35,8 +46,8 @@ const reading = z.strictObject({
   pressureDrop: quantity(differentialPressure, {
     symbol: '\\Delta p',
     label: 'Pressure drop over the filter',
-    description: 'As read; the zero reading is taken off below.',
-    min: '-200 mbar',
+    description: 'As read; the reading with the engine off is subtracted here.',
+    min: '-1000 mbar',
     max: '1500 mbar',
     example: '360 mbar',
     units: ['mbar', 'kPa', 'hPa', 'psi'],
@@ -75,7 +86,7 @@ const drop = (symbol: string, label: string) =>
 
 export const filterConditionCalculation = defineCalculation({
   id: 'filter-condition',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'workshop',
   title: 'Is the filter blocked?',
   purpose: 'Do these readings show a clean, a loaded or a blocked filter, or a fault of hose and sensor?',
@@ -83,6 +94,15 @@ export const filterConditionCalculation = defineCalculation({
   keywords: ['blocked', 'clean', 'diagnosis', 'idle', 'pressure sensor', 'hose'],
   method: 'measured drop against the closed form of the clean filter at the same flow and temperature',
   inputs: z.strictObject({
+    zeroReading: quantity(differentialPressure, {
+      symbol: '\\Delta p_0',
+      label: 'Reading with the engine off',
+      description: 'Ignition on, engine stopped for 30 s, hoses connected. It is subtracted from every reading.',
+      min: '-1000 mbar',
+      max: '1000 mbar',
+      example: '0 mbar',
+      units: ['mbar', 'kPa', 'hPa', 'psi'],
+    }).optional(),
     readings: list(reading, {
       label: 'Readings, warm engine',
       description: 'One at idle and one or two at raised speed; the highest flow tells most.',
@@ -92,18 +112,6 @@ export const filterConditionCalculation = defineCalculation({
         { state: 'warm idle', pressureDrop: '10 mbar', exhaustVolumeFlow: '56 m3/h', gasTemperature: '130 °C' },
         { state: '3000 rpm, no load', pressureDrop: '360 mbar', exhaustVolumeFlow: '290 m3/h', gasTemperature: '220 °C' },
       ],
-    }),
-    zeroReading: quantityWithDefault(differentialPressure, {
-      symbol: '\\Delta p_0',
-      label: 'Reading with the engine off',
-      min: '-200 mbar',
-      max: '200 mbar',
-      usual: ['-5 mbar', '5 mbar'],
-      usualReason: 'more than 5 mbar with the engine off is a sensor fault: repair it and read again',
-      example: '0 mbar',
-      units: ['mbar', 'kPa', 'hPa'],
-      default: '0 mbar',
-      defaultReason: 'not measured; a wrong zero makes idle readings worthless',
     }),
     zeroUncertainty: quantityWithDefault(differentialPressure, {
       symbol: 'u_0',
@@ -115,6 +123,7 @@ export const filterConditionCalculation = defineCalculation({
       default: '2 mbar',
       defaultReason: 'common practice, no source',
     }),
+    allowedZero: allowedZeroInput,
     flowUncertainty: quantityWithDefault(fraction, {
       symbol: 'u_Q',
       label: 'Uncertainty of the flow',
@@ -151,7 +160,7 @@ export const filterConditionCalculation = defineCalculation({
       defaultReason: 'back-pressure ceiling for engines of 50 to 500 kW, secondary source',
     }),
   }),
-  example: { filterDiameter: '144 mm', cellDensity: '200 cpsi', wallThickness: '14 mil', filterLength: '152 mm' },
+  example: { zeroReading: '0 mbar', filterDiameter: '144 mm', cellDensity: '200 cpsi', wallThickness: '14 mil', filterLength: '152 mm' },
   intermediates: {
     readingsJudged: tableOutput({
       label: 'Readings',
@@ -196,6 +205,11 @@ export const filterConditionCalculation = defineCalculation({
     { gives: 'cleanDrop', text: 'Closed form for the clean filter: [[cleanDrop]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
     { gives: 'cleanRatio', text: 'Measured drop over clean drop: [[cleanRatio]].' },
     {
+      gives: 'why',
+      text: 'Before any band: a reading with the engine off beyond five times [[allowedZero]] is a fault, and a resistance that falls as the flow grows is a contradiction: [[why]]',
+      source: 'zeroPractice',
+    },
+    {
       gives: 'verdict',
       text: 'Bands: low below [[lowBand]], clean up to [[cleanBand]], in service up to [[inServiceBand]], loaded up to [[loadedBand]].',
       source: 'readingBands',
@@ -205,6 +219,10 @@ export const filterConditionCalculation = defineCalculation({
     {
       code: 'linear_in_flow',
       text: 'A loaded filter is laminar: its drop goes with viscosity times flow, not with engine speed or flow squared.',
+    },
+    {
+      code: 'one_filter',
+      text: 'All readings are of the same filter in one state: its resistance cannot fall as the flow grows, except by slip in hotter gas.',
     },
     { code: 'steady_reading', text: 'Each reading is an average over at least 20 s of steady running.' },
   ],
@@ -217,7 +235,10 @@ export const filterConditionCalculation = defineCalculation({
       code: 'soot_or_ash',
       text: 'A high drop does not tell soot from ash: only a verified regeneration, weighing or a rod in the channels does.',
     },
-    { code: 'idle', text: 'At idle the clean filter is within the zero error of most sensors: idle alone decides nothing.' },
+    {
+      code: 'idle',
+      text: 'At idle the clean filter is within the zero error of most sensors: idle alone can show a blockage, never a good filter.',
+    },
   ],
   cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],
   sources: {
@@ -227,6 +248,8 @@ export const filterConditionCalculation = defineCalculation({
     siBrochure: sharedSources.siBrochure,
     readingBands,
     backPressureCeiling,
+    zeroPractice,
+    oneResistance,
   },
   compute(input, { constants, warn }) {
     const geometry = resolveGeometry(input);
@@ -239,8 +262,10 @@ export const filterConditionCalculation = defineCalculation({
       blockedDrop: input.blockedDrop,
     };
     const referenceViscosity = sutherlandViscosity(constants.referenceGasTemperature, constants);
+    const zero = input.zeroReading ?? 0;
+    const zeroState = input.zeroReading === undefined ? undefined : zeroVerdict(zero, input.allowedZero);
     const rows = input.readings.map((entry) => {
-      const pressureDrop = entry.pressureDrop - input.zeroReading;
+      const pressureDrop = entry.pressureDrop - zero;
       const viscosity = sutherlandViscosity(entry.gasTemperature, constants);
       const density = gasDensity(
         { temperature: entry.gasTemperature, pressure: input.ambientPressure, molarMass: constants.airMolarMass },
@@ -250,6 +275,7 @@ export const filterConditionCalculation = defineCalculation({
       const cleanDrop = totalDrop(cleanDropParts(geometry.channels, flow, input));
       const uncertainty = Math.hypot(input.zeroUncertainty, input.flowUncertainty * pressureDrop);
       const viscousFlow = viscosity * entry.exhaustVolumeFlow;
+      const reading = { pressureDrop, uncertainty, zeroUncertainty: input.zeroUncertainty, cleanDrop };
       return {
         state: entry.state,
         pressureDrop,
@@ -257,9 +283,12 @@ export const filterConditionCalculation = defineCalculation({
         cleanRatio: pressureDrop / cleanDrop,
         resistance: pressureDrop / viscousFlow,
         dropAtReference: (pressureDrop * referenceViscosity * constants.referenceFlow) / viscousFlow,
-        verdict: conditionOfReading({ pressureDrop, uncertainty, cleanDrop }, bands),
+        verdict: zeroState === 'repair' ? 'unclear' : conditionOfReading(reading, bands),
+        tooLow: flowTooLow(reading),
         viscousFlow,
         uncertainty,
+        flowUncertainty: input.flowUncertainty,
+        meanFreePath: meanFreePath({ viscosity, pressure: input.ambientPressure, temperature: entry.gasTemperature }),
       };
     });
     const byFlow = [...rows].sort((a, b) => b.viscousFlow - a.viscousFlow);
@@ -275,25 +304,34 @@ export const filterConditionCalculation = defineCalculation({
         `The drop grows with flow to the power ${growth.toFixed(1)}; a filter does so with 1, a pipe with 2. Check the zero reading and read idle again; the reading at the higher flow counts.`,
       );
     }
-    const judged = rows.filter((row) => row.verdict !== 'unclear');
-    if (judged.length === 0) {
-      warn('no_reading_tells', 'No reading is large enough against the sensor zero: read again at 2500 rpm or more.');
-    } else if (judged.some((row) => row.verdict === 'reversed') && judged.some((row) => row.verdict !== 'reversed')) {
-      warn('signs_disagree', 'Readings of both signs: check hoses and sensor before judging the filter.');
+    if (zeroState === undefined) {
+      warn('zero_not_read', 'The reading with the engine off is missing: a sensor that is off makes this verdict wrong. Read it.');
+    } else if (zeroState !== 'accepted') {
+      warn(
+        'zero_off',
+        `The sensor reads ${mbar(zero)} with the engine off. It is subtracted from every reading here; check hoses and wiring, and read it again at the end.`,
+        ['zeroReading'],
+      );
     }
-    const multiple = deciding.cleanRatio.toPrecision(2);
+    const pair = contradiction(rows);
+    const verdict: ConditionVerdict = zeroState === 'repair' ? 'zero-fault' : pair === undefined ? deciding.verdict : 'contradiction';
     return {
-      readingsJudged: rows.map(({ viscousFlow: _flow, uncertainty: _spread, ...row }) => row),
+      readingsJudged: rows.map((row) => ({
+        state: row.state,
+        pressureDrop: row.pressureDrop,
+        cleanDrop: row.cleanDrop,
+        cleanRatio: row.cleanRatio,
+        resistance: row.resistance,
+        dropAtReference: row.dropAtReference,
+        verdict: row.verdict,
+      })),
       growth,
       decidingReading: deciding.state,
       cleanDrop: deciding.cleanDrop,
       cleanRatio: deciding.cleanRatio,
       resistance: deciding.resistance,
-      why:
-        deciding.verdict === 'unclear'
-          ? 'The reading is as small as the error of the sensor zero.'
-          : `The drop is ${Number(multiple)} times that of the clean filter at the same flow and temperature.`,
-      verdict: deciding.verdict,
+      why: reasonOf(verdict, deciding, pair),
+      verdict,
     };
   },
   advise({ verdict }) {
@@ -311,6 +349,22 @@ export const filterConditionCalculation = defineCalculation({
           { tone: 'do', text: 'Check hoses, joints and the sensor with the engine off, then the tail pipe and outlet face for soot.' },
           { tone: 'do-not', text: 'Do not reset anything on this reading.' },
         ];
+      case 'zero-fault':
+        return [
+          {
+            tone: 'do',
+            text: 'Find the cause: water or soot in a hose, wiring, supply, or the sensor. Repair it and read everything again.',
+          },
+          { tone: 'do-not', text: 'Do not judge, clean, heat or reset anything on these readings.' },
+        ];
+      case 'contradiction':
+        return [
+          {
+            tone: 'do',
+            text: 'Check hoses and joints, read the sensor with the engine off, then take all readings again, warm and 60 s steady.',
+          },
+          { tone: 'do-not', text: 'Do not judge, clean, heat or reset anything on these readings.' },
+        ];
       case 'unclear':
         return [{ tone: 'do', text: 'Read again at 2500 rpm or more, warm, 60 s steady.' }];
       default:
@@ -318,3 +372,24 @@ export const filterConditionCalculation = defineCalculation({
     }
   },
 });
+
+const mbar = (value: number) => differentialPressure.format(differentialPressure.si(value), 'mbar', { digits: 3 });
+
+interface Judged {
+  readonly state: string;
+  readonly cleanRatio: number;
+  readonly tooLow: boolean;
+}
+
+/** One sentence for the technician. */
+function reasonOf(verdict: ConditionVerdict, deciding: Judged, pair: readonly [Judged, Judged] | undefined): string {
+  if (verdict === 'zero-fault') return 'The reading with the engine off is too far from zero: no reading of this sensor can be trusted.';
+  if (verdict === 'contradiction' && pair !== undefined)
+    return `No filter gives both readings, "${pair[0].state}" and "${pair[1].state}": a hose, the sensor or its zero is wrong.`;
+  if (verdict === 'reversed') return 'The drop is negative beyond its error.';
+  if (verdict !== 'unclear')
+    return `The drop is ${Number(deciding.cleanRatio.toPrecision(2))} times that of the clean filter at the same flow and temperature.`;
+  return deciding.tooLow
+    ? 'The flow was too low: there even a clean filter is lost in the error of the sensor zero.'
+    : 'The reading is as small as the error of the sensor zero.';
+}

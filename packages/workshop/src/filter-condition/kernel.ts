@@ -1,5 +1,14 @@
-/** What one reading says of the filter. */
-export type ConditionVerdict = 'reversed' | 'suspiciously-low' | 'clean' | 'in-service' | 'loaded' | 'blocked' | 'unclear';
+/** What one reading, or all of them, say of the filter. */
+export type ConditionVerdict =
+  | 'zero-fault'
+  | 'contradiction'
+  | 'reversed'
+  | 'suspiciously-low'
+  | 'clean'
+  | 'in-service'
+  | 'loaded'
+  | 'blocked'
+  | 'unclear';
 
 /** Upper edges of the bands as multiples of the drop expected of the clean filter at the same flow. */
 export interface ConditionBands {
@@ -11,11 +20,13 @@ export interface ConditionBands {
   readonly blockedDrop: number;
 }
 
-interface Reading {
+export interface ConditionReading {
   /** Measured drop less the zero reading, Pa. */
   readonly pressureDrop: number;
   /** Standard uncertainty of that, Pa. */
   readonly uncertainty: number;
+  /** The part of it that stays at any drop, Pa. */
+  readonly zeroUncertainty: number;
   /** Drop expected of the clean filter, Pa. */
   readonly cleanDrop: number;
 }
@@ -28,12 +39,20 @@ function bandOf(pressureDrop: number, cleanDrop: number, bands: ConditionBands):
   return ratio >= bands.low ? 'clean' : 'suspiciously-low';
 }
 
+/** Whether the flow is so low that the clean filter is lost in the error of the zero, as at idle. */
+export function flowTooLow({ cleanDrop, zeroUncertainty }: ConditionReading): boolean {
+  return cleanDrop <= 2 * zeroUncertainty;
+}
+
 /**
  * The band of a reading, or `unclear` when its uncertainty reaches over two band edges or more, or from the suspiciously
- * low into the clean band: such a reading cannot tell.
+ * low into the clean band: such a reading cannot tell. Where the flow is too low for a clean filter to show, only a drop
+ * that no error explains counts: a blockage, or a negative reading.
  */
-export function conditionOfReading({ pressureDrop, uncertainty, cleanDrop }: Reading, bands: ConditionBands): ConditionVerdict {
+export function conditionOfReading(reading: ConditionReading, bands: ConditionBands): ConditionVerdict {
+  const { pressureDrop, uncertainty, cleanDrop } = reading;
   if (pressureDrop < -2 * uncertainty) return 'reversed';
+  if (flowTooLow(reading)) return bandOf(pressureDrop - 2 * uncertainty, cleanDrop, bands) === 'blocked' ? 'blocked' : 'unclear';
   const order: readonly ConditionVerdict[] = ['suspiciously-low', 'clean', 'in-service', 'loaded', 'blocked'];
   const lowest = order.indexOf(bandOf(pressureDrop - uncertainty, cleanDrop, bands));
   const highest = order.indexOf(bandOf(pressureDrop + uncertainty, cleanDrop, bands));

@@ -1,5 +1,5 @@
 import { kinds } from '@wallflow/units';
-import { type Attempt, type Evaluation, evaluate, inputsFor, numberOf, si, succeeded } from './evaluation.js';
+import { type Attempt, type Evaluation, evaluate, inputsFor, numberOf, si, succeeded, wordOf } from './evaluation.js';
 import type { JobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
 import type { SteadyReading } from './steady.js';
@@ -21,7 +21,7 @@ export interface MeasuredSide {
   readonly readings: readonly FlowReading[];
   /** Readings that were left out, and why. */
   readonly leftOut: readonly string[];
-  readonly condition: Attempt;
+  readonly condition: Evaluation;
   /** The reading that decided the condition. */
   readonly deciding: FlowReading;
   readonly soot: Attempt;
@@ -135,14 +135,10 @@ export function measureSide(file: string, steady: readonly SteadyReading[], job:
   }
   const condition = conditionOf(readings, zero, job);
   if (!succeeded(condition)) return { ok: false, issues: condition.issues.map((issue) => ({ code: 'input', where: 'filter', issue })) };
-  const decidingState = wordsOf(condition);
+  const decidingState = wordOf(condition, 'decidingReading');
   const deciding = readings.find((reading) => reading.state === decidingState) ?? (readings[0] as FlowReading);
   return {
     ok: true,
     side: { file, ...(zero === undefined ? {} : { zero }), readings, leftOut, condition, deciding, soot: sootOf(deciding, zero, job) },
   };
-}
-
-function wordsOf(condition: Evaluation): string {
-  return String((condition.result.outputs as Readonly<Record<string, unknown>>).decidingReading);
 }

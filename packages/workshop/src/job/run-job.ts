@@ -1,6 +1,6 @@
 import type { Issue } from '@wallflow/calculation';
 import type * as z from 'zod';
-import { type Attempt, evaluate, inputsFor, isCalculation, numberOf, si, succeeded, unknownInputs } from './evaluation.js';
+import { type Attempt, evaluate, inputsFor, isCalculation, numberOf, si, succeeded, unknownInputs, wordOf } from './evaluation.js';
 import { type JobFile, jobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
 import { dropOf, type MeasuredSide, measureSide } from './measured-side.js';
@@ -73,6 +73,9 @@ function permissionOf(side: MeasuredSide, known: Readonly<Record<string, unknown
   });
 }
 
+/** Conditions that say that the readings themselves are wrong; nothing can be proven with them. */
+const wrongReadings = new Set(['zero-fault', 'contradiction']);
+
 function comparisonOf(before: MeasuredSide, after: MeasuredSide, job: JobFile): Attempt {
   const side = (measured: MeasuredSide) => ({
     drop: si(dropOf(measured.deciding, measured.zero), 'Pa'),
@@ -80,16 +83,24 @@ function comparisonOf(before: MeasuredSide, after: MeasuredSide, job: JobFile): 
     temperature: si(measured.deciding.steady.mean.gasTemperature ?? 0, 'K'),
   });
   const [first, second] = [side(before), side(after)];
-  return evaluate('before-after', {
+  const input = {
     dropBefore: first.drop,
     flowBefore: first.flow,
     temperatureBefore: first.temperature,
     dropAfter: second.drop,
     flowAfter: second.flow,
     temperatureAfter: second.temperature,
+    // The clean filter at the later flow and temperature, as the condition after the work was judged against it.
+    cleanDrop: si(numberOf(after.condition, 'cleanDrop'), 'Pa'),
+    cleanFrom: 'calculated',
     ...(job.sensor?.zeroUncertainty === undefined ? {} : { dropUncertainty: job.sensor.zeroUncertainty }),
     ...(job.sensor?.flowUncertainty === undefined ? {} : { flowUncertainty: job.sensor.flowUncertainty }),
-  });
+  };
+  const wrong = [before, after].find((measured) => wrongReadings.has(wordOf(measured.condition, 'verdict')));
+  const compared = evaluate('before-after', input);
+  if (wrong === undefined) return compared;
+  const issue: Issue = { code: 'no_solution', path: [], reason: `the readings of ${wrong.file} cannot be trusted` };
+  return { calculation: compared.calculation, input, issues: [issue] };
 }
 
 function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): ReturnType<typeof measureSide> | undefined {

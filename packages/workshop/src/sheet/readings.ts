@@ -51,7 +51,7 @@ export function readingsTable({ before, after }: JobResult): Block {
   );
   return {
     type: 'table',
-    caption: 'Readings, mean of steady running, zero reading taken off',
+    caption: 'Readings, mean of steady running, zero reading subtracted',
     head: ['', 'engine', 'gas', 'flow', 'drop', 'clean filter', 'times clean', 'at 200 m³/h, 200 °C', 'this reading says'],
     rows,
   };

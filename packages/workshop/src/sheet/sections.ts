@@ -11,8 +11,18 @@ const conditionTone: Readonly<Record<string, Tone>> = {
   loaded: 'bad',
   reversed: 'bad',
   'suspiciously-low': 'bad',
+  'zero-fault': 'bad',
+  contradiction: 'bad',
 };
-const changeTone: Readonly<Record<string, Tone>> = { cleaned: 'good', improved: 'open', unchanged: 'bad', worse: 'bad' };
+const changeTone: Readonly<Record<string, Tone>> = {
+  cleaned: 'good',
+  unchanged: 'bad',
+  worse: 'bad',
+  'no-signal': 'bad',
+  'too-low': 'bad',
+};
+/** Verdicts that say nothing of how far the resistance fell. */
+const noFall = new Set(['no-signal', 'too-low', 'not-comparable', 'unclear']);
 const permissionTone: Readonly<Record<string, Tone>> = { permitted: 'good', refused: 'bad' };
 
 function nextStep(attempt: Attempt | undefined): string {
@@ -28,9 +38,8 @@ function verdictLine(question: string, attempt: Attempt | undefined, tones: Read
 /** The answers first: a customer reads no further. */
 export function verdicts(result: JobResult): Block {
   const { comparison } = result;
-  const fall = succeeded(comparison)
-    ? ` (${shown(comparison, 'improvement')} less resistance, ± ${shown(comparison, 'improvementUncertainty')})`
-    : '';
+  const fell = succeeded(comparison) && !noFall.has(wordOf(comparison, 'verdict'));
+  const fall = fell ? ` (${shown(comparison, 'improvement')} less resistance, ± ${shown(comparison, 'improvementUncertainty')})` : '';
   return {
     type: 'verdicts',
     lines: [
@@ -43,11 +52,17 @@ export function verdicts(result: JobResult): Block {
   };
 }
 
+function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+}
+
 /** What flow and temperature did to the reading, in words. */
 export function comparisonBlocks({ comparison }: JobResult): Block[] {
   if (comparison === undefined) return [];
   const heading: Block = { type: 'heading', text: 'Before and after at comparable flow' };
   if (!succeeded(comparison)) return [heading, { type: 'paragraph', text: comparison.issues.map(issueText).join(' ') }];
+  if (noFall.has(wordOf(comparison, 'verdict')))
+    return [heading, { type: 'paragraph', text: `Nothing is proven by this comparison. ${capital(shown(comparison, 'verdict'))}.` }];
   const flow = numberOf(comparison, 'flowEffect');
   const heat = numberOf(comparison, 'temperatureEffect');
   const percent = (factor: number) => `${Math.abs((factor - 1) * 100).toFixed(0)} % ${factor >= 1 ? 'more' : 'less'}`;
@@ -66,6 +81,10 @@ export function comparisonBlocks({ comparison }: JobResult): Block[] {
       rows: [
         ['Flow resistance before', shown(comparison, 'resistanceBefore')],
         ['Flow resistance after', shown(comparison, 'resistanceAfter')],
+        [
+          'Later drop over that of the clean filter, calculated',
+          `${shown(comparison, 'cleanMultiple')} ± ${shown(comparison, 'cleanMultipleUncertainty')}`,
+        ],
       ],
     },
   ];

@@ -12,3 +12,37 @@ export function dropShares(total: number, parts: readonly number[]): DropShares 
   const largest = parts.reduce((best, part, index) => (part > parts[best]! ? index : best), 0);
   return { shares: parts.map((part) => part / total), rest: total - sum, largest };
 }
+
+/**
+ * Index of the part that is the most times what it should be, among those above it by more than twice the uncertainty of a
+ * reading; undefined when there is none.
+ */
+export function furthestAbove(drops: readonly number[], normals: readonly (number | undefined)[], uncertainty: number): number | undefined {
+  let worst: number | undefined;
+  let most = 1;
+  for (const [index, drop] of drops.entries()) {
+    const normal = normals[index];
+    if (normal === undefined || drop <= normal + 2 * uncertainty || drop / normal <= most) continue;
+    worst = index;
+    most = drop / normal;
+  }
+  return worst;
+}
+
+export type SharesVerdict = 'contradict' | 'rest' | 'part-above' | 'none-above' | 'normal-unknown';
+
+/**
+ * What the split says. Parts that exceed the whole by more than twice the uncertainty of the sum, u√(n + 1), cannot all be
+ * right; a rest larger than every part is where the back pressure is made.
+ */
+export function sharesVerdict(
+  { rest, largest }: DropShares,
+  drops: readonly number[],
+  normals: readonly (number | undefined)[],
+  uncertainty: number,
+): SharesVerdict {
+  if (rest < -2 * uncertainty * Math.sqrt(drops.length + 1)) return 'contradict';
+  if (rest > (drops[largest] ?? 0)) return 'rest';
+  if (furthestAbove(drops, normals, uncertainty) !== undefined) return 'part-above';
+  return normals.includes(undefined) ? 'normal-unknown' : 'none-above';
+}

@@ -26,7 +26,7 @@ const given = (symbol: string, label: string) => ({ symbol, label, source: 'stan
 
 export const standardAtmosphereCalculation = defineCalculation({
   id: 'standard-atmosphere',
-  version: '1.0.0',
+  version: '1.0.1',
   subject: 'gas',
   title: 'Air pressure by altitude',
   purpose: 'What air pressure, temperature and density go with this altitude, when no barometer is at hand?',
@@ -87,26 +87,28 @@ export const standardAtmosphereCalculation = defineCalculation({
       locator: 'Eq. 23',
     },
     {
-      gives: 'pressure',
-      tex: '[[pressure]] = [[seaLevelPressure]]\\left(\\frac{[[airTemperature]]}{[[seaLevelTemperature]]}\\right)^{\\textstyle\\frac{[[gravity]]\\,[[molarMass]]\\,[[layerHeight]]}{[[gasConstant]]\\,[[layerTemperatureDrop]]}}',
+      gives: 'densityRatio',
+      tex: '[[densityRatio]] = \\left(\\frac{[[airTemperature]]}{[[seaLevelTemperature]]}\\right)^{\\textstyle\\frac{[[gravity]]\\,[[molarMass]]\\,[[layerHeight]]}{[[gasConstant]]\\,[[layerTemperatureDrop]]}-1}',
       source: 'standardAtmosphere',
-      locator: 'Eq. 33a',
+      locator: 'Eq. 33a with Eq. 42',
     },
     {
       gives: 'airDensity',
-      tex: '[[airDensity]] = \\frac{[[pressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[airTemperature]]}',
+      tex: '[[airDensity]] = [[densityRatio]]\\,\\frac{[[seaLevelPressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[seaLevelTemperature]]}',
       source: 'standardAtmosphere',
       locator: 'Eq. 42',
-    },
-    {
-      gives: 'densityRatio',
-      tex: '[[densityRatio]] = \\frac{[[airDensity]]}{\\rho_0},\\quad \\rho_0 = \\frac{[[seaLevelPressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[seaLevelTemperature]]}',
     },
     {
       gives: 'soundSpeed',
       tex: '[[soundSpeed]] = \\sqrt{\\frac{1.4\\,[[gasConstant]]\\,[[airTemperature]]}{[[molarMass]]}}',
       source: 'standardAtmosphere',
       locator: 'Eq. 50',
+    },
+    {
+      gives: 'pressure',
+      tex: '[[pressure]] = [[seaLevelPressure]]\\left(\\frac{[[airTemperature]]}{[[seaLevelTemperature]]}\\right)^{\\textstyle\\frac{[[gravity]]\\,[[molarMass]]\\,[[layerHeight]]}{[[gasConstant]]\\,[[layerTemperatureDrop]]}}',
+      source: 'standardAtmosphere',
+      locator: 'Eq. 33a',
     },
   ],
   assumptions: [{ code: 'standard_day', text: 'A standard day; the weather moves the pressure by 3 % and more either way.' }],

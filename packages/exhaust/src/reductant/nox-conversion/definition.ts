@@ -1,6 +1,7 @@
 import {
   choiceOutput,
   commonPractice,
+  constant,
   defineCalculation,
   inconsistentInputs,
   optional,
@@ -20,7 +21,7 @@ const ppm = { min: '0 ppm', max: '10000 ppm', units: ['ppm'] } as const;
 
 export const noxConversionCalculation = defineCalculation({
   id: 'nox-conversion',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'reductant',
   title: 'NOx conversion from two sensors',
   purpose: 'How much NOx does the SCR catalyst convert, and could a poor figure be ammonia slip instead?',
@@ -134,7 +135,9 @@ export const noxConversionCalculation = defineCalculation({
     ammoniaSlip: optional(quantityOutput(moleFraction, { symbol: 'x_s', label: 'Ammonia slip', digits: 3, units: ['ppm'] })),
     verdict: choiceOutput({ label: 'Verdict', options: conversionVerdicts }),
   },
-  constants: {},
+  constants: {
+    leastNox: constant(moleFraction, 50e-6, { symbol: 'x_{min}', label: 'NOx before the catalyst to judge from', source: 'practice' }),
+  },
   steps: [
     { gives: 'apparentConversion', tex: '[[apparentConversion]] = 1-\\frac{[[downstream]]}{[[upstream]]}' },
     {
@@ -149,7 +152,11 @@ export const noxConversionCalculation = defineCalculation({
     },
     { gives: 'lowestConversion', text: 'Without any ammonia behind the catalyst.' },
     { gives: 'highestConversion', text: 'If the sensor reads ammonia alone.' },
-    { gives: 'verdict', text: 'Compared with: [[wantedConversion]].', source: 'practice' },
+    {
+      gives: 'verdict',
+      text: 'Compared with: [[wantedConversion]]. Not below [[leastNox]] before the catalyst, and not where the sensor behind reads zero.',
+      source: 'practice',
+    },
   ],
   assumptions: [
     {
@@ -196,7 +203,14 @@ export const noxConversionCalculation = defineCalculation({
       highestConversion: 1,
       correctedConversion,
       ammoniaSlip,
-      verdict: conversionVerdict({ apparent, corrected: correctedConversion, wanted: input.wantedConversion, tooCold }),
+      verdict: conversionVerdict({
+        apparent,
+        corrected: correctedConversion,
+        wanted: input.wantedConversion,
+        tooCold,
+        tooLittle: input.upstream < context.constants.leastNox,
+        silent: input.downstream === 0,
+      }),
     };
   },
   advise({ verdict }) {
@@ -216,6 +230,10 @@ export const noxConversionCalculation = defineCalculation({
           text: 'Check in this order: sensors in the same gas, fluid quality, dosed quantity, leaks, temperature, and only then the catalyst.',
         },
       ];
+    if (verdict === 'too-little-nox')
+      return [{ tone: 'do', text: 'Measure at a load with more NOx, 200 ppm or more before the catalyst.' }];
+    if (verdict === 'no-signal')
+      return [{ tone: 'do', text: 'See that the sensor behind is ready and heated, then stop the dosing: its reading must rise.' }];
     if (verdict === 'contradiction') return [{ tone: 'do', text: 'Compare both sensors in the same gas with the dosing off.' }];
     return [];
   },

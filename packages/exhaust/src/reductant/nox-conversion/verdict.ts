@@ -4,6 +4,8 @@ export const conversionVerdicts = {
   slip: 'converts, but ammonia slips and is read as NOx',
   'cannot-tell': 'cannot tell: too little conversion and ammonia slip read the same',
   'too-cold': 'too cold to judge',
+  'too-little-nox': 'cannot tell: too little NOx before the catalyst for the error of the sensors',
+  'no-signal': 'not proven: the sensor behind reads zero, as one does that is not ready or dead',
   contradiction: 'more NOx behind the catalyst than before it: check sensors, order and units first',
 } as const;
 
@@ -15,9 +17,15 @@ export interface ConversionVerdictInput {
   readonly corrected: number | undefined;
   readonly wanted: number;
   readonly tooCold: boolean;
+  /** Whether the NOx before the catalyst is below what the error of the sensors lets judge. */
+  readonly tooLittle: boolean;
+  /** Whether the sensor behind reads exactly nothing. */
+  readonly silent: boolean;
 }
 
-export function conversionVerdict({ apparent, corrected, wanted, tooCold }: ConversionVerdictInput): ConversionVerdict {
+export function conversionVerdict({ apparent, corrected, wanted, tooCold, tooLittle, silent }: ConversionVerdictInput): ConversionVerdict {
+  if (tooLittle) return 'too-little-nox';
+  if (silent) return 'no-signal';
   if (apparent < 0 && (corrected === undefined || corrected < 0)) return 'contradiction';
   if (apparent >= wanted) return 'converting';
   if (corrected !== undefined && corrected >= wanted) return 'slip';

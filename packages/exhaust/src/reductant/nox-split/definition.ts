@@ -101,13 +101,6 @@ export const noxSplitCalculation = defineCalculation({
     gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
   },
   steps: [
-    {
-      gives: 'nitricOxide',
-      tex: '[[nitricOxide]] = (1-[[nitrogenDioxideShare]])\\,[[noxMoleFraction]]',
-      source: 'cfr1065',
-      locator: '1065.655, default split',
-    },
-    { gives: 'nitrogenDioxide', tex: '[[nitrogenDioxide]] = [[nitrogenDioxideShare]]\\,[[noxMoleFraction]]' },
     { gives: 'fastShare', tex: '[[fastShare]] = 2\\min([[nitrogenDioxideShare]],\\,1-[[nitrogenDioxideShare]])', source: 'scrReactions' },
     { gives: 'standardShare', tex: '[[standardShare]] = \\max(0,\\,1-2\\,[[nitrogenDioxideShare]])', source: 'scrReactions' },
     {
@@ -125,15 +118,22 @@ export const noxSplitCalculation = defineCalculation({
       tex: '[[trueMassShare]] = (1-[[nitrogenDioxideShare]])\\,\\frac{[[nitricOxideMolarMass]]}{[[nitrogenDioxideMolarMass]]}+[[nitrogenDioxideShare]]',
     },
     {
+      gives: 'nitricOxide',
+      tex: '[[nitricOxide]] = (1-[[nitrogenDioxideShare]])\\,[[noxMoleFraction]]',
+      source: 'cfr1065',
+      locator: '1065.655, default split',
+    },
+    {
       gives: 'nitricOxideMass',
       tex: '[[nitricOxideMass]] = \\frac{[[nitricOxide]]\\,[[nitricOxideMolarMass]]\\,[[referencePressure]]}{[[gasConstant]]\\,[[referenceTemperature]]}',
       source: 'siBrochure',
     },
     {
       gives: 'nitrogenDioxideMass',
-      tex: '[[nitrogenDioxideMass]] = \\frac{[[nitrogenDioxide]]\\,[[nitrogenDioxideMolarMass]]\\,[[referencePressure]]}{[[gasConstant]]\\,[[referenceTemperature]]}',
+      tex: '[[nitrogenDioxideMass]] = \\frac{[[nitrogenDioxideShare]]\\,[[noxMoleFraction]]\\,[[nitrogenDioxideMolarMass]]\\,[[referencePressure]]}{[[gasConstant]]\\,[[referenceTemperature]]}',
       source: 'siBrochure',
     },
+    { gives: 'nitrogenDioxide', tex: '[[nitrogenDioxide]] = [[nitrogenDioxideShare]]\\,[[noxMoleFraction]]' },
   ],
   assumptions: [{ code: 'ideal_gas', text: 'The gas is ideal, which is exact enough here.' }],
   limits: [{ code: 'sensor_blind', text: 'A NOx sensor in the pipe cannot tell NO from NO2.' }],

@@ -19,7 +19,7 @@ import { allowedSensorDifference, sensorVerdict } from './kernel.js';
 
 export const sensorCrossCheckCalculation = defineCalculation({
   id: 'sensor-cross-check',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'reductant',
   title: 'Two NOx sensors in the same gas',
   purpose: 'Do the sensors before and behind the catalyst agree when nothing is converted between them?',
@@ -116,6 +116,7 @@ export const sensorCrossCheckCalculation = defineCalculation({
         'downstream-high': 'the sensor behind reads high, or the one before reads low',
         'storage-possible': 'undecided: stored ammonia may still convert NOx',
         undecided: 'undecided: the limit lies inside the uncertainty',
+        'too-little': 'cannot tell: there is hardly more NOx than the difference that is allowed',
         'not-comparable': 'not comparable while dosing',
       },
     }),
@@ -134,7 +135,7 @@ export const sensorCrossCheckCalculation = defineCalculation({
     { gives: 'readingRatio', tex: '[[readingRatio]] = \\frac{[[meanDownstream]]}{[[meanUpstream]]}' },
     {
       gives: 'verdict',
-      text: 'The mean difference with its uncertainty against the difference allowed. State: [[state]].',
+      text: 'The mean difference with its uncertainty against the difference allowed; with no more NOx than that, nothing can be told. State: [[state]].',
       source: 'practice',
     },
   ],
@@ -167,6 +168,7 @@ export const sensorCrossCheckCalculation = defineCalculation({
         difference,
         uncertainty,
         allowed: allowedDifference,
+        mean: (meanUpstream + meanDownstream) / 2,
         dosing: input.state === 'dosing',
         emptied: input.state === 'emptied',
       }),

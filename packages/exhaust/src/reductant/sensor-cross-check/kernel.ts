@@ -1,18 +1,29 @@
-export type SensorVerdict = 'agree' | 'downstream-low' | 'downstream-high' | 'storage-possible' | 'undecided' | 'not-comparable';
+export type SensorVerdict =
+  | 'agree'
+  | 'downstream-low'
+  | 'downstream-high'
+  | 'storage-possible'
+  | 'undecided'
+  | 'too-little'
+  | 'not-comparable';
 
 export interface SensorVerdictInput {
   /** Mean of downstream minus upstream and half the width of its 95 % interval, as mole fractions. */
   readonly difference: number;
   readonly uncertainty: number;
   readonly allowed: number;
+  /** Mean of both. */
+  readonly mean: number;
   readonly dosing: boolean;
   /** Whether the catalyst is known to hold no ammonia. */
   readonly emptied: boolean;
 }
 
 /** Whether two sensors in the same gas agree; a catalyst that still holds ammonia lowers the second without a fault. */
-export function sensorVerdict({ difference, uncertainty, allowed, dosing, emptied }: SensorVerdictInput): SensorVerdict {
+export function sensorVerdict({ difference, uncertainty, allowed, mean, dosing, emptied }: SensorVerdictInput): SensorVerdict {
   if (dosing) return 'not-comparable';
+  // Two dead sensors agree as well.
+  if (mean <= allowed) return 'too-little';
   if (Math.abs(difference) + uncertainty <= allowed) return 'agree';
   if (Math.abs(difference) - uncertainty <= allowed) return 'undecided';
   if (difference > 0) return 'downstream-high';

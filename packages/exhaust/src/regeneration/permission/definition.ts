@@ -10,11 +10,13 @@ import {
 } from '@wallflow/calculation';
 import { differentialPressure, fraction, length, massConcentration, temperature, temperatureDifference, voltage } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
+import { sensorPractice } from '../../filter/sources.js';
 import { estimateError2019, inhibitReasons, loadBandPractice, massBalanceEstimate, permissionPractice, workSafeBC } from '../sources.js';
 import { batteryRows, engineRows, readingRows } from './engine-rows.js';
 import { permissionInputs } from './inputs.js';
 import { permissionVerdict } from './kernel.js';
 import { filterRows, placeRows, safetyRows } from './place-rows.js';
+import { namedRows } from './row.js';
 import { fuelLevelRow, sootRows } from './soot-rows.js';
 
 const celsius = 273.15;
@@ -22,7 +24,11 @@ const practiceLimit = { source: 'permissionPractice' };
 
 const constants = {
   leastShare: constant(fraction, 0.3, { symbol: 'f_{min}', label: 'Least share of the load limit', ...practiceLimit }),
-  sensorZero: constant(differentialPressure, 500, { symbol: '\\Delta p_{0,max}', label: 'Largest sensor offset', ...practiceLimit }),
+  sensorZero: constant(differentialPressure, 200, {
+    symbol: '\\Delta p_{0,max}',
+    label: 'Zero error of the sensor that is accepted',
+    source: 'sensorPractice',
+  }),
   sensorSpread: constant(temperatureDifference, 10, { symbol: '\\Delta T_{s,max}', label: 'Largest sensor spread', ...practiceLimit }),
   coolantLeast: constant(temperature, 75 + celsius, { symbol: 'T_{c,min}', label: 'Least coolant temperature', ...practiceLimit }),
   coolantMost: constant(temperature, 100 + celsius, { symbol: 'T_{c,max}', label: 'Coolant temperature to stay below', ...practiceLimit }),
@@ -45,7 +51,7 @@ const results = { pass: 'pass', refuse: 'refuse', unknown: 'not known' };
 
 export const regenerationPermissionCalculation = defineCalculation({
   id: 'regeneration-permission',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'regeneration',
   title: 'May this filter be regenerated now, standing?',
   purpose: 'Is every condition for a forced regeneration fulfilled, and if not, what comes first?',
@@ -110,6 +116,12 @@ export const regenerationPermissionCalculation = defineCalculation({
       label: 'Verdict',
       options: { permitted: 'permitted', refused: 'refused', unknown: 'not known yet' },
     }),
+    refusedBy: optional(
+      textOutput({ label: 'Refused by', description: 'Each condition that refuses, what was found and what it must be.' }),
+    ),
+    notKnown: optional(
+      textOutput({ label: 'Not known, and so not passed', description: 'Each condition without an answer, and what it must be.' }),
+    ),
     next: textOutput({ label: 'Do this next' }),
     conditions: tableOutput({
       label: 'Conditions',
@@ -139,6 +151,8 @@ export const regenerationPermissionCalculation = defineCalculation({
     { gives: 'loadMargin', tex: '[[loadMargin]] = [[highestLoad]] - [[sootLoad]]', source: 'loadBandPractice' },
     { gives: 'loadBand', text: 'Band that holds the load plus its uncertainty.', source: 'loadBandPractice' },
     { gives: 'conditions', text: 'Every condition against its limit; what is not known is not a pass.', source: 'permissionPractice' },
+    { gives: 'refusedBy', text: 'Those that refuse.' },
+    { gives: 'notKnown', text: 'Those that nobody has answered.' },
     {
       gives: 'verdict',
       text: 'Refused by one refusal; permitted only if every condition passes; otherwise not known yet.',
@@ -163,7 +177,7 @@ export const regenerationPermissionCalculation = defineCalculation({
     cautions.sensorFirst,
     cautions.noDefeat,
   ],
-  sources: { permissionPractice, loadBandPractice, massBalanceEstimate, estimateError2019, workSafeBC, inhibitReasons },
+  sources: { permissionPractice, sensorPractice, loadBandPractice, massBalanceEstimate, estimateError2019, workSafeBC, inhibitReasons },
   dimensional: 'the table of conditions is text with units',
   compute(input, { constants: limits, assume }) {
     const soot = sootRows(input, { leastShare: limits.leastShare, attempts: usualAttempts });
@@ -187,6 +201,8 @@ export const regenerationPermissionCalculation = defineCalculation({
       loadMargin: input.sootLoad === undefined ? undefined : soot.highest - input.sootLoad,
       loadBand: soot.band,
       verdict: permissionVerdict(rows.map((row) => row.result)),
+      refusedBy: namedRows(rows, 'refuse'),
+      notKnown: namedRows(rows, 'unknown'),
       next: first?.action ?? startWords,
       conditions: rows,
       passed: count('pass'),
@@ -194,13 +210,8 @@ export const regenerationPermissionCalculation = defineCalculation({
       unknowns: count('unknown'),
     };
   },
-  advise({ verdict, next, loadBand }) {
-    if (verdict !== 'permitted') {
-      return [
-        { tone: 'do-not', text: 'Do not start a forced regeneration.' },
-        { tone: 'do', text: next },
-      ];
-    }
+  advise({ verdict, loadBand }) {
+    if (verdict !== 'permitted') return [{ tone: 'do-not', text: 'Do not start a forced regeneration.' }];
     const stay = {
       tone: 'do-not' as const,
       text: 'Never let the engine drop to idle or stop while the filter burns, unless there is fire.',
@@ -211,6 +222,6 @@ export const regenerationPermissionCalculation = defineCalculation({
       text: 'Where the road allows it, 20 to 25 min of steady hot driving does the same with less risk.',
     };
     const extra = loadBand === 'service' ? [slow] : loadBand === 'due' ? [road] : [];
-    return [{ tone: 'do', text: next }, ...extra, stay];
+    return [...extra, stay];
   },
 });

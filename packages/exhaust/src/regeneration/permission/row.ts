@@ -128,3 +128,11 @@ export function decidedRow(
     action: action(result, words),
   };
 }
+
+/** Every row with a result, with what was found and what it must be; undefined when there is none. */
+export function namedRows(rows: readonly ConditionRow[], result: ConditionResult): string | undefined {
+  const named = rows
+    .filter((row) => row.result === result)
+    .map(({ condition, measured, limit }) => `${condition}: ${measured === undefined ? '' : `${measured}, `}must be ${limit}`);
+  return named.length === 0 ? undefined : `${named.join('; ')}.`;
+}

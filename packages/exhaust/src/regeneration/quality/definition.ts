@@ -15,7 +15,7 @@ import { cautions } from '../../cautions.js';
 import { chosenKinetics, kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
 import { bai2016, bissettShadman1985 } from '../../soot/sources.js';
 import { siBrochure } from '../../sources.js';
-import { inOrder } from '../log-order.js';
+import { checkedLog } from '../checked-log.js';
 import { qualityPractice } from '../sources.js';
 import { expectedBurnOff, timeAbove } from './kernel.js';
 
@@ -25,8 +25,6 @@ const line = z.strictObject({
     label: 'Time',
     min: '0 s',
     max: '24 h',
-    usual: ['0 s', '2 h'],
-    usualReason: 'a regeneration takes less',
     example: '0 min',
     units: ['min', 's'],
   }),
@@ -35,8 +33,6 @@ const line = z.strictObject({
     label: 'Temperature before or in the filter',
     min: '-60 °C',
     max: '1500 °C',
-    usual: ['0 °C', '800 °C'],
-    usualReason: 'hotter than a normal regeneration',
     example: '600 °C',
     units: ['degC', 'K', 'degF'],
   }),
@@ -53,9 +49,12 @@ const example = [
   [24, 250],
 ].map(([minute, celsius]) => ({ time: `${minute} min`, temperature: `${celsius} °C` }));
 
+/** Hotter than a normal regeneration, K. */
+const tooHot = 1073.15;
+
 export const regenerationQualityCalculation = defineCalculation({
   id: 'regeneration-quality',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'regeneration',
   title: 'Quality of a finished regeneration',
   purpose: 'Was it hot for long enough, without breaks, and did it burn the soot?',
@@ -123,7 +122,8 @@ export const regenerationQualityCalculation = defineCalculation({
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        complete: 'complete',
+        complete: 'complete: hot long enough, and the soot fell',
+        unproven: 'hot long enough; burn not proven',
         partial: 'only in part',
         failed: 'not really one',
         doubtful: 'hot enough, but the soot did not fall: look for ash or a wrong signal',
@@ -152,7 +152,7 @@ export const regenerationQualityCalculation = defineCalculation({
     { gives: 'timeShare', tex: '[[timeShare]] = \\frac{[[totalTime]]}{[[wantedTime]]}' },
     {
       gives: 'verdict',
-      text: 'Complete: wanted time reached, expected burn-off at least 80 %, measured at least 70 % where known. Failed: less than a quarter of the time.',
+      text: 'Complete: wanted time reached, expected burn-off at least 80 %, measured at least 70 %. Not proven: the soot before and after is not known, or after is exactly zero, as a counter is set. Failed: less than a quarter of the time.',
       source: 'qualityPractice',
     },
   ],
@@ -170,7 +170,7 @@ export const regenerationQualityCalculation = defineCalculation({
   sources: { qualityPractice, bai2016, bissettShadman1985, siBrochure },
   compute(input, { constants, warn }) {
     const { threshold, sootBefore, sootAfter } = input;
-    const log = inOrder(input.log, warn);
+    const log = checkedLog(input.log, warn);
     const kinetics = chosenKinetics(input, constants);
     if (isRefusal(kinetics)) return kinetics;
     const { total, longest, interruptions } = timeAbove(log, threshold);
@@ -178,21 +178,29 @@ export const regenerationQualityCalculation = defineCalculation({
     const measured = sootBefore === undefined || sootAfter === undefined ? undefined : 1 - sootAfter / sootBefore;
     const timeShare = total / input.wantedTime;
     const hotEnough = timeShare >= 1 && expected >= 0.8;
-    const fell = measured === undefined || measured >= 0.7;
+    if (sootAfter === 0)
+      warn('soot_zero', 'Soot after is exactly zero: a counter is set to that. It proves nothing; take it from the pressure drop.', [
+        'sootAfter',
+      ]);
+    const peak = Math.max(...log.map((entry) => entry.temperature));
+    if (peak > tooHot) warn('too_hot', 'It got hotter than 800 °C: look for melted or cracked places before the filter is used again.');
+    const proof = measured === undefined || sootAfter === 0 ? 'unproven' : measured >= 0.7 ? 'complete' : 'doubtful';
+    if (timeShare < 0.25 && measured !== undefined && measured > 0.3)
+      warn('fell_without_heat', 'The soot fell although it was hardly ever hot: a counter was set, or one of the signals is wrong.');
     return {
-      peak: Math.max(...log.map((entry) => entry.temperature)),
+      peak,
       totalTime: total,
       longestTime: longest,
       expected,
       measured,
       timeShare,
       interruptions,
-      verdict: timeShare < 0.25 ? 'failed' : !hotEnough ? 'partial' : fell ? 'complete' : 'doubtful',
+      verdict: timeShare < 0.25 ? 'failed' : !hotEnough ? 'partial' : proof,
     };
   },
-  advise({ verdict, interruptions, measured }) {
-    if (verdict === 'complete' && measured === undefined)
-      return [{ tone: 'do', text: 'Prove it: compare the pressure drop at the same flow and temperature before and after.' }];
+  advise({ verdict, interruptions }) {
+    if (verdict === 'unproven')
+      return [{ tone: 'do', text: 'Prove the burn: compare the pressure drop at the same flow and temperature before and after.' }];
     if (verdict === 'complete') return [];
     if (verdict === 'doubtful') return [{ tone: 'do', text: 'Do not repeat it: check the pressure signal, then look for ash.' }];
     return [

@@ -173,14 +173,14 @@ export const runawayIndexCalculation = defineCalculation({
       source: 'semenov1928',
     },
     {
-      gives: 'verdict',
-      text: 'An index above 1 speeds up by itself; it matters where temperature and adiabatic rise together exceed 800 °C.',
-      source: 'ashReview2019',
-    },
-    {
       gives: 'index',
       tex: '[[index]] = \\mathrm{e}\\,\\frac{k\\,[[sootLoad]]\\,[[filterVolume]]\\,\\Delta h}{[[massFlow]]\\,[[gasSpecificHeat]]\\,[[criticalRise]]}',
       source: 'semenov1928',
+    },
+    {
+      gives: 'verdict',
+      text: 'An index above 1 speeds up by itself; it matters where temperature and adiabatic rise together exceed 800 °C.',
+      source: 'ashReview2019',
     },
   ],
   assumptions: [

@@ -44,8 +44,8 @@ export const regenerationLumpedCalculation = defineCalculation({
       text: 'Flow times specific heat times the difference of gas temperature before and after the filter, over the run.',
     },
     { gives: 'burnOff', text: 'One minus the soot left over the soot at the start.' },
+    { gives: 'aboveAdiabatic', text: 'Highest temperature of the course less the adiabatic estimate.' },
     { gives: 'peakTemperature', text: 'Highest temperature of the run.' },
-    { gives: 'aboveAdiabatic', tex: '[[aboveAdiabatic]] = [[peakTemperature]]-[[adiabaticPeak]]' },
   ],
   assumptions: [
     { code: 'one_temperature', text: 'The whole filter has one temperature, and the gas leaves with it.' },

@@ -22,7 +22,7 @@ import {
 } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { inOrder } from '../log-order.js';
+import { checkedLog } from '../checked-log.js';
 import { watchPractice } from '../sources.js';
 import type { WatchEvent, WatchLimits, WatchSample } from './kernel.js';
 import { watchRegeneration } from './kernel-rules.js';
@@ -35,8 +35,6 @@ const hot = (symbol: string, label: string, example: string) =>
     label,
     min: '-60 °C',
     max: '1500 °C',
-    usual: ['20 °C', '690 °C'],
-    usualReason: 'hotter than a normal regeneration',
     example,
     units: ['degC', 'K', 'degF'],
   }).optional();
@@ -47,8 +45,6 @@ const sample = z.strictObject({
     label: 'Time',
     min: '0 s',
     max: '24 h',
-    usual: ['0 s', '2 h'],
-    usualReason: 'a regeneration takes less',
     example: '0 s',
     units: ['s', 'min'],
   }),
@@ -135,7 +131,7 @@ function missingSignals(log: readonly WatchSample[]): string[] {
 
 export const regenerationWatchCalculation = defineCalculation({
   id: 'regeneration-watch',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'regeneration',
   title: 'Watch over a running regeneration',
   purpose: 'Must this regeneration be broken off, and what is to be done and never to be done?',
@@ -156,7 +152,7 @@ export const regenerationWatchCalculation = defineCalculation({
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        'go-on': 'nothing against going on',
+        'go-on': 'nothing against going on, in what is watched',
         unknown: 'not watched well enough to go on',
         end: 'end it, keep the flow',
         runaway: 'runaway: stop heating, keep the flow up',
@@ -189,7 +185,11 @@ export const regenerationWatchCalculation = defineCalculation({
     { gives: 'notWatched', text: 'Signals that the log never has.' },
     { gives: 'act', text: 'What belongs to the most dangerous of them.', source: 'watchPractice' },
     { gives: 'never', text: 'What must not be done then.', source: 'watchPractice' },
-    { gives: 'verdict', text: 'Of the most dangerous broken rule; without both gas temperatures, not known.', source: 'watchPractice' },
+    {
+      gives: 'verdict',
+      text: 'Of the most dangerous broken rule; without both gas temperatures up to the last line, not known.',
+      source: 'watchPractice',
+    },
   ],
   assumptions: [
     {
@@ -205,17 +205,19 @@ export const regenerationWatchCalculation = defineCalculation({
   sources: { watchPractice },
   dimensional: 'findings are text with units',
   compute(input, { constants: limits, warn }) {
-    const log = inOrder(input.log, warn);
+    const log = checkedLog(input.log, warn);
     const events = watchRegeneration(log, limits as WatchLimits);
     const worst = events.map(({ rule }) => watchAnswers[rule]).sort((a, b) => a.rank - b.rank)[0];
     const missing = missingSignals(log);
-    const blind = missing.some((name) => name.startsWith('temperature'));
+    // A sensor that has gone silent watches no longer, and one line shows no rise.
+    const last = log.at(-1);
+    const blind = log.length < 2 || last?.inlet === undefined || last.outlet === undefined;
     return {
       verdict: worst?.verdict ?? (blind ? 'unknown' : 'go-on'),
       act:
         worst?.act ??
         (blind
-          ? 'Get both gas temperatures before going on.'
+          ? 'Get both gas temperatures, in every line, before going on.'
           : 'Go on watching until it has ended and the filter has cooled for five minutes at raised idle.'),
       never: worst?.never ?? 'Never leave it alone, and never let the engine drop to idle while the filter burns.',
       firstTime: events[0]?.time,
@@ -225,12 +227,5 @@ export const regenerationWatchCalculation = defineCalculation({
         return { time: event.time, rule: what, found: foundText(event), act, never };
       }),
     };
-  },
-  advise({ verdict, act, never }) {
-    const tone = verdict === 'go-on' ? ('note' as const) : ('do' as const);
-    return [
-      { tone, text: act },
-      { tone: 'do-not', text: never },
-    ];
   },
 });

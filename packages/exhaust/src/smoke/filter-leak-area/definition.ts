@@ -33,7 +33,7 @@ const smallestLeak = 0.001;
 
 export const filterLeakAreaCalculation = defineCalculation({
   id: 'filter-leak-area',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'smoke',
   title: 'Size of a leak in the filter',
   purpose: 'How large is the hole or crack that would explain the particle count behind the filter?',
@@ -128,7 +128,14 @@ export const filterLeakAreaCalculation = defineCalculation({
   },
   outputs: {
     equivalentDiameter: quantityOutput(length, { symbol: 'd', label: 'Diameter of a round hole of that area', digits: 2, units: ['mm'] }),
-    verdict: choiceOutput({ label: 'Reading', options: { tight: 'as tight as a sound filter', leak: 'gas by-passes the filter' } }),
+    verdict: choiceOutput({
+      label: 'Reading',
+      options: {
+        tight: 'as tight as a sound filter',
+        leak: 'gas by-passes the filter',
+        'nothing-counted': 'not proven: nothing was counted behind the filter at all',
+      },
+    }),
     leakArea: quantityOutput(area, { symbol: 'A', label: 'Area of the leak', digits: 2, units: ['mm2'] }),
   },
   constants: {
@@ -199,7 +206,7 @@ export const filterLeakAreaCalculation = defineCalculation({
       gasDensity: rho,
       leakArea: hole,
       equivalentDiameter: 2 * Math.sqrt(hole / Math.PI),
-      verdict: share > smallestLeak ? 'leak' : 'tight',
+      verdict: input.particlesBehind === 0 ? 'nothing-counted' : share > smallestLeak ? 'leak' : 'tight',
     };
   },
 });

@@ -34,7 +34,7 @@ const ruleNames = Object.fromEntries(Object.entries(particleRules).map(([id, rul
 
 export const particleNumberIdleCalculation = defineCalculation({
   id: 'particle-number-idle',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'smoke',
   title: 'Particle number at idle',
   purpose: 'Is the filter tight by the particle count at idle, and how sure is that?',
@@ -140,6 +140,7 @@ export const particleNumberIdleCalculation = defineCalculation({
         below: 'below the limit, also with the uncertainty of the counter',
         above: 'above the limit, also with the uncertainty of the counter',
         undecided: 'near the limit: another counter may decide otherwise',
+        'nothing-counted': 'not proven: nothing was counted at all, not even the air of the room',
         'wait-for-cake': 'above the limit on a freshly cleaned filter: drive and repeat before judging',
       },
     }),
@@ -155,7 +156,7 @@ export const particleNumberIdleCalculation = defineCalculation({
     { gives: 'basis', text: 'Source of the limit and how far it was checked.' },
     {
       gives: 'verdict',
-      text: 'Mean with the uncertainty of the counter against the limit. The background is shown and not taken off, as the tests do not take it off either.',
+      text: 'Mean with the uncertainty of the counter against the limit. The background is shown and not subtracted, as the tests do not subtract it either.',
       source: 'cake',
     },
   ],
@@ -187,6 +188,9 @@ export const particleNumberIdleCalculation = defineCalculation({
     const concentration = average * input.dilution;
     if (input.background !== undefined && input.background > 0.5 * concentration)
       warn('background_high', 'Much of the reading is the air of the room: ventilate, zero the counter and repeat.', ['background']);
+    const readings = input.readings.map((reading) => reading.concentration);
+    const spread = average === 0 ? 0 : (standardDeviation(readings) ?? 0) / average;
+    if (spread > 0.5) warn('readings_scatter', 'The readings scatter widely: let the counter settle and repeat before judging.');
     const byCount = particleVerdict(concentration, input.counterUncertainty, rule.limit);
     const young = input.freshlyCleaned === 'yes';
     if (input.freshlyCleaned === 'unknown')
@@ -198,15 +202,22 @@ export const particleNumberIdleCalculation = defineCalculation({
     return {
       limit: rule.limit,
       mean: concentration,
-      spread: average === 0 ? 0 : (standardDeviation(input.readings.map((reading) => reading.concentration)) ?? 0) / average,
+      spread,
       aboveBackground: input.background === undefined ? undefined : Math.max(0, concentration - input.background),
       shareOfLimit: concentration / rule.limit,
       perSecond: input.exhaustVolumeFlow === undefined ? undefined : particleNumberFlow(concentration, input.exhaustVolumeFlow),
       basis: `${basis}. ${rule.note}`,
-      verdict: young && byCount !== 'below' ? 'wait-for-cake' : byCount,
+      verdict: average === 0 ? 'nothing-counted' : young && byCount !== 'below' ? 'wait-for-cake' : byCount,
     };
   },
   advise({ verdict }) {
+    if (verdict === 'nothing-counted')
+      return [
+        {
+          tone: 'do',
+          text: 'Check probe, hose, pump and zero of the counter: the air of any room holds some thousand per cubic centimetre.',
+        },
+      ];
     if (verdict === 'wait-for-cake')
       return [
         {

@@ -1,4 +1,5 @@
 import {
+  type Advice,
   choice,
   choiceOutput,
   choiceWithDefault,
@@ -20,7 +21,7 @@ import { monthIndex, smokeLimitFor } from './limits.js';
 
 export const smokeLimitCalculation = defineCalculation({
   id: 'smoke-limit',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'smoke',
   title: 'Smoke limit by class and date',
   purpose: 'Which smoke limit holds for this vehicle, on what basis, and does a reading meet it?',
@@ -40,8 +41,8 @@ export const smokeLimitCalculation = defineCalculation({
       min: 1,
       max: 12,
       example: 3,
-      default: 1,
-      defaultReason: 'month not given; January gives the older rule',
+      default: 12,
+      defaultReason: 'month not given; December gives the newer and lower limit',
     }),
     engine: choiceWithDefault({
       label: 'Engine',
@@ -50,12 +51,7 @@ export const smokeLimitCalculation = defineCalculation({
       default: 'unknown',
       defaultReason: 'the lower of the two limits is used',
     }),
-    levelThreeRetrofit: flag({
-      label: 'Level 3 filter fitted later (California)',
-      example: false,
-      default: false,
-      defaultReason: 'not stated',
-    }),
+    levelThreeRetrofit: flag({ label: 'Level 3 filter fitted later (California)', example: false }).optional(),
     plateValue: quantity(absorptionCoefficient, {
       symbol: 'k_p',
       label: 'Value on the plate of the vehicle',
@@ -94,7 +90,7 @@ export const smokeLimitCalculation = defineCalculation({
       units: ['%'],
     }).optional(),
   }),
-  example: { reading: '0.6 1/m' },
+  example: { reading: '0.6 1/m', levelThreeRetrofit: false },
   intermediates: {
     rule: textOutput({ label: 'Row of the table' }),
   },
@@ -110,6 +106,8 @@ export const smokeLimitCalculation = defineCalculation({
         meets: 'meets the limit',
         exceeds: 'exceeds the limit',
         'visible-smoke': 'fails: visible smoke from a vehicle with a filter',
+        'filter-unknown': 'not passed: visible smoke fails where a filter is standard, and that is not known',
+        'smoke-not-judged': 'reading within the limit; visible smoke not judged',
         'no-reading': 'no reading on the scale of this limit',
       },
     }),
@@ -120,7 +118,11 @@ export const smokeLimitCalculation = defineCalculation({
     { gives: 'absorptionLimit', text: 'Value on the plate if it is lower, otherwise the row.', source: 'directive2014' },
     { gives: 'opacityLimit', text: 'Opacity of the row, at the stack.', source: 'californiaSmoke' },
     { gives: 'basis', text: 'Source of the row and how far it was checked.' },
-    { gives: 'verdict', text: 'Reading against the limit; in the UK visible smoke decides first.', source: 'ukTestLimits' },
+    {
+      gives: 'verdict',
+      text: 'Reading against the limit; in the UK visible smoke decides first where a filter is standard, and what is not known there does not pass.',
+      source: 'ukTestLimits',
+    },
   ],
   assumptions: [
     { code: 'table_not_inspector', text: 'The table helps to prepare. The inspector and the text in force decide.' },
@@ -139,9 +141,11 @@ export const smokeLimitCalculation = defineCalculation({
       regime: input.regime,
       month: monthIndex(input.firstUseYear, input.firstUseMonth),
       turbocharged,
-      retrofit: input.levelThreeRetrofit,
+      retrofit: input.levelThreeRetrofit ?? true,
     });
     if (row === undefined) return noSolution('no limit is held for this vehicle', ['regime']);
+    if (row.retrofit && input.levelThreeRetrofit === undefined)
+      warn('retrofit_unknown', 'Whether a level 3 filter was fitted later is not known: the limit of one counts, which is the lowest.');
     const basis = citation(row.source);
     method(`table: ${basis}`);
     if (row.source.mark !== 'read')
@@ -157,6 +161,16 @@ export const smokeLimitCalculation = defineCalculation({
       verdict: limitVerdict(input, absorptionLimit, row.opacity),
     };
   },
+  advise({ verdict }, { visibleSmoke, filterFitted }) {
+    const advice: Advice[] = [];
+    if (verdict === 'smoke-not-judged')
+      advice.push({ tone: 'do', text: 'Watch the tail pipe during the test: where a filter is standard, smoke of any colour fails.' });
+    if (verdict === 'filter-unknown')
+      advice.push({ tone: 'do', text: 'Find out from the papers whether a filter was fitted as standard.' });
+    if (visibleSmoke === 'yes' && filterFitted !== 'no')
+      advice.push({ tone: 'do', text: 'Look for a crack, a hole or a missing core: behind a sound filter no smoke can be seen.' });
+    return advice;
+  },
 });
 
 interface VerdictInput {
@@ -168,8 +182,10 @@ interface VerdictInput {
 }
 
 function limitVerdict(input: VerdictInput, absorption: number | undefined, opacity: number | undefined) {
-  if (input.regime === 'uk' && input.filterFitted === 'yes' && input.visibleSmoke === 'yes') return 'visible-smoke';
+  const smokeDecides = input.regime === 'uk' && input.filterFitted !== 'no';
+  if (smokeDecides && input.visibleSmoke === 'yes') return input.filterFitted === 'yes' ? 'visible-smoke' : 'filter-unknown';
   const [value, limit] = absorption === undefined ? [input.opacityReading, opacity] : [input.reading, absorption];
   if (value === undefined || limit === undefined) return 'no-reading';
-  return value <= limit ? 'meets' : 'exceeds';
+  if (value > limit) return 'exceeds';
+  return smokeDecides && input.visibleSmoke !== 'no' ? 'smoke-not-judged' : 'meets';
 }

@@ -48,7 +48,7 @@ const farAway = 2;
 
 export const ashConsistencyCalculation = defineCalculation({
   id: 'ash-consistency',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'soot',
   title: 'Do model, weight, rod and pressure drop agree on the ash?',
   purpose: 'Which of the figures for the ash can be believed, and what is the best one?',
@@ -79,10 +79,15 @@ export const ashConsistencyCalculation = defineCalculation({
   outputs: {
     verdict: choiceOutput({
       label: 'Agreement',
-      options: { agree: 'they agree', disagree: 'they do not agree', 'too-few': 'too few figures to compare' },
+      options: {
+        agree: 'they agree',
+        'one-out': 'all but one agree',
+        disagree: 'they do not agree: no figure can be believed yet',
+        'too-few': 'too few figures to compare',
+      },
     }),
     bestAsh: optional(
-      quantityOutput(mass, { symbol: '\\bar m_a', label: 'Best figure from those that agree', digits: 3, units: ['g', 'kg'] }),
+      quantityOutput(mass, { symbol: '\\bar m_a', label: 'Mean of the figures that agree', digits: 3, units: ['g', 'kg'] }),
     ),
     bestUncertainty: optional(quantityOutput(mass, { symbol: 'u(\\bar m_a)', label: 'Its standard uncertainty', digits: 2, units: ['g'] })),
     doubtful: textOutput({ label: 'Figure to doubt first' }),
@@ -106,11 +111,11 @@ export const ashConsistencyCalculation = defineCalculation({
       source: 'weightedMean',
     },
     { gives: 'doubtful', text: 'The figure with the largest deviation beyond 2.' },
-    { gives: 'bestAsh', text: 'Mean of the figures without the doubtful one, weighted by 1/u².', source: 'weightedMean' },
+    { gives: 'bestAsh', text: 'Mean of two or more figures that agree, weighted by 1/u²; none where they do not.', source: 'weightedMean' },
     { gives: 'bestUncertainty', text: 'One over the root of the sum of 1/u².', source: 'weightedMean' },
     {
       gives: 'verdict',
-      text: 'They agree when no figure lies further than 2 standard uncertainties from the others.',
+      text: 'They agree when no figure lies further than 2 standard uncertainties from the others; all but one when that holds without the furthest.',
       source: 'weightedMean',
     },
   ],
@@ -129,7 +134,7 @@ export const ashConsistencyCalculation = defineCalculation({
     cautions.ashDust,
   ],
   sources: { weightedMean: weightedMeanSource, ashPractice },
-  compute(input) {
+  compute(input, { warn }) {
     const known: (Estimate & { readonly label: string })[] = [];
     for (const { label, value, uncertainty } of methods) {
       const found = input[value];
@@ -138,19 +143,21 @@ export const ashConsistencyCalculation = defineCalculation({
       if (doubt === undefined) return missingInputs(uncertainty);
       known.push({ label, value: found, uncertainty: doubt });
     }
-    const deviations = known.map((_, index) => (known.length > 1 ? deviationFromOthers(known, index) : undefined));
-    const sizes = deviations.map((deviation) => Math.abs(deviation ?? 0));
-    const worst = sizes.indexOf(Math.max(0, ...sizes));
-    const disagree = known.length > 1 && (sizes[worst] ?? 0) > farAway;
-    // Of two that differ neither can be blamed.
-    const good = known.filter((_, index) => !(disagree && known.length > 2 && index === worst));
-    const blameless = disagree && known.length === 2;
-    const best = good.length === 0 || blameless ? undefined : weightedMean(good);
+    const deviations = deviationsOf(known);
+    const worst = furthest(deviations);
+    const disagree = worst !== undefined;
+    // Of two that differ neither can be blamed, and the rest must agree among themselves.
+    const rest = known.filter((_, index) => index !== worst);
+    const oneOut = disagree && rest.length > 1 && furthest(deviationsOf(rest)) === undefined;
+    const good = known.length < 2 ? [] : oneOut ? rest : disagree ? [] : known;
+    const best = good.length === 0 ? undefined : weightedMean(good);
+    if (best !== undefined && best.uncertainty > 0.5 * best.mean)
+      warn('agree_by_doubt', 'The figures are so uncertain that almost any would agree: get a better one before acting on them.');
     return {
-      verdict: known.length < 2 ? 'too-few' : disagree ? 'disagree' : 'agree',
+      verdict: known.length < 2 ? 'too-few' : oneOut ? 'one-out' : disagree ? 'disagree' : 'agree',
       bestAsh: best?.mean,
       bestUncertainty: best?.uncertainty,
-      doubtful: !disagree ? 'none' : blameless ? 'one of the two; get a third figure' : (known[worst]?.label ?? 'none'),
+      doubtful: oneOut ? (known[worst]?.label ?? 'none') : disagree ? 'any of them; get another figure' : 'none',
       comparison: known.map(({ label, value, uncertainty }, index) => ({
         method: label,
         ash: value,
@@ -163,6 +170,22 @@ export const ashConsistencyCalculation = defineCalculation({
     if (verdict === 'too-few')
       return [{ tone: 'do', text: 'Get a second figure: weigh the filter hot and free of soot, or probe the channels.' }];
     if (verdict === 'agree') return [];
+    if (verdict === 'disagree')
+      return [
+        { tone: 'do', text: 'Weigh the filter hot and free of soot, and probe the channels, before setting anything.' },
+        { tone: 'do-not', text: 'Do not set the ash counter on any of these figures.' },
+      ];
     return [{ tone: 'do', text: `Check this figure first: ${doubtful}.` }];
   },
 });
+
+function deviationsOf(estimates: readonly Estimate[]): (number | undefined)[] {
+  return estimates.map((_, index) => (estimates.length > 1 ? deviationFromOthers(estimates, index) : undefined));
+}
+
+/** Index of the largest deviation beyond what is taken as chance; undefined when there is none. */
+function furthest(deviations: readonly (number | undefined)[]): number | undefined {
+  const sizes = deviations.map((deviation) => Math.abs(deviation ?? 0));
+  const most = Math.max(0, ...sizes);
+  return most > farAway ? sizes.indexOf(most) : undefined;
+}

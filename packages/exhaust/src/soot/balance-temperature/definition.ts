@@ -55,12 +55,12 @@ export const balanceTemperatureCalculation = defineCalculation({
   },
   steps: [
     { gives: 'rateNeeded', tex: '[[rateNeeded]] = \\frac{[[sootFlow]]}{[[sootMass]]}', source: 'wholeFilterBalance' },
+    { gives: 'passiveShare', text: 'Rate with nitrogen dioxide over the sum of both, at the balance temperature.', source: 'bai2016' },
     {
       gives: 'balanceTemperature',
-      text: 'Temperature at which the rates with oxygen and nitrogen dioxide together reach that value.',
+      text: 'Temperature at which the rates with oxygen and nitrogen dioxide together reach the rate that is needed.',
       source: 'bai2016',
     },
-    { gives: 'passiveShare', text: 'Rate with nitrogen dioxide over the sum of both, at that temperature.', source: 'bai2016' },
   ],
   assumptions: [
     {
