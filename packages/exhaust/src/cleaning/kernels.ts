@@ -26,9 +26,13 @@ export {
   type AirLiftInput,
   airLift,
   dryMass,
+  dryMassUncertainty,
   massRecovery,
   type Recovery,
   type RecoveryInput,
   type RecoveryVerdict,
   recoveryVerdict,
+  type SootVerdict,
+  sootVerdict,
+  type WeighedMass,
 } from './weighing/kernel.js';
