@@ -1,8 +1,16 @@
-import { acceptanceVerdict, massRecovery, recoveryVerdict, sootVerdict, type TestResult } from '@wallflow/exhaust';
+import {
+  acceptanceVerdict,
+  massRecovery,
+  recoveryVerdict,
+  sootVerdict,
+  type TestResult,
+  testAgainst,
+  testOfPlaces,
+} from '@wallflow/exhaust';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 
-const result = fc.constantFrom<TestResult>('pass', 'fail', 'unknown');
+const result = fc.constantFrom<TestResult>('pass', 'fail', 'implausible', 'unknown');
 const tests = fc.array(fc.record({ result, asked: fc.boolean() }), { maxLength: 8 });
 
 it('accepts only what was tested and passed', () => {
@@ -12,9 +20,24 @@ it('accepts only what was tested and passed', () => {
       if (verdict !== 'accepted') return;
       expect(list.some((test) => test.asked)).toBe(true);
       expect(list.filter((test) => test.asked).every((test) => test.result === 'pass')).toBe(true);
-      expect(list.some((test) => test.result === 'fail')).toBe(false);
+      expect(list.some((test) => test.result === 'fail' || test.result === 'implausible')).toBe(false);
     }),
     { numRuns: 500 },
+  );
+});
+
+it('passes only a figure between its limits, and no figure from too few places', () => {
+  const figure = fc.double({ min: -2, max: 3, noNaN: true });
+  fc.assert(
+    fc.property(figure, fc.nat(9), (found, places) => {
+      const bench = testAgainst(found, { worst: 1.15, best: 0.85 }, 'at-most');
+      expect(bench === 'pass').toBe(found >= 0.85 && found <= 1.15);
+      expect(bench === 'implausible').toBe(found < 0.85);
+      const recovery = testAgainst(found, { worst: 0.9, best: 1.05 }, 'at-least');
+      expect(recovery === 'implausible').toBe(found > 1.05);
+      if (places < 5) expect(testOfPlaces(bench, places, 5)).not.toBe('pass');
+      if (bench === 'fail') expect(testOfPlaces(bench, places, 5)).toBe('fail');
+    }),
   );
 });
 

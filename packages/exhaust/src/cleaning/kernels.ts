@@ -1,5 +1,13 @@
 /** Kernels of this subject: pure functions on SI numbers. */
-export { type AcceptanceVerdict, acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst } from './acceptance/kernel.js';
+export {
+  type AcceptanceVerdict,
+  acceptanceVerdict,
+  coefficientOfVariation,
+  type TestLimits,
+  type TestResult,
+  testAgainst,
+  testOfPlaces,
+} from './acceptance/kernel.js';
 export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
 export { type CleanOrReplace, type CleanOrReplaceInput, type CostPerDistance, cleanOrReplace } from './clean-or-replace/kernel.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
@@ -16,8 +24,8 @@ export {
   waterToWeaken,
 } from './mixing/kernel.js';
 export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali } from './neutralisation/kernel.js';
-export { fitPasses, type PassFit, type PassReading } from './pass-plan/fit.js';
-export { type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
+export { fitPasses, gainBetween, type PassFit, type PassGain, type PassReading, type UncertainDrop } from './pass-plan/fit.js';
+export { type CleanLimits, type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
 export { criticalPressureRatio, type NozzleGas, type NozzleInput, nozzleMassFlow } from './pneumatic-air/kernel.js';
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
 export { type BakeInput, type BakePoint, type BakeStage, bakeSchedule, burnOffPeak, oxygenForSoot } from './thermal-bake/kernel.js';
