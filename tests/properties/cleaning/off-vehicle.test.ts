@@ -3,8 +3,10 @@ import {
   airLift,
   alkaliToNeutralise,
   bakeSchedule,
+  bakeVerdict,
   type CleanOrReplaceInput,
   cleanOrReplace,
+  compressorVerdict,
   criticalPressureRatio,
   freeAlkali,
   type NozzleGas,
@@ -39,6 +41,34 @@ describe('air through a nozzle', () => {
       }),
     );
     expect(nozzleMassFlow({ ...nozzle, pressure: 6e5 }, air) / nozzleMassFlow(nozzle, air)).toBeCloseTo(2, 12);
+  });
+});
+
+describe('compressor and receiver', () => {
+  const size = fc.double({ min: 0.001, max: 100, noNaN: true });
+  const maybe = fc.option(size, { nil: undefined });
+  const budget = fc.record({ freeAirFlow: size, blowTime: size, cleanTime: size, delivery: maybe, stored: maybe });
+  const good = ['enough', 'from-receiver', 'pauses'];
+
+  it('are large enough only if what is delivered and stored covers what is blown', () => {
+    fc.assert(
+      fc.property(budget, ({ delivery, stored, ...air }) => {
+        const verdict = compressorVerdict({ ...air, delivery, stored });
+        const given = (delivery ?? 0) * Math.max(air.blowTime, air.cleanTime) + (stored ?? 0);
+        if (good.includes(verdict)) expect(given * (1 + 1e-12)).toBeGreaterThanOrEqual(air.freeAirFlow * air.blowTime);
+      }),
+    );
+  });
+
+  it('stay large enough with a larger receiver and with a larger compressor', () => {
+    fc.assert(
+      fc.property(budget, size, ({ delivery = 1, stored = 1, ...air }, more) => {
+        fc.pre(air.cleanTime >= air.blowTime);
+        if (!good.includes(compressorVerdict({ ...air, delivery, stored }))) return;
+        expect(good).toContain(compressorVerdict({ ...air, delivery, stored: stored + more }));
+        expect(good).toContain(compressorVerdict({ ...air, delivery: delivery + more, stored }));
+      }),
+    );
   });
 });
 
@@ -107,6 +137,22 @@ describe('clean or replace', () => {
 });
 
 describe('baking', () => {
+  it('is called within its limits only with air that is known and enough, and a body that stays cool enough', () => {
+    const time = fc.double({ min: 1, max: 1e6, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.option(time, { nil: undefined }),
+        time,
+        fc.double({ min: 500, max: 1500, noNaN: true }),
+        (shortestBurn, holdTime, peak) => {
+          const verdict = bakeVerdict({ peakTemperature: peak, highestTemperature: 973.15, shortestBurn, holdTime });
+          expect(verdict === 'within').toBe(peak <= 973.15 && shortestBurn !== undefined && shortestBurn <= holdTime);
+          expect(verdict === 'remove-first').toBe(peak > 973.15);
+        },
+      ),
+    );
+  });
+
   it('spends no time twice and ends where it should', () => {
     const rate = fc.double({ min: 0.01, max: 0.2, noNaN: true });
     fc.assert(

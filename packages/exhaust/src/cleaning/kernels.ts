@@ -26,9 +26,27 @@ export {
 export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali } from './neutralisation/kernel.js';
 export { fitPasses, gainBetween, type PassFit, type PassGain, type PassReading, type UncertainDrop } from './pass-plan/fit.js';
 export { type CleanLimits, type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
-export { criticalPressureRatio, type NozzleGas, type NozzleInput, nozzleMassFlow } from './pneumatic-air/kernel.js';
+export {
+  type AirBudget,
+  type CompressorVerdict,
+  compressorVerdict,
+  criticalPressureRatio,
+  type NozzleGas,
+  type NozzleInput,
+  nozzleMassFlow,
+} from './pneumatic-air/kernel.js';
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
-export { type BakeInput, type BakePoint, type BakeStage, bakeSchedule, burnOffPeak, oxygenForSoot } from './thermal-bake/kernel.js';
+export {
+  type BakeInput,
+  type BakePoint,
+  type BakeStage,
+  type BakeVerdict,
+  type BakeVerdictInput,
+  bakeSchedule,
+  bakeVerdict,
+  burnOffPeak,
+  oxygenForSoot,
+} from './thermal-bake/kernel.js';
 export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';
 export {
   type AirLiftInput,

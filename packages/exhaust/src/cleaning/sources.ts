@@ -39,6 +39,7 @@ export const oimlR22: Source = {
   year: 1975,
   locator: 'general formula, coefficients A_k (20 °C)',
   mark: 'read',
+  note: 'Coefficients and formula were read in two public implementations that cite it, which agree; not in the document itself',
 };
 
 /** The relation of the reductant subject, cited again because a mix here uses it too. */
@@ -155,6 +156,12 @@ export const moss1906: Source = {
   year: 1906,
   mark: 'read',
   note: 'The table and its rule (coefficient 1; times 0.97 rounded, 0.61 to 0.65 sharp) were read in reprints',
+};
+
+export const airBalance: Source = {
+  type: 'derivation',
+  title: 'Balance of the air: what the nozzles take is delivered meanwhile or was stored, V (p₁ − p_n)/p_a of free air at room temperature',
+  mark: 'read',
 };
 
 export const pneumaticPractice = commonPractice(
