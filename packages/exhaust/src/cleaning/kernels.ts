@@ -9,9 +9,16 @@ export {
   testOfPlaces,
 } from './acceptance/kernel.js';
 export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
-export { type CleanOrReplace, type CleanOrReplaceInput, type CostPerDistance, cleanOrReplace } from './clean-or-replace/kernel.js';
+export {
+  type CleanOrReplace,
+  type CleanOrReplaceInput,
+  type CostPerDistance,
+  cleanOrReplace,
+  sureChance,
+} from './clean-or-replace/kernel.js';
+export { comparedWith, normalBelow, type UncertainLife, type UsefulLife, usefulLives } from './clean-or-replace/useful-life.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
-export { dryingPower, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
+export { boilingPoint, dryingPower, evaporationHeatAt, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
 export { capillaryHeight, wallPoreVolume } from './held-liquid/kernel.js';
 export { ethanolWaterDensity } from './mixing/ethanol-density.js';
 export {
@@ -23,7 +30,7 @@ export {
   volumeFractionOf,
   waterToWeaken,
 } from './mixing/kernel.js';
-export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali } from './neutralisation/kernel.js';
+export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali, protonsGiven } from './neutralisation/kernel.js';
 export { fitPasses, gainBetween, type PassFit, type PassGain, type PassReading, type UncertainDrop } from './pass-plan/fit.js';
 export { type CleanLimits, type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
 export {
