@@ -89,8 +89,8 @@ export const cleanOrReplaceCalculation = defineCalculation({
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        clean: 'clean it: cheaper per kilometre, beyond the uncertainty of the guesses',
-        replace: 'replace it: cheaper per kilometre, beyond the uncertainty of the guesses',
+        clean: 'clean it: cheaper per kilometre in at least 975 of 1000 cases that the guesses allow',
+        replace: 'replace it: cheaper per kilometre in at least 975 of 1000 cases that the guesses allow',
         close: 'too close to call by cost: let the condition and the customer decide',
         'look-first': 'look at it first: a filter that is not sound is not cleaned',
         'not-sound': 'replace it with an approved part: cleaning does not mend it',

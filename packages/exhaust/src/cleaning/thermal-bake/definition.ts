@@ -246,7 +246,8 @@ export const thermalBakeCalculation = defineCalculation({
     const airVolume = airMass / constants.airDensity;
     const sootHeat = sootMass * constants.sootHeatingValue;
     const peakTemperature = burnOffPeak(holdTemperature, sootHeat, input.partMass, input.partHeatCapacity);
-    const shortestBurn = airFlow === undefined ? undefined : airVolume / airFlow;
+    // Nothing to burn needs no air, known or not.
+    const shortestBurn = airVolume === 0 ? 0 : airFlow === undefined ? undefined : airVolume / airFlow;
     const tooLong = shortestBurn !== undefined && shortestBurn > input.holdTime;
     if (tooLong)
       warn('too_little_air', 'The fresh air cannot burn the soot within the hold: soot stays, and may burn on when the oven is opened.', [

@@ -152,6 +152,7 @@ export const flowBenchDropCalculation = defineCalculation({
     flowUncertainty: share('u_Q', 'Standard uncertainty of the flow', '2 %', 'common practice, no source'),
     newUncertainty: share('u_n', 'Standard uncertainty of the new value', '3 %', 'common practice, no source'),
   }),
+  example: { pressureDrop: '20 mbar', newDrop: '20 mbar', newFlow: '300 m3/h' },
   intermediates: {
     standardFlow: quantityOutput(volumeFlow, { symbol: 'Q_s', label: 'The same mass flow at standard air', units: ['m3/h'] }),
     newStateFlow: optional(quantityOutput(volumeFlow, { symbol: 'Q_n', label: 'Flow at which both are compared', units: ['m3/h'] })),
