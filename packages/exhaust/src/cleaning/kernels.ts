@@ -63,9 +63,6 @@ export {
   massRecovery,
   type Recovery,
   type RecoveryInput,
-  type RecoveryVerdict,
-  recoveryVerdict,
-  type SootVerdict,
-  sootVerdict,
   type WeighedMass,
 } from './weighing/kernel.js';
+export { type RecoveryVerdict, recoveryVerdict, type SootVerdict, sootVerdict } from './weighing/verdict.js';

@@ -15,7 +15,8 @@ import { cautions } from '../../cautions.js';
 import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 import { cfr1065, siBrochure } from '../../sources.js';
 import { acceptancePractice, airBuoyancy, massBalance, weighingPractice } from '../sources.js';
-import { airLift, dryMass, dryMassUncertainty, massRecovery, recoveryVerdict, sootVerdict } from './kernel.js';
+import { airLift, dryMass, dryMassUncertainty, massRecovery } from './kernel.js';
+import { recoveryVerdict, sootVerdict } from './verdict.js';
 
 const massInput = (symbol: string, label: string, example: string, description?: string) =>
   quantity(mass, {
