@@ -52,3 +52,6 @@ t1, p1, ts, ps, qb = 28 + k, 98500.0, 20 + k, 101325.0, 300 / 3600
 qs = qb * rho(t1, p1) / rho(ts, ps)
 f = 0.8 * mu(ts) * qs / (mu(t1) * qb) + 0.2 * rho(ts, ps) * qs ** 2 / (rho(t1, p1) * qb ** 2)
 print('flow bench 20 mbar at 28 degC, 985 hPa, 300 m3/h, 20 % inertial: standard drop mbar', f'{20 * f:.8g}', 'flow m3/h', f'{qs * 3600:.8g}')
+tn, pn, qn = 15 + k, 95000.0, 280 / 3600
+v, i = 0.8 * mu(tn) * qn / (mu(t1) * qb), 0.2 * rho(tn, pn) * qn ** 2 / (rho(t1, p1) * qb ** 2)
+print('the same at 280 m3/h, 15 degC, 950 hPa: drop mbar', f'{20 * (v + i):.8g}', 'inertial share there %', f'{100 * i / (v + i):.8g}')

@@ -1,8 +1,16 @@
-import { acceptanceVerdict, massRecovery, recoveryVerdict, type TestResult } from '@wallflow/exhaust';
+import {
+  acceptanceVerdict,
+  massRecovery,
+  recoveryVerdict,
+  sootVerdict,
+  type TestResult,
+  testAgainst,
+  testOfPlaces,
+} from '@wallflow/exhaust';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 
-const result = fc.constantFrom<TestResult>('pass', 'fail', 'unknown');
+const result = fc.constantFrom<TestResult>('pass', 'fail', 'implausible', 'unknown');
 const tests = fc.array(fc.record({ result, asked: fc.boolean() }), { maxLength: 8 });
 
 it('accepts only what was tested and passed', () => {
@@ -12,9 +20,24 @@ it('accepts only what was tested and passed', () => {
       if (verdict !== 'accepted') return;
       expect(list.some((test) => test.asked)).toBe(true);
       expect(list.filter((test) => test.asked).every((test) => test.result === 'pass')).toBe(true);
-      expect(list.some((test) => test.result === 'fail')).toBe(false);
+      expect(list.some((test) => test.result === 'fail' || test.result === 'implausible')).toBe(false);
     }),
     { numRuns: 500 },
+  );
+});
+
+it('passes only a figure between its limits, and no figure from too few places', () => {
+  const figure = fc.double({ min: -2, max: 3, noNaN: true });
+  fc.assert(
+    fc.property(figure, fc.nat(9), (found, places) => {
+      const bench = testAgainst(found, { worst: 1.15, best: 0.85 }, 'at-most');
+      expect(bench === 'pass').toBe(found >= 0.85 && found <= 1.15);
+      expect(bench === 'implausible').toBe(found < 0.85);
+      const recovery = testAgainst(found, { worst: 0.9, best: 1.05 }, 'at-least');
+      expect(recovery === 'implausible').toBe(found > 1.05);
+      if (places < 5) expect(testOfPlaces(bench, places, 5)).not.toBe('pass');
+      if (bench === 'fail') expect(testOfPlaces(bench, places, 5)).toBe('fail');
+    }),
   );
 });
 
@@ -29,17 +52,47 @@ it('taking a result away never turns a filter into an accepted one', () => {
   );
 });
 
+const grams = (most: number) => fc.double({ min: 0, max: most, noNaN: true });
+const scale = fc.double({ min: 1e-4, max: 0.02, noNaN: true });
+const weighed = (after: number, uncertainty: number) =>
+  massRecovery({ before: { mass: 12.3, uncertainty }, after: { mass: after, uncertainty }, whenNew: { mass: 12, uncertainty } });
+
 it('a heavier cleaned filter never has the better recovery, and a worse scale never the better verdict', () => {
-  const grams = fc.double({ min: 0, max: 0.2, noNaN: true });
   fc.assert(
-    fc.property(grams, grams, fc.double({ min: 1e-4, max: 0.02, noNaN: true }), (left, more, uncertainty) => {
-      const input = { before: 12.3, whenNew: 12, uncertainty };
-      const light = massRecovery({ ...input, after: 12 + left });
-      const heavy = massRecovery({ ...input, after: 12 + left + more });
-      expect(heavy.share).toBeLessThanOrEqual(light.share);
-      const worse = massRecovery({ ...input, after: 12 + left, uncertainty: 2 * uncertainty });
-      if (recoveryVerdict(worse, 0.9) === 'clean') expect(recoveryVerdict(light, 0.9)).toBe('clean');
+    fc.property(grams(0.2), grams(0.2), scale, (left, more, uncertainty) => {
+      expect(weighed(12 + left + more, uncertainty).share).toBeLessThanOrEqual(weighed(12 + left, uncertainty).share);
+      if (recoveryVerdict(weighed(12 + left, 2 * uncertainty), 0.9) === 'clean')
+        expect(recoveryVerdict(weighed(12 + left, uncertainty), 0.9)).toBe('clean');
     }),
   );
   expect(recoveryVerdict(undefined, 0.5)).toBe('unknown');
+});
+
+it('a filter lighter than when new beyond the error is never clean, however much is missing', () => {
+  fc.assert(
+    fc.property(grams(5), scale, (missing, uncertainty) => {
+      const verdict = recoveryVerdict(weighed(12 - missing, uncertainty), 0.9);
+      if (missing > 2 * Math.SQRT2 * uncertainty) expect(verdict).toBe('lighter');
+      else expect(verdict).not.toBe('lighter');
+    }),
+  );
+});
+
+it('a worse scale never calls a filter free of soot that a finer one does not, nor finds soot that a finer one does not', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: -0.02, max: 0.05, noNaN: true }),
+      scale,
+      fc.double({ min: 1, max: 100, noNaN: true }),
+      (loss, fine, times) => {
+        const worse = sootVerdict({ mass: loss, uncertainty: fine * times }, 0.002);
+        const finer = sootVerdict({ mass: loss, uncertainty: fine }, 0.002);
+        if (worse === 'left') expect(finer).toBe('left');
+        if (worse === 'none') expect(['none', 'unclear']).toContain(finer);
+        // Free of soot on the worse scale and not on the finer one only when the finer one sees a gain, which proves a misreading.
+        if (worse === 'none' && finer === 'unclear') expect(loss).toBeLessThan(0);
+      },
+    ),
+  );
+  expect(sootVerdict(undefined, 1)).toBe('unknown');
 });

@@ -1,4 +1,5 @@
 import { alligation, amountToAdd, type BlendPart, blend } from '@wallflow/exhaust';
+import { registry } from '@wallflow/exhaust/calculations';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 
@@ -62,5 +63,30 @@ it('a stronger stock never needs more of it', () => {
         expect(more).toBeLessThanOrEqual(less as number);
       },
     ),
+  );
+});
+
+it('by mass gives weights that make up the mix, and volumes only from densities', () => {
+  const calculation = registry.get('blend-two-strengths');
+  const density = fc.option(fc.double({ min: 600, max: 1900, noNaN: true }), { nil: undefined });
+  const text = (value: number | undefined, unit: string) => (value === undefined ? undefined : { value, unit });
+  fc.assert(
+    fc.property(fc.double({ min: 0.01, max: 100, noNaN: true }), density, density, (wantedMass, weak, strong) => {
+      const result = calculation?.run({
+        basis: 'mass',
+        wantedMass: text(wantedMass, 'kg'),
+        wantedStrength: '25 %',
+        weakerStrength: '10 %',
+        strongerStrength: '50 %',
+        weakerDensity: text(weak, 'kg/m3'),
+        strongerDensity: text(strong, 'kg/m3'),
+      });
+      if (result?.ok !== true) throw new Error('refused');
+      const { weakerMass, strongerMass, weakerVolume, strongerVolume } = result.outputs as Record<string, number | undefined>;
+      expect((weakerMass ?? 0) + (strongerMass ?? 0)).toBeCloseTo(wantedMass, 9);
+      expect(weakerVolume === undefined).toBe(weak === undefined);
+      expect(strongerVolume === undefined).toBe(strong === undefined);
+      if (strong !== undefined) expect((strongerVolume ?? 0) * strong).toBeCloseTo(strongerMass ?? 0, 9);
+    }),
   );
 });

@@ -3,14 +3,19 @@ import {
   airLift,
   alkaliToNeutralise,
   bakeSchedule,
+  bakeVerdict,
   type CleanOrReplaceInput,
   cleanOrReplace,
+  compressorVerdict,
   criticalPressureRatio,
   freeAlkali,
   type NozzleGas,
   type NozzleInput,
+  normalBelow,
   nozzleMassFlow,
   oxygenForSoot,
+  protonsGiven,
+  usefulLives,
 } from '@wallflow/exhaust';
 import { registry } from '@wallflow/exhaust/calculations';
 import fc from 'fast-check';
@@ -42,6 +47,34 @@ describe('air through a nozzle', () => {
   });
 });
 
+describe('compressor and receiver', () => {
+  const size = fc.double({ min: 0.001, max: 100, noNaN: true });
+  const maybe = fc.option(size, { nil: undefined });
+  const budget = fc.record({ freeAirFlow: size, blowTime: size, cleanTime: size, delivery: maybe, stored: maybe });
+  const good = ['enough', 'from-receiver', 'pauses'];
+
+  it('are large enough only if what is delivered and stored covers what is blown', () => {
+    fc.assert(
+      fc.property(budget, ({ delivery, stored, ...air }) => {
+        const verdict = compressorVerdict({ ...air, delivery, stored });
+        const given = (delivery ?? 0) * Math.max(air.blowTime, air.cleanTime) + (stored ?? 0);
+        if (good.includes(verdict)) expect(given * (1 + 1e-12)).toBeGreaterThanOrEqual(air.freeAirFlow * air.blowTime);
+      }),
+    );
+  });
+
+  it('stay large enough with a larger receiver and with a larger compressor', () => {
+    fc.assert(
+      fc.property(budget, size, ({ delivery = 1, stored = 1, ...air }, more) => {
+        fc.pre(air.cleanTime >= air.blowTime);
+        if (!good.includes(compressorVerdict({ ...air, delivery, stored }))) return;
+        expect(good).toContain(compressorVerdict({ ...air, delivery, stored: stored + more }));
+        expect(good).toContain(compressorVerdict({ ...air, delivery: delivery + more, stored }));
+      }),
+    );
+  });
+});
+
 describe('neutralisation', () => {
   const water = { unitConcentration: 1000, ionProduct: 14 };
   const ph = fc.double({ min: 0, max: 14, noNaN: true });
@@ -57,6 +90,34 @@ describe('neutralisation', () => {
       }),
     );
     expect(freeAlkali(7, water.unitConcentration, water.ionProduct)).toBeCloseTo(0, 12);
+  });
+
+  const constants = fc.array(fc.double({ min: -2, max: 14, noNaN: true }), { minLength: 1, maxLength: 4 });
+
+  it('gives no more protons than an acid has, more at a higher pH, and leaves the liquid without charge', () => {
+    fc.assert(
+      fc.property(ph, fc.double({ min: 0, max: 3, noNaN: true }), constants, (low, more, steps) => {
+        const given = protonsGiven(low, steps);
+        expect(given).toBeGreaterThanOrEqual(0);
+        expect(given).toBeLessThanOrEqual(steps.length);
+        expect(protonsGiven(low + more, steps)).toBeGreaterThanOrEqual(given - 1e-12);
+        // The species one by one, from the equilibrium of each step: their charges are those of the base they stand against.
+        const species = [1];
+        for (const constant of steps) species.push((species.at(-1) ?? 0) * 10 ** (low - constant));
+        const all = species.reduce((sum, each) => sum + each, 0);
+        const charge = species.reduce((sum, each, lost) => sum + (lost * each) / all, 0);
+        expect(given).toBeCloseTo(charge, 9);
+      }),
+    );
+  });
+
+  it('gives half of a single proton at the constant itself, and the middle of three where they lie evenly round it', () => {
+    expect(protonsGiven(4.756, [4.756])).toBeCloseTo(0.5, 12);
+    fc.assert(
+      fc.property(ph, fc.double({ min: 0, max: 4, noNaN: true }), (middle, spread) => {
+        expect(protonsGiven(middle, [middle - spread, middle, middle + spread])).toBeCloseTo(1.5, 9);
+      }),
+    );
   });
 
   it('uses as many protons as there is alkali', () => {
@@ -88,10 +149,11 @@ describe('clean or replace', () => {
     );
   });
 
-  it('follows the slopes of the lives: the uncertainty is what a small change of each gives', () => {
+  it('follows the slopes of the lives where they are well known: the spread is what a small change of each gives', () => {
     fc.assert(
       fc.property(input, (values) => {
-        const plain = { ...values, remainingDistance: undefined };
+        const small = 1e-3;
+        const plain = { ...values, remainingDistance: undefined, cleanedLifeUncertainty: small, newLifeUncertainty: small / 2 };
         const step = 1e-5;
         const slope = (key: 'cleanedLife' | 'newLife') => {
           const up = cleanOrReplace({ ...plain, [key]: plain[key] * (1 + step) }).difference;
@@ -104,9 +166,73 @@ describe('clean or replace', () => {
       }),
     );
   });
+
+  it('has no jump where a life ends with what is still driven', () => {
+    const values = { cleaningPrice: 1300, newPrice: 1400, failureRisk: 0.1, cleanedLifeUncertainty: 0.3, newLifeUncertainty: 0.2 };
+    const at = (cleanedLife: number) => cleanOrReplace({ ...values, cleanedLife, newLife: 1.4e8, remainingDistance: 1.2e8 });
+    fc.assert(
+      fc.property(fc.double({ min: 0.9e8, max: 1.5e8, noNaN: true }), (life) => {
+        const [one, other] = [at(life), at(life * (1 + 1e-6))];
+        expect(other.differenceUncertainty / one.differenceUncertainty).toBeCloseTo(1, 4);
+        expect(other.cleanCheaper).toBeCloseTo(one.cleanCheaper, 4);
+        expect(one.differenceUncertainty).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  it('is cheaper one way or the other or the same, and a dearer clean is never likelier the cheaper way', () => {
+    fc.assert(
+      fc.property(input, fc.double({ min: 0, max: 1000, noNaN: true }), (values, more) => {
+        const { cleanCheaper, replaceCheaper } = cleanOrReplace(values);
+        expect(cleanCheaper + replaceCheaper).toBeLessThanOrEqual(1 + 1e-6);
+        expect(Math.min(cleanCheaper, replaceCheaper)).toBeGreaterThanOrEqual(0);
+        const dearer = cleanOrReplace({ ...values, cleaningPrice: values.cleaningPrice + more });
+        expect(dearer.cleanCheaper).toBeLessThanOrEqual(cleanCheaper + 1e-5);
+      }),
+    );
+  });
+
+  it('uses a life with its mean and spread when nothing cuts it off, and never beyond what is driven', () => {
+    const share = fc.double({ min: 0.01, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(life, share, fc.double({ min: 0.1, max: 3, noNaN: true }), (mean, uncertainty, end) => {
+        const all = usefulLives({ mean, uncertainty, cap: Number.POSITIVE_INFINITY });
+        const average = all.reduce((sum, { distance, weight }) => sum + distance * weight, 0);
+        const spread = Math.sqrt(all.reduce((sum, { distance, weight }) => sum + (distance - average) ** 2 * weight, 0));
+        expect(average / mean).toBeCloseTo(1, 5);
+        expect(spread / (uncertainty * mean)).toBeCloseTo(1, 4);
+        const cut = usefulLives({ mean, uncertainty, cap: end * mean });
+        expect(Math.max(...cut.map(({ distance }) => distance))).toBeLessThanOrEqual(end * mean * (1 + 1e-12));
+        expect(cut.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+
+  it('knows the normal distribution of the tables', () => {
+    expect(normalBelow(0)).toBeCloseTo(0.5, 6);
+    expect(normalBelow(1)).toBeCloseTo(0.841345, 6);
+    expect(normalBelow(1.96)).toBeCloseTo(0.975002, 6);
+    expect(normalBelow(-3)).toBeCloseTo(0.00135, 6);
+  });
 });
 
 describe('baking', () => {
+  it('is called within its limits only with air that is known and enough, and a body that stays cool enough', () => {
+    const time = fc.double({ min: 1, max: 1e6, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.option(time, { nil: undefined }),
+        time,
+        fc.double({ min: 500, max: 1500, noNaN: true }),
+        (shortestBurn, holdTime, peak) => {
+          const verdict = bakeVerdict({ peakTemperature: peak, highestTemperature: 973.15, shortestBurn, holdTime });
+          expect(verdict === 'within').toBe(peak <= 973.15 && shortestBurn !== undefined && shortestBurn <= holdTime);
+          expect(verdict === 'remove-first').toBe(peak > 973.15);
+        },
+      ),
+    );
+  });
+
   it('spends no time twice and ends where it should', () => {
     const rate = fc.double({ min: 0.01, max: 0.2, noNaN: true });
     fc.assert(

@@ -1,9 +1,24 @@
 /** Kernels of this subject: pure functions on SI numbers. */
-export { type AcceptanceVerdict, acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst } from './acceptance/kernel.js';
+export {
+  type AcceptanceVerdict,
+  acceptanceVerdict,
+  coefficientOfVariation,
+  type TestLimits,
+  type TestResult,
+  testAgainst,
+  testOfPlaces,
+} from './acceptance/kernel.js';
 export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
-export { type CleanOrReplace, type CleanOrReplaceInput, type CostPerDistance, cleanOrReplace } from './clean-or-replace/kernel.js';
+export {
+  type CleanOrReplace,
+  type CleanOrReplaceInput,
+  type CostPerDistance,
+  cleanOrReplace,
+  sureChance,
+} from './clean-or-replace/kernel.js';
+export { comparedWith, normalBelow, type UncertainLife, type UsefulLife, usefulLives } from './clean-or-replace/useful-life.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
-export { dryingPower, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
+export { boilingPoint, dryingPower, evaporationHeatAt, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
 export { capillaryHeight, wallPoreVolume } from './held-liquid/kernel.js';
 export { ethanolWaterDensity } from './mixing/ethanol-density.js';
 export {
@@ -15,20 +30,39 @@ export {
   volumeFractionOf,
   waterToWeaken,
 } from './mixing/kernel.js';
-export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali } from './neutralisation/kernel.js';
-export { fitPasses, type PassFit, type PassReading } from './pass-plan/fit.js';
-export { type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
-export { criticalPressureRatio, type NozzleGas, type NozzleInput, nozzleMassFlow } from './pneumatic-air/kernel.js';
+export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali, protonsGiven } from './neutralisation/kernel.js';
+export { fitPasses, gainBetween, type PassFit, type PassGain, type PassReading, type UncertainDrop } from './pass-plan/fit.js';
+export { type CleanLimits, type PassVerdict, type PassVerdictInput, passVerdict } from './pass-plan/verdict.js';
+export {
+  type AirBudget,
+  type CompressorVerdict,
+  compressorVerdict,
+  criticalPressureRatio,
+  type NozzleGas,
+  type NozzleInput,
+  nozzleMassFlow,
+} from './pneumatic-air/kernel.js';
 export { type RinseInput, rinsesToReach, shareAfterRinse, shareAfterRinses } from './rinse/kernel.js';
-export { type BakeInput, type BakePoint, type BakeStage, bakeSchedule, burnOffPeak, oxygenForSoot } from './thermal-bake/kernel.js';
+export {
+  type BakeInput,
+  type BakePoint,
+  type BakeStage,
+  type BakeVerdict,
+  type BakeVerdictInput,
+  bakeSchedule,
+  bakeVerdict,
+  burnOffPeak,
+  oxygenForSoot,
+} from './thermal-bake/kernel.js';
 export { type CleaningVolumes, type CleaningVolumesInput, cleaningVolumes } from './volumes/kernel.js';
 export {
   type AirLiftInput,
   airLift,
   dryMass,
+  dryMassUncertainty,
   massRecovery,
   type Recovery,
   type RecoveryInput,
-  type RecoveryVerdict,
-  recoveryVerdict,
+  type WeighedMass,
 } from './weighing/kernel.js';
+export { type RecoveryVerdict, recoveryVerdict, type SootVerdict, sootVerdict } from './weighing/verdict.js';

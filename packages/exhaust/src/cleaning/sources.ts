@@ -39,6 +39,7 @@ export const oimlR22: Source = {
   year: 1975,
   locator: 'general formula, coefficients A_k (20 °C)',
   mark: 'read',
+  note: 'Coefficients and formula were read in two public implementations that cite it, which agree; not in the document itself',
 };
 
 /** The relation of the reductant subject, cited again because a mix here uses it too. */
@@ -84,7 +85,7 @@ export const nistSteamTables: Source = {
   title: 'Properties of saturated water and steam (NISTIR 5078)',
   year: 1998,
   mark: 'from memory',
-  note: 'Heat of evaporation 2257 kJ/kg at 100 °C; 4.19 kJ/(kg·K) is the mean from 20 to 100 °C',
+  note: 'Heat of evaporation 2292.9 kJ/kg at 60 kPa (85.93 °C), 2257 at 100 °C, 2201.6 at 200 kPa (120.21 °C): a fall of 2.663 kJ/kg per kelvin; 4.19 kJ/(kg·K) is the mean of the liquid from 20 to 100 °C',
 };
 
 export const dryingPractice = commonPractice(
@@ -157,6 +158,12 @@ export const moss1906: Source = {
   note: 'The table and its rule (coefficient 1; times 0.97 rounded, 0.61 to 0.65 sharp) were read in reprints',
 };
 
+export const airBalance: Source = {
+  type: 'derivation',
+  title: 'Balance of the air: what the nozzles take is delivered meanwhile or was stored, V (p₁ − p_n)/p_a of free air at room temperature',
+  mark: 'read',
+};
+
 export const pneumaticPractice = commonPractice(
   'Pneumatic cleaning: 4 to 7 bar at the nozzle, backwards, 15 to 60 minutes in a cabinet with extraction',
 );
@@ -165,7 +172,15 @@ export const acidBase: Source = {
   type: 'book',
   title: 'General chemistry: pH + pOH = 14.00 at 25 °C, one proton for one hydroxide ion, about 56 kJ per mole of water formed',
   mark: 'from memory',
-  note: 'Molar masses from the IUPAC atomic weights; citric acid gives three protons',
+  note: 'Molar masses from the IUPAC atomic weights; citric acid has three protons to give',
+};
+
+export const acidConstants: Source = {
+  type: 'book',
+  by: 'Haynes (ed.)',
+  title: 'CRC Handbook of Chemistry and Physics, dissociation constants of organic and inorganic acids at 25 °C',
+  mark: 'from memory',
+  note: 'Citric acid 3.13, 4.76, 6.40; acetic acid 4.756; sulfamic acid about 1.0, which does not count above pH 4. Solved here by charge balance.',
 };
 
 export const effluentPractice = commonPractice(
@@ -174,7 +189,7 @@ export const effluentPractice = commonPractice(
 
 export const expectedCost: Source = {
   type: 'derivation',
-  title: 'Expected price over expected distance of both ways; uncertainty to first order, JCGM 100:2008 Eq. 10',
+  title: 'Expected price over expected distance of both ways; lives lognormal, propagated by integration as JCGM 101:2008 does by drawing',
   mark: 'read',
 };
 

@@ -1,6 +1,7 @@
 import {
   choice,
   choiceOutput,
+  count,
   countOutput,
   defineCalculation,
   flag,
@@ -16,8 +17,9 @@ import {
 import { differentialPressure, fraction, length, velocity } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { opennessPractice } from '../../filter/flow-bench-drop/sources.js';
 import { acceptancePractice, sampleStandardDeviation } from '../sources.js';
-import { acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst } from './kernel.js';
+import { acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst, testOfPlaces } from './kernel.js';
 
 const drop = (symbol: string, label: string, description: string, example: string) =>
   quantity(differentialPressure, {
@@ -44,13 +46,13 @@ const share = (symbol: string, label: string) => quantityOutput(fraction, { symb
 
 export const cleanedFilterAcceptanceCalculation = defineCalculation({
   id: 'cleaned-filter-acceptance',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'cleaning',
   title: 'May the cleaned filter go back on?',
   purpose: 'Do flow bench, weight, rod depth, light, uniformity and the outlet face together accept this cleaned filter?',
   usedBy: ['technician', 'trainer', 'developer'],
   keywords: ['acceptance', 'flow bench', 'rod', 'light', 'uniformity', 'recovery'],
-  method: 'every test that is asked for must be done and pass; one failure rejects',
+  method: 'every test that is asked for must be done and pass; one failure rejects, a figure that cannot be is not believed',
   inputs: z.strictObject({
     benchDrop: drop(
       '\\Delta p',
@@ -137,10 +139,29 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       example: 'clean',
     }),
     benchLimit: limit('b', 'Bench drop over reference, at most', '115 %', '100 %', '300 %', '110 to 115 %'),
+    benchFloor: limit('b_0', 'Bench drop over reference, not believed below', '85 %', '0 %', '100 %', 'the limit above mirrored'),
     recoveryLimit: limit('r_0', 'Recovery, at least', '90 %', '1 %', '100 %', '90 to 95 %'),
+    recoveryCeiling: limit(
+      'r_1',
+      'Recovery, not believed above',
+      '105 %',
+      '100 %',
+      '200 %',
+      'more cannot come out than was in it; the rest is for the scale',
+    ),
     depthLimit: limit('h_l', 'Least rod depth over open depth', '95 %', '1 %', '100 %', '95 %'),
     lightLimit: limit('l_0', 'Channels with light, at least', '100 %', '1 %', '100 %', 'all of the sample'),
     uniformityLimit: limit('c_0', 'Spread of the air speeds, at most', '20 %', '1 %', '100 %', '15 to 20 %'),
+    leastPlaces: count({
+      symbol: 'N_0',
+      label: 'Places over the face, at least',
+      description: 'For the rod and for the air speeds.',
+      min: 1,
+      max: 50,
+      example: 5,
+      default: 5,
+      defaultReason: 'common practice, no source: 5 to 9',
+    }),
     askBench: asked('Flow bench is asked for'),
     askRecovery: asked('Weight is asked for'),
     askDepth: asked('Rod depth is asked for'),
@@ -181,19 +202,25 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         result: {
           type: 'choice',
           label: 'Result',
-          options: { pass: 'passed', fail: 'failed', unknown: 'not done' },
+          options: {
+            pass: 'passed',
+            fail: 'failed',
+            implausible: 'not believed: better than a new filter can be',
+            unknown: 'not done, or at too few places',
+          },
           optional: false,
         },
         asked: { type: 'choice', label: 'Asked for', options: { yes: 'yes', no: 'no' }, optional: false },
       },
     }),
-    missing: countOutput({ symbol: 'N_m', label: 'Tests that are asked for and not done' }),
+    missing: countOutput({ symbol: 'N_m', label: 'Tests that are asked for and not done, or at too few places' }),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
         accepted: 'accepted: every test that is asked for passed',
         rejected: 'rejected: a test failed',
-        incomplete: 'not decided: tests that are asked for are missing',
+        implausible: 'not decided: a figure is better than a new filter can have; check that measurement',
+        incomplete: 'not decided: tests that are asked for are missing, or were done at too few places',
       },
     }),
   },
@@ -208,11 +235,15 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
     },
     {
       gives: 'tests',
-      text: 'Each figure against its limit; a figure that is missing is not done, never passed.',
-      source: 'acceptancePractice',
+      text: 'Each figure against its limits; one that is missing or from fewer places than [[leastPlaces]] is not done, never passed; one beyond [[benchFloor]] or [[recoveryCeiling]] is not believed.',
+      source: 'opennessPractice',
     },
     { gives: 'missing', text: 'Tests that are asked for without a figure: [[missing]].' },
-    { gives: 'verdict', text: 'One failure rejects; all that are asked for must pass.', source: 'acceptancePractice' },
+    {
+      gives: 'verdict',
+      text: 'One failure rejects; a figure that cannot be stops it; all that are asked for must pass.',
+      source: 'acceptancePractice',
+    },
   ],
   assumptions: [
     {
@@ -225,7 +256,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
     { code: 'maker_table', text: "Where the filter's maker publishes a table for the flow bench, that table counts." },
   ],
   cautions: [cautions.ashDust, cautions.waste, cautions.makerFirst],
-  sources: { acceptancePractice, sampleStandardDeviation },
+  sources: { acceptancePractice, opennessPractice, sampleStandardDeviation },
   compute(input) {
     const { benchDrop, benchReference, depths, openDepth, velocities, outletFace } = input;
     if (benchDrop !== undefined && benchReference === undefined) return missingInputs('benchReference');
@@ -243,8 +274,11 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
     }
     const benchRatio = benchDrop === undefined || benchReference === undefined ? undefined : benchDrop / benchReference;
     const depthRatio = shortest === undefined || openDepth === undefined ? undefined : shortest / openDepth;
-    // A spread of fewer than three places is chance.
-    const uniformity = velocities.length < 3 ? undefined : coefficientOfVariation(velocities.map(({ velocity: speed }) => speed));
+    // The spread of fewer places is chance, however large or small.
+    const uniformity =
+      velocities.length < Math.max(2, input.leastPlaces)
+        ? undefined
+        : coefficientOfVariation(velocities.map(({ velocity: speed }) => speed));
     const face: TestResult = outletFace === 'unknown' ? 'unknown' : outletFace === 'clean' ? 'pass' : 'fail';
     const { benchLimit, recoveryLimit, depthLimit, lightLimit, uniformityLimit } = input;
     const tests = [
@@ -252,35 +286,35 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         test: 'bench',
         found: benchRatio,
         limit: benchLimit,
-        result: testAgainst(benchRatio, benchLimit, 'at-most'),
+        result: testAgainst(benchRatio, { worst: benchLimit, best: input.benchFloor }, 'at-most'),
         asked: input.askBench,
       },
       {
         test: 'weight',
         found: input.recovery,
         limit: recoveryLimit,
-        result: testAgainst(input.recovery, recoveryLimit, 'at-least'),
+        result: testAgainst(input.recovery, { worst: recoveryLimit, best: input.recoveryCeiling }, 'at-least'),
         asked: input.askRecovery,
       },
       {
         test: 'depth',
         found: depthRatio,
         limit: depthLimit,
-        result: testAgainst(depthRatio, depthLimit, 'at-least'),
+        result: testOfPlaces(testAgainst(depthRatio, { worst: depthLimit }, 'at-least'), depths.length, input.leastPlaces),
         asked: input.askDepth,
       },
       {
         test: 'light',
         found: input.lightShare,
         limit: lightLimit,
-        result: testAgainst(input.lightShare, lightLimit, 'at-least'),
+        result: testAgainst(input.lightShare, { worst: lightLimit }, 'at-least'),
         asked: input.askLight,
       },
       {
         test: 'uniformity',
         found: uniformity,
         limit: uniformityLimit,
-        result: testAgainst(uniformity, uniformityLimit, 'at-most'),
+        result: testAgainst(uniformity, { worst: uniformityLimit }, 'at-most'),
         asked: input.askUniformity,
       },
       // Looking at the outlet face costs nothing and is always asked for.
@@ -302,6 +336,14 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       return [{ tone: 'do-not', text: 'Do not refit it: soot behind the filter means it leaks; replace it with an approved part.' }];
     if (verdict === 'rejected')
       return [{ tone: 'do', text: 'Clean it again by another method, or replace it with an approved part; do not reset the ash value.' }];
+    if (verdict === 'implausible')
+      return [
+        {
+          tone: 'do',
+          text: 'Measure what is not believed again: seal, flow and zero of the bench; scale, parts weighed and weight when new.',
+        },
+        { tone: 'do-not', text: 'Do not refit it on these figures: a crack or lost ceramic looks like a very clean filter.' },
+      ];
     return [{ tone: 'do', text: 'Do the tests that are missing before it goes back on.' }];
   },
 });

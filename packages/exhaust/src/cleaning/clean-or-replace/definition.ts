@@ -3,7 +3,7 @@ import { fraction, length, ratio } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { costPractice, expectedCost } from '../sources.js';
-import { cleanOrReplace } from './kernel.js';
+import { cleanOrReplace, sureChance } from './kernel.js';
 
 const price = (symbol: string, label: string, example: string) =>
   quantity(ratio, {
@@ -27,11 +27,12 @@ const uncertainty = (symbol: string, label: string, value: string) =>
     defaultReason: 'a guess: nobody publishes it; enter your own',
   });
 const costOutput = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label: `${label}, in your currency`, digits: 3 });
+const chance = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 2, units: ['%'] });
 const distanceOutput = (symbol: string, label: string) => quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
 
 export const cleanOrReplaceCalculation = defineCalculation({
   id: 'clean-or-replace',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'cleaning',
   title: 'Clean the filter or replace it?',
   purpose: 'Which costs less per remaining kilometre, and is that beyond what the guesses can tell?',
@@ -77,17 +78,19 @@ export const cleanOrReplaceCalculation = defineCalculation({
     cleanDistance: distanceOutput('D_c', 'Expected distance of cleaning'),
     newDistance: distanceOutput('D_n', 'Useful distance of a new filter'),
     difference: costOutput('\\Delta k', 'Cleaning less replacing, per 1000 km'),
-    differenceUncertainty: costOutput('u(\\Delta k)', 'Standard uncertainty of that, per 1000 km'),
+    differenceUncertainty: costOutput('u(\\Delta k)', 'Standard deviation of that, per 1000 km'),
+    replaceCheaper: chance('P_n', 'Chance that replacing is cheaper'),
   },
   outputs: {
     cleanCost: costOutput('k_c', 'Cleaning, per 1000 km'),
     newCost: costOutput('k_n', 'Replacing, per 1000 km'),
     breakEvenPrice: costOutput('C^*', 'Cleaning may cost up to (below zero: never worth it)'),
+    cleanCheaper: chance('P_c', 'Chance that cleaning is cheaper'),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        clean: 'clean it: cheaper per kilometre, beyond the uncertainty of the guesses',
-        replace: 'replace it: cheaper per kilometre, beyond the uncertainty of the guesses',
+        clean: 'clean it: cheaper per kilometre in at least 975 of 1000 cases that the guesses allow',
+        replace: 'replace it: cheaper per kilometre in at least 975 of 1000 cases that the guesses allow',
         close: 'too close to call by cost: let the condition and the customer decide',
         'look-first': 'look at it first: a filter that is not sound is not cleaned',
         'not-sound': 'replace it with an approved part: cleaning does not mend it',
@@ -108,19 +111,30 @@ export const cleanOrReplaceCalculation = defineCalculation({
     { gives: 'cleanCost', tex: '[[cleanCost]] = [[perDistance]]\\,\\frac{[[cleanPrice]]}{[[cleanDistance]]}', source: 'expectedCost' },
     { gives: 'newCost', tex: '[[newCost]] = [[perDistance]]\\,\\frac{[[newPrice]]}{[[newDistance]]}', source: 'expectedCost' },
     { gives: 'difference', tex: '[[difference]] = [[cleanCost]]-[[newCost]]', source: 'expectedCost' },
-    { gives: 'differenceUncertainty', text: 'From the uncertainty of both lives: [[differenceUncertainty]].', source: 'expectedCost' },
+    {
+      gives: 'differenceUncertainty',
+      text: 'Both lives spread lognormally about what is given, each up to what is still driven; spread of the difference: [[differenceUncertainty]].',
+      source: 'expectedCost',
+    },
+    {
+      gives: 'cleanCheaper',
+      text: 'Chance that cleaning price times new life is below new price times cleaned life, less the risk: [[cleanCheaper]].',
+      source: 'expectedCost',
+    },
+    { gives: 'replaceCheaper', text: 'Chance of the opposite: [[replaceCheaper]].', source: 'expectedCost' },
     {
       gives: 'breakEvenPrice',
       tex: '[[breakEvenPrice]] = [[newPrice]]\\left(\\frac{[[cleanDistance]]}{[[newDistance]]}-[[failureRisk]]\\right)',
       source: 'costPractice',
     },
-    { gives: 'verdict', text: 'Condition first; then the difference against twice its uncertainty.', source: 'costPractice' },
+    { gives: 'verdict', text: 'Condition first; then a chance of 97.5 % at least that one way is cheaper.', source: 'costPractice' },
   ],
   assumptions: [
     {
       code: 'same_risk_of_engine',
       text: 'The cause of the blockage is mended either way; otherwise the new filter blocks as fast as the cleaned one.',
     },
+    { code: 'lognormal_lives', text: 'What is given of a life is its mean; it spreads as a lognormal, never below zero.' },
     { code: 'no_interest', text: 'Money now and later counts the same; days off the road are not in it unless they are in the prices.' },
   ],
   limits: [
@@ -131,11 +145,11 @@ export const cleanOrReplaceCalculation = defineCalculation({
   ],
   cautions: [cautions.noDefeat, cautions.makerFirst],
   sources: { expectedCost, costPractice },
+  precision: 1e-8,
   compute(input, { constants }) {
     const result = cleanOrReplace(input);
-    const { difference, differenceUncertainty } = result;
-    const beyond = Math.abs(difference) > 2 * differenceUncertainty;
-    const byCost = !beyond ? 'close' : difference < 0 ? 'clean' : 'replace';
+    const { difference, differenceUncertainty, cleanCheaper, replaceCheaper } = result;
+    const byCost = cleanCheaper >= sureChance ? 'clean' : replaceCheaper >= sureChance ? 'replace' : 'close';
     return {
       cleanPrice: result.clean.price,
       cleanDistance: result.clean.distance,
@@ -144,6 +158,8 @@ export const cleanOrReplaceCalculation = defineCalculation({
       differenceUncertainty: constants.perDistance * differenceUncertainty,
       cleanCost: (constants.perDistance * result.clean.price) / result.clean.distance,
       newCost: (constants.perDistance * result.replace.price) / result.replace.distance,
+      cleanCheaper,
+      replaceCheaper,
       breakEvenPrice: result.breakEvenPrice,
       verdict: input.condition === 'damaged' ? 'not-sound' : input.condition === 'unknown' ? 'look-first' : byCost,
     };

@@ -9,7 +9,7 @@ import {
   quantityWithDefault,
   type Refusal,
 } from '@wallflow/calculation';
-import { density, dilutionRatio, fraction, volume } from '@wallflow/units';
+import { density, dilutionRatio, fraction, mass, volume } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { pourToMarks } from '../exact-volume.js';
@@ -17,6 +17,7 @@ import { dilutionPractice, partsArithmetic, waterDensity20 } from '../sources.js
 import { massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './kernel.js';
 
 const volumeUnits = ['mL', 'L', 'floz_US', 'floz_imp', 'gal_US'] as const;
+const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 4, units: ['g', 'kg', 'lb'] });
 const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
 
 // A mark is a decimal fact: it is shown whole, however coarse the other inputs are.
@@ -54,7 +55,7 @@ const inputs = z.strictObject({
   concentrateDensity: quantity(density, {
     symbol: '\\rho_c',
     label: 'Density of the concentrate',
-    description: 'From the safety data sheet; only needed for per cent by mass.',
+    description: 'From the safety data sheet; needed for per cent by mass, and to give the weights.',
     min: '0.5 kg/L',
     max: '2 kg/L',
     example: '1.08 kg/L',
@@ -127,7 +128,7 @@ function partsOf(input: Inputs): number | Refusal {
 
 export const dilutionCalculation = defineCalculation({
   id: 'dilution',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'cleaning',
   title: 'Dilute a concentrate',
   purpose: 'How much concentrate and how much water make this mix, in the words of the label?',
@@ -144,6 +145,8 @@ export const dilutionCalculation = defineCalculation({
   outputs: {
     mixVolume: volumeOutput('V_m', 'Mix'),
     waterVolume: volumeOutput('V_w', 'Water'),
+    concentrateMass: optional(massOutput('m_c', 'Concentrate, by weight')),
+    waterMass: optional(massOutput('m_w', 'Water, by weight')),
     pouredConcentrate: optional(volumeToMark('V_{c,g}', 'Concentrate to pour, to a mark')),
     pouredWater: optional(volumeToMark('V_{w,g}', 'Water to pour, to a mark')),
     pouredShare: optional(
@@ -168,6 +171,8 @@ export const dilutionCalculation = defineCalculation({
       source: 'dilutionPractice',
     },
     { gives: 'pouredWater', text: 'Down to the last mark that keeps the strength: [[pouredWater]].', source: 'dilutionPractice' },
+    { gives: 'concentrateMass', tex: '[[concentrateMass]] = [[concentrateDensity]]\\,[[concentrateVolume]]', source: 'partsArithmetic' },
+    { gives: 'waterMass', tex: '[[waterMass]] = [[waterDensity]]\\,[[waterVolume]]', source: 'partsArithmetic' },
     { gives: 'concentrateVolume', tex: '[[concentrateVolume]] = \\frac{[[mixVolume]]}{1+[[waterParts]]}', source: 'partsArithmetic' },
   ],
   assumptions: [
@@ -195,6 +200,8 @@ export const dilutionCalculation = defineCalculation({
       mixVolume,
       waterVolume: mixVolume - concentrateVolume,
       concentrateVolume,
+      concentrateMass: concentrateDensity === undefined ? undefined : concentrateDensity * concentrateVolume,
+      waterMass: concentrateDensity === undefined ? undefined : waterDensity * (mixVolume - concentrateVolume),
       pouredConcentrate: poured?.concentrate,
       pouredWater: poured?.water,
       pouredShare: poured === undefined ? undefined : poured.concentrate / (poured.concentrate + poured.water),

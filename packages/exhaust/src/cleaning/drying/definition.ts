@@ -1,4 +1,12 @@
-import { constant, defineCalculation, noSolution, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import {
+  constant,
+  defineCalculation,
+  inconsistentInputs,
+  noSolution,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+} from '@wallflow/calculation';
 import {
   absolutePressure,
   density,
@@ -22,20 +30,20 @@ import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 import { molarMassOf } from '../../gas/species.js';
 import { cfr1065, siBrochure } from '../../sources.js';
 import { dryingPractice, heatBalance, nistSteamTables, waterDensity20 } from '../sources.js';
-import { dryingPower, heatToDry, steamVolume } from './kernel.js';
+import { boilingPoint, dryingPower, evaporationHeatAt, heatToDry, steamVolume } from './kernel.js';
 
 const heatOutput = (symbol: string, label: string) => quantityOutput(energy, { symbol, label, digits: 3, units: ['kJ', 'MJ', 'kWh'] });
 const timeOutput = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 2, units: ['min', 's', 'h'] });
 
 export const dryingCalculation = defineCalculation({
   id: 'drying',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'cleaning',
   title: 'Drying the filter after a clean',
   purpose: 'How long must the engine run to evaporate the water that is still in the filter?',
   usedBy: ['technician', 'trainer', 'developer'],
   keywords: ['dry', 'evaporate', 'steam', 'white smoke', 'water'],
-  method: 'heat balance: gas cools to the boiling point, water warms and evaporates',
+  method: 'heat balance: gas cools to the boiling point at the pressure of the place, water warms and evaporates',
   inputs: z.strictObject({
     heldWater: quantity(volume, {
       symbol: 'V_h',
@@ -63,23 +71,22 @@ export const dryingCalculation = defineCalculation({
       usualReason: 'hotter gas on a wet filter cracks it',
       example: '220 °C',
     }),
-    outletTemperature: quantityWithDefault(temperature, {
+    outletTemperature: quantity(temperature, {
       symbol: 'T_o',
       label: 'Temperature at which the gas leaves while the filter is wet',
-      description: 'Watch the sensor behind the filter: it stays near one value as long as there is water.',
+      description:
+        'Watch the sensor behind the filter: it stays near one value as long as there is water. Left out, the boiling point: the careful side.',
       min: '20 °C',
       max: '150 °C',
-      usual: ['50 °C', '100 °C'],
+      usual: ['50 °C', '120 °C'],
       usualReason: 'between the wet-bulb temperature of the gas and the boiling point',
       example: '100 °C',
-      default: '100 °C',
-      defaultReason: 'boiling point: the careful side, gas that leaves cooler has given more heat',
-    }),
+    }).optional(),
     startTemperature: quantityWithDefault(temperature, {
       symbol: 'T_s',
       label: 'Temperature of the wet filter at the start',
       min: '-10 °C',
-      below: '100 °C',
+      below: '120 °C',
       example: '20 °C',
       default: '20 °C',
       defaultReason: 'cold filter',
@@ -127,6 +134,9 @@ export const dryingCalculation = defineCalculation({
     }),
   }),
   intermediates: {
+    boilingTemperature: quantityOutput(temperature, { symbol: 'T_b', label: 'Boiling point at that pressure', digits: 4 }),
+    evaporationHeat: quantityOutput(specificEnergy, { symbol: 'r', label: 'Heat of evaporation there', digits: 4, units: ['kJ/kg'] }),
+    leavingTemperature: quantityOutput(temperature, { symbol: 'T_o', label: 'Temperature at which the gas leaves', digits: 4 }),
     waterMass: quantityOutput(mass, { symbol: 'm_w', label: 'Water to evaporate', digits: 4, units: ['g', 'kg'] }),
     heatPerWater: quantityOutput(specificEnergy, { symbol: 'q', label: 'Heat per mass of water', digits: 4, units: ['kJ/kg'] }),
     bodyHeat: heatOutput('Q_f', 'Heat to warm the filter body'),
@@ -153,11 +163,20 @@ export const dryingCalculation = defineCalculation({
   },
   constants: {
     waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: 'waterDensity20' }),
-    boilingTemperature: constant(temperature, 373.15, { symbol: 'T_b', label: 'Boiling point of water', source: 'nistSteamTables' }),
+    tableTemperature: constant(temperature, 373.15, {
+      symbol: 'T_1',
+      label: 'Temperature for which a heat of evaporation is known',
+      source: 'nistSteamTables',
+    }),
     waterHeatCapacity: constant(specificHeatCapacity, 4190, { symbol: 'c_w', label: 'Specific heat of water', source: 'nistSteamTables' }),
-    evaporationHeat: constant(specificEnergy, 2.257e6, {
-      symbol: 'r',
+    tableHeat: constant(specificEnergy, 2.257e6, {
+      symbol: 'r_1',
       label: 'Heat of evaporation of water at 100 °C',
+      source: 'nistSteamTables',
+    }),
+    heatFall: constant(specificHeatCapacity, 2663, {
+      symbol: "r'",
+      label: 'Fall of the heat of evaporation per kelvin, 86 to 120 °C',
       source: 'nistSteamTables',
     }),
     bodyHeatCapacity: constant(specificHeatCapacity, 900, {
@@ -174,6 +193,18 @@ export const dryingCalculation = defineCalculation({
     }),
   },
   steps: [
+    {
+      gives: 'boilingTemperature',
+      text: 'Temperature at which the vapour pressure of water is [[gasPressure]]: [[boilingTemperature]].',
+      source: 'cfr1065',
+      locator: '1065.645 Eq. 1',
+    },
+    {
+      gives: 'evaporationHeat',
+      tex: '[[evaporationHeat]] = [[tableHeat]]-[[heatFall]]\\left([[boilingTemperature]]-[[tableTemperature]]\\right)',
+      source: 'nistSteamTables',
+    },
+    { gives: 'leavingTemperature', text: 'As given, or the boiling point: [[leavingTemperature]].', source: 'heatBalance' },
     { gives: 'waterMass', tex: '[[waterMass]] = [[waterDensity]]\\,[[heldWater]]', source: 'waterDensity20' },
     {
       gives: 'heatPerWater',
@@ -188,14 +219,14 @@ export const dryingCalculation = defineCalculation({
     { gives: 'heat', tex: '[[heat]] = [[waterMass]]\\,[[heatPerWater]]+[[bodyHeat]]', source: 'heatBalance' },
     {
       gives: 'dryingPower',
-      tex: '[[dryingPower]] = [[exhaustMassFlow]]\\,[[gasHeatCapacity]]\\left([[gasTemperature]]-[[outletTemperature]]\\right)',
+      tex: '[[dryingPower]] = [[exhaustMassFlow]]\\,[[gasHeatCapacity]]\\left([[gasTemperature]]-[[leavingTemperature]]\\right)',
       source: 'heatBalance',
     },
     { gives: 'idealTime', tex: '[[idealTime]] = \\frac{[[heat]]}{[[dryingPower]]}', source: 'heatBalance' },
     { gives: 'evaporationRate', tex: '[[evaporationRate]] = \\frac{[[dryingPower]]}{[[evaporationHeat]]}', source: 'heatBalance' },
     {
       gives: 'steamVolume',
-      tex: '[[steamVolume]] = \\frac{[[waterMass]]\\,[[gasConstant]]\\,[[outletTemperature]]}{[[waterMolarMass]]\\,[[gasPressure]]}',
+      tex: '[[steamVolume]] = \\frac{[[waterMass]]\\,[[gasConstant]]\\,[[leavingTemperature]]}{[[waterMolarMass]]\\,[[gasPressure]]}',
       source: 'siBrochure',
     },
     {
@@ -218,24 +249,41 @@ export const dryingCalculation = defineCalculation({
   ],
   cautions: [cautions.pressureAndSteam, cautions.hotExhaust, cautions.fumes, cautions.makerFirst],
   sources: { heatBalance, nistSteamTables, waterDensity20, dryingPractice, siBrochure, cfr1065 },
-  compute(input, { constants }) {
-    const { gasTemperature, outletTemperature, startTemperature, exhaustMassFlow, filterMass, gasPressure } = input;
-    if (gasTemperature <= outletTemperature) {
+  dimensional: 'the vapour pressure of water is an empirical formula in kelvin and pascal',
+  compute(input, { constants, assume }) {
+    const { gasTemperature, startTemperature, exhaustMassFlow, filterMass, gasPressure } = input;
+    const boilingTemperature = boilingPoint(gasPressure);
+    if (startTemperature >= boilingTemperature) {
+      return inconsistentInputs(
+        'water already boils at that start and pressure: a wet filter cannot be that hot',
+        ['startTemperature'],
+        ['gasPressure'],
+      );
+    }
+    if (input.outletTemperature === undefined) {
+      assume(
+        'leaves_at_boiling_point',
+        'The gas leaves at the boiling point: the careful side, gas that leaves cooler has given more heat.',
+      );
+    }
+    const leavingTemperature = input.outletTemperature ?? boilingTemperature;
+    if (gasTemperature <= leavingTemperature) {
       return noSolution('the gas is no hotter than the wet filter lets it leave: it dries only slowly; run hotter or faster', [
         'gasTemperature',
       ]);
     }
-    const water = {
-      liquidHeat: constants.waterHeatCapacity,
-      evaporationHeat: constants.evaporationHeat,
-      boilingTemperature: constants.boilingTemperature,
-    };
+    const known = { temperature: constants.tableTemperature, heat: constants.tableHeat, fall: constants.heatFall };
+    const evaporationHeat = evaporationHeatAt(boilingTemperature, known);
+    const water = { liquidHeat: constants.waterHeatCapacity, evaporationHeat, boilingTemperature };
     const waterMass = constants.waterDensity * input.heldWater;
-    const bodyHeat = filterMass * constants.bodyHeatCapacity * (constants.boilingTemperature - startTemperature);
+    const bodyHeat = filterMass * constants.bodyHeatCapacity * (boilingTemperature - startTemperature);
     const heat = heatToDry(waterMass, startTemperature, water) + bodyHeat;
-    const available = dryingPower(exhaustMassFlow, input.gasHeatCapacity, gasTemperature, outletTemperature);
-    const evaporationRate = available / constants.evaporationHeat;
+    const available = dryingPower(exhaustMassFlow, input.gasHeatCapacity, gasTemperature, leavingTemperature);
+    const evaporationRate = available / evaporationHeat;
     return {
+      boilingTemperature,
+      evaporationHeat,
+      leavingTemperature,
       waterMass,
       heatPerWater: heatToDry(1, startTemperature, water),
       bodyHeat,
@@ -243,7 +291,7 @@ export const dryingCalculation = defineCalculation({
       dryingPower: available,
       idealTime: heat / available,
       evaporationRate,
-      steamVolume: steamVolume(waterMass, outletTemperature, gasPressure, constants.gasConstant, constants.waterMolarMass),
+      steamVolume: steamVolume(waterMass, leavingTemperature, gasPressure, constants.gasConstant, constants.waterMolarMass),
       steamShare: (evaporationRate * constants.gasMolarMass) / (exhaustMassFlow * constants.waterMolarMass),
       dryingTime: input.practiceFactor * (heat / available),
     };

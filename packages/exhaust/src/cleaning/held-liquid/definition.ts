@@ -25,7 +25,7 @@ const volumeInput = (symbol: string, label: string, min: 'min' | 'above', exampl
 
 export const heldLiquidCalculation = defineCalculation({
   id: 'held-liquid',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'cleaning',
   title: 'Liquid that the filter still holds',
   purpose: 'How much liquid stays in the filter after it has drained, and why can it not just run out?',
@@ -141,6 +141,14 @@ export const heldLiquidCalculation = defineCalculation({
     }
     const { inletCount, inletWidth, outletCount, outletWidth } = geometry.channels;
     const openArea = inletCount * inletWidth ** 2 + outletCount * outletWidth ** 2;
+    if (openArea >= geometry.frontalArea) {
+      return inconsistentInputs(
+        'inlet and outlet channels together are larger than the face: no wall is left between them; check cells, wall and width ratio',
+        ['inletWidthRatio'],
+        ['wallThickness'],
+        ['cellDensity'],
+      );
+    }
     const pores = wallPoreVolume(geometry.frontalArea, openArea, input.filterLength, input.wallPorosity);
     const balance = pouredVolume === undefined || drainedVolume === undefined ? undefined : pouredVolume - drainedVolume;
     if (balance !== undefined) method('balance of the liquid');

@@ -24,8 +24,8 @@ import {
 } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { acidBase, effluentPractice, waterDensity20 } from '../sources.js';
-import { acidMass, alkaliToNeutralise } from './kernel.js';
+import { acidBase, acidConstants, effluentPractice, waterDensity20 } from '../sources.js';
+import { acidMass, alkaliToNeutralise, protonsGiven } from './kernel.js';
 
 const ph = (symbol: string, label: string, description: string, example: string) => ({
   symbol,
@@ -38,18 +38,17 @@ const ph = (symbol: string, label: string, description: string, example: string)
 const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 3, units: ['L', 'mL', 'gal_US'] });
 const ofAcid = (value: number, symbol: string, label: string) => constant(molarMass, value, { symbol, label, source: 'acidBase' });
 
-/** Protons that each acid gives up to pH 8. */
-const protons = { citric: 3, 'citric-monohydrate': 3, acetic: 1, sulfamic: 1 } as const;
+const pk = (value: number, symbol: string, label: string) => constant(ratio, value, { symbol, label, source: 'acidConstants' });
 
 export const neutralisationCalculation = defineCalculation({
   id: 'neutralisation',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'cleaning',
   title: 'Neutralise the wash liquid',
   purpose: 'How much acid does the caught wash liquid take before it may be handed over, and how much waste is it then?',
   usedBy: ['technician', 'developer'],
   keywords: ['effluent', 'waste', 'pH', 'acid', 'alkaline', 'citric'],
-  method: 'one proton for each hydroxide ion; from a titration, or from the pH if there is no buffer',
+  method: 'charge balance at the pH that is wanted; alkali from a titration, or from the pH if there is no buffer',
   inputs: z.strictObject({
     washVolume: quantity(volume, {
       symbol: 'V',
@@ -62,7 +61,8 @@ export const neutralisationCalculation = defineCalculation({
     alkalinity: quantity(molarConcentration, {
       symbol: 'a',
       label: 'Alkalinity by titration',
-      description: 'Acid that a sample takes to the pH that is wanted. Better than the pH: cleaners hold a buffer that pH does not show.',
+      description:
+        'Strong acid that a sample takes to the pH that is wanted. Better than the pH: cleaners hold a buffer that pH does not show.',
       min: '0 mol/L',
       max: '20 mol/L',
       example: '0.1 mol/L',
@@ -74,6 +74,7 @@ export const neutralisationCalculation = defineCalculation({
     ).optional(),
     targetPh: quantityWithDefault(ratio, {
       ...ph('pH_2', 'pH that is wanted', 'As the authority or the waste carrier asks.', '8'),
+      min: '4',
       usual: ['6', '9'],
       usualReason: 'common practice, no source: consents for trade effluent',
       default: '8',
@@ -112,6 +113,7 @@ export const neutralisationCalculation = defineCalculation({
   example: { alkalinity: '0.1 mol/L' },
   intermediates: {
     alkali: quantityOutput(amount, { symbol: 'n', label: 'Alkali to neutralise', digits: 4, units: ['mol', 'mmol'] }),
+    protons: quantityOutput(ratio, { symbol: 'z', label: 'Protons that a molecule of the acid gives up to that pH', digits: 3 }),
     pureAcid: quantityOutput(mass, { symbol: 'm_a', label: 'Pure acid', digits: 4, units: ['g', 'kg'] }),
   },
   outputs: {
@@ -131,6 +133,11 @@ export const neutralisationCalculation = defineCalculation({
     citricMonohydrateMolarMass: ofAcid(0.210139, 'M_2', 'Molar mass of citric acid monohydrate'),
     aceticMolarMass: ofAcid(0.060052, 'M_3', 'Molar mass of acetic acid'),
     sulfamicMolarMass: ofAcid(0.097094, 'M_4', 'Molar mass of sulfamic acid'),
+    citricFirst: pk(3.128, 'pK_{1}', 'First step of citric acid'),
+    citricSecond: pk(4.761, 'pK_{2}', 'Second step of citric acid'),
+    citricThird: pk(6.396, 'pK_{3}', 'Third step of citric acid'),
+    aceticOnly: pk(4.756, 'pK_{a}', 'Acetic acid'),
+    sulfamicOnly: pk(1.0, 'pK_{s}', 'Sulfamic acid'),
     neutralisationHeat: constant(molarEnergy, 56e3, { symbol: 'h', label: 'Heat of neutralisation', source: 'acidBase' }),
     waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: 'waterDensity20' }),
     waterHeatCapacity: constant(specificHeatCapacity, 4180, { symbol: 'c_w', label: 'Specific heat of water', source: 'acidBase' }),
@@ -141,7 +148,16 @@ export const neutralisationCalculation = defineCalculation({
       text: 'Titrated alkalinity times volume; or hydroxide at the pH less what may stay, times volume: [[alkali]].',
       source: 'acidBase',
     },
-    { gives: 'pureAcid', text: 'Amount of alkali over the protons of [[acid]], times its molar mass: [[pureAcid]].', source: 'acidBase' },
+    {
+      gives: 'protons',
+      text: 'Mean number of protons that [[acid]] has given up at [[targetPh]], from the constants of its steps: [[protons]].',
+      source: 'acidConstants',
+    },
+    {
+      gives: 'pureAcid',
+      text: 'Charge balance: amount of alkali over the protons given, times the molar mass of [[acid]]: [[pureAcid]].',
+      source: 'acidBase',
+    },
     { gives: 'acidVolume', tex: '[[acidVolume]] = \\frac{[[acidMass]]}{[[acidDensity]]}' },
     { gives: 'effluentVolume', text: 'Wash liquid and acid together: [[effluentVolume]].', source: 'effluentPractice' },
     {
@@ -152,7 +168,10 @@ export const neutralisationCalculation = defineCalculation({
     { gives: 'acidMass', tex: '[[acidMass]] = \\frac{[[pureAcid]]}{[[acidStrength]]}', source: 'acidBase' },
   ],
   assumptions: [
-    { code: 'all_protons', text: 'The acid gives all its protons: true for citric acid above about pH 7.5, where the last one is gone.' },
+    {
+      code: 'ideal_solution',
+      text: 'Constants of the acid at 25 °C in very dilute water. Salts make citric acid give more: at pH 6 about a sixth more at 0.1 mol/L, at pH 8 not a hundredth.',
+    },
   ],
   limits: [
     {
@@ -174,7 +193,7 @@ export const neutralisationCalculation = defineCalculation({
     cautions.waste,
     cautions.makerFirst,
   ],
-  sources: { acidBase, effluentPractice, waterDensity20 },
+  sources: { acidBase, acidConstants, effluentPractice, waterDensity20 },
   compute(input, { constants, method, warn }) {
     const { washVolume, alkalinity, startPh, targetPh } = input;
     if (alkalinity !== undefined && startPh !== undefined) {
@@ -192,17 +211,21 @@ export const neutralisationCalculation = defineCalculation({
       return noSolution('the alkalinity of the liquid is not known: titrate a sample, or measure its pH', ['alkalinity']);
     }
     const alkali = concentration * washVolume;
-    const acidMolarMass = {
-      citric: constants.citricMolarMass,
-      'citric-monohydrate': constants.citricMonohydrateMolarMass,
-      acetic: constants.aceticMolarMass,
-      sulfamic: constants.sulfamicMolarMass,
+    const { citricFirst, citricSecond, citricThird, citricMolarMass, citricMonohydrateMolarMass } = constants;
+    const citric = [citricFirst, citricSecond, citricThird];
+    const acid = {
+      citric: { molarMass: citricMolarMass, steps: citric },
+      'citric-monohydrate': { molarMass: citricMonohydrateMolarMass, steps: citric },
+      acetic: { molarMass: constants.aceticMolarMass, steps: [constants.aceticOnly] },
+      sulfamic: { molarMass: constants.sulfamicMolarMass, steps: [constants.sulfamicOnly] },
     }[input.acid];
-    const pureAcid = acidMass(alkali, acidMolarMass, protons[input.acid]);
+    const protons = protonsGiven(targetPh, acid.steps);
+    const pureAcid = acidMass(alkali, acid.molarMass, protons);
     const toAdd = pureAcid / input.acidStrength;
     const acidVolume = input.acidDensity === undefined ? undefined : toAdd / input.acidDensity;
     return {
       alkali,
+      protons,
       pureAcid,
       acidVolume,
       // A solid takes roughly the room of as much water.
@@ -212,7 +235,7 @@ export const neutralisationCalculation = defineCalculation({
     };
   },
   advise: () => [
-    { tone: 'do', text: 'Add nine tenths, stir, measure, then go on in small steps; write volume, pH and carrier on the waste note.' },
+    { tone: 'do', text: 'Add three quarters, stir, measure, then go on in small steps; write volume, pH and carrier on the waste note.' },
     { tone: 'do-not', text: 'Do not pour it into a surface drain; into the foul sewer only with the consent of the water company.' },
   ],
 });

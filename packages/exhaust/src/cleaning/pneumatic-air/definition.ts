@@ -27,8 +27,8 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 import { cfr1065, siBrochure } from '../../sources.js';
-import { isentropicNozzle, moss1906, pneumaticPractice } from '../sources.js';
-import { criticalPressureRatio, nozzleMassFlow } from './kernel.js';
+import { airBalance, isentropicNozzle, moss1906, pneumaticPractice } from '../sources.js';
+import { compressorVerdict, criticalPressureRatio, nozzleMassFlow } from './kernel.js';
 
 const gauge = (symbol: string, label: string, example: string) =>
   quantity(gaugePressure, { symbol, label, min: '0 bar', max: '20 bar', example, units: ['bar', 'psi', 'kPa'] });
@@ -38,10 +38,10 @@ const timeOutput = (symbol: string, label: string) => quantityOutput(time, { sym
 
 export const pneumaticAirCalculation = defineCalculation({
   id: 'pneumatic-air',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'cleaning',
   title: 'Air for blowing a filter out',
-  purpose: 'How much air does a pneumatic clean take, and is the compressor large enough?',
+  purpose: 'How much air does a pneumatic clean take, and do compressor and receiver give it?',
   usedBy: ['technician', 'developer'],
   keywords: ['compressed air', 'nozzle', 'compressor', 'receiver', 'blow out'],
   method: 'isentropic nozzle, choked above 1.89 times the pressure behind it',
@@ -146,16 +146,24 @@ export const pneumaticAirCalculation = defineCalculation({
       options: { choked: 'choked: sound speed in the nozzle; flow goes with the absolute pressure', open: 'not choked' },
     }),
     totalAir: quantityOutput(volume, { symbol: 'V_a', label: 'Free air in all', digits: 3, units: ['m3', 'L', 'ft3'] }),
-    duty: optional(quantityOutput(fraction, { symbol: 'b', label: 'Load of the compressor over the clean', digits: 3, units: ['%'] })),
+    duty: optional(
+      quantityOutput(fraction, {
+        symbol: 'b',
+        label: 'Load of the compressor over the clean, receiver full again at its end',
+        digits: 3,
+        units: ['%'],
+      }),
+    ),
     blowFromFull: optional(timeOutput('t_1', 'Longest blow from a full receiver')),
     refill: optional(timeOutput('t_2', 'Time to fill it again')),
     verdict: choiceOutput({
       label: 'Compressor',
       options: {
         enough: 'large enough: it keeps up while the nozzle blows',
+        'from-receiver': 'the full receiver makes up for it: it lasts for the whole blow without a pause',
         pauses: 'large enough with pauses: blow, then let the receiver fill',
         'too-small': 'too small for that time: take longer, a smaller nozzle, or a larger compressor',
-        unknown: 'not known: its delivery was not given',
+        unknown: 'not known: delivery or receiver was not given, and the other alone does not last',
       },
     }),
     freeAirFlow: flowOutput('Q', 'Free air while it blows'),
@@ -186,14 +194,21 @@ export const pneumaticAirCalculation = defineCalculation({
       tex: '[[freeAirFlow]] = \\frac{[[airMassFlow]]\\,[[gasConstant]]\\,[[airTemperature]]}{[[airMolarMass]]\\,[[ambientPressure]]}',
       source: 'moss1906',
     },
-    { gives: 'verdict', text: 'Delivery against the flow while it blows and against the mean.', source: 'pneumaticPractice' },
+    {
+      gives: 'verdict',
+      text: 'Delivery against the flow while it blows; then with the stored air against what the blow takes, without and with pauses.',
+      source: 'airBalance',
+    },
   ],
   assumptions: [
     {
       code: 'pressure_at_nozzle',
       text: 'The pressure holds at the nozzle while it blows; in a thin hose it falls far below the gauge at the receiver.',
     },
-    { code: 'isothermal_receiver', text: 'The receiver stays at room temperature.' },
+    {
+      code: 'isothermal_receiver',
+      text: 'The receiver stays at room temperature; emptied within seconds it cools and gives up to a quarter less.',
+    },
   ],
   limits: [
     { code: 'not_how_clean', text: 'More air is not more clean: ash plugs may need baking first, and the weight shows what came out.' },
@@ -207,8 +222,8 @@ export const pneumaticAirCalculation = defineCalculation({
     cautions.waste,
     cautions.makerFirst,
   ],
-  sources: { isentropicNozzle, moss1906, pneumaticPractice, siBrochure, cfr1065 },
-  compute(input, { constants }) {
+  sources: { isentropicNozzle, airBalance, moss1906, pneumaticPractice, siBrochure, cfr1065 },
+  compute(input, { constants, assume }) {
     const {
       nozzlePressure,
       ambientPressure,
@@ -250,14 +265,10 @@ export const pneumaticAirCalculation = defineCalculation({
         ? undefined
         : (receiverVolume * (receiverPressure - nozzlePressure)) / ambientPressure;
     const missing = compressorFlow === undefined ? undefined : freeAirFlow - compressorFlow;
-    const verdict =
-      compressorFlow === undefined
-        ? 'unknown'
-        : compressorFlow >= freeAirFlow
-          ? 'enough'
-          : compressorFlow >= meanDemand
-            ? 'pauses'
-            : 'too-small';
+    const verdict = compressorVerdict({ freeAirFlow, blowTime, cleanTime, delivery: compressorFlow, stored: storedAir });
+    if (storedAir === undefined && verdict === 'pauses') {
+      assume('some_receiver', 'There is a receiver to blow from; its volume and pressure are not both given.');
+    }
     return {
       state: pressure / ambientPressure >= criticalPressureRatio(constants.heatCapacityRatio) ? 'choked' : 'open',
       airMassFlow,

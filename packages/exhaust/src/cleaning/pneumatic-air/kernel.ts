@@ -30,3 +30,29 @@ export function nozzleMassFlow(input: NozzleInput, gas: NozzleGas): number {
   const head = ((2 * gamma) / (gamma - 1)) * (Math.max(0, expansion) / (specificGasConstant * input.temperature));
   return input.dischargeCoefficient * input.area * input.pressure * Math.sqrt(head);
 }
+
+export type CompressorVerdict = 'enough' | 'from-receiver' | 'pauses' | 'too-small' | 'unknown';
+
+/** Free air at the place: flows in m³/s, times in s, volumes in m³. */
+export interface AirBudget {
+  readonly freeAirFlow: number;
+  readonly blowTime: number;
+  readonly cleanTime: number;
+  /** Of the compressor and in the full receiver; each undefined when not known. */
+  readonly delivery: number | undefined;
+  readonly stored: number | undefined;
+}
+
+/**
+ * Whether compressor and receiver last, by balance of the air: without a pause if what the nozzle takes beyond the delivery is
+ * in the full receiver; with pauses if delivery over the whole clean and receiver together give all of it. A receiver that is
+ * not known is only taken to be there, so that pauses can fill it; it may still make up for what is missing.
+ */
+export function compressorVerdict({ freeAirFlow, blowTime, cleanTime, delivery, stored }: AirBudget): CompressorVerdict {
+  const total = freeAirFlow * blowTime;
+  if (delivery !== undefined && delivery >= freeAirFlow) return 'enough';
+  if (stored !== undefined && stored >= total - (delivery ?? 0) * blowTime) return 'from-receiver';
+  if (delivery === undefined) return 'unknown';
+  if (stored === undefined) return delivery * cleanTime >= total ? 'pauses' : 'unknown';
+  return stored > 0 && stored + delivery * cleanTime >= total ? 'pauses' : 'too-small';
+}

@@ -26,7 +26,7 @@ import {
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { bakePractice, carbonCombustion, dryAirMassShare } from '../sources.js';
-import { bakeSchedule, burnOffPeak, oxygenForSoot } from './kernel.js';
+import { bakeSchedule, bakeVerdict, burnOffPeak, oxygenForSoot } from './kernel.js';
 
 const temperatureInput = (symbol: string, label: string, value: string, max: string, reason: string) =>
   quantityWithDefault(temperature, { symbol, label, min: '0 °C', max, example: value, default: value, defaultReason: reason });
@@ -50,7 +50,7 @@ const temperatureOutput = (symbol: string, label: string) => quantityOutput(temp
 
 export const thermalBakeCalculation = defineCalculation({
   id: 'thermal-bake',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'cleaning',
   title: 'Baking a filter in an oven',
   purpose: 'How long does the bake take, how much air does the soot need, and can the soot overheat the filter?',
@@ -124,7 +124,7 @@ export const thermalBakeCalculation = defineCalculation({
     airFlow: quantity(volumeFlow, {
       symbol: 'Q',
       label: 'Fresh air that the oven draws',
-      description: 'At 20 °C. Give it to get the shortest time in which the soot can burn.',
+      description: 'At 20 °C. Without it nobody can tell whether the soot burns within the hold.',
       above: '0 m3/h',
       max: '10000 m3/h',
       example: '5 m3/h',
@@ -162,7 +162,9 @@ export const thermalBakeCalculation = defineCalculation({
     verdict: choiceOutput({
       label: 'Soot',
       options: {
-        within: 'even if all soot burnt at once the body would stay below its limit',
+        within: 'the body stays below its limit even if all soot burnt at once, and the hold is long enough for the fresh air',
+        'too-little-air': 'the fresh air cannot burn the soot within the hold: more air, a longer hold, or loose soot out first',
+        'air-unknown': 'the body stays below its limit; whether the soot gets air enough is not known: give the fresh air',
         'remove-first': 'the soot can overheat the body: blow or vacuum loose soot out first, and heat slowly',
       },
     }),
@@ -198,7 +200,11 @@ export const thermalBakeCalculation = defineCalculation({
       source: 'carbonCombustion',
     },
     { gives: 'totalTime', tex: '[[totalTime]] = [[rampTime]]+[[holdTime]]+[[coolTime]]', source: 'bakePractice' },
-    { gives: 'verdict', text: 'That against the limit ([[highestTemperature]]).', source: 'bakePractice' },
+    {
+      gives: 'verdict',
+      text: 'That against the limit ([[highestTemperature]]) first; then the shortest time to burn it against the hold ([[holdTime]]).',
+      source: 'bakePractice',
+    },
   ],
   assumptions: [
     {
@@ -211,6 +217,10 @@ export const thermalBakeCalculation = defineCalculation({
     },
   ],
   limits: [
+    {
+      code: 'least_time',
+      text: 'The shortest time takes all the oxygen out of the fresh air and none past the soot: the real time is longer.',
+    },
     { code: 'ash_stays', text: 'Baking burns soot and oil and loosens ash; the ash has to be blown or washed out afterwards.' },
     { code: 'local_hot_spots', text: 'Soot lies unevenly: where it is thick the body gets hotter than the mean given here.' },
   ],
@@ -225,7 +235,7 @@ export const thermalBakeCalculation = defineCalculation({
     cautions.makerFirst,
   ],
   sources: { bakePractice, carbonCombustion, dryAirMassShare },
-  compute(input, { constants }) {
+  compute(input, { constants, warn }) {
     const { sootMass, startTemperature, holdTemperature, unloadTemperature, highestTemperature, airFlow } = input;
     if (holdTemperature > highestTemperature) {
       return inconsistentInputs('the hold is hotter than the part may get', ['holdTemperature'], ['highestTemperature']);
@@ -236,6 +246,13 @@ export const thermalBakeCalculation = defineCalculation({
     const airVolume = airMass / constants.airDensity;
     const sootHeat = sootMass * constants.sootHeatingValue;
     const peakTemperature = burnOffPeak(holdTemperature, sootHeat, input.partMass, input.partHeatCapacity);
+    // Nothing to burn needs no air, known or not.
+    const shortestBurn = airVolume === 0 ? 0 : airFlow === undefined ? undefined : airVolume / airFlow;
+    const tooLong = shortestBurn !== undefined && shortestBurn > input.holdTime;
+    if (tooLong)
+      warn('too_little_air', 'The fresh air cannot burn the soot within the hold: soot stays, and may burn on when the oven is opened.', [
+        'airFlow',
+      ]);
     return {
       rampTime: (holdTemperature - startTemperature) / input.rampRate,
       coolTime: (holdTemperature - unloadTemperature) / input.coolRate,
@@ -244,9 +261,9 @@ export const thermalBakeCalculation = defineCalculation({
       oxygenMass,
       airMass,
       airVolume,
-      shortestBurn: airFlow === undefined ? undefined : airVolume / airFlow,
+      shortestBurn,
       peakTemperature,
-      verdict: peakTemperature > highestTemperature ? 'remove-first' : 'within',
+      verdict: bakeVerdict({ peakTemperature, highestTemperature, shortestBurn, holdTime: input.holdTime }),
       totalTime: schedule.at(-1)?.time ?? 0,
     };
   },
@@ -254,6 +271,11 @@ export const thermalBakeCalculation = defineCalculation({
     ...(verdict === 'remove-first'
       ? ([
           { tone: 'do', text: 'Blow or vacuum loose soot out first, heat by 2 K/min at most from 300 °C on, and watch the oven there.' },
+        ] as const)
+      : []),
+    ...(verdict === 'too-little-air'
+      ? ([
+          { tone: 'do', text: 'Hold for longer than the shortest time to burn it, or give more fresh air; weigh and bake again to see.' },
         ] as const)
       : []),
     { tone: 'do-not', text: 'Do not open the oven while the part glows or smokes: fresh air makes it burn away.' },

@@ -42,3 +42,21 @@ export function oxygenForSoot(sootMass: number, oxygenMolarMass: number, carbonM
 export function burnOffPeak(holdTemperature: number, sootHeat: number, partMass: number, specificHeat: number): number {
   return holdTemperature + sootHeat / (partMass * specificHeat);
 }
+
+export type BakeVerdict = 'within' | 'too-little-air' | 'air-unknown' | 'remove-first';
+
+export interface BakeVerdictInput {
+  /** K: of the body if all soot burnt at once, and the most it may see. */
+  readonly peakTemperature: number;
+  readonly highestTemperature: number;
+  /** s: least time in which the fresh air burns the soot, undefined when the air is not known; and the hold. */
+  readonly shortestBurn: number | undefined;
+  readonly holdTime: number;
+}
+
+/** Heat first, because it breaks the body; then whether the hold is long enough for the air; unknown air never passes. */
+export function bakeVerdict({ peakTemperature, highestTemperature, shortestBurn, holdTime }: BakeVerdictInput): BakeVerdict {
+  if (peakTemperature > highestTemperature) return 'remove-first';
+  if (shortestBurn === undefined) return 'air-unknown';
+  return shortestBurn > holdTime ? 'too-little-air' : 'within';
+}

@@ -15,7 +15,8 @@ import { cautions } from '../../cautions.js';
 import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 import { cfr1065, siBrochure } from '../../sources.js';
 import { acceptancePractice, airBuoyancy, massBalance, weighingPractice } from '../sources.js';
-import { airLift, dryMass, massRecovery, recoveryVerdict } from './kernel.js';
+import { airLift, dryMass, dryMassUncertainty, massRecovery } from './kernel.js';
+import { recoveryVerdict, sootVerdict } from './verdict.js';
 
 const massInput = (symbol: string, label: string, example: string, description?: string) =>
   quantity(mass, {
@@ -54,7 +55,7 @@ const shareOutput = (symbol: string, label: string) => quantityOutput(fraction, 
 
 export const filterWeighingCalculation = defineCalculation({
   id: 'filter-weighing',
-  version: '1.1.0',
+  version: '2.0.0',
   subject: 'cleaning',
   title: 'Weighing before and after a clean',
   purpose: 'How much came out of the filter, how much ash stayed, and is that sure enough?',
@@ -106,12 +107,23 @@ export const filterWeighingCalculation = defineCalculation({
     scaleUncertainty: quantityWithDefault(mass, {
       symbol: 'u_m',
       label: 'Standard uncertainty of one weighing',
+      description: 'Of the mean, if each weighing is the mean of several: that of the scale over the square root of their number.',
       min: '0.01 g',
       max: '500 g',
       example: '2 g',
       units: ['g'],
       default: '2 g',
       defaultReason: 'common practice, no source: workshop scales are good to 1 to 5 g',
+    }),
+    moistureUncertainty: quantityWithDefault(fraction, {
+      symbol: 'u_u',
+      label: 'Standard uncertainty of a moisture',
+      description: 'Only counts for a filter weighed cold. What is typed as ± of a moisture shows in the results, not in the verdict.',
+      min: '0 %',
+      max: '10 %',
+      example: '0.1 %',
+      default: '0.1 %',
+      defaultReason: 'a guess: a moisture measured on another day is hardly better; that is 12 g of a filter of 12 kg',
     }),
     neededRecovery: quantityWithDefault(fraction, {
       symbol: 'r_0',
@@ -141,6 +153,7 @@ export const filterWeighingCalculation = defineCalculation({
     dryAfter: wholeMass('d_2', 'Dry weight after'),
     removedUncertainty: massOutput('u_r', 'Standard uncertainty of what came out'),
     bakeLoss: optional(massOutput('d_3', 'Loss by one more bake')),
+    bakeLossUncertainty: optional(massOutput('u_3', 'Standard uncertainty of that loss')),
   },
   outputs: {
     removed: massOutput('m_r', 'Came out'),
@@ -151,17 +164,20 @@ export const filterWeighingCalculation = defineCalculation({
     soot: choiceOutput({
       label: 'Soot',
       options: {
-        none: 'free of soot: one more bake changed nothing that counts',
-        left: 'soot is left: one more bake made it lighter',
+        none: 'free of soot: one more bake took out no more than the limit, error counted',
+        left: 'soot is left: one more bake made it lighter than the limit and the error allow',
+        unclear: 'cannot be told: the limit lies within twice the error of the loss, or the filter got heavier',
         unknown: 'not known: it was not baked and weighed again',
       },
     }),
     verdict: choiceOutput({
       label: 'Verdict by weight',
       options: {
-        clean: 'clean by weight, beyond the error of the scale',
-        'not-clean': 'not clean by weight',
-        unclear: 'cannot be told with this scale',
+        clean: 'clean by weight, by more than twice the error of the weighings',
+        'not-clean': 'not clean by weight, by more than twice the error of the weighings',
+        unclear: 'cannot be told: what is asked for lies within twice the error of the weighings',
+        lighter:
+          'lighter than when new, by more than twice the error: parts are missing, other parts were weighed, or the reference is wrong',
         unknown: 'not known: the weight when new is missing',
       },
     }),
@@ -189,9 +205,17 @@ export const filterWeighingCalculation = defineCalculation({
     },
     { gives: 'dryAfter', text: 'The same after cleaning: [[dryAfter]].', source: 'weighingPractice' },
     { gives: 'removed', tex: '[[removed]] = [[dryBefore]]-[[dryAfter]]', source: 'massBalance' },
-    { gives: 'removedUncertainty', tex: '[[removedUncertainty]] = \\sqrt{2}\\,[[scaleUncertainty]]', source: 'massBalance' },
+    {
+      gives: 'removedUncertainty',
+      text: 'Error of the scale ([[scaleUncertainty]]) at both weighings, and of the moisture at a cold one: [[removedUncertainty]].',
+      source: 'massBalance',
+    },
     { gives: 'residue', tex: '[[residue]] = [[dryAfter]]-[[newMass]]', source: 'massBalance' },
-    { gives: 'residueUncertainty', tex: '[[residueUncertainty]] = \\sqrt{2}\\,[[scaleUncertainty]]', source: 'massBalance' },
+    {
+      gives: 'residueUncertainty',
+      text: 'The same for the weight after and that when new: [[residueUncertainty]].',
+      source: 'massBalance',
+    },
     {
       gives: 'recovery',
       tex: '[[recovery]] = \\frac{[[dryBefore]]-[[dryAfter]]}{[[dryBefore]]-[[newMass]]}',
@@ -204,13 +228,18 @@ export const filterWeighingCalculation = defineCalculation({
       source: 'acceptancePractice',
     },
     {
+      gives: 'bakeLossUncertainty',
+      text: 'From the weighing after cleaning and the one after the bake: [[bakeLossUncertainty]].',
+      source: 'massBalance',
+    },
+    {
       gives: 'soot',
-      text: 'Loss by one more bake against its limit ([[bakeLimit]]) and the error of the scale.',
+      text: 'Loss by one more bake with twice its uncertainty on either side, against its limit ([[bakeLimit]]).',
       source: 'acceptancePractice',
     },
     {
       gives: 'verdict',
-      text: 'Recovery less twice its uncertainty against what is asked for ([[neededRecovery]]).',
+      text: 'Weight that stays against new first; then the recovery, with twice its uncertainty, against what is asked for ([[neededRecovery]]).',
       source: 'acceptancePractice',
     },
   ],
@@ -249,42 +278,68 @@ export const filterWeighingCalculation = defineCalculation({
         : airLift({ ...input, gasVolume: input.gasVolume, temperature: at, molarMass: constants.airMolarMass }, constants.gasConstant);
     const liftBefore = lift(temperatureBefore);
     const liftAfter = lift(temperatureAfter);
-    const weighedBefore = massBefore + (liftBefore ?? 0);
-    const weighedAfter = massAfter + (liftAfter ?? 0);
-    const dryBefore = cold(temperatureBefore) ? dryMass(weighedBefore, input.moistureBefore ?? 0) : weighedBefore;
-    const dryAfter = cold(temperatureAfter) ? dryMass(weighedAfter, input.moistureAfter ?? 0) : weighedAfter;
-    const pairUncertainty = Math.SQRT2 * scaleUncertainty;
-    if (newMass !== undefined && dryBefore <= newMass + pairUncertainty) {
+    const dry = (weighed: number, at: number, moisture = 0) => ({
+      mass: cold(at) ? dryMass(weighed, moisture) : weighed,
+      uncertainty: cold(at) ? dryMassUncertainty(weighed, moisture, scaleUncertainty, input.moistureUncertainty) : scaleUncertainty,
+    });
+    const before = dry(massBefore + (liftBefore ?? 0), temperatureBefore, input.moistureBefore);
+    const after = dry(massAfter + (liftAfter ?? 0), temperatureAfter, input.moistureAfter);
+    const whenNew = newMass === undefined ? undefined : { mass: newMass, uncertainty: scaleUncertainty };
+    if (whenNew !== undefined && before.mass <= whenNew.mass + Math.hypot(before.uncertainty, whenNew.uncertainty)) {
       return inconsistentInputs(
-        'the dirty filter is no heavier than a new one, beyond the error of the scale: weighed wrongly, or not the same part',
+        'the dirty filter is no heavier than a new one, beyond the error of the weighings: weighed wrongly, or not the same part',
         ['newMass'],
         ['massBefore'],
       );
     }
-    const recovery =
-      newMass === undefined
-        ? undefined
-        : massRecovery({ before: dryBefore, after: dryAfter, whenNew: newMass, uncertainty: scaleUncertainty });
+    const recovery = whenNew === undefined ? undefined : massRecovery({ before, after, whenNew });
     const liftBaked = lift(Math.max(temperatureAfter, constants.dryAbove)) ?? 0;
-    const bakeLoss = bakedMass === undefined ? undefined : dryAfter - (bakedMass + liftBaked);
+    const bakeLoss =
+      bakedMass === undefined
+        ? undefined
+        : { mass: after.mass - (bakedMass + liftBaked), uncertainty: Math.hypot(after.uncertainty, scaleUncertainty) };
+    if (bakeLoss !== undefined && bakeLoss.mass < -2 * bakeLoss.uncertainty) {
+      warn('heavier_after_bake', 'Heavier after the bake than before it: it took up water while it cooled, or a weight was misread.', [
+        'bakedMass',
+      ]);
+    }
     return {
       liftBefore,
       liftAfter,
-      dryBefore,
-      dryAfter,
-      removed: dryBefore - dryAfter,
-      removedUncertainty: pairUncertainty,
-      residue: newMass === undefined ? undefined : dryAfter - newMass,
-      residueUncertainty: newMass === undefined ? undefined : pairUncertainty,
+      dryBefore: before.mass,
+      dryAfter: after.mass,
+      removed: before.mass - after.mass,
+      removedUncertainty: Math.hypot(before.uncertainty, after.uncertainty),
+      residue: recovery?.residue.mass,
+      residueUncertainty: recovery?.residue.uncertainty,
       recovery: recovery?.share,
       recoveryUncertainty: recovery?.uncertainty,
-      bakeLoss,
-      soot: bakeLoss === undefined ? 'unknown' : bakeLoss > Math.max(input.bakeLimit, 2 * pairUncertainty) ? 'left' : 'none',
+      bakeLoss: bakeLoss?.mass,
+      bakeLossUncertainty: bakeLoss?.uncertainty,
+      soot: sootVerdict(bakeLoss, input.bakeLimit),
       verdict: recoveryVerdict(recovery, input.neededRecovery),
     };
   },
   advise: ({ soot, verdict }) => [
     ...(soot === 'left' ? ([{ tone: 'do', text: 'Bake it once more: what still burns off is soot, not ash.' }] as const) : []),
+    ...(soot === 'unclear'
+      ? ([
+          {
+            tone: 'do',
+            text: 'Weigh both times on a finer scale, or several times and give the uncertainty of the mean, at the same heat.',
+          },
+        ] as const)
+      : []),
+    ...(verdict === 'lighter'
+      ? ([
+          { tone: 'do-not', text: 'Do not take it for clean: ash cannot weigh less than nothing.' },
+          {
+            tone: 'do',
+            text: 'Look for broken ceramic and a lost mat or clamp, weigh the same parts as when new, and check the weight of the new part.',
+          },
+          { tone: 'note', text: 'A hot filter reads lighter by the lift of the air in it: give the air inside to count it.' },
+        ] as const)
+      : []),
     ...(verdict === 'unknown'
       ? ([{ tone: 'note', text: 'Note the dry weight of this part now: it is the reference for its next clean.' }] as const)
       : []),

@@ -26,34 +26,37 @@ export function airLift(input: AirLiftInput, gasConstant?: number): number {
   return gasVolume * (densityAt(input.ambientTemperature) - densityAt(input.temperature));
 }
 
-export interface RecoveryInput {
-  /** Dry masses before and after cleaning and of the filter when new, kg. */
-  readonly before: number;
-  readonly after: number;
-  readonly whenNew: number;
-  /** Standard uncertainty of each weighing, kg. */
+/** Standard uncertainty in kg of a dry mass, from that of the weighing and of the moisture it is corrected for. */
+export function dryMassUncertainty(weighed: number, moisture: number, scale: number, ofMoisture: number): number {
+  return Math.hypot(scale / (1 + moisture), (weighed * ofMoisture) / (1 + moisture) ** 2);
+}
+
+/** A mass with its standard uncertainty, kg. */
+export interface WeighedMass {
+  readonly mass: number;
   readonly uncertainty: number;
+}
+
+export interface RecoveryInput {
+  /** Dry, before and after cleaning and when new. */
+  readonly before: WeighedMass;
+  readonly after: WeighedMass;
+  readonly whenNew: WeighedMass;
 }
 
 export interface Recovery {
-  /** Share of what was in the filter that came out. */
+  /** Share of what was in the filter that came out, with its standard uncertainty. */
   readonly share: number;
-  /** Its standard uncertainty. */
   readonly uncertainty: number;
+  /** Mass after less mass when new; below zero for a filter that is lighter than it can be. */
+  readonly residue: WeighedMass;
 }
 
 /** Recovery (before − after)/(before − new) with its standard uncertainty, JCGM 100:2008 Eq. 10, weighings independent. */
-export function massRecovery({ before, after, whenNew, uncertainty }: RecoveryInput): Recovery {
-  const load = before - whenNew;
-  const slopes = [(after - whenNew) / load ** 2, -1 / load, (before - after) / load ** 2];
-  return { share: (before - after) / load, uncertainty: uncertainty * Math.hypot(...slopes) };
-}
-
-export type RecoveryVerdict = 'clean' | 'not-clean' | 'unclear' | 'unknown';
-
-/** Whether a recovery reaches what is asked for, beyond twice its uncertainty either way; unknown never passes. */
-export function recoveryVerdict(recovery: Recovery | undefined, needed: number): RecoveryVerdict {
-  if (recovery === undefined) return 'unknown';
-  if (recovery.share - 2 * recovery.uncertainty >= needed) return 'clean';
-  return recovery.share + 2 * recovery.uncertainty < needed ? 'not-clean' : 'unclear';
+export function massRecovery({ before, after, whenNew }: RecoveryInput): Recovery {
+  const load = before.mass - whenNew.mass;
+  const left = after.mass - whenNew.mass;
+  const parts = [(left / load ** 2) * before.uncertainty, after.uncertainty / load, ((load - left) / load ** 2) * whenNew.uncertainty];
+  const residue = { mass: left, uncertainty: Math.hypot(after.uncertainty, whenNew.uncertainty) };
+  return { share: 1 - left / load, uncertainty: Math.hypot(...parts), residue };
 }
