@@ -226,7 +226,7 @@ export const thermalBakeCalculation = defineCalculation({
   ],
   cautions: [
     cautions.hotExhaust,
-    cautions.runaway,
+    cautions.ovenFire,
     {
       code: 'oven_fumes',
       text: 'Oil and fuel in a filter burn with smoke and carbon monoxide: only in an oven made for it, vented outdoors, never a wet or oily part without a pre-dry.',
