@@ -94,11 +94,13 @@ export const geometryInputs = {
   inletWidthRatio: quantityWithDefault(ratio, {
     symbol: 'r_\\alpha',
     label: 'Inlet cell width over outlet cell width',
-    description: '1 for equal cells; more than 1 where wider inlet cells leave room for ash.',
+    description:
+      '1 for equal cells; more than 1 where wider inlet cells leave room for ash. Square cells touch at their corners from a ratio on that cell density and wall decide.',
     min: '0.5',
     max: '3',
-    usual: ['1', '1.6'],
-    usualReason: 'unequal cells are made with the inlet cell up to about 1.6 times as wide',
+    usual: ['1', '1.25'],
+    usualReason:
+      'square cells of common filters touch at their corners from about 1.3 on; cells with cut corners are narrower than this form says',
     example: '1',
     default: '1',
     defaultReason: 'equal cells',

@@ -23,6 +23,13 @@ export const unequalCells: Source = {
   note: 'Soot and ash lie on the inlet side of the walls, gas passes the wall over the width of the narrower channel, each channel term has its own count and width; equal cells give the printed form.',
 };
 
+export const checkerboard: Source = {
+  type: 'derivation',
+  title: 'Square cells of two widths on one pitch, inlet and outlet cells in turn',
+  mark: 'read',
+  note: 'Diagonal neighbours of one sort stand one pitch apart both ways, so that a width a leaves √2 (s − a) of wall between their corners. With a + b = 2 (s − w) the wider cell stays below the pitch for ratios below s/(s − 2 w).',
+};
+
 export const restrictionPractice = commonPractice('Judging a filter by pressure drop over viscosity times volume flow');
 
 export const yao2023: Source = {

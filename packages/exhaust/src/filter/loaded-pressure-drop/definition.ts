@@ -160,7 +160,7 @@ export const loadedPressureDropCalculation = defineCalculation({
   limits: [
     {
       code: 'unequal_cells',
-      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 4 to 8 % more than that, relative to equal cells.',
+      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 3 to 6 % more than that, relative to equal cells.',
     },
     {
       code: 'three_to_one',
