@@ -33,6 +33,36 @@ describe('warnings where a drop model fails', () => {
     expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '360 mbar', model: 'compressible' })).not.toContain('compressible');
   });
 
+  it('warns alike with the expansion of the gas and without it', () => {
+    const fast = { exhaustVolumeFlow: '3000 m3/h', gasTemperature: '250 °C', sootMass: '10 g' };
+    for (const id of ['loaded-pressure-drop', 'compressible-pressure-drop']) {
+      expect(codes(id, fast), id).toEqual(expect.arrayContaining(['turbulent_channels', 'wall_reynolds', 'compaction', 'fast_channels']));
+      expect(codes(id, { sootMass: '20 g' }), id).not.toContain('turbulent_channels');
+    }
+    expect(codes('loaded-pressure-drop', fast)).toContain('compressible');
+    expect(codes('compressible-pressure-drop', fast)).not.toContain('compressible');
+  });
+
+  it.each([
+    'clean-pressure-drop',
+    'loaded-pressure-drop',
+    'deep-bed-pressure-drop',
+    'one-dimensional-pressure-drop',
+    'compressible-pressure-drop',
+  ])('%s warns of gas above Mach 0.3 and refuses what is faster than sound', (id) => {
+    const soot = id === 'clean-pressure-drop' ? {} : { sootMass: '1 g' };
+    // 456.05 m/s at 250 °C over 2524.34 channels of 1.4912512 mm are 9216 m³/h; a gram of soot takes 1.3 % of the width.
+    const at = (exhaustVolumeFlow: string) => ({ gasTemperature: '250 °C', exhaustVolumeFlow, flowPressure: 'behind', ...soot });
+    const input = (flow: string) => {
+      const { flowPressure, ...rest } = at(flow);
+      return id === 'compressible-pressure-drop' ? { ...rest, flowPressure } : rest;
+    };
+    expect(codes(id, input('2500 m3/h'))).not.toContain('fast_channels');
+    expect(codes(id, input('3000 m3/h'))).toContain('fast_channels');
+    const refused = registry.get(id)!.run({ ...filter, ...running, ...input('9300 m3/h') });
+    expect(refused.ok ? [] : refused.issues.map((issue) => issue.code)).toEqual(['no_solution']);
+  });
+
   it('says that soot in the wall is read as cake, and that the deep-bed model is a fit', () => {
     expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '60 mbar' })).toContain('deep_bed_offset');
     expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '60 mbar', model: 'deep-bed' })).toContain('fitted_model');

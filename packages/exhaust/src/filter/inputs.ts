@@ -111,7 +111,8 @@ export const gasInputs = {
   exhaustVolumeFlow: quantity(volumeFlow, {
     symbol: 'Q',
     label: 'Exhaust volume flow',
-    description: 'Actual flow at the temperature and pressure in the filter, not a standard flow.',
+    description:
+      'Actual flow, not a standard flow: at the gas temperature, and at the pressure in the middle of the filter, which is that behind it plus half the drop.',
     above: '0 m3/h',
     max: '10000 m3/h',
     usual: ['5 m3/h', '4000 m3/h'],
@@ -139,10 +140,37 @@ export const gasInputs = {
   }).optional(),
 } as const;
 
+/** Which pressure a volume flow belongs to, where a calculation can convert it. */
+export const flowPressureInput = choiceWithDefault({
+  label: 'Pressure that the volume flow belongs to',
+  description: 'The same gas takes less room before the filter than behind it.',
+  options: {
+    middle: 'in the middle of the filter: behind it plus half the drop',
+    before: 'before the filter',
+    behind: 'behind the filter',
+  },
+  example: 'middle',
+  default: 'middle',
+  defaultReason: 'what the calculations without this choice take, and what the volume flow calculation gives for the middle of the filter',
+});
+
+/** The volume flow of calculations that have that choice. */
+export const chosenVolumeFlow = quantity(volumeFlow, {
+  symbol: 'Q',
+  label: 'Exhaust volume flow',
+  description: 'Actual flow, not a standard flow: at the gas temperature, and at the pressure chosen below.',
+  above: '0 m3/h',
+  max: '10000 m3/h',
+  usual: ['5 m3/h', '4000 m3/h'],
+  usualReason: 'an engine that idles gives more, and a vehicle engine at full load gives less',
+  example: '180 m3/h',
+});
+
 export const densityInputs = {
   gasPressure: quantityWithDefault(absolutePressure, {
     symbol: 'p',
     label: 'Absolute pressure behind the filter',
+    description: 'That of the place, if the exhaust behind the filter is open.',
     min: '40 kPa',
     max: '600 kPa',
     usual: ['60 kPa', '250 kPa'],
@@ -155,7 +183,7 @@ export const densityInputs = {
   gasDensity: quantity(density, {
     symbol: '\\rho_g',
     label: 'Density of the gas, if known',
-    description: 'Left out, it is taken from temperature and pressure as that of air.',
+    description: 'Behind the filter. Left out, it is taken from temperature and pressure as that of air.',
     min: '0.05 kg/m3',
     max: '10 kg/m3',
     usual: ['0.2 kg/m3', '2 kg/m3'],

@@ -1,17 +1,18 @@
 import { defineCalculation, isRefusal } from '@wallflow/calculation';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { channelFriction, filterConstants } from '../constants.js';
-import { cleanPartOutputs, densityStep, dropOutput, flowStateOutputs, viscosityStep } from '../drop-outputs.js';
-import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { channelFriction, dropConstants } from '../constants.js';
+import { cleanPartOutputs, densityStep, dropOutput, flowStateOutputs, machStep, middleFlow, viscosityStep } from '../drop-outputs.js';
+import { checkedMach, resolveFlowState } from '../flow-state.js';
 import { densityInputs, gasInputs, geometryInputs, wallInputs } from '../inputs.js';
 import { acicularCeramicStudy, unequalCells, wang2021 } from '../sources.js';
 import { cleanDropParts, totalDrop } from './kernel.js';
 
 export const cleanPressureDropCalculation = defineCalculation({
   id: 'clean-pressure-drop',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Pressure drop of a clean filter',
   purpose: 'What would this filter read at this flow if it were clean?',
@@ -22,7 +23,7 @@ export const cleanPressureDropCalculation = defineCalculation({
   example: { filterDiameter: '144 mm' },
   intermediates: { ...flowStateOutputs, ...cleanPartOutputs },
   outputs: { pressureDrop: dropOutput('\\Delta p', 'Pressure drop of the clean filter') },
-  constants: { ...filterConstants, channelFriction },
+  constants: { ...dropConstants, channelFriction },
   steps: [
     viscosityStep,
     densityStep,
@@ -38,6 +39,7 @@ export const cleanPressureDropCalculation = defineCalculation({
       source: 'konstandopoulos2000',
       locator: 'Eq. A1',
     },
+    machStep,
     {
       gives: 'wallDrop',
       tex: '[[wallDrop]] = \\frac{[[viscosity]]\\,[[wallVelocity]]\\,[[wallThickness]]}{[[wallPermeability]]}',
@@ -82,6 +84,7 @@ export const cleanPressureDropCalculation = defineCalculation({
     },
   ],
   assumptions: [
+    middleFlow,
     { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
     { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
   ],
@@ -101,7 +104,7 @@ export const cleanPressureDropCalculation = defineCalculation({
     },
   ],
   cautions: [cautions.makerFirst],
-  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, acicularCeramicStudy, unequalCells, cfr1065, siBrochure, soundOfIdealGas },
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
@@ -109,10 +112,20 @@ export const cleanPressureDropCalculation = defineCalculation({
     const parts = cleanDropParts(channels, flow, input, channels.inletWidth, context.constants.channelFriction);
     const pressureDrop = totalDrop(parts);
     const openWidth = channels.inletWidth;
-    warnOutsideClosedForm(
-      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+    const speed = checkedMach(
+      {
+        flow,
+        gasTemperature: input.gasTemperature,
+        channels,
+        openWidth,
+        channelVelocity,
+        wallVelocity,
+        outletPressure: input.gasPressure,
+        pressureDrop,
+      },
       context,
     );
-    return { viscosity: flow.viscosity, density: flow.density, channelVelocity, wallVelocity, ...parts, pressureDrop };
+    if (isRefusal(speed)) return speed;
+    return { viscosity: flow.viscosity, density: flow.density, channelVelocity, ...speed, wallVelocity, ...parts, pressureDrop };
   },
 });

@@ -112,6 +112,10 @@ export const viscousInertialFitCalculation = defineCalculation({
     { gives: 'flowResistance', text: 'The coefficient of μQ: [[flowResistance]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
   ],
   assumptions: [
+    {
+      code: 'flow_in_the_middle',
+      text: 'The volume flows belong to the pressure in the middle of the filter. The volume flow calculation gives them from a mass flow, the back-pressure and the drop.',
+    },
     { code: 'same_load', text: 'Soot and ash are the same at all points, and no regeneration runs.' },
     { code: 'equal_weight', text: 'All drops are equally uncertain.' },
   ],
