@@ -81,3 +81,36 @@ describe('warnings where a drop model fails', () => {
     expect(light.some((advice) => advice.tone === 'do-not')).toBe(false);
   });
 });
+
+describe('warnings of a fit of two parts', () => {
+  const point = (pressureDrop: string, exhaustVolumeFlow: string) => ({ pressureDrop, exhaustVolumeFlow, gasTemperature: '200 °C' });
+  const fitOf = (points: object[], more: object = {}) => {
+    const result = registry.get('viscous-inertial-fit')!.run({ points, ...more });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    const outputs: Readonly<Record<string, unknown>> = result.outputs;
+    return { outputs, codes: result.warnings.map((warning) => warning.code) };
+  };
+  const two = [point('11 mbar', '56 m3/h'), point('63 mbar', '230 m3/h')];
+
+  it('says that two points alone have no uncertainty, and gives none', () => {
+    const bare = fitOf(two);
+    expect(bare.codes).toContain('no_uncertainty');
+    expect([bare.outputs.resistanceUncertainty, bare.outputs.inertialUncertainty, bare.outputs.correlation]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
+    const known = fitOf(two, { dropUncertainty: '1 mbar' });
+    expect(known.codes).not.toContain('no_uncertainty');
+    expect(known.outputs.inertialUncertainty).toBeGreaterThan(0);
+    expect(fitOf([...two, point('33 mbar', '140 m3/h')], { fitZero: true }).codes).toContain('no_uncertainty');
+  });
+
+  it('says that an inertial part is negative or may be nothing', () => {
+    const falling = [point('1000 Pa', '50 m3/h'), point('2020 Pa', '100 m3/h'), point('3900 Pa', '200 m3/h')];
+    expect(fitOf(falling).codes).toContain('negative_inertial');
+    expect(fitOf(falling).outputs.equivalentArea).toBeUndefined();
+    expect(fitOf(two, { dropUncertainty: '5 mbar' }).codes).toContain('inertial_uncertain');
+    expect(fitOf(two, { dropUncertainty: '0.5 mbar' }).codes).not.toContain('inertial_uncertain');
+  });
+});
