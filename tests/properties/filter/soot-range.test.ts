@@ -110,7 +110,7 @@ describe('inverse of the model with inertia', () => {
         accepted += 1;
         let roots = 0;
         let below = true;
-        for (let g = 0; g <= 76; g += 0.25) {
+        for (let g = 0; g <= 76; g += 0.5) {
           const drop = dropOf(volumeFlow, g);
           if (drop === undefined) break;
           if (below !== drop < measured) roots += 1;
@@ -118,9 +118,9 @@ describe('inverse of the model with inertia', () => {
         }
         expect([volumeFlow, grams, roots]).toEqual([volumeFlow, grams, Math.min(roots, 1)]);
       }),
-      { ...options, numRuns: 150 },
+      { ...options, numRuns: 80 },
     );
-    expect(accepted).toBeGreaterThan(50);
+    expect(accepted).toBeGreaterThan(30);
   });
 
   it('does not choose among several masses', () => {

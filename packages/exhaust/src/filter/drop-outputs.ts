@@ -57,6 +57,12 @@ export const middleFlow = {
   text: 'The volume flow belongs to the pressure in the middle of the filter. With it the sum of the parts also holds for a gas that expands on its way; a flow behind the filter makes the drop too high, by half the drop over the absolute pressure. The volume flow calculation gives the right one from a mass flow, the back-pressure and the drop.',
 } as const;
 
+/** How fast the gas may be, in every drop calculation alike. */
+export const slowChannels = {
+  code: 'mach',
+  text: 'Holds up to 0.3 of the speed of sound in the channels, where gas brought to rest is 4.5 % denser. More gets a warning; the speed of sound itself is refused.',
+} as const;
+
 export const densityStep = {
   gives: 'density',
   text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',

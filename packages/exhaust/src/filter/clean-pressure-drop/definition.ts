@@ -4,7 +4,16 @@ import { cautions } from '../../cautions.js';
 import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { channelFriction, dropConstants } from '../constants.js';
-import { cleanPartOutputs, densityStep, dropOutput, flowStateOutputs, machStep, middleFlow, viscosityStep } from '../drop-outputs.js';
+import {
+  cleanPartOutputs,
+  densityStep,
+  dropOutput,
+  flowStateOutputs,
+  machStep,
+  middleFlow,
+  slowChannels,
+  viscosityStep,
+} from '../drop-outputs.js';
 import { checkedMach, resolveFlowState } from '../flow-state.js';
 import { densityInputs, gasInputs, geometryInputs, wallInputs } from '../inputs.js';
 import { acicularCeramicStudy, unequalCells, wang2021 } from '../sources.js';
@@ -89,6 +98,7 @@ export const cleanPressureDropCalculation = defineCalculation({
     { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
   ],
   limits: [
+    slowChannels,
     {
       code: 'unequal_cells',
       text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 3 to 6 % more than that, relative to equal cells.',

@@ -14,6 +14,7 @@ import {
   dropOutput,
   flowStateOutputs,
   machStep,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { wallFlowArea } from '../filter-geometry/kernel.js';
@@ -120,6 +121,7 @@ export const compressiblePressureDropCalculation = defineCalculation({
     { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
   ],
   limits: [
+    slowChannels,
     { code: 'deep_bed', text: 'Soot in the wall, the first 0.5 to 2 g per m² of wall, is not described.' },
     { code: 'compaction', text: 'Above about 200 mbar the soot cake compacts, which is not described.' },
   ],

@@ -16,6 +16,7 @@ import {
   flowStateOutputs,
   machStep,
   middleFlow,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
@@ -131,6 +132,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     },
   ],
   limits: [
+    slowChannels,
     {
       code: 'fitted_range',
       text: 'Fitted to two bare cordierite filters of 17 L, 100 cpsi, up to 5 g/L: within 4 and 7 % of the measured drops from 5 g on. The first point of one curve is 15 % off.',

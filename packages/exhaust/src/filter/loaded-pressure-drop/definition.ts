@@ -16,6 +16,7 @@ import {
   flowStateOutputs,
   machStep,
   middleFlow,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
@@ -163,6 +164,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
   ],
   limits: [
+    slowChannels,
     {
       code: 'unequal_cells',
       text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 3 to 6 % more than that, relative to equal cells.',

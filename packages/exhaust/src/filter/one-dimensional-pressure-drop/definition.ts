@@ -15,6 +15,7 @@ import {
   flowStateOutputs,
   machStep,
   middleFlow,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { wallFlowArea } from '../filter-geometry/kernel.js';
@@ -125,6 +126,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     },
   ],
   limits: [
+    slowChannels,
     {
       code: 'unequal_cells',
       text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 3 to 6 % more than that, relative to equal cells.',

@@ -29,6 +29,7 @@ import {
   dropOutput,
   flowStateOutputs,
   machStep,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
@@ -195,6 +196,9 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
         units: ['g', 'oz'],
       }),
     ),
+    mostSootLoad: optional(
+      quantityOutput(massConcentration, { symbol: 'm_{s,+}/V', label: 'Soot load with the most', digits: 2, units: ['g/L', 'g/in3'] }),
+    ),
     sootLoad: quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', digits: 2, units: ['g/L', 'g/in3'] }),
     sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot mass, best guess', digits: 2, units: ['g', 'oz'] }),
   },
@@ -229,6 +233,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       source: 'deng2017',
       locator: 'wall; soot of Konstandopoulos 2000 Table 6',
     },
+    { gives: 'mostSootLoad', text: 'Per volume of the filter at most: [[mostSootLoad]].' },
     { gives: 'verdict', text: 'Soot is told when the least is above nothing: [[verdict]].' },
     { gives: 'sootLoad', text: 'Per volume of the filter: [[sootLoad]].' },
     {
@@ -247,6 +252,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
   ],
   limits: [
+    slowChannels,
     {
       code: 'deep_bed',
       text: 'The first 0.5 to 2 g of soot per m² of wall goes into the wall and raises the drop much more than a cake: this method then reads too much soot.',
@@ -358,6 +364,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       verdict: leastSootMass === 0 ? ('within-clean' as const) : ('soot' as const),
       leastSootMass,
       mostSootMass,
+      mostSootLoad: mostSootMass === undefined ? undefined : mostSootMass / filterVolume,
       sootLoad: sootMass / filterVolume,
       sootMass,
     };

@@ -5,7 +5,7 @@ import { cautions } from '../../cautions.js';
 import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { channelFriction, dropConstants } from '../constants.js';
-import { densityStep, dropOutput, flowStateOutputs, machStep, middleFlow, viscosityStep } from '../drop-outputs.js';
+import { densityStep, dropOutput, flowStateOutputs, machStep, middleFlow, slowChannels, viscosityStep } from '../drop-outputs.js';
 import { checkedMach, resolveFlowState } from '../flow-state.js';
 import { densityInputs, gasInputs, geometryInputs, pressureDropInput, wallInputs } from '../inputs.js';
 import { acicularCeramicStudy, unequalCells, wang2021 } from '../sources.js';
@@ -68,6 +68,7 @@ export const wallPermeabilityCalculation = defineCalculation({
     { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
   ],
   limits: [
+    slowChannels,
     {
       code: 'small_difference',
       text: 'When the wall makes less than half of the drop, the permeability is uncertain: measure at a lower flow.',
