@@ -36,6 +36,16 @@ describe('the demo job', () => {
     ).toMatch(/Soot load not above/);
   });
 
+  it('states the soot with its range, and takes the most of it into the permission', () => {
+    const text = sheetAsText(jobSheet(result)).replace(/\s+/g, ' ');
+    expect(text).toMatch(/Soot before:? [^.]*at least [^.]*at most/);
+    expect(text).toMatch(/Soot after:? [^:]*at most/);
+    for (const side of [result.before, result.after]) {
+      const { sootLoad, mostSootLoad } = outputs(side?.soot) as Record<string, number>;
+      expect(mostSootLoad).toBeGreaterThan(sootLoad as number);
+    }
+  });
+
   it('never lets what is not known pass', () => {
     const raw = demoJob();
     raw.permission.after = { faultCodes: false };

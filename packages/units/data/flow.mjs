@@ -130,6 +130,16 @@ export const kinds = {
       ['1/mm3', '1/mm³', 'per cubic millimetre', '1000000000', 'mm-3', 'SI'],
     ],
   },
+  inertialFlowResistance: {
+    label: 'inertial flow resistance',
+    note: 'Pressure drop over density and the square of the volume flow.',
+    dimension: 'L-4',
+    prefer: ['1/m4'],
+    units: [
+      ['1/m4', '1/m⁴', 'per metre to the fourth', '1', 'm-4', 'SI'],
+      ['1/cm4', '1/cm⁴', 'per centimetre to the fourth', '100000000', 'cm-4', 'SI'],
+    ],
+  },
   massFlux: {
     label: 'mass flow per area',
     dimension: 'M L-2 T-1',

@@ -40,6 +40,9 @@ for grams in (0, mpf('48.37875'), 65):
                           mpf(grams) / 1000, mpf('3.2e-14'), 97, mpf('0.628'), mpf('1e7'))
     print(f'filter A, {mp.nstr(mpf(grams), 8)} g: total, expansion, outlet, wall with Forchheimer, soot, inlet, contraction:')
     print('   ', [mp.nstr(v, 8) for v in values])
+    # The same mass flow as a volume flow before the filter and halfway between before and behind.
+    p1, q1 = mpf(101325), mpf('0.0307125')
+    print('    flow before, in the middle m3/s:', mp.nstr(q1 * p1 / (p1 + values[0]), 10), mp.nstr(q1 * p1 / (p1 + values[0] / 2), 10))
 
 mean_free_path = lambda mu, p, t: mu / p * sqrt(pi * R * t / (2 * M))
 slip = lambda kn: 1 + kn * (mpf('1.257') + mpf('0.4') * exp(-mpf('1.1') / kn))

@@ -29,8 +29,8 @@ def fit(rows, u=None, zero=False):
     cov = gram * s2
     i = 1 if zero else 0
     va, vb, cab = cov[i, i], cov[i + 1, i + 1], cov[i, i + 1]
-    area = 1 / np.sqrt(2 * x[i + 1])
-    print('a', f'{x[i]:.8g}', 'b', f'{x[i + 1]:.8g}', 'u_a', f'{np.sqrt(va):.6g}', 'area m2', f'{area:.8g}',
+    area = 1 / np.sqrt(2 * x[i + 1]) if x[i + 1] > 0 else np.nan
+    print('a', f'{x[i]:.8g}', 'b', f'{x[i + 1]:.8g}', 'u_b', f'{np.sqrt(vb):.6g}', 'u_a', f'{np.sqrt(va):.6g}', 'area m2', f'{area:.8g}',
           'u_area', f'{area * np.sqrt(vb) / (2 * x[i + 1]):.6g}', 'corr', f'{cab / np.sqrt(va * vb):.6g}', 'zero', f'{x[0]:.6g}' if zero else '')
 
 
@@ -40,6 +40,7 @@ print('four points, scatter'); fit(points)
 print('four points, 1 mbar known'); fit(points, u=100.0)
 print('four points with zero'); fit(points, zero=True)
 print('two points'); fit([points[0], points[2]], u=100.0)
+print('nearly straight, 1 mbar known'); fit([(1000, 50 / 3600, 200 + k), (2020, 100 / 3600, 200 + k), (3900, 200 / 3600, 200 + k)], u=100.0)
 
 print('at equal mass flow, over 150 degC, viscous:')
 for c in (100, 200, 300, 400, 600):

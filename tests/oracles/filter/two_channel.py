@@ -96,8 +96,8 @@ for name, k0 in (('EX-47', 2.4e-13), ('EX-54', 3.3e-13)):
     f = Filter(alpha, alpha, ws, length, n, n, 4, k0, 1.8e-14, 91).with_soot(0)
     print(f'{name} clean with inertia {solve(f, q_hd, 2.789e-5, 0.66)[0]:.7g} Pa')
 
-# Unequal cells (1.08 and 0.72 mm at 1 mm pitch), Forchheimer 1e8 1/m, 1 L, 20 g, 0.05 m3/s.
-f = Filter(1.08e-3, 0.72e-3, 0.1e-3, 0.1, 5000, 5000, 4, 3e-13, 2.4e-14, 95, beta=1e8).with_soot(0.010)
+# Unequal cells (0.96 and 0.64 mm at 1 mm pitch), Forchheimer 1e8 1/m, 1 L, 10 g, 0.05 m3/s.
+f = Filter(0.96e-3, 0.64e-3, 0.2e-3, 0.1, 5000, 5000, 4, 3e-13, 2.4e-14, 95, beta=1e8).with_soot(0.010)
 drop, uw, _, _ = solve(f, 0.05, 2.8e-5, 0.67)
 print(f'unequal cells, Forchheimer: {drop:.8g} Pa, u_w/mean {uw[0]:.6f} {uw[10]:.6f} {uw[20]:.6f}')
 # Three inlet cells per outlet cell.

@@ -9,6 +9,7 @@ import {
   furthestAbove,
   hoseSwapVerdict,
   incompressibleDrop,
+  lagVerdict,
   separateZero,
   sharesVerdict,
   slipCorrectedPermeability,
@@ -16,6 +17,7 @@ import {
   stepResponse,
   totalDrop,
   wallPermeabilityFromDrop,
+  zeroVerdict,
 } from '@wallflow/exhaust';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -166,6 +168,49 @@ describe('sensor tests', () => {
       }),
       options,
     );
+  });
+
+  it('a hose swap and a zero check judge the same zero error alike', () => {
+    fc.assert(
+      fc.property(number(-2e4, 2e4), number(-2e4, 2e4), log(10, 1000), (normal, swapped, allowed) => {
+        const verdict = hoseSwapVerdict(normal, swapped, allowed);
+        const zero = zeroVerdict((normal + swapped) / 2, allowed);
+        if (zero === 'repair') expect(['unchanged', 'one-sided', 'repair']).toContain(verdict);
+        if (verdict === 'plausible') expect(zero).toBe('accepted');
+        if (verdict === 'zero-error') expect(zero).toBe('take-off');
+      }),
+      options,
+    );
+  });
+
+  it('a swap that changes nothing is never used', () => {
+    fc.assert(
+      fc.property(number(-3e4, 3e4), log(10, 1000), number(-1, 1), (reading, allowed, part) => {
+        const verdict = hoseSwapVerdict(reading, reading + 1.99 * part * allowed, allowed);
+        expect(['unchanged', 'no-signal']).toContain(verdict);
+      }),
+      options,
+    );
+  });
+
+  it('a lag is only accepted when it is quick enough, however short or long the record', () => {
+    let accepted = 0;
+    fc.assert(
+      fc.property(log(0.05, 100), log(0.1, 10), log(0.01, 1), fc.integer({ min: 4, max: 600 }), (tau, allowed, interval, count) => {
+        const after = Array.from({ length: count }, (_, i) => 10 + 50 * (1 - Math.exp((-(i + 1) * interval) / tau)));
+        const response = stepResponse([10], after);
+        if (response === undefined) return;
+        const verdict = lagVerdict(response, count, interval, allowed);
+        // What is left of the step at the end of a steady record, and straight lines between readings, are worth a few per cent.
+        if (verdict === 'accepted') {
+          accepted += 1;
+          expect(tau).toBeLessThan(1.1 * allowed + 0.5 * interval);
+        }
+        if (verdict === 'slow') expect(tau).toBeGreaterThan(0.95 * allowed - interval);
+      }),
+      { ...options, numRuns: 2000 },
+    );
+    expect(accepted).toBeGreaterThan(100);
   });
 
   it('the response to a step is the time constant of a first-order lag', () => {

@@ -33,6 +33,36 @@ describe('warnings where a drop model fails', () => {
     expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '360 mbar', model: 'compressible' })).not.toContain('compressible');
   });
 
+  it('warns alike with the expansion of the gas and without it', () => {
+    const fast = { exhaustVolumeFlow: '3000 m3/h', gasTemperature: '250 °C', sootMass: '10 g' };
+    for (const id of ['loaded-pressure-drop', 'compressible-pressure-drop']) {
+      expect(codes(id, fast), id).toEqual(expect.arrayContaining(['turbulent_channels', 'wall_reynolds', 'compaction', 'fast_channels']));
+      expect(codes(id, { sootMass: '20 g' }), id).not.toContain('turbulent_channels');
+    }
+    expect(codes('loaded-pressure-drop', fast)).toContain('compressible');
+    expect(codes('compressible-pressure-drop', fast)).not.toContain('compressible');
+  });
+
+  it.each([
+    'clean-pressure-drop',
+    'loaded-pressure-drop',
+    'deep-bed-pressure-drop',
+    'one-dimensional-pressure-drop',
+    'compressible-pressure-drop',
+  ])('%s warns of gas above Mach 0.3 and refuses what is faster than sound', (id) => {
+    const soot = id === 'clean-pressure-drop' ? {} : { sootMass: '1 g' };
+    // 456.05 m/s at 250 °C over 2524.34 channels of 1.4912512 mm are 9216 m³/h; a gram of soot takes 1.3 % of the width.
+    const at = (exhaustVolumeFlow: string) => ({ gasTemperature: '250 °C', exhaustVolumeFlow, flowPressure: 'behind', ...soot });
+    const input = (flow: string) => {
+      const { flowPressure, ...rest } = at(flow);
+      return id === 'compressible-pressure-drop' ? { ...rest, flowPressure } : rest;
+    };
+    expect(codes(id, input('2500 m3/h'))).not.toContain('fast_channels');
+    expect(codes(id, input('3000 m3/h'))).toContain('fast_channels');
+    const refused = registry.get(id)!.run({ ...filter, ...running, ...input('9300 m3/h') });
+    expect(refused.ok ? [] : refused.issues.map((issue) => issue.code)).toEqual(['no_solution']);
+  });
+
   it('says that soot in the wall is read as cake, and that the deep-bed model is a fit', () => {
     expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '60 mbar' })).toContain('deep_bed_offset');
     expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '60 mbar', model: 'deep-bed' })).toContain('fitted_model');
@@ -49,5 +79,38 @@ describe('warnings where a drop model fails', () => {
     expect(heavy.some((advice) => advice.tone === 'do-not')).toBe(true);
     const light = run('soot-mass-from-pressure-drop', { pressureDrop: '25 mbar' }).advice;
     expect(light.some((advice) => advice.tone === 'do-not')).toBe(false);
+  });
+});
+
+describe('warnings of a fit of two parts', () => {
+  const point = (pressureDrop: string, exhaustVolumeFlow: string) => ({ pressureDrop, exhaustVolumeFlow, gasTemperature: '200 °C' });
+  const fitOf = (points: object[], more: object = {}) => {
+    const result = registry.get('viscous-inertial-fit')!.run({ points, ...more });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    const outputs: Readonly<Record<string, unknown>> = result.outputs;
+    return { outputs, codes: result.warnings.map((warning) => warning.code) };
+  };
+  const two = [point('11 mbar', '56 m3/h'), point('63 mbar', '230 m3/h')];
+
+  it('says that two points alone have no uncertainty, and gives none', () => {
+    const bare = fitOf(two);
+    expect(bare.codes).toContain('no_uncertainty');
+    expect([bare.outputs.resistanceUncertainty, bare.outputs.inertialUncertainty, bare.outputs.correlation]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
+    const known = fitOf(two, { dropUncertainty: '1 mbar' });
+    expect(known.codes).not.toContain('no_uncertainty');
+    expect(known.outputs.inertialUncertainty).toBeGreaterThan(0);
+    expect(fitOf([...two, point('33 mbar', '140 m3/h')], { fitZero: true }).codes).toContain('no_uncertainty');
+  });
+
+  it('says that an inertial part is negative or may be nothing', () => {
+    const falling = [point('1000 Pa', '50 m3/h'), point('2020 Pa', '100 m3/h'), point('3900 Pa', '200 m3/h')];
+    expect(fitOf(falling).codes).toContain('negative_inertial');
+    expect(fitOf(falling).outputs.equivalentArea).toBeUndefined();
+    expect(fitOf(two, { dropUncertainty: '5 mbar' }).codes).toContain('inertial_uncertain');
+    expect(fitOf(two, { dropUncertainty: '0.5 mbar' }).codes).not.toContain('inertial_uncertain');
   });
 });

@@ -1,4 +1,5 @@
 import { dewPointHardy, molarMassOfMoistAir, vapourPressureBuck, vapourPressureGoff } from '@wallflow/exhaust';
+import { registry } from '@wallflow/exhaust/calculations';
 import { describe, expect, it } from 'vitest';
 
 describe('humidity', () => {
@@ -24,5 +25,21 @@ describe('humidity', () => {
       const temperature = 273.15 + celsius;
       expect(Math.abs(vapourPressureBuck(temperature) / vapourPressureGoff(temperature) - 1)).toBeLessThan(1e-3);
     }
+  });
+
+  // 100 % at -50 °C is 6.4 Pa; at 0 °C that is 1.05 %, at 20 °C 0.27 %.
+  it.each([
+    ['-50 °C', '0.01 %', true],
+    ['0 °C', '0.9 %', true],
+    ['0 °C', '1.2 %', false],
+    ['20 °C', '0.2 %', true],
+    ['20 °C', '0.4 %', false],
+    ['20 °C', '50 %', false],
+  ])('says whether the dew point of %s and %s is beyond its equation: %s', (airTemperature, relativeHumidity, beyond) => {
+    const result = registry
+      .get('intake-air-humidity')!
+      .run({ given: 'relative-humidity', airTemperature, relativeHumidity, pressure: '101.3 kPa' });
+    if (!result.ok) throw new Error(JSON.stringify(result.issues));
+    expect(result.warnings.some((warning) => warning.code === 'dew_point_range')).toBe(beyond);
   });
 });

@@ -1,5 +1,6 @@
 import { type ConstantValues, constant } from '@wallflow/calculation';
 import { absolutePressure, dynamicViscosity, length, molarHeatCapacity, molarMass, ratio, temperature } from '@wallflow/units';
+import { rawExhaustHeatCapacityRatio } from '../flow/pipe-flow/kernel.js';
 import { molarGasConstant, molarMassOfDryAir } from '../gas/constants.js';
 import { sutherlandAir } from '../gas/dynamic-viscosity/kernel.js';
 import { standardAtmosphereCalculation } from '../gas/standard-atmosphere/definition.js';
@@ -37,6 +38,17 @@ export const slipReferencePressure = constant(absolutePressure, 101325, {
 });
 
 export const filterConstants = { ...viscosityConstants, ...densityConstants };
+/** What every drop calculation needs: the gas, and sound in it, for what the channels can carry. */
+export const dropConstants = {
+  ...filterConstants,
+  heatCapacityRatio: constant(ratio, rawExhaustHeatCapacityRatio, {
+    symbol: '\\gamma',
+    label: 'Ratio of specific heats of raw exhaust',
+    source: 'cfr1065',
+  }),
+};
+
+export type DropConstantValues = ConstantValues<typeof dropConstants>;
 export type FilterConstantValues = ConstantValues<typeof filterConstants>;
 
 export const channelFriction = constant(ratio, squareChannelFriction, {

@@ -1,5 +1,5 @@
 import { quantityOutput } from '@wallflow/calculation';
-import { density, differentialPressure, dynamicViscosity, permeability, velocity } from '@wallflow/units';
+import { density, differentialPressure, dynamicViscosity, permeability, ratio, velocity } from '@wallflow/units';
 
 export const dropOutput = (symbol: string, label: string) =>
   quantityOutput(differentialPressure, { symbol, label, units: ['mbar', 'kPa', 'Pa', 'inH2O_4C', 'psi'] });
@@ -18,6 +18,7 @@ export const flowStateOutputs = {
   viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', units: ['uPa.s', 'Pa.s'] }),
   density: quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', units: ['kg/m3'] }),
   channelVelocity: quantityOutput(velocity, { symbol: 'U_{in}', label: 'Velocity into an inlet channel', units: ['m/s'] }),
+  machNumber: quantityOutput(ratio, { symbol: 'Ma', label: 'Largest channel velocity over the speed of sound', digits: 2 }),
   wallVelocity: quantityOutput(velocity, { symbol: 'u_w', label: 'Mean velocity through the wall', units: ['m/s'] }),
 };
 
@@ -41,6 +42,25 @@ export const viscosityStep = {
   text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
   source: 'cfr1065',
   locator: '1065.640 Table 4',
+} as const;
+
+/** The largest velocity in the channels against sound, in every drop calculation alike. */
+export const machStep = {
+  gives: 'machNumber',
+  text: 'The faster of inlet and outlet channels over the speed of sound at [[gasTemperature]]: [[machNumber]].',
+  source: 'soundOfIdealGas',
+} as const;
+
+/** What every calculation with one volume flow takes it to be, and where to get it. */
+export const middleFlow = {
+  code: 'flow_in_the_middle',
+  text: 'The volume flow belongs to the pressure in the middle of the filter. With it the sum of the parts also holds for a gas that expands on its way; a flow behind the filter makes the drop too high, by half the drop over the absolute pressure. The volume flow calculation gives the right one from a mass flow, the back-pressure and the drop.',
+} as const;
+
+/** How fast the gas may be, in every drop calculation alike. */
+export const slowChannels = {
+  code: 'mach',
+  text: 'Holds up to 0.3 of the speed of sound in the channels, where gas brought to rest is 4.5 % denser. More gets a warning; the speed of sound itself is refused.',
 } as const;
 
 export const densityStep = {

@@ -1,6 +1,7 @@
-import { type ComputeContext, type Constants, isRefusal, type Refusal } from '@wallflow/calculation';
+import { type ComputeContext, type Constants, isRefusal, noSolution, type Refusal } from '@wallflow/calculation';
+import { soundSpeed } from '../flow/pipe-flow/kernel.js';
 import type { FilterFlow } from './clean-pressure-drop/kernel.js';
-import type { FilterConstantValues } from './constants.js';
+import type { DropConstantValues, FilterConstantValues } from './constants.js';
 import { type FilterChannels, wallFlowArea } from './filter-geometry/kernel.js';
 import { type GeometryValues, type ResolvedGeometry, resolveDensity, resolveGeometry, resolveViscosity } from './resolve.js';
 
@@ -29,38 +30,81 @@ export function resolveFlowState(input: FlowValues, constants: FilterConstantVal
   return { ...geometry, flow, channelVelocity, wallVelocity: volumeFlow / wallFlowArea(channels) };
 }
 
+interface DropContext extends Pick<ComputeContext<Constants>, 'warn'> {
+  readonly constants: DropConstantValues;
+}
+
 interface DropState {
   readonly flow: FilterFlow;
+  readonly gasTemperature: number;
   readonly channels: FilterChannels;
-  /** Open width of the inlet channels, m, and the velocity into them, m/s. */
+  /** Open width of the inlet channels, m, and the velocity into them at the pressure there, m/s. `flow` and the velocity through the wall belong to one pressure. */
   readonly openWidth: number;
   readonly channelVelocity: number;
+  /** Velocity out of the outlet channels, m/s; left out, it follows from the one volume flow. */
+  readonly outletVelocity?: number;
   readonly wallVelocity: number;
   /** Absolute pressure behind the filter, Pa; left out when the model counts the expansion itself. */
   readonly outletPressure?: number | undefined;
   readonly pressureDrop: number;
 }
 
-/** Warn where the closed forms leave the range their authors give: Konstandopoulos 2000 App. I, 2008 App. A. */
-export function warnOutsideClosedForm(state: DropState, { warn }: Pick<ComputeContext<Constants>, 'warn'>): void {
-  const { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure, pressureDrop } = state;
-  const reynolds = (velocity: number, width: number) => (flow.density * velocity * width) / flow.viscosity;
-  if (reynolds(channelVelocity, openWidth) > 2000) {
+/**
+ * Mach number up to which gas of one density will do: brought to rest it is denser by M²/2 to first order whatever the ratio
+ * of specific heats, 4.5 % at 0.3.
+ */
+const incompressibleMach = 0.3;
+
+/** The largest Mach number in the channels, or a refusal when it would be 1 or more: nothing passes a straight channel faster. */
+function channelMach(state: DropState, { warn, constants }: DropContext): { readonly machNumber: number } | Refusal {
+  const { heatCapacityRatio, airMolarMass, gasConstant } = constants;
+  const { channels, flow, channelVelocity } = state;
+  const outletVelocity = state.outletVelocity ?? flow.volumeFlow / (channels.outletCount * channels.outletWidth ** 2);
+  const fastest = Math.max(channelVelocity, outletVelocity);
+  const machNumber = fastest / soundSpeed(state.gasTemperature, heatCapacityRatio, airMolarMass, gasConstant);
+  if (machNumber >= 1) {
+    const where = channelVelocity >= outletVelocity ? 'what is left open of the inlet channels' : 'the outlet channels';
+    return noSolution(
+      `In ${where} this gas would be faster than sound: so much cannot pass. Check the flow, the temperature and how much lies in the filter.`,
+      ['exhaustVolumeFlow'],
+    );
+  }
+  if (machNumber > incompressibleMach) {
+    warn(
+      'fast_channels',
+      'The gas in the channels is faster than 0.3 of the speed of sound: its density changes along them, and the drop is a few per cent or more off.',
+    );
+  }
+  return { machNumber };
+}
+
+/**
+ * Warn where the closed forms leave the range their authors give (Konstandopoulos 2000 App. I, 2008 App. A). Gives the largest
+ * Mach number in the channels, or refuses what is faster than sound.
+ */
+export function checkedMach(state: DropState, context: DropContext): { readonly machNumber: number } | Refusal {
+  const { warn } = context;
+  const { flow, channels, openWidth, wallVelocity, outletPressure, pressureDrop } = state;
+  // Density times velocity is the same at any pressure, so that one state of the gas will do.
+  const channelReynolds = (count: number, width: number) => (flow.density * flow.volumeFlow) / (count * width * flow.viscosity);
+  const reynolds = Math.max(channelReynolds(channels.inletCount, openWidth), channelReynolds(channels.outletCount, channels.outletWidth));
+  if (reynolds > 2000) {
     warn(
       'turbulent_channels',
       'The channel Reynolds number is above 2000: the flow in the channels is not laminar and the drop is larger.',
     );
   }
-  if (reynolds(wallVelocity, channels.inletWidth) > 2) {
+  if ((flow.density * wallVelocity * channels.inletWidth) / flow.viscosity > 2) {
     warn('wall_reynolds', 'The wall Reynolds number is above 2: suction changes the friction in the channels.');
   }
   if (outletPressure !== undefined && pressureDrop > 0.15 * outletPressure) {
     warn(
       'compressible',
-      'The drop is more than 15 % of the absolute pressure: this form is too high there by about 7 %. Use the compressible form.',
+      'The drop is more than 15 % of the absolute pressure: which pressure the volume flow belongs to now counts, by 7 % and more. This form takes it in the middle of the filter; one that belongs to the pressure behind the filter makes the drop too high. The compressible form converts.',
     );
   }
   if (pressureDrop > 20_000) {
     warn('compaction', 'Above about 200 mbar the soot cake compacts: the true load is smaller than a fixed permeability says.');
   }
+  return channelMach(state, context);
 }

@@ -94,11 +94,13 @@ export const geometryInputs = {
   inletWidthRatio: quantityWithDefault(ratio, {
     symbol: 'r_\\alpha',
     label: 'Inlet cell width over outlet cell width',
-    description: '1 for equal cells; more than 1 where wider inlet cells leave room for ash.',
+    description:
+      '1 for equal cells; more than 1 where wider inlet cells leave room for ash. Square cells touch at their corners from a ratio on that cell density and wall decide.',
     min: '0.5',
     max: '3',
-    usual: ['1', '1.6'],
-    usualReason: 'unequal cells are made with the inlet cell up to about 1.6 times as wide',
+    usual: ['1', '1.25'],
+    usualReason:
+      'square cells of common filters touch at their corners from about 1.3 on; cells with cut corners are narrower than this form says',
     example: '1',
     default: '1',
     defaultReason: 'equal cells',
@@ -109,7 +111,8 @@ export const gasInputs = {
   exhaustVolumeFlow: quantity(volumeFlow, {
     symbol: 'Q',
     label: 'Exhaust volume flow',
-    description: 'Actual flow at the temperature and pressure in the filter, not a standard flow.',
+    description:
+      'Actual flow, not a standard flow: at the gas temperature, and at the pressure in the middle of the filter, which is that behind it plus half the drop.',
     above: '0 m3/h',
     max: '10000 m3/h',
     usual: ['5 m3/h', '4000 m3/h'],
@@ -137,10 +140,37 @@ export const gasInputs = {
   }).optional(),
 } as const;
 
+/** Which pressure a volume flow belongs to, where a calculation can convert it. */
+export const flowPressureInput = choiceWithDefault({
+  label: 'Pressure that the volume flow belongs to',
+  description: 'The same gas takes less room before the filter than behind it.',
+  options: {
+    middle: 'in the middle of the filter: behind it plus half the drop',
+    before: 'before the filter',
+    behind: 'behind the filter',
+  },
+  example: 'middle',
+  default: 'middle',
+  defaultReason: 'what the calculations without this choice take, and what the volume flow calculation gives for the middle of the filter',
+});
+
+/** The volume flow of calculations that have that choice. */
+export const chosenVolumeFlow = quantity(volumeFlow, {
+  symbol: 'Q',
+  label: 'Exhaust volume flow',
+  description: 'Actual flow, not a standard flow: at the gas temperature, and at the pressure chosen below.',
+  above: '0 m3/h',
+  max: '10000 m3/h',
+  usual: ['5 m3/h', '4000 m3/h'],
+  usualReason: 'an engine that idles gives more, and a vehicle engine at full load gives less',
+  example: '180 m3/h',
+});
+
 export const densityInputs = {
   gasPressure: quantityWithDefault(absolutePressure, {
     symbol: 'p',
     label: 'Absolute pressure behind the filter',
+    description: 'That of the place, if the exhaust behind the filter is open.',
     min: '40 kPa',
     max: '600 kPa',
     usual: ['60 kPa', '250 kPa'],
@@ -153,7 +183,7 @@ export const densityInputs = {
   gasDensity: quantity(density, {
     symbol: '\\rho_g',
     label: 'Density of the gas, if known',
-    description: 'Left out, it is taken from temperature and pressure as that of air.',
+    description: 'Behind the filter. Left out, it is taken from temperature and pressure as that of air.',
     min: '0.05 kg/m3',
     max: '10 kg/m3',
     usual: ['0.2 kg/m3', '2 kg/m3'],

@@ -3,7 +3,7 @@ import { gasDensity } from '../gas/density/kernel.js';
 import { sutherlandViscosity } from '../gas/dynamic-viscosity/kernel.js';
 import { meanFreePath } from '../gas/mean-free-path/kernel.js';
 import type { FilterConstantValues } from './constants.js';
-import { type FilterChannels, type FilterLayout, filterChannels } from './filter-geometry/kernel.js';
+import { type FilterChannels, type FilterLayout, filterChannels, touchingWidthRatio } from './filter-geometry/kernel.js';
 import { slipCorrectedPermeability } from './slip-correction/kernel.js';
 
 export interface GeometryValues {
@@ -42,12 +42,27 @@ export function resolveGeometry(input: GeometryValues): ResolvedGeometry | Refus
   if (!(input.filterLength > 2 * input.plugLength)) {
     return inconsistentInputs('The two plugs are longer than the filter.', ['plugLength'], ['filterLength']);
   }
+  const touching = touchingCells(input);
+  if (touching !== undefined) return touching;
   const frontalArea = given / filterLength;
   const channels = filterChannels({ ...input, frontalArea });
   if (channels === undefined) {
     return inconsistentInputs('The walls are as thick as the cells are wide: nothing is left open.', ['wallThickness'], ['cellDensity']);
   }
   return { frontalArea, filterVolume: given, channels };
+}
+
+/** Why square cells of such unequal widths do not fit side by side, or undefined when they do. */
+function touchingCells({ cellDensity, wallThickness, inletWidthRatio: ratio }: GeometryValues): Refusal | undefined {
+  const greatest = touchingWidthRatio(cellDensity, wallThickness);
+  if (Math.max(ratio, 1 / ratio) < greatest) return undefined;
+  // Rounded to the side that is possible.
+  const limit = ratio > 1 ? Math.ceil(100 * greatest - 1) / 100 : Math.floor(100 / greatest + 1) / 100;
+  const text =
+    ratio > 1
+      ? `Inlet cells that wide run into each other at their corners. With this cell density and wall the ratio can be at most ${limit}.`
+      : `Outlet cells that wide run into each other at their corners. With this cell density and wall the ratio must be at least ${limit}.`;
+  return inconsistentInputs(text, ['inletWidthRatio'], ['wallThickness'], ['cellDensity']);
 }
 
 interface GasValues {

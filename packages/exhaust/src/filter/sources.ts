@@ -23,6 +23,20 @@ export const unequalCells: Source = {
   note: 'Soot and ash lie on the inlet side of the walls, gas passes the wall over the width of the narrower channel, each channel term has its own count and width; equal cells give the printed form.',
 };
 
+export const checkerboard: Source = {
+  type: 'derivation',
+  title: 'Square cells of two widths on one pitch, inlet and outlet cells in turn',
+  mark: 'read',
+  note: 'Diagonal neighbours of one sort stand one pitch apart both ways, so that a width a leaves √2 (s − a) of wall between their corners. With a + b = 2 (s − w) the wider cell stays below the pitch for ratios below s/(s − 2 w).',
+};
+
+export const flowConversion: Source = {
+  type: 'derivation',
+  title: 'Konstandopoulos 2008 Eqs A.3 to A.9 with the volume flow at another pressure than that behind the filter',
+  mark: 'read',
+  note: 'Pressure times volume flow is the same everywhere at one temperature. With the flow in the middle of the filter the sum is p − p1 = Δp(Q), the incompressible form without a correction.',
+};
+
 export const restrictionPractice = commonPractice('Judging a filter by pressure drop over viscosity times volume flow');
 
 export const yao2023: Source = {
@@ -50,6 +64,15 @@ export const liu2021: Source = {
   title: 'Exhaust characteristics and DOC-assisted active regeneration, Processes 9, 1403',
   year: 2021,
   mark: 'read',
+};
+
+export const deng2017: Source = {
+  type: 'paper',
+  by: 'Deng, Zheng, E and others',
+  title: 'Influence of geometric characteristics of a diesel particulate filter, Applied Thermal Engineering 123, 61–73',
+  year: 2017,
+  mark: 'read',
+  note: 'Wall permeability of 1e-12 m² as an input of a model, not a measurement; the most open bare wall that was found.',
 };
 
 export const konstandopoulosJohnson1989: Source = {

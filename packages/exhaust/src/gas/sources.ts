@@ -28,6 +28,7 @@ export const nasaTm4513: Source = {
   title: 'Coefficients for Calculating Thermodynamic and Transport Properties of Individual Species, NASA TM-4513',
   year: 1993,
   mark: 'read',
+  note: 'Nitrogen only, 200 to 6000 K; read as a data file transcribes it under the name of the report, not in the report itself.',
 };
 
 export const griMech30: Source = {

@@ -837,6 +837,17 @@ export const flowResistance: Kind<'flowResistance'> = /* @__PURE__ */ makeKind({
   ],
 });
 
+/** Kind of quantity: inertial flow resistance. Pressure drop over density and the square of the volume flow. Coherent SI unit `1/m4`. */
+export const inertialFlowResistance: Kind<'inertialFlowResistance'> = /* @__PURE__ */ makeKind({
+  kind: 'inertialFlowResistance',
+  dimension: [-4, 0, 0, 0, 0, 0],
+  base: '1/m4',
+  units: [
+    ['1/m4', '1/m⁴', 'per metre to the fourth', 'm-4', 'SI', 1],
+    ['1/cm4', '1/cm⁴', 'per centimetre to the fourth', 'cm-4', 'SI', 100000000],
+  ],
+});
+
 /** Kind of quantity: mass flow per area. Coherent SI unit `kg/(m2.s)`. */
 export const massFlux: Kind<'massFlux'> = /* @__PURE__ */ makeKind({
   kind: 'massFlux',
@@ -1209,6 +1220,7 @@ export const kinds: { readonly [K in KindName]: Kind<K> } = {
   spaceVelocity,
   reactionRate,
   flowResistance,
+  inertialFlowResistance,
   massFlux,
   amount,
   molarMass,

@@ -381,6 +381,9 @@ export interface UnitIds {
   flowResistance:
     | '1/m3'
     | '1/mm3';
+  inertialFlowResistance:
+    | '1/m4'
+    | '1/cm4';
   massFlux:
     | 'kg/(m2.s)'
     | 'g/(m2.s)';

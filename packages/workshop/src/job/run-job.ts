@@ -56,17 +56,24 @@ function strayInputs(job: JobFile): JobIssue[] {
   );
 }
 
-/** Share of the soot estimate that stands for its uncertainty: the product of cake permeability and density is known within a third. */
-const sootUncertaintyShare = 1 / 3;
+/** Least uncertainty of a soot load by pressure drop, g/L: what goes into the wall first is not in the range of the estimate. */
+const leastSootUncertainty = 1;
+
+/** Soot load for the permission, with the whole way up to the most that the drop allows as its uncertainty. */
+function sootLoadOf({ soot }: MeasuredSide): Readonly<Record<string, unknown>> {
+  if (!succeeded(soot)) return {};
+  const { mostSootLoad } = soot.result.outputs as Readonly<Record<string, unknown>>;
+  // Without an upper end nothing is known that a permission could rest on.
+  if (typeof mostSootLoad !== 'number') return {};
+  const load = numberOf(soot, 'sootLoad');
+  return { sootLoad: si(load, 'kg/m3'), sootLoadUncertainty: si(Math.max(leastSootUncertainty, mostSootLoad - load), 'kg/m3') };
+}
 
 function permissionOf(side: MeasuredSide, known: Readonly<Record<string, unknown>>, job: JobFile): Attempt {
-  const soot = succeeded(side.soot) ? numberOf(side.soot, 'sootLoad') : undefined;
   const coolant = side.deciding.steady.mean.coolantTemperature;
   return evaluate('regeneration-permission', {
     ...inputsFor('regeneration-permission', job.filter),
-    ...(soot === undefined
-      ? {}
-      : { sootLoad: si(soot, 'kg/m3'), sootLoadUncertainty: si(Math.max(1, soot * sootUncertaintyShare), 'kg/m3') }),
+    ...sootLoadOf(side),
     ...(side.zero?.mean.pressureDrop === undefined ? {} : { pressureSensorZero: si(side.zero.mean.pressureDrop, 'Pa') }),
     ...(coolant === undefined ? {} : { coolantTemperature: si(coolant, 'K') }),
     ...known,

@@ -92,7 +92,10 @@ export function comparisonBlocks({ comparison }: JobResult): Block[] {
 
 function sootText(attempt: Attempt): string {
   if (!succeeded(attempt)) return `not estimated: ${attempt.issues.map(issueText).join(' ')}`;
-  return `${shown(attempt, 'sootMass')} (${shown(attempt, 'sootLoad')}), by pressure drop, good to about a third`;
+  const most = `at most ${shown(attempt, 'mostSootMass')} (${shown(attempt, 'mostSootLoad')})`;
+  if (wordOf(attempt, 'verdict') === 'within-clean')
+    return `none can be told by pressure drop, which is no proof that there is none: ${most}`;
+  return `${shown(attempt, 'sootMass')} (${shown(attempt, 'sootLoad')}) by pressure drop, at least ${shown(attempt, 'leastSootMass')}, ${most}`;
 }
 
 export function sootBlocks({ before, after }: JobResult): Block[] {

@@ -7,7 +7,7 @@ export interface Notation {
 
 function atom(text: string, { names, power, product }: Notation): string {
   if (names[text] !== undefined) return names[text];
-  const [, count, name = '', exponent] = /^(\d+)?(.*?)([23])?$/.exec(text) ?? [];
+  const [, count, name = '', exponent] = /^(\d+)?(.*?)([234])?$/.exec(text) ?? [];
   const unit = `${names[name] ?? name}${exponent === undefined ? '' : `${power}${exponent}`}`;
   return count === undefined ? unit : `(${count}${product}${unit})`;
 }

@@ -1,17 +1,27 @@
 import { defineCalculation, isRefusal } from '@wallflow/calculation';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { channelFriction, filterConstants } from '../constants.js';
-import { cleanPartOutputs, densityStep, dropOutput, flowStateOutputs, viscosityStep } from '../drop-outputs.js';
-import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { channelFriction, dropConstants } from '../constants.js';
+import {
+  cleanPartOutputs,
+  densityStep,
+  dropOutput,
+  flowStateOutputs,
+  machStep,
+  middleFlow,
+  slowChannels,
+  viscosityStep,
+} from '../drop-outputs.js';
+import { checkedMach, resolveFlowState } from '../flow-state.js';
 import { densityInputs, gasInputs, geometryInputs, wallInputs } from '../inputs.js';
 import { acicularCeramicStudy, unequalCells, wang2021 } from '../sources.js';
 import { cleanDropParts, totalDrop } from './kernel.js';
 
 export const cleanPressureDropCalculation = defineCalculation({
   id: 'clean-pressure-drop',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Pressure drop of a clean filter',
   purpose: 'What would this filter read at this flow if it were clean?',
@@ -22,7 +32,7 @@ export const cleanPressureDropCalculation = defineCalculation({
   example: { filterDiameter: '144 mm' },
   intermediates: { ...flowStateOutputs, ...cleanPartOutputs },
   outputs: { pressureDrop: dropOutput('\\Delta p', 'Pressure drop of the clean filter') },
-  constants: { ...filterConstants, channelFriction },
+  constants: { ...dropConstants, channelFriction },
   steps: [
     viscosityStep,
     densityStep,
@@ -38,6 +48,7 @@ export const cleanPressureDropCalculation = defineCalculation({
       source: 'konstandopoulos2000',
       locator: 'Eq. A1',
     },
+    machStep,
     {
       gives: 'wallDrop',
       tex: '[[wallDrop]] = \\frac{[[viscosity]]\\,[[wallVelocity]]\\,[[wallThickness]]}{[[wallPermeability]]}',
@@ -82,13 +93,15 @@ export const cleanPressureDropCalculation = defineCalculation({
     },
   ],
   assumptions: [
+    middleFlow,
     { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
     { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
   ],
   limits: [
+    slowChannels,
     {
       code: 'unequal_cells',
-      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 4 to 8 % more than that, relative to equal cells.',
+      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 3 to 6 % more than that, relative to equal cells.',
     },
     {
       code: 'three_to_one',
@@ -101,7 +114,7 @@ export const cleanPressureDropCalculation = defineCalculation({
     },
   ],
   cautions: [cautions.makerFirst],
-  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, acicularCeramicStudy, unequalCells, cfr1065, siBrochure, soundOfIdealGas },
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
@@ -109,10 +122,20 @@ export const cleanPressureDropCalculation = defineCalculation({
     const parts = cleanDropParts(channels, flow, input, channels.inletWidth, context.constants.channelFriction);
     const pressureDrop = totalDrop(parts);
     const openWidth = channels.inletWidth;
-    warnOutsideClosedForm(
-      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+    const speed = checkedMach(
+      {
+        flow,
+        gasTemperature: input.gasTemperature,
+        channels,
+        openWidth,
+        channelVelocity,
+        wallVelocity,
+        outletPressure: input.gasPressure,
+        pressureDrop,
+      },
       context,
     );
-    return { viscosity: flow.viscosity, density: flow.density, channelVelocity, wallVelocity, ...parts, pressureDrop };
+    if (isRefusal(speed)) return speed;
+    return { viscosity: flow.viscosity, density: flow.density, channelVelocity, ...speed, wallVelocity, ...parts, pressureDrop };
   },
 });

@@ -1,31 +1,44 @@
 import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallflow/calculation';
-import { fraction } from '@wallflow/units';
+import { fraction, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
+import { channelFriction, dropConstants, slipReferencePressure } from '../constants.js';
 import {
   cakePermeabilityOutput,
   cakePermeabilityStep,
   cleanPartOutputs,
   dropOutput,
   flowStateOutputs,
+  machStep,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { wallFlowArea } from '../filter-geometry/kernel.js';
-import { resolveFlowState } from '../flow-state.js';
-import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
+import { checkedMach, resolveFlowState } from '../flow-state.js';
+import {
+  ashInputs,
+  chosenVolumeFlow,
+  densityInputs,
+  flowPressureInput,
+  gasInputs,
+  geometryInputs,
+  sootMassInput,
+  sootMaterialInputs,
+  wallInputs,
+} from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
 import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
 import { resolveSootPermeability } from '../resolve.js';
-import { acicularCeramicStudy, unequalCells, wang2021, yao2023 } from '../sources.js';
-import { compressibleDrop, compressibleDropParts } from './kernel.js';
+import { acicularCeramicStudy, flowConversion, unequalCells, wang2021, yao2023 } from '../sources.js';
+import { compressibleDrop, compressibleDropParts, flowBehind } from './kernel.js';
 
 export const compressiblePressureDropCalculation = defineCalculation({
   id: 'compressible-pressure-drop',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'filter',
   title: 'Pressure drop with the expansion of the gas',
   purpose: 'What does a heavily loaded filter read when the gas gets noticeably thinner on its way through?',
@@ -35,6 +48,8 @@ export const compressiblePressureDropCalculation = defineCalculation({
   inputs: z.strictObject({
     ...geometryInputs,
     ...gasInputs,
+    exhaustVolumeFlow: chosenVolumeFlow,
+    flowPressure: flowPressureInput,
     sootMass: sootMassInput,
     ...ashInputs,
     ...densityInputs,
@@ -45,6 +60,7 @@ export const compressiblePressureDropCalculation = defineCalculation({
   intermediates: {
     ...flowStateOutputs,
     cakePermeability: cakePermeabilityOutput,
+    outletVolumeFlow: quantityOutput(volumeFlow, { symbol: 'Q_1', label: 'Volume flow behind the filter', units: ['m3/h', 'L/s'] }),
     incompressibleDrop: dropOutput('\\Delta p_0', 'Drop with the density at the outlet throughout'),
     ...cleanPartOutputs,
     sootDrop: dropOutput('\\Delta p_s', 'Soot cake'),
@@ -54,7 +70,7 @@ export const compressiblePressureDropCalculation = defineCalculation({
     overestimate: quantityOutput(fraction, { symbol: '\\delta', label: 'Incompressible form against this one', digits: 3, units: ['%'] }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
-  constants: { ...filterConstants, slipReferencePressure, channelFriction },
+  constants: { ...dropConstants, slipReferencePressure, channelFriction },
   steps: [
     viscosityStep,
     {
@@ -63,6 +79,12 @@ export const compressiblePressureDropCalculation = defineCalculation({
       source: 'siBrochure',
     },
     cakePermeabilityStep,
+    {
+      gives: 'outletVolumeFlow',
+      text: 'The volume flow given, [[exhaustVolumeFlow]], belongs to the pressure [[flowPressure]]. Behind the filter it is [[outletVolumeFlow]].',
+      source: 'flowConversion',
+    },
+    machStep,
     {
       gives: 'incompressibleDrop',
       text: 'The sum of all parts with the density and flow at the outlet: [[incompressibleDrop]].',
@@ -90,16 +112,32 @@ export const compressiblePressureDropCalculation = defineCalculation({
     },
   ],
   assumptions: [
-    { code: 'outlet_state', text: 'The volume flow given is that at the pressure behind the filter; the temperature is even.' },
+    {
+      code: 'flow_pressure',
+      text: 'The volume flow belongs to the pressure that was chosen; without a choice, to that in the middle of the filter. The volume flow calculation gives the flow before the filter, and with the drop also the other two.',
+    },
+    { code: 'even_temperature', text: 'The temperature is even.' },
     { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
     { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
   ],
   limits: [
+    slowChannels,
     { code: 'deep_bed', text: 'Soot in the wall, the first 0.5 to 2 g per m² of wall, is not described.' },
     { code: 'compaction', text: 'Above about 200 mbar the soot cake compacts, which is not described.' },
   ],
   cautions: [cautions.makerFirst],
-  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, yao2023, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  sources: {
+    konstandopoulos2000,
+    konstandopoulos2008,
+    wang2021,
+    yao2023,
+    acicularCeramicStudy,
+    unequalCells,
+    cfr1065,
+    siBrochure,
+    flowConversion,
+    soundOfIdealGas,
+  },
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
@@ -108,16 +146,44 @@ export const compressiblePressureDropCalculation = defineCalculation({
     if (loaded === undefined)
       return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
     const sootPermeability = resolveSootPermeability(input, flow.viscosity, context.constants);
-    const parts = loadedDropParts(loaded, flow, { ...input, sootPermeability }, context.constants.channelFriction);
+    const material = { ...input, sootPermeability };
+    const { channelFriction: friction } = context.constants;
+    const given = loadedDropParts(loaded, flow, material, friction);
+    const factor = flowBehind(given, input.gasPressure, input.flowPressure);
+    if (factor === undefined)
+      return noSolution('No pressure before the filter drives so large a volume of gas through it.', ['exhaustVolumeFlow']);
+    const behind = { ...flow, volumeFlow: factor * flow.volumeFlow };
+    const parts = loadedDropParts(loaded, behind, material, friction);
     const incompressibleDrop = totalDrop(parts);
     const pressureDrop = compressibleDrop(incompressibleDrop, input.gasPressure);
+    const before = behind.volumeFlow / (1 + pressureDrop / input.gasPressure);
+    const openWidth = loaded.widthInCake;
+    const channelVelocity = before / (channels.inletCount * openWidth ** 2);
+    const outletVelocity = behind.volumeFlow / (channels.outletCount * channels.outletWidth ** 2);
+    const wallVelocity = behind.volumeFlow / wallFlowArea(loaded.channels);
+    const speed = checkedMach(
+      {
+        flow: behind,
+        gasTemperature: input.gasTemperature,
+        channels,
+        openWidth,
+        channelVelocity,
+        outletVelocity,
+        wallVelocity,
+        pressureDrop,
+      },
+      context,
+    );
+    if (isRefusal(speed)) return speed;
     warnOfLoad(loaded, input.sootMass, context);
     return {
       viscosity: flow.viscosity,
       density: flow.density,
-      channelVelocity: flow.volumeFlow / (channels.inletCount * loaded.widthInCake ** 2),
-      wallVelocity: flow.volumeFlow / wallFlowArea(loaded.channels),
+      channelVelocity,
+      ...speed,
+      wallVelocity,
       cakePermeability: sootPermeability,
+      outletVolumeFlow: behind.volumeFlow,
       incompressibleDrop,
       ...compressibleDropParts(parts, input.gasPressure),
       overestimate: incompressibleDrop / pressureDrop - 1,

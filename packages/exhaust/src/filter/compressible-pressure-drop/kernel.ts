@@ -13,6 +13,27 @@ export function incompressibleDrop(compressible: number, outletPressure: number)
   return compressible * (1 + compressible / (2 * outletPressure));
 }
 
+/** Where the pressure is taken that a volume flow belongs to. */
+export type FlowPressure = 'before' | 'middle' | 'behind';
+
+/**
+ * Volume flow behind the filter over the one given, from parts computed with the given flow and the density behind the
+ * filter; undefined when no pressure drives so much gas through.
+ *
+ * With p Q the same everywhere the viscous parts v grow with p Q and the inertial parts i with the square of it at even
+ * temperature, so that p² - p1² = 2 (pQ v + (pQ²/p1) i), pQ being the pressure that Q belongs to. That is a square equation for
+ * pQ = p. For pQ = (p + p1)/2 it becomes p - p1 = v + i pQ/p1: in the middle the incompressible sum is exact.
+ */
+export function flowBehind(parts: LoadedDropParts, outletPressure: number, at: FlowPressure): number | undefined {
+  if (at === 'behind') return 1;
+  const { contractionDrop, expansionDrop, forchheimerDrop } = parts;
+  const inertial = (contractionDrop + expansionDrop + forchheimerDrop) / outletPressure;
+  const viscous = Object.values(parts).reduce((sum: number, part: number) => sum + part, 0) / outletPressure - inertial;
+  if (at === 'middle') return inertial < 2 ? 1 + (viscous + inertial) / (2 - inertial) : undefined;
+  const left = 1 - 2 * inertial;
+  return left > 0 ? (viscous + Math.sqrt(viscous ** 2 + left)) / left : undefined;
+}
+
 /** The order in which the gas meets the parts, from the outlet upwards. */
 const upwards = [
   'expansionDrop',

@@ -2,10 +2,11 @@ import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallf
 import { flowResistance as flowResistanceKind, fraction, mass, surfaceLoad } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, coveringThickness, filterConstants, slipReferencePressure } from '../constants.js';
+import { channelFriction, coveringThickness, dropConstants, slipReferencePressure } from '../constants.js';
 import {
   cakePermeabilityOutput,
   cakePermeabilityStep,
@@ -13,11 +14,14 @@ import {
   densityStep,
   dropOutput,
   flowStateOutputs,
+  machStep,
+  middleFlow,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
 import { flowResistance } from '../flow-resistance/kernel.js';
-import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { checkedMach, resolveFlowState } from '../flow-state.js';
 import {
   ashInputs,
   deepBedInputs,
@@ -36,7 +40,7 @@ import { deepBedDrop } from './kernel.js';
 
 export const deepBedPressureDropCalculation = defineCalculation({
   id: 'deep-bed-pressure-drop',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Pressure drop with soot in the wall and on it',
   purpose: 'What does a filter read from its first grams of soot on, when soot still goes into the wall?',
@@ -70,7 +74,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/m3'] }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
-  constants: { ...filterConstants, slipReferencePressure, channelFriction, coveringThickness },
+  constants: { ...dropConstants, slipReferencePressure, channelFriction, coveringThickness },
   steps: [
     viscosityStep,
     densityStep,
@@ -88,6 +92,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
       source: 'konstandopoulos2008',
       locator: 'Eqs 11 to 14, Kuwabara factor f',
     },
+    machStep,
     { gives: 'wallDrop', text: 'Wall with what permeability is left: [[wallDrop]].', source: 'konstandopoulos2000', locator: 'Eq. A1' },
     { gives: 'sootDrop', text: 'Soot cake: [[sootDrop]].', source: 'konstandopoulos2000', locator: 'Eqs 1 and A12' },
     { gives: 'ashDrop', text: 'Ash layer: [[ashDrop]].', source: 'wang2021', locator: 'Eqs 49 and 50' },
@@ -118,6 +123,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     },
   ],
   assumptions: [
+    middleFlow,
     { code: 'even_wall', text: 'The wall fills evenly over its depth, as one layer; the cake lies on it as another.' },
     { code: 'from_clean', text: 'The filter was free of soot when loading began, and nothing has burnt off since.' },
     {
@@ -126,6 +132,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     },
   ],
   limits: [
+    slowChannels,
     {
       code: 'fitted_range',
       text: 'Fitted to two bare cordierite filters of 17 L, 100 cpsi, up to 5 g/L: within 4 and 7 % of the measured drops from 5 g on. The first point of one curve is 15 % off.',
@@ -152,6 +159,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     unequalCells,
     cfr1065,
     siBrochure,
+    soundOfIdealGas,
   },
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
@@ -170,16 +178,27 @@ export const deepBedPressureDropCalculation = defineCalculation({
     const openWidth = cakeOnly.widthInCake;
     const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
     const wallVelocity = flow.volumeFlow / wallFlowArea(cakeOnly.channels);
-    warnOutsideClosedForm(
-      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+    const speed = checkedMach(
+      {
+        flow,
+        gasTemperature: input.gasTemperature,
+        channels,
+        openWidth,
+        channelVelocity,
+        wallVelocity,
+        outletPressure: input.gasPressure,
+        pressureDrop,
+      },
       context,
     );
+    if (isRefusal(speed)) return speed;
     warnOfDeepBed(input, context);
     return {
       viscosity: flow.viscosity,
       density: flow.density,
       cakePermeability: sootPermeability,
       channelVelocity,
+      ...speed,
       wallVelocity,
       sootOnWall: input.sootMass / filtrationArea(channels),
       permeabilityRatio: result.permeabilityRatio,

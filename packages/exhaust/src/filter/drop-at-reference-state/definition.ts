@@ -146,8 +146,16 @@ export const dropAtReferenceStateCalculation = defineCalculation({
   assumptions: [
     { code: 'same_filter', text: 'The filter holds the same soot and ash at both states.' },
     { code: 'as_air', text: 'The gas is taken as air at both states.' },
+    {
+      code: 'flow_in_the_middle',
+      text: 'Volume flows belong to the pressure in the middle of the filter, which is that behind it plus half the drop; pressures and densities to the state behind it.',
+    },
   ],
   limits: [
+    {
+      code: 'mass_by_outlet',
+      text: 'The same mass flow is found by the pressures behind the filter: a drop of 100 mbar taken from sea level to 2000 m comes out 3 % too high.',
+    },
     {
       code: 'slip',
       text: 'Gas slips in the fine soot cake, the more the hotter it is; over 200 K a loaded filter can be up to a third lower than this says.',

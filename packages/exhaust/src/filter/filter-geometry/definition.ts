@@ -4,14 +4,14 @@ import * as z from 'zod';
 import { konstandopoulos2000 } from '../../sources.js';
 import { geometryInputs } from '../inputs.js';
 import { resolveGeometry } from '../resolve.js';
-import { wang2021 } from '../sources.js';
-import { filtrationArea, inletVoidVolume } from './kernel.js';
+import { checkerboard, wang2021 } from '../sources.js';
+import { cellPitch, cornerWall, filtrationArea, inletVoidVolume } from './kernel.js';
 
 const width = (symbol: string, label: string, digits = 5) => quantityOutput(length, { symbol, label, digits, units: ['mm', 'mil', 'um'] });
 
 export const filterGeometryCalculation = defineCalculation({
   id: 'filter-geometry',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Channels and filtration area of a wall-flow filter',
   purpose: 'How wide are the channels, how many are there, and how much wall does the gas pass?',
@@ -22,6 +22,12 @@ export const filterGeometryCalculation = defineCalculation({
   example: { filterDiameter: '144 mm' },
   intermediates: {
     pitch: width('s', 'Pitch of the cells'),
+    cornerWall: quantityOutput(length, {
+      symbol: 'w_c',
+      label: 'Wall left between the corners of the wider cells',
+      digits: 4,
+      units: ['mm', 'mil', 'um'],
+    }),
     openLength: quantityOutput(length, { symbol: 'L', label: 'Length that filters', digits: 5, units: ['mm', 'in'] }),
     frontalArea: quantityOutput(area, { symbol: 'A_f', label: 'Face area', digits: 5, units: ['cm2', 'm2', 'in2'] }),
   },
@@ -67,6 +73,11 @@ export const filterGeometryCalculation = defineCalculation({
       locator: 'Eq. A3 for equal cells',
     },
     { gives: 'inletWidth', tex: '[[inletWidth]] = [[inletWidthRatio]]\\,[[outletWidth]]' },
+    {
+      gives: 'cornerWall',
+      text: 'Cells of one sort are diagonal neighbours, one pitch apart both ways: the square root of two times what the wider width leaves of the pitch, [[cornerWall]].',
+      source: 'checkerboard',
+    },
     { gives: 'openLength', tex: '[[openLength]] = [[filterLength]]-2\\,[[plugLength]]' },
     { gives: 'bodyVolume', text: '[[bodyVolume]]: as given, or from diameter and length.' },
     { gives: 'frontalArea', tex: '[[frontalArea]] = \\frac{[[bodyVolume]]}{[[filterLength]]}' },
@@ -99,6 +110,10 @@ export const filterGeometryCalculation = defineCalculation({
       text: 'Cement joints of a filter glued from segments are not taken off; they cost a few per cent of the cells.',
     },
     {
+      code: 'cut_corners',
+      text: 'Cells are taken as full squares. Where wide inlet cells would nearly touch, real ones have cut corners: their area is smaller than this says.',
+    },
+    {
       code: 'area_of_unequal_cells',
       text: 'With unequal cells the wall is wider on the inlet side than on the outlet side; the inlet side is counted here, where soot settles. The drop calculations let gas pass over the narrower width.',
     },
@@ -108,15 +123,23 @@ export const filterGeometryCalculation = defineCalculation({
     },
   ],
   cautions: [],
-  sources: { konstandopoulos2000, wang2021 },
-  compute(input) {
+  sources: { konstandopoulos2000, wang2021, checkerboard },
+  compute(input, { warn }) {
     const resolved = resolveGeometry(input);
     if (isRefusal(resolved)) return resolved;
     const { channels, frontalArea, filterVolume } = resolved;
     const { inletWidth, outletWidth, inletCount, outletCount, openLength } = channels;
+    if (cornerWall(input.cellDensity, channels) < input.wallThickness) {
+      warn(
+        'thin_corners',
+        'The corners of the wider cells leave less wall than the wall thickness: such cells are made with cut corners, and are narrower than this says.',
+        ['inletWidthRatio'],
+      );
+    }
     const inletOpenFrontalArea = (inletCount * inletWidth ** 2) / frontalArea;
     return {
-      pitch: 1 / Math.sqrt(input.cellDensity),
+      pitch: cellPitch(input.cellDensity),
+      cornerWall: cornerWall(input.cellDensity, channels),
       openLength,
       frontalArea,
       inletWidth,

@@ -73,6 +73,10 @@ export const flowResistanceCalculation = defineCalculation({
     { gives: 'sizedResistance', tex: '[[sizedResistance]] = [[flowResistance]]\\,[[filterVolume]]' },
   ],
   assumptions: [
+    {
+      code: 'flow_in_the_middle',
+      text: 'The volume flow belongs to the pressure in the middle of the filter. The volume flow calculation gives it from a mass flow, the back-pressure and the drop.',
+    },
     { code: 'viscous', text: 'The drop grows with viscosity times flow. Losses that grow with the square of the flow are small.' },
   ],
   limits: [

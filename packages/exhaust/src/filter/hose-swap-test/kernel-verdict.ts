@@ -1,12 +1,20 @@
-export type HoseSwapVerdict = 'plausible' | 'zero-error' | 'reversed' | 'one-sided' | 'no-signal';
+import { zeroVerdict } from '../sensor-zero-check/kernel.js';
+import { separateZero } from './kernel.js';
 
-/** What the two readings of a hose swap mean, all in Pa. */
+export type HoseSwapVerdict = 'plausible' | 'zero-error' | 'repair' | 'reversed' | 'one-sided' | 'unchanged' | 'no-signal';
+
+/** What the two readings of a hose swap mean, all in Pa; the zero error is judged as by the zero check. */
 export function hoseSwapVerdict(normalReading: number, swappedReading: number, allowedZero: number): HoseSwapVerdict {
   const smaller = Math.min(Math.abs(normalReading), Math.abs(swappedReading));
   const larger = Math.max(Math.abs(normalReading), Math.abs(swappedReading));
   if (larger <= 2 * allowedZero) return 'no-signal';
+  const { pressureDrop, zeroError } = separateZero(normalReading, swappedReading);
+  // A drop turns its sign with the hoses. What stays is the sensor, or hoses that were never swapped.
+  if (Math.abs(pressureDrop) <= allowedZero) return 'unchanged';
   // Many sensors cannot read below zero: then the second reading says nothing.
   if (smaller <= allowedZero && larger > 4 * allowedZero) return 'one-sided';
+  const zero = zeroVerdict(zeroError, allowedZero);
+  if (zero === 'repair') return 'repair';
   if (normalReading < swappedReading) return 'reversed';
-  return Math.abs(normalReading + swappedReading) / 2 > allowedZero ? 'zero-error' : 'plausible';
+  return zero === 'accepted' ? 'plausible' : 'zero-error';
 }

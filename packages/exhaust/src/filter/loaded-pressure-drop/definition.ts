@@ -2,10 +2,11 @@ import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallf
 import { flowResistance as flowResistanceKind, length, massConcentration, surfaceLoad } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
+import { channelFriction, dropConstants, slipReferencePressure } from '../constants.js';
 import {
   cakePermeabilityOutput,
   cakePermeabilityStep,
@@ -13,11 +14,14 @@ import {
   densityStep,
   dropOutput,
   flowStateOutputs,
+  machStep,
+  middleFlow,
+  slowChannels,
   viscosityStep,
 } from '../drop-outputs.js';
 import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
 import { flowResistance } from '../flow-resistance/kernel.js';
-import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { checkedMach, resolveFlowState } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
 import { resolveSootPermeability } from '../resolve.js';
@@ -28,7 +32,7 @@ const thickness = (symbol: string, label: string) => quantityOutput(length, { sy
 
 export const loadedPressureDropCalculation = defineCalculation({
   id: 'loaded-pressure-drop',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Pressure drop of a filter with soot and ash',
   purpose: 'What does the filter read with this much soot and ash in it, and which part causes it?',
@@ -62,7 +66,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
     flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/m3'] }),
   },
-  constants: { ...filterConstants, slipReferencePressure, channelFriction },
+  constants: { ...dropConstants, slipReferencePressure, channelFriction },
   steps: [
     viscosityStep,
     densityStep,
@@ -98,6 +102,7 @@ export const loadedPressureDropCalculation = defineCalculation({
       source: 'konstandopoulos2000',
       locator: 'Eq. A1',
     },
+    machStep,
     {
       gives: 'wallDrop',
       tex: '[[wallDrop]] = \\frac{[[viscosity]]\\,[[wallVelocity]]\\,[[wallThickness]]}{[[wallPermeability]]}',
@@ -153,14 +158,16 @@ export const loadedPressureDropCalculation = defineCalculation({
     },
   ],
   assumptions: [
+    middleFlow,
     { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
     { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
     { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
   ],
   limits: [
+    slowChannels,
     {
       code: 'unequal_cells',
-      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 4 to 8 % more than that, relative to equal cells.',
+      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 3 to 6 % more than that, relative to equal cells.',
     },
     {
       code: 'three_to_one',
@@ -182,7 +189,17 @@ export const loadedPressureDropCalculation = defineCalculation({
     },
   ],
   cautions: [cautions.makerFirst],
-  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, yao2023, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  sources: {
+    konstandopoulos2000,
+    konstandopoulos2008,
+    wang2021,
+    yao2023,
+    acicularCeramicStudy,
+    unequalCells,
+    cfr1065,
+    siBrochure,
+    soundOfIdealGas,
+  },
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
@@ -197,16 +214,27 @@ export const loadedPressureDropCalculation = defineCalculation({
     const parts = loadedDropParts(loaded, flow, material, context.constants.channelFriction);
     const pressureDrop = totalDrop(parts);
     const wallVelocity = flow.volumeFlow / wallFlowArea(loaded.channels);
-    warnOutsideClosedForm(
-      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+    const speed = checkedMach(
+      {
+        flow,
+        gasTemperature: input.gasTemperature,
+        channels,
+        openWidth,
+        channelVelocity,
+        wallVelocity,
+        outletPressure: input.gasPressure,
+        pressureDrop,
+      },
       context,
     );
+    if (isRefusal(speed)) return speed;
     warnOfLoad(loaded, input.sootMass, context);
     return {
       viscosity: flow.viscosity,
       density: flow.density,
       cakePermeability: sootPermeability,
       channelVelocity,
+      ...speed,
       wallVelocity,
       sootLoad: input.sootMass / filterVolume,
       sootOnWall: input.sootMass / filtrationArea(channels),

@@ -2,13 +2,24 @@ import { defineCalculation, isRefusal, noSolution, quantityOutput, tableOutput }
 import { fraction, length, ratio, velocity } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, filterConstants, slipReferencePressure } from '../constants.js';
-import { cakePermeabilityOutput, cakePermeabilityStep, densityStep, dropOutput, flowStateOutputs, viscosityStep } from '../drop-outputs.js';
+import { channelFriction, dropConstants, slipReferencePressure } from '../constants.js';
+import {
+  cakePermeabilityOutput,
+  cakePermeabilityStep,
+  densityStep,
+  dropOutput,
+  flowStateOutputs,
+  machStep,
+  middleFlow,
+  slowChannels,
+  viscosityStep,
+} from '../drop-outputs.js';
 import { wallFlowArea } from '../filter-geometry/kernel.js';
-import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { checkedMach, resolveFlowState } from '../flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
 import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
@@ -20,7 +31,7 @@ const speed = (symbol: string, label: string) => quantityOutput(velocity, { symb
 
 export const oneDimensionalPressureDropCalculation = defineCalculation({
   id: 'one-dimensional-pressure-drop',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Pressure drop and flow along the channels',
   purpose: 'Where along the filter does the gas pass the wall, and what drop follows from it?',
@@ -68,13 +79,14 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
-  constants: { ...filterConstants, slipReferencePressure, channelFriction },
+  constants: { ...dropConstants, slipReferencePressure, channelFriction },
   steps: [
     viscosityStep,
     densityStep,
     cakePermeabilityStep,
     { gives: 'openWidth', text: 'Soot and ash leave this width open: [[openWidth]].', source: 'konstandopoulos2000', locator: 'Eq. A10' },
     { gives: 'wallVelocity', text: 'Mean velocity through the wall: [[wallVelocity]].', source: 'konstandopoulos2000', locator: 'Eq. A1' },
+    machStep,
     {
       gives: 'profile',
       tex: '\\frac{d u_1}{dz} = -\\frac{4 \\alpha u_w}{\\alpha_1^{2}},\\quad \\frac{d}{dz}\\left(p_i+\\rho u_i^{2}\\right) = -\\frac{F \\mu u_i}{\\alpha_i^{2}},\\quad p_1-p_2 = \\mu R_w u_w + \\beta \\rho w_s u_w^{2}',
@@ -105,6 +117,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     { gives: 'pressureDrop', tex: '[[pressureDrop]] = [[channelDrop]]+[[contractionDrop]]+[[expansionDrop]]' },
   ],
   assumptions: [
+    middleFlow,
     { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
     { code: 'one_density', text: 'One density, temperature and viscosity in the whole filter.' },
     {
@@ -113,9 +126,10 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     },
   ],
   limits: [
+    slowChannels,
     {
       code: 'unequal_cells',
-      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 4 to 8 % more than that, relative to equal cells.',
+      text: 'With unequal cells the wall counts as wide as the narrower channel; a two-dimensional solution passes 3 to 6 % more than that, relative to equal cells.',
     },
     {
       code: 'three_to_one',
@@ -130,7 +144,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     },
   ],
   cautions: [cautions.makerFirst],
-  sources: { bissett1984, liu2021, konstandopoulos2000, konstandopoulos2008, wang2021, unequalCells, cfr1065, siBrochure },
+  sources: { bissett1984, liu2021, konstandopoulos2000, konstandopoulos2008, wang2021, unequalCells, cfr1065, siBrochure, soundOfIdealGas },
   precision: 1e-6,
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
@@ -153,16 +167,27 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     const largest = points.reduce((most, point) => Math.max(most, point.wallVelocity), 0);
     if (points.some((point) => point.wallVelocity < 0))
       context.warn('backward_flow', 'Somewhere the gas passes the wall backwards: inertia is stronger than the wall.');
-    warnOutsideClosedForm(
-      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+    const speed = checkedMach(
+      {
+        flow,
+        gasTemperature: input.gasTemperature,
+        channels,
+        openWidth,
+        channelVelocity,
+        wallVelocity,
+        outletPressure: input.gasPressure,
+        pressureDrop,
+      },
       context,
     );
+    if (isRefusal(speed)) return speed;
     warnOfLoad(loaded, input.sootMass, context);
     return {
       viscosity: flow.viscosity,
       density: flow.density,
       cakePermeability: sootPermeability,
       channelVelocity,
+      ...speed,
       wallVelocity,
       openWidth,
       channelDrop,

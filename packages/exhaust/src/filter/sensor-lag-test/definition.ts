@@ -5,7 +5,7 @@ import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
 import { sensorReading } from '../sensor-inputs.js';
 import { sensorPractice } from '../sources.js';
-import { stepResponse } from './kernel.js';
+import { lagVerdict, neededLimits, stepResponse } from './kernel.js';
 
 const reading = z.strictObject({
   pressureDrop: sensorReading('\\Delta p', 'Reading', 'The raw reading.', '30 mbar', ['0.1 mbar', '400 mbar']),
@@ -14,7 +14,7 @@ const readings = (...values: number[]) => values.map((value) => ({ pressureDrop:
 
 export const sensorLagTestCalculation = defineCalculation({
   id: 'sensor-lag-test',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Response of the differential pressure signal',
   purpose: 'Does the signal follow a sudden change of engine speed, or is a hose narrowed or wet?',
@@ -41,10 +41,10 @@ export const sensorLagTestCalculation = defineCalculation({
     }),
     after: list(reading, {
       label: 'Readings after the step',
-      description: 'Until the reading is steady again.',
+      description: 'Until the reading is steady again, and for at least three times the accepted response time.',
       min: 4,
       max: 5000,
-      example: readings(26, 44, 55, 60, 63, 64, 64, 65, 65),
+      example: readings(26, 44, 55, 60, 63, 64, 64, 65, 65, 65, 64, 65, 65),
     }),
     allowedTime: quantityWithDefault(time, {
       symbol: 't_{max}',
@@ -67,7 +67,11 @@ export const sensorLagTestCalculation = defineCalculation({
     responseTime: quantityOutput(time, { symbol: '\\tau', label: 'Time to 63.2 % of the step', digits: 2, units: ['s', 'ms'] }),
     verdict: choiceOutput({
       label: 'Response',
-      options: { accepted: 'quick enough', slow: 'slow: look for water, soot or a kink in the hoses, or a filter on the signal' },
+      options: {
+        accepted: 'quick enough',
+        slow: 'slow: look for water, soot or a kink in the hoses, or a filter on the signal',
+        unknown: 'cannot be told from this record: record longer and with quicker readings',
+      },
     }),
   },
   constants: {},
@@ -78,10 +82,18 @@ export const sensorLagTestCalculation = defineCalculation({
       gives: 'responseTime',
       tex: '\\Delta p(t_0+[[responseTime]]) = [[levelBefore]]+0.632\\left([[levelAfter]]-[[levelBefore]]\\right)',
     },
-    { gives: 'verdict', text: 'Accepted up to [[allowedTime]]: [[verdict]].', source: 'sensorPractice' },
+    {
+      gives: 'verdict',
+      text: 'Accepted up to [[allowedTime]], from a record of at least three times that which ends steady, its last quarter within 5 % of the step of the one before: [[verdict]].',
+      source: 'sensorPractice',
+    },
   ],
   assumptions: [{ code: 'fast_step', text: 'Engine speed and flow change much faster than the signal.' }],
   limits: [
+    {
+      code: 'slow_tail',
+      text: 'A signal that jumps first and then creeps for minutes looks steady in a short record: record longer when in doubt.',
+    },
     { code: 'sampling', text: 'The readings must come faster than the response looked for; a slow diagnostic link hides it.' },
     { code: 'flow_lag', text: 'A turbocharged engine needs a second or more itself: compare with the signal of the air flow.' },
   ],
@@ -91,10 +103,28 @@ export const sensorLagTestCalculation = defineCalculation({
     const values = (rows: readonly { readonly pressureDrop: number }[]) => rows.map((row) => row.pressureDrop);
     const response = stepResponse(values(input.before), values(input.after));
     if (response === undefined) return noSolution('There is no step to see: the readings do not change, or do not settle.', ['after']);
-    const { levelBefore, levelAfter, responseIntervals } = response;
-    if (responseIntervals < 1) warn('coarse_readings', 'The readings come more slowly than the response: the time is an upper limit.');
-    const responseTime = responseIntervals * input.interval;
-    const verdict = responseTime <= input.allowedTime ? ('accepted' as const) : ('slow' as const);
-    return { levelBefore, levelAfter, responseTime, verdict };
+    const { levelBefore, levelAfter, responseIntervals, settled } = response;
+    const { interval, allowedTime } = input;
+    const readings = input.after.length;
+    if (responseIntervals < 1)
+      warn('coarse_readings', 'The readings come more slowly than the response: it came within one interval.', ['interval']);
+    if (!settled) {
+      warn('not_settled', 'The reading is still changing at the end of the record: the true response is slower than the time shown.', [
+        'after',
+      ]);
+    }
+    if (readings * interval < neededLimits * allowedTime) {
+      warn(
+        'short_record',
+        'The record after the step is shorter than three times the accepted response time: it cannot show that the signal is quick enough.',
+        ['after'],
+      );
+    }
+    const verdict = lagVerdict(response, readings, interval, allowedTime);
+    return { levelBefore, levelAfter, responseTime: responseIntervals * interval, verdict };
+  },
+  advise({ verdict }) {
+    if (verdict !== 'unknown') return [];
+    return [{ tone: 'do', text: 'Record again until the reading stays steady, with several readings within the accepted response time.' }];
   },
 });

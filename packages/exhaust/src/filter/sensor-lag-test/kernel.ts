@@ -5,10 +5,18 @@ export interface StepResponse {
   readonly levelAfter: number;
   /** From the last reading before the step until 63.2 % of the change, in intervals: the time constant of a first-order lag. */
   readonly responseIntervals: number;
+  /** Whether the record ends with a steady level. If not, the level and with it the time are too small. */
+  readonly settled: boolean;
 }
 
 /** The part of a step that a first-order lag has followed after one time constant. */
 const oneTimeConstant = 1 - Math.exp(-1);
+
+/**
+ * Change between the third and the last quarter of a record, over the whole change, up to which it counts as steady. A
+ * first-order lag comes down to it after 4.2 time constants.
+ */
+const steadyShare = 0.05;
 
 function mean(readings: readonly number[]): number {
   return readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
@@ -20,14 +28,34 @@ function mean(readings: readonly number[]): number {
  */
 export function stepResponse(before: readonly number[], after: readonly number[]): StepResponse | undefined {
   const levelBefore = mean(before);
-  const levelAfter = mean(after.slice(-Math.max(1, Math.floor(after.length / 4))));
+  const quarter = Math.max(1, Math.floor(after.length / 4));
+  const levelAfter = mean(after.slice(-quarter));
   const change = levelAfter - levelBefore;
   if (Math.abs(change) <= 1e-6 * Math.max(Math.abs(levelAfter), Math.abs(levelBefore))) return undefined;
+  const settled = Math.abs(levelAfter - mean(after.slice(-2 * quarter, -quarter))) <= steadyShare * Math.abs(change);
   let last = 0;
   for (const [index, reading] of after.entries()) {
     const part = (reading - levelBefore) / change;
-    if (part >= oneTimeConstant) return { levelBefore, levelAfter, responseIntervals: index + (oneTimeConstant - last) / (part - last) };
+    if (part >= oneTimeConstant) {
+      return { levelBefore, levelAfter, settled, responseIntervals: index + (oneTimeConstant - last) / (part - last) };
+    }
     last = part;
   }
   return undefined;
+}
+
+export type LagVerdict = 'accepted' | 'slow' | 'unknown';
+
+/** Length of the record after the step, in accepted response times, below which nothing is accepted: a lag at the limit has followed 95 %. */
+export const neededLimits = 3;
+
+/**
+ * Verdict on a response from the accepted time and the interval, both in s. A record that is short or not steady at its end
+ * makes the time too small: it can show that the signal is slow, but not that it is quick enough.
+ */
+export function lagVerdict({ responseIntervals, settled }: StepResponse, readings: number, interval: number, allowed: number): LagVerdict {
+  // Within the first interval nothing is known but that the response came in it.
+  if (responseIntervals < 1 && interval > allowed) return 'unknown';
+  if (responseIntervals * interval > allowed) return 'slow';
+  return settled && readings * interval >= neededLimits * allowed ? 'accepted' : 'unknown';
 }

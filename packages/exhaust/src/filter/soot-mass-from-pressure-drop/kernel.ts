@@ -7,21 +7,38 @@ export type SootMassResult =
   | { readonly status: 'found'; readonly sootMass: number; readonly dropWithoutSoot: number }
   /** The filter with its ash alone reads more than was measured. */
   | { readonly status: 'below_clean'; readonly dropWithoutSoot: number }
+  /** More than one soot mass gives the measured drop. */
+  | { readonly status: 'several'; readonly dropWithoutSoot: number }
   /** The ash alone fills the channels. */
   | { readonly status: 'no_room' }
   /** The model does not reach the measured drop. */
   | { readonly status: 'not_found' };
 
+/** Places between no soot and the bracket's end where a model is looked at for more than one solution. */
+const looks = 32;
+
+/** How often the drop passes the measured one between no soot and a mass above it. */
+function crossings(excess: (mass: number) => number, end: number): number {
+  let count = 0;
+  let last = excess(0);
+  for (let i = 1; i <= looks; i += 1) {
+    const next = excess((end * i) / looks);
+    if (last > 0 !== next > 0) count += 1;
+    last = next;
+  }
+  return count;
+}
+
 /**
- * Soot mass at which a drop model gives the measured drop. The models rise steadily with soot and grow without bound
- * towards full channels, so that there is one solution or none.
+ * Soot mass at which a drop model gives the measured drop. The closed forms rise with soot and without bound towards full
+ * channels. With inertia a drop can fall again at velocities far above laminar flow: the bracket is looked over for further
+ * solutions, and a drop that several masses give is not assigned to one of them.
  *
  * @param fullMass - soot that fills the channels, kg
  */
 export function sootMassForDrop(pressureDrop: number, dropOf: DropOfSoot, fullMass: number): SootMassResult {
   const dropWithoutSoot = fullMass > 0 ? dropOf(0) : undefined;
   if (dropWithoutSoot === undefined) return { status: 'no_room' };
-  if (pressureDrop < dropWithoutSoot) return { status: 'below_clean', dropWithoutSoot };
   // Close in on full channels until the model reads more than was measured.
   let share = 0.5;
   while ((dropOf(share * fullMass) ?? Infinity) < pressureDrop) {
@@ -29,6 +46,9 @@ export function sootMassForDrop(pressureDrop: number, dropOf: DropOfSoot, fullMa
     if (1 - share < 1e-12) return { status: 'not_found' };
   }
   const excess = (mass: number) => Math.min(dropOf(mass) ?? Infinity, 100 * pressureDrop) - pressureDrop;
+  const count = crossings(excess, share * fullMass);
+  if (count > 1) return { status: 'several', dropWithoutSoot };
+  if (pressureDrop < dropWithoutSoot) return { status: 'below_clean', dropWithoutSoot };
   const { status, root, residual } = findRoot(excess, 0, share * fullMass);
   // A large residual means that the search ended where the model stops having a result.
   if (status !== 'converged' || Math.abs(residual) > 1e-6 * pressureDrop) return { status: 'not_found' };

@@ -1,5 +1,5 @@
 import { defineCalculation, flag, list, noSolution, optional, quantity, quantityOutput, tableOutput } from '@wallflow/calculation';
-import { area, differentialPressure, flowResistance, fraction, ratio, volumeFlow } from '@wallflow/units';
+import { area, differentialPressure, flowResistance, fraction, inertialFlowResistance, ratio, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr1065, konstandopoulos2008, siBrochure } from '../../sources.js';
@@ -14,7 +14,7 @@ const point = z.strictObject({ pressureDrop: pressureDropInput, ...gasInputs, ..
 
 export const viscousInertialFitCalculation = defineCalculation({
   id: 'viscous-inertial-fit',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Viscous and inertial part of a drop from several points',
   purpose: 'How much of the drop is filter-like, and how much is like a narrow pipe?',
@@ -52,7 +52,6 @@ export const viscousInertialFitCalculation = defineCalculation({
     }),
   }),
   intermediates: {
-    correlation: optional(quantityOutput(ratio, { symbol: 'r_{ab}', label: 'Correlation of the two parts', digits: 3 })),
     zeroReading: optional(dropOutput('\\Delta p_z', 'Zero reading from the fit')),
     fitted: tableOutput({
       label: 'Points and fit',
@@ -69,6 +68,29 @@ export const viscousInertialFitCalculation = defineCalculation({
   outputs: {
     resistanceUncertainty: optional(
       quantityOutput(flowResistance, { symbol: 'u_a', label: 'Standard uncertainty of the flow resistance', digits: 2, units: ['1/m3'] }),
+    ),
+    inertialResistance: quantityOutput(inertialFlowResistance, {
+      symbol: 'b',
+      label: 'Inertial flow resistance',
+      description: 'The coefficient of density times the square of the flow. Pipes, catalyst, silencer, and the ends of the channels.',
+      digits: 3,
+      units: ['1/m4', '1/cm4'],
+    }),
+    inertialUncertainty: optional(
+      quantityOutput(inertialFlowResistance, {
+        symbol: 'u_b',
+        label: 'Standard uncertainty of the inertial flow resistance',
+        digits: 2,
+        units: ['1/m4', '1/cm4'],
+      }),
+    ),
+    correlation: optional(
+      quantityOutput(ratio, {
+        symbol: 'r_{ab}',
+        label: 'Correlation of the two parts',
+        description: 'Covariance over both standard uncertainties; near -1 or 1 the parts are hardly told apart.',
+        digits: 3,
+      }),
     ),
     equivalentArea: optional(
       quantityOutput(area, {
@@ -104,14 +126,29 @@ export const viscousInertialFitCalculation = defineCalculation({
       locator: 'viscosity and density as given, or those of air at the temperature and pressure of the point',
     },
     { gives: 'zeroReading', text: 'Constant part of the fit, the zero reading of the sensor: [[zeroReading]].' },
-    { gives: 'correlation', text: 'The two parts are told apart the better the nearer this is to 0: [[correlation]].' },
-    { gives: 'resistanceUncertainty', text: 'From the covariance of the fit: [[resistanceUncertainty]].' },
-    { gives: 'equivalentArea', tex: '[[equivalentArea]] = \\frac{1}{\\sqrt{2 b}}', source: 'dropScaling' },
-    { gives: 'areaUncertainty', tex: '[[areaUncertainty]] = \\frac{[[equivalentArea]]\\,u_b}{2 b}' },
+    { gives: 'inertialResistance', text: 'The coefficient of ρQ²: [[inertialResistance]].', source: 'dropScaling' },
+    {
+      gives: 'resistanceUncertainty',
+      text: 'Root of the variance of a, from the drop uncertainty given or from the scatter of more points than coefficients: [[resistanceUncertainty]].',
+    },
+    { gives: 'inertialUncertainty', text: 'The same for b: [[inertialUncertainty]].' },
+    {
+      gives: 'correlation',
+      tex: '[[correlation]] = \\frac{\\mathrm{cov}(a,b)}{[[resistanceUncertainty]]\\,[[inertialUncertainty]]}',
+    },
+    { gives: 'equivalentArea', tex: '[[equivalentArea]] = \\frac{1}{\\sqrt{2\\,[[inertialResistance]]}}', source: 'dropScaling' },
+    {
+      gives: 'areaUncertainty',
+      tex: '[[areaUncertainty]] = \\frac{[[equivalentArea]]\\,[[inertialUncertainty]]}{2\\,[[inertialResistance]]}',
+    },
     { gives: 'inertialShare', text: 'Inertial part over the whole at the largest flow: [[inertialShare]].' },
     { gives: 'flowResistance', text: 'The coefficient of μQ: [[flowResistance]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
   ],
   assumptions: [
+    {
+      code: 'flow_in_the_middle',
+      text: 'The volume flows belong to the pressure in the middle of the filter. The volume flow calculation gives them from a mass flow, the back-pressure and the drop.',
+    },
     { code: 'same_load', text: 'Soot and ash are the same at all points, and no regeneration runs.' },
     { code: 'equal_weight', text: 'All drops are equally uncertain.' },
   ],
@@ -136,8 +173,14 @@ export const viscousInertialFitCalculation = defineCalculation({
     if (fit.status !== 'fitted')
       return noSolution('The points do not tell the two parts apart: measure at clearly different flows.', ['points']);
     const { viscousCoefficient: a, inertialCoefficient: b, offset, covariance } = fit;
-    if (a < 0) warn('negative_viscous', 'The viscous part comes out negative: flows, temperatures or drops do not belong together.');
-    if (b < 0) warn('negative_inertial', 'The inertial part comes out negative. It is small next to scatter and slip: take it as zero.');
+    if (a <= 0)
+      warn('negative_viscous', 'The viscous part comes out as nothing or negative: flows, temperatures or drops do not belong together.');
+    if (b <= 0) {
+      warn(
+        'negative_inertial',
+        'The inertial part comes out as nothing or negative, which no flow does: it is small next to scatter and slip. No free area can be given; fit the viscous part alone, or measure at a wider span of flows.',
+      );
+    }
     const flows = points.map((entry) => entry.volumeFlow);
     if (Math.max(...flows) < 2 * Math.min(...flows))
       warn('spread', 'The flows differ by less than a factor of two: the parts are hardly told apart.');
@@ -149,15 +192,26 @@ export const viscousInertialFitCalculation = defineCalculation({
     const at = input.fitZero ? 1 : 0;
     const [varianceA, covarianceAB, varianceB] = [covariance?.[at]?.[at], covariance?.[at]?.[at + 1], covariance?.[at + 1]?.[at + 1]];
     const equivalentArea = equivalentLossArea(b);
+    const uncertaintyB = varianceB === undefined ? undefined : Math.sqrt(varianceB);
+    if (covariance === undefined) {
+      warn(
+        'no_uncertainty',
+        'As many points as numbers to be found always fit: no uncertainty can be told. Add a point, or give the uncertainty of the drops.',
+        ['points'],
+      );
+    } else if (b > 0 && uncertaintyB !== undefined && b < 2 * uncertaintyB) {
+      warn('inertial_uncertain', 'The inertial part is less than twice its standard uncertainty: it may be nothing.');
+    }
     const known = varianceA !== undefined && varianceB !== undefined && covarianceAB !== undefined && varianceA * varianceB > 0;
     return {
-      correlation: known ? covarianceAB / Math.sqrt(varianceA * varianceB) : undefined,
       zeroReading: input.fitZero ? offset : undefined,
       fitted,
       resistanceUncertainty: varianceA === undefined ? undefined : Math.sqrt(varianceA),
+      inertialResistance: b,
+      inertialUncertainty: uncertaintyB,
+      correlation: known ? covarianceAB / Math.sqrt(varianceA * varianceB) : undefined,
       equivalentArea,
-      areaUncertainty:
-        equivalentArea === undefined || varianceB === undefined ? undefined : (equivalentArea * Math.sqrt(varianceB)) / (2 * b),
+      areaUncertainty: equivalentArea === undefined || uncertaintyB === undefined ? undefined : (equivalentArea * uncertaintyB) / (2 * b),
       inertialShare: top.inertialDrop / (top.viscousDrop + top.inertialDrop),
       flowResistance: a,
     };

@@ -2,10 +2,11 @@ import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallf
 import { permeability } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { soundOfIdealGas } from '../../flow/sources.js';
 import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { channelFriction, filterConstants } from '../constants.js';
-import { densityStep, dropOutput, flowStateOutputs, viscosityStep } from '../drop-outputs.js';
-import { resolveFlowState, warnOutsideClosedForm } from '../flow-state.js';
+import { channelFriction, dropConstants } from '../constants.js';
+import { densityStep, dropOutput, flowStateOutputs, machStep, middleFlow, slowChannels, viscosityStep } from '../drop-outputs.js';
+import { checkedMach, resolveFlowState } from '../flow-state.js';
 import { densityInputs, gasInputs, geometryInputs, pressureDropInput, wallInputs } from '../inputs.js';
 import { acicularCeramicStudy, unequalCells, wang2021 } from '../sources.js';
 import { wallPermeabilityFromDrop } from './kernel.js';
@@ -14,7 +15,7 @@ const { forchheimerCoefficient, entranceExitCoefficient } = wallInputs;
 
 export const wallPermeabilityCalculation = defineCalculation({
   id: 'wall-permeability-from-clean-drop',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'filter',
   title: 'Wall permeability from a clean measurement',
   purpose: 'Which wall permeability does a new or surely clean filter show, so that later readings can be compared with it?',
@@ -42,7 +43,7 @@ export const wallPermeabilityCalculation = defineCalculation({
       units: ['m2', 'um2', 'mD'],
     }),
   },
-  constants: { ...filterConstants, channelFriction },
+  constants: { ...dropConstants, channelFriction },
   steps: [
     viscosityStep,
     densityStep,
@@ -52,6 +53,7 @@ export const wallPermeabilityCalculation = defineCalculation({
       source: 'konstandopoulos2000',
       locator: 'Eq. A1',
     },
+    machStep,
     { gives: 'otherDrop', text: 'Everything but the wall makes [[otherDrop]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
     {
       gives: 'wallPermeability',
@@ -61,10 +63,12 @@ export const wallPermeabilityCalculation = defineCalculation({
     },
   ],
   assumptions: [
+    middleFlow,
     { code: 'clean', text: 'The filter is clean: new, or weighed and burnt out. Soot or ash in it is read as a less permeable wall.' },
     { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
   ],
   limits: [
+    slowChannels,
     {
       code: 'small_difference',
       text: 'When the wall makes less than half of the drop, the permeability is uncertain: measure at a lower flow.',
@@ -72,7 +76,7 @@ export const wallPermeabilityCalculation = defineCalculation({
     { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },
   ],
   cautions: [cautions.sensorFirst],
-  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, acicularCeramicStudy, unequalCells, cfr1065, siBrochure },
+  sources: { konstandopoulos2000, konstandopoulos2008, wang2021, acicularCeramicStudy, unequalCells, cfr1065, siBrochure, soundOfIdealGas },
   compute(input, context) {
     const state = resolveFlowState(input, context.constants);
     if (isRefusal(state)) return state;
@@ -92,12 +96,22 @@ export const wallPermeabilityCalculation = defineCalculation({
       );
     }
     const openWidth = channels.inletWidth;
-    warnOutsideClosedForm(
-      { flow, channels, openWidth, channelVelocity, wallVelocity, outletPressure: input.gasPressure, pressureDrop },
+    const speed = checkedMach(
+      {
+        flow,
+        gasTemperature: input.gasTemperature,
+        channels,
+        openWidth,
+        channelVelocity,
+        wallVelocity,
+        outletPressure: input.gasPressure,
+        pressureDrop,
+      },
       context,
     );
+    if (isRefusal(speed)) return speed;
     if (otherDrop > pressureDrop / 2)
       context.warn('small_difference', 'The wall makes less than half of this drop: the permeability is uncertain.');
-    return { viscosity: flow.viscosity, density: flow.density, channelVelocity, wallVelocity, otherDrop, wallPermeability };
+    return { viscosity: flow.viscosity, density: flow.density, channelVelocity, ...speed, wallVelocity, otherDrop, wallPermeability };
   },
 });

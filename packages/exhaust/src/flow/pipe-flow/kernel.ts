@@ -1,5 +1,8 @@
 import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 
+/** Ratio of specific heats of raw exhaust, 40 CFR 1065.640(c)(5)(ii). */
+export const rawExhaustHeatCapacityRatio = 1.385;
+
 /** Area of a round pipe in m² from its inside diameter in m. */
 export function pipeArea(diameter: number): number {
   return (Math.PI * diameter ** 2) / 4;

@@ -13,14 +13,14 @@ import { absolutePressure, fraction, massRatio, molarMass, moleFraction, tempera
 import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
 import { buck1996 } from '../sources.js';
-import { dewPointHardy, humidityRatio, molarMassOfMoistAir, vapourPressureBuck, vapourPressureGoff } from './kernel.js';
+import { dewPointHardy, dewPointRange, humidityRatio, molarMassOfMoistAir, vapourPressureBuck, vapourPressureGoff } from './kernel.js';
 
 const saturation = (symbol: string, label: string) =>
   quantityOutput(absolutePressure, { symbol, label, digits: 5, units: ['kPa', 'mbar'] });
 
 export const intakeAirHumidityCalculation = defineCalculation({
   id: 'intake-air-humidity',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'gas',
   title: 'Humidity of the intake air',
   purpose: 'How much water does the intake air bring, from relative humidity or dew point?',
@@ -157,7 +157,10 @@ export const intakeAirHumidityCalculation = defineCalculation({
     },
   ],
   limits: [
-    { code: 'range', text: 'Goff as printed in 40 CFR 1065 holds from −50 °C to 100 °C.' },
+    {
+      code: 'range',
+      text: 'Goff and Hardy as printed in 40 CFR 1065 hold from −50 °C to 100 °C; very dry air has a dew point below that.',
+    },
     {
       code: 'scales',
       text: 'Dew point after Hardy and vapour pressure after Goff differ by up to 0.03 K above −10 °C and 0.12 K at −50 °C.',
@@ -182,6 +185,15 @@ export const intakeAirHumidityCalculation = defineCalculation({
     const vapourPressure = share * saturationPressure;
     if (vapourPressure >= input.pressure) return noSolution('water boils at this temperature and pressure', ['pressure']);
     const waterMoleFraction = vapourPressure / input.pressure;
+    const resultingDewPoint = dewPointHardy(vapourPressure);
+    const [lowest, highest] = dewPointRange;
+    if (!fromDewPoint && (resultingDewPoint < lowest || resultingDewPoint > highest)) {
+      context.warn(
+        'dew_point_range',
+        'The dew point lies outside −50 °C to 100 °C, where its equation holds: it is extrapolated, take it as “below −50 °C” or “above 100 °C”. The water content does not rest on it.',
+        ['relativeHumidity'],
+      );
+    }
     return {
       saturationTemperature: at,
       saturationByGoff: input.model === 'goff' ? saturationPressure : undefined,
@@ -190,7 +202,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
       vapourPressure,
       waterMoleFraction,
       humidity: humidityRatio(vapourPressure, input.pressure),
-      resultingDewPoint: dewPointHardy(vapourPressure),
+      resultingDewPoint,
       moistAirMolarMass: molarMassOfMoistAir(waterMoleFraction),
     };
   },

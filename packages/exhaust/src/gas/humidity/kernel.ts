@@ -19,6 +19,9 @@ export function vapourPressureBuck(temperature: number): number {
   return 611.21 * Math.exp(((18.678 - celsius / 234.5) * celsius) / (257.14 + celsius));
 }
 
+/** Temperatures in K between which 40 CFR 1065.645 has its equations hold. */
+export const dewPointRange = [223.15, 373.15] as const;
+
 /** Dew point in K over liquid water from a vapour pressure in Pa, Hardy 1998 as 40 CFR 1065.645(d). */
 export function dewPointHardy(vapourPressure: number): number {
   const x = Math.log(vapourPressure);

@@ -7,9 +7,12 @@ import { fuelFields, humidityField } from '../fields.js';
 import { atomBalance } from '../sources.js';
 import { exhaustMolesByLambda, lambdaFromCarbonDioxide, lambdaFromOxygen } from './kernel.js';
 
+/** What the digits of a reading can be off, relative; far below what any analyser tells. */
+const rounding = 1e-9;
+
 export const lambdaFromGasCalculation = defineCalculation({
   id: 'lambda-from-exhaust-gas',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'gas',
   title: 'Lambda from measured oxygen or carbon dioxide',
   purpose: 'How lean does the engine run, from one reading of the exhaust gas?',
@@ -98,7 +101,9 @@ export const lambdaFromGasCalculation = defineCalculation({
       waterPerDryAir: waterPerDryAirOfHumidity(input.humidity),
       basis: input.basis,
     };
-    const lambda = input.gas === 'oxygen' ? lambdaFromOxygen(given) : lambdaFromCarbonDioxide(given);
+    const found = input.gas === 'oxygen' ? lambdaFromOxygen(given) : lambdaFromCarbonDioxide(given);
+    // The reading of exactly lambda 1 may come out a rounding error below it.
+    const lambda = found < 1 && found > 1 - rounding ? 1 : found;
     if (!(lambda > 0) || lambda > 1000) {
       return noSolution('the reading is that of air: engine off, probe out, or a leak in the sample line', ['reading']);
     }

@@ -1,0 +1,113 @@
+import { type ConstantValues, constant, quantity } from '@wallflow/calculation';
+import { density, permeability } from '@wallflow/units';
+import { sootMaterialInputs, wallInputs } from '../inputs.js';
+
+/** Material that is taken when none is given, and the published values that bound it. */
+export const materialConstants = {
+  usualWall: constant(permeability, 3e-13, {
+    symbol: 'k_{0,u}',
+    label: 'Usual permeability of a bare wall',
+    source: 'acicularCeramicStudy',
+  }),
+  tightestWall: constant(permeability, 2.4e-13, {
+    symbol: 'k_{0,-}',
+    label: 'Least permeable published bare wall',
+    source: 'konstandopoulos2000',
+  }),
+  mostOpenWall: constant(permeability, 1e-12, { symbol: 'k_{0,+}', label: 'Most permeable published bare wall', source: 'deng2017' }),
+  usualSootPermeability: constant(permeability, 2.4e-14, {
+    symbol: 'k_{s,u}',
+    label: 'Usual permeability of a soot cake',
+    source: 'konstandopoulos2000',
+  }),
+  tightestSoot: constant(permeability, 1.8e-14, {
+    symbol: 'k_{s,-}',
+    label: 'Least permeable measured soot cake (heavy-duty)',
+    source: 'konstandopoulos2000',
+  }),
+  mostOpenSoot: constant(permeability, 3.2e-14, {
+    symbol: 'k_{s,+}',
+    label: 'Most permeable measured soot cake (passenger car)',
+    source: 'konstandopoulos2000',
+  }),
+  usualSootDensity: constant(density, 95, {
+    symbol: '\\rho_{s,u}',
+    label: 'Usual packing density of a soot cake',
+    source: 'konstandopoulos2000',
+  }),
+  lightestSoot: constant(density, 91, {
+    symbol: '\\rho_{s,-}',
+    label: 'Packing density of that cake (heavy-duty)',
+    source: 'konstandopoulos2000',
+  }),
+  densestSoot: constant(density, 97, {
+    symbol: '\\rho_{s,+}',
+    label: 'Packing density of that cake (passenger car)',
+    source: 'konstandopoulos2000',
+  }),
+};
+
+/** The same inputs as elsewhere, but without a default: what is left out makes a range. */
+export const materialInputs = {
+  wallPermeability: quantity(permeability, {
+    symbol: 'k_0',
+    label: 'Permeability of the clean wall, if known',
+    description:
+      'From a measurement of this filter when it was surely clean. Left out, 3e-13 m² is taken, and published bare walls from 2.4e-13 to 1e-12 m² widen the range of the result.',
+    min: '1e-15 m2',
+    max: '1e-10 m2',
+    usual: ['1e-13 m2', '1e-12 m2'],
+    usualReason: 'published bare walls lie between 2.4e-13 and 1e-12 m²; a coated wall can be lower',
+    example: '3e-13 m2',
+  }).optional(),
+  forchheimerCoefficient: wallInputs.forchheimerCoefficient,
+  entranceExitCoefficient: wallInputs.entranceExitCoefficient,
+  sootPermeability: quantity(permeability, {
+    symbol: 'k_s',
+    label: 'Permeability of the soot cake, if known',
+    description:
+      'Left out, 2.4e-14 m² is taken, and the measured values 1.8e-14 (heavy-duty) and 3.2e-14 m² (passenger car) make the range of the result.',
+    min: '1e-16 m2',
+    max: '1e-11 m2',
+    usual: ['1e-14 m2', '1e-13 m2'],
+    usualReason: 'published values run from 1.45e-14 to 7e-14 m²',
+    example: '2.4e-14 m2',
+  }).optional(),
+  sootPackingDensity: quantity(density, {
+    symbol: '\\rho_s',
+    label: 'Packing density of the soot cake, if known',
+    description: 'Left out, 95 kg/m³ is taken, and 91 (heavy-duty) and 97 kg/m³ (passenger car) for the range of the result.',
+    min: '5 kg/m3',
+    max: '1000 kg/m3',
+    usual: ['60 kg/m3', '130 kg/m3'],
+    usualReason: 'published values run from 91 to 122 kg/m³',
+    example: '95 kg/m3',
+  }).optional(),
+  sootPrimaryDiameter: sootMaterialInputs.sootPrimaryDiameter,
+  sootPermeabilityTemperature: sootMaterialInputs.sootPermeabilityTemperature,
+} as const;
+
+export interface Material {
+  readonly wallPermeability: number;
+  readonly sootPermeability: number;
+  readonly sootPackingDensity: number;
+}
+
+type Given = { readonly [Key in keyof Material]?: number | undefined };
+
+/** The material as given or usual, and the two ends that explain a drop with the least and with the most soot. */
+export function materialRange(
+  { wallPermeability, sootPermeability, sootPackingDensity }: Given,
+  constants: ConstantValues<typeof materialConstants>,
+): { readonly usual: Material; readonly leastSoot: Material; readonly mostSoot: Material } {
+  const material = (wall: number, soot: number, packing: number) => ({
+    wallPermeability: wallPermeability ?? wall,
+    sootPermeability: sootPermeability ?? soot,
+    sootPackingDensity: sootPackingDensity ?? packing,
+  });
+  return {
+    usual: material(constants.usualWall, constants.usualSootPermeability, constants.usualSootDensity),
+    leastSoot: material(constants.tightestWall, constants.tightestSoot, constants.lightestSoot),
+    mostSoot: material(constants.mostOpenWall, constants.mostOpenSoot, constants.densestSoot),
+  };
+}
