@@ -39,14 +39,15 @@ describe('measured curves on the site', () => {
   });
 
   it('show the misses of the closed form over the first grams and in a full channel', () => {
-    const shown = (id: string, at: string) => {
+    const shown = (id: string, at: string, model = 'closed form') => {
       const curve = data.measured.find((view) => view.id === id);
-      const column = curve?.models.findIndex(({ name }) => name === 'closed form') ?? -1;
+      const column = curve?.models.findIndex(({ name }) => name === model) ?? -1;
       return curve?.points.find((point) => point.at === at)?.models[column];
     };
     expect(shown('ex-47', '15.9 g')).toMatchObject({ difference: '−45.9\u00a0%', warns: true });
     expect(shown('filter-a-engine', '58.2 g')).toMatchObject({ difference: '−15.4\u00a0%', warns: true });
-    expect(shown('filter-a-engine', '21.1 g')).toMatchObject({ warns: false });
+    expect(shown('ex-47', '42.8 g')).toMatchObject({ warns: true });
+    expect(shown('ex-47', '42.8 g', 'deep bed')).toMatchObject({ warns: false });
   });
 });
 
