@@ -1,4 +1,4 @@
-import { formFromJob, jobForm, jobFromForm, jobIssueText, placeInForm, runJob, succeeded } from '@wallflow/workshop';
+import { formFromJob, jobForm, jobFromForm, jobIssueText, jobSheet, placeInForm, runJob, sheetAsText, succeeded } from '@wallflow/workshop';
 import { describe, expect, it } from 'vitest';
 import { demoFile, demoJob, resultOf } from './demo-job.js';
 
@@ -93,5 +93,41 @@ describe('the job as a form', () => {
     ['cleaning', 'passes', ['cleaning', 0, 'passes']],
   ])('leads from a problem in %s to its field', (where, key, place) => {
     expect(placeInForm({ code: 'input', where, issue: { code: 'missing_input', path: [key] } })).toEqual(place);
+  });
+});
+
+describe('what may be reset', () => {
+  const rowsOf = (job: unknown) => {
+    const { reset } = resultOf(job);
+    if (!succeeded(reset)) throw new Error('no advice');
+    return reset.result.outputs as { verdict: string; values: { code: string; verdict: string }[] };
+  };
+  const verdictFor = (job: unknown, code: string) => rowsOf(job).values.find((row) => row.code === code)?.verdict;
+
+  it('after a clean on the vehicle is the sensor zero, not the ash, and the soot only after a verified regeneration', () => {
+    expect(verdictFor(byHand(), 'ash')).toBe('leave');
+    expect(verdictFor(byHand(), 'soot')).toBe('not-yet');
+    const job = byHand();
+    job.reset.regenerationVerified = true;
+    expect(verdictFor(job, 'soot')).toBe('reset');
+    expect(rowsOf(byHand()).values.map(({ verdict }) => verdict)).toContain('relearn');
+  });
+
+  it('takes the drop as proven from the readings alone, whatever the file says', () => {
+    const job = byHand();
+    job.reset = { ...job.reset, regenerationVerified: true, dropVerified: true };
+    job.readings.after[2].pressureDrop = '350 mbar';
+    expect(verdictFor(job, 'soot')).toBe('not-yet');
+    const open = byHand();
+    open.reset = { ...open.reset, regenerationVerified: true, dropVerified: true };
+    delete open.readings.after;
+    delete open.permission.after;
+    expect(verdictFor(open, 'soot')).toBe('not-yet');
+  });
+
+  it('stands on the sheet, with what must be proven first', () => {
+    const text = sheetAsText(jobSheet(resultOf(byHand())));
+    expect(text).toContain('Reset or relearn');
+    expect(text).toMatch(/Left as they are: .*ash/i);
   });
 });

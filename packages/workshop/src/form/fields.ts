@@ -4,6 +4,7 @@ import { absolutePressure, temperature } from '@wallflow/units';
 import * as z from 'zod';
 import { filterConditionCalculation } from '../filter-condition/definition.js';
 import { readingList } from '../job/typed-readings.js';
+import { resetInputs } from '../reset-advice/inputs.js';
 
 /** Some inputs of a calculation, as it describes them itself. */
 function inputsOf(id: string, keys: readonly string[]): z.ZodObject {
@@ -155,6 +156,11 @@ export const jobForm = z.strictObject({
     inputsOf('reductant-concentration', ['refractiveIndex', 'density', 'specificGravity', 'temperature']),
     'Reductant in the tank',
     'By refractometer or by density; left empty when it was not tested.',
+  ),
+  reset: section(
+    resetInputs.omit({ dropVerified: true }),
+    'What was done, and what is proven',
+    'For what may be reset. The drop counts as proven only when the readings before and after prove it.',
   ),
   resets: lines(
     'Reset or relearned, and why',

@@ -13,6 +13,7 @@ export const singleSections: Readonly<Record<string, readonly string[]>> = {
   permissionAfter: ['permission', 'after'],
   cleaning: ['cleaning'],
   reductant: ['reductant', 'reductant-concentration'],
+  reset: ['reset'],
 };
 
 /** Where a section of readings, or of lines of text, stands in the job file. */

@@ -35,6 +35,8 @@ export const jobFile = z.strictObject({
   cleaning: inputs.optional(),
   /** Inputs of reductant calculations, by calculation. */
   reductant: z.record(short, inputs).optional(),
+  /** Inputs of `reset-advice`: the work done and what is proven; the proof of the drop comes from the readings. */
+  reset: inputs.optional(),
   rootCause: words.optional(),
   resets: z.array(words).max(50).optional(),
   advice: z.array(words).max(50).optional(),

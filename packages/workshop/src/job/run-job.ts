@@ -5,6 +5,7 @@ import { type JobFile, jobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
 import { dropOf, type MeasuredSide, measureSide } from './measured-side.js';
 import { readLog } from './read-log.js';
+import { resetOf } from './reset-of.js';
 import { steadyReadings } from './steady.js';
 import { typedReadings } from './typed-readings.js';
 
@@ -18,6 +19,7 @@ export interface JobResult {
   readonly cleaning?: Attempt;
   readonly comparison?: Attempt;
   readonly reductant: readonly Attempt[];
+  readonly reset?: Attempt;
 }
 
 export type JobOutcome = { readonly ok: true; readonly result: JobResult } | { readonly ok: false; readonly issues: readonly JobIssue[] };
@@ -160,6 +162,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
       ? undefined
       : evaluate('cleaning-volumes', { ...inputsFor('cleaning-volumes', job.filter), ...job.cleaning });
   const comparison = after === undefined ? undefined : comparisonOf(before.side, after.side, job);
+  const reset = resetOf(job.reset, comparison);
   const reductant = Object.entries(job.reductant ?? {}).map(
     ([id, input]) => [id, isCalculation(id) ? evaluate(id, input) : undefined] as const,
   );
@@ -168,6 +171,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
     ...sectionIssues('permission.after', permissionAfter),
     ...sectionIssues('cleaning', cleaning),
     ...sectionIssues('logs', comparison),
+    ...sectionIssues('reset', reset),
     ...reductant.flatMap(([id, attempt]) =>
       attempt === undefined
         ? [{ code: 'input' as const, where: 'reductant', issue: { code: 'unknown_input' as const, path: [id], given: id, candidates: [] } }]
@@ -185,6 +189,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
       ...(permissionAfter === undefined ? {} : { permissionAfter }),
       ...(cleaning === undefined ? {} : { cleaning }),
       ...(comparison === undefined ? {} : { comparison }),
+      ...(reset === undefined ? {} : { reset }),
       reductant: reductant.flatMap(([, attempt]) => (attempt === undefined ? [] : [attempt])),
     },
   };

@@ -11,6 +11,7 @@ function evaluations(result: JobResult): readonly Evaluation[] {
     result.permissionAfter,
     result.cleaning,
     result.comparison,
+    result.reset,
     ...result.reductant,
   ];
   return attempts.filter(succeeded);

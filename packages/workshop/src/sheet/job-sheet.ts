@@ -4,7 +4,7 @@ import type { JobResult } from '../job/run-job.js';
 import type { Block, Sheet } from './blocks.js';
 import { cautionBlocks, evidenceBlocks } from './evidence.js';
 import { readingsPlot, readingsTable } from './readings.js';
-import { cleaningBlocks, comparisonBlocks, permissionBlocks, reductantBlocks, sootBlocks, verdicts } from './sections.js';
+import { cleaningBlocks, comparisonBlocks, permissionBlocks, reductantBlocks, resetBlocks, sootBlocks, verdicts } from './sections.js';
 
 function words(heading: string, text: string | undefined): Block[] {
   return text === undefined
@@ -73,6 +73,7 @@ export function jobSheet(result: JobResult): Sheet {
       ...cleaningBlocks(result),
       ...permissionBlocks('after the work', result.permissionAfter),
       ...reductantBlocks(result),
+      ...resetBlocks(result),
       ...lines('Reset or relearned, and why', job.resets),
       ...lines('Advice', job.advice),
       ...words('Next check', job.nextCheck),

@@ -1,4 +1,5 @@
 import { issueText, type Outputs } from '@wallflow/calculation';
+import { mass } from '@wallflow/units';
 import { type Attempt, type Evaluation, numberOf, succeeded, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block, Tone, VerdictLine } from './blocks.js';
@@ -23,6 +24,7 @@ const changeTone: Readonly<Record<string, Tone>> = {
 };
 /** Verdicts that say nothing of how far the resistance fell. */
 const noFall = new Set(['no-signal', 'too-low', 'not-comparable', 'unclear']);
+const resetTone: Readonly<Record<string, Tone>> = { all: 'good', none: 'bad' };
 const permissionTone: Readonly<Record<string, Tone>> = { permitted: 'good', refused: 'bad' };
 
 function nextStep(attempt: Attempt | undefined): string {
@@ -48,6 +50,7 @@ export function verdicts(result: JobResult): Block {
       ...verdictLine('Filter after', result.after?.condition, conditionTone),
       ...verdictLine('Result of the work', comparison, changeTone, fall),
       ...verdictLine('Forced regeneration now', result.permissionAfter, permissionTone, nextStep(result.permissionAfter)),
+      ...verdictLine('Reset or relearn', result.reset, resetTone, nextStep(result.reset)),
     ],
   };
 }
@@ -175,4 +178,38 @@ export function reductantBlocks({ reductant }: JobResult): Block[] {
   const done = reductant.filter(succeeded);
   if (done.length === 0) return [];
   return [{ type: 'heading', text: 'Reductant side' }, ...done.map(outputFacts)];
+}
+
+interface ResetRow {
+  readonly what: string;
+  readonly verdict: string;
+  readonly value?: number;
+  readonly why: string;
+  readonly first?: string;
+}
+
+/** What may be reset or relearned, what must wait, and what stays as it is. */
+export function resetBlocks({ reset }: JobResult): Block[] {
+  if (!succeeded(reset)) return [];
+  const field = reset.calculation.spec.outputs.values;
+  const words = field?.type === 'table' && field.columns.verdict?.type === 'choice' ? field.columns.verdict.options : {};
+  const rows = (reset.result.outputs as Readonly<Record<string, unknown>>).values as readonly ResetRow[];
+  const touched = rows.filter(({ verdict }) => verdict !== 'leave');
+  const left = rows.filter(({ verdict }) => verdict === 'leave').map(({ what }) => what);
+  const value = (grams: number | undefined) => (grams === undefined ? '' : mass.format(mass.si(grams), 'g', { digits: 3 }));
+  return [
+    { type: 'heading', text: 'What may be reset or relearned' },
+    { type: 'paragraph', text: `${capital(shown(reset, 'verdict'))}. Next: ${shown(reset, 'next')}` },
+    ...(touched.length === 0
+      ? []
+      : [
+          {
+            type: 'table' as const,
+            caption: 'Values that the work has touched',
+            head: ['what', 'may be', 'value', 'why', 'to be proven first'],
+            rows: touched.map((row) => [row.what, words[row.verdict] ?? row.verdict, value(row.value), row.why, row.first ?? '']),
+          },
+        ]),
+    ...(left.length === 0 ? [] : [{ type: 'paragraph' as const, text: `Left as they are: ${left.join('; ')}.` }]),
+  ];
 }
