@@ -1,7 +1,6 @@
 import {
   type AnyCalculation,
   type Issue,
-  issueText,
   type OutputField,
   type Path,
   type Presented,
@@ -11,8 +10,19 @@ import {
   type Success,
 } from '@wallflow/calculation';
 import { unitSymbol } from '@wallflow/units';
-import type { BudgetView, FieldData, IssueView, ResultView, SuccessView, TableView, UnitChoice, ValueView } from '../data/types.js';
-import { fieldLabel } from './field-names.js';
+import type {
+  BudgetView,
+  FieldData,
+  IssueView,
+  QuantityFieldData,
+  ResultView,
+  SuccessView,
+  TableView,
+  UnitChoice,
+  ValueView,
+} from '../data/types.js';
+import { fieldAt, fieldLabel } from './field-names.js';
+import { issueTextFor, unitOffers } from './unit-offers.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: the output types of different calculations have no common supertype
 type AnySuccess = Success<any, any>;
@@ -88,9 +98,14 @@ function budgetViews(calculation: AnyCalculation, result: AnySuccess, inputs: re
   });
 }
 
+function quantityAt(inputs: readonly FieldData[], path: Path): QuantityFieldData | undefined {
+  const field = fieldAt(inputs, path);
+  return field?.type === 'quantity' ? field : undefined;
+}
+
 /** The sentence of an issue with the field's label in place of its key. */
 function labelledText(issue: Issue, inputs: readonly FieldData[]): string {
-  const text = issueText(issue);
+  const text = issueTextFor(quantityAt(inputs, issue.path), issue);
   const path = pathText(issue.path);
   const label = fieldLabel(inputs, issue.path);
   if (path === '' || label === undefined || !text.startsWith(path)) return text;
@@ -101,9 +116,14 @@ function issueView(issue: Issue, inputs: readonly FieldData[]): IssueView {
   const paths: readonly Path[] = issue.code === 'inconsistent_inputs' ? issue.paths : [issue.path];
   const text =
     issue.code === 'inconsistent_inputs'
-      ? `${issue.paths.map((path) => fieldLabel(inputs, path) ?? pathText(path)).join(' and ')} do not go together: ${issue.reason}`
+      ? `${issue.paths.map((path) => fieldLabel(inputs, path) ?? pathText(path)).join(' and ')} do not go together: ${issue.reason}${/[.!?]$/.test(issue.reason) ? '' : '.'}`
       : labelledText(issue, inputs);
-  return { code: issue.code, fields: paths.map(pathText).filter((path) => path !== ''), text: text.replace(/\.\.$/, '.') };
+  return {
+    code: issue.code,
+    fields: paths.map(pathText).filter((path) => path !== ''),
+    text,
+    offers: unitOffers(quantityAt(inputs, issue.path), issue),
+  };
 }
 
 /** Everything that a page shows of one run, as plain data. */

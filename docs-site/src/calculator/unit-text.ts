@@ -1,8 +1,13 @@
-import { differenceInUnit, getKind, type Kind, type KindName } from '@wallflow/units';
+import { differenceInUnit, getKind, type Kind, type KindName, unitSymbol } from '@wallflow/units';
 import type { Entry } from '../data/types.js';
 
-/** A number with its uncertainty at the start of a text; an `e` counts when an exponent follows it. */
-const leadingNumber = /^(?:[\s\d.,+\-−±']|[eE](?=[+\-−]?\d))*/;
+/** A number with its uncertainty at the start of a text, `+/-` for ± among it; an `e` counts when an exponent follows it. */
+const leadingNumber = /^(?:\+\/[-−]|[\s\d.,+\-−±']|[eE](?=[+\-−]?\d))*/;
+
+/** Full-width signs, as some keyboards type digits, in their usual width; as many as before. */
+function usualWidth(text: string): string {
+  return text.replace(/[！-～]/g, (sign) => String.fromCharCode(sign.charCodeAt(0) - 0xfee0));
+}
 
 interface SplitText {
   readonly number: string;
@@ -10,7 +15,8 @@ interface SplitText {
 }
 
 /** Part what was typed into the number and the unit written after it; undefined where no number stands first. */
-export function splitNumber(text: string): SplitText | undefined {
+export function splitNumber(typed: string): SplitText | undefined {
+  const text = usualWidth(typed);
   const number = leadingNumber.exec(text)?.[0] ?? '';
   if (!/\d/.test(number)) return undefined;
   const unit = text.slice(number.length).trim();
@@ -49,6 +55,11 @@ export function quantityEntry(kind: string, text: string, defaultUnit: string): 
   const split = splitNumber(text);
   if (unit === undefined || split === undefined) return { text, unit: defaultUnit };
   return { text: split.number, unit };
+}
+
+/** The sign of a unit as the select shows it. */
+export function symbolOf(kind: string, unit: string): string {
+  return unitSymbol(kind as KindName, unit) || unit;
 }
 
 function significant(value: number, digits: number): string {

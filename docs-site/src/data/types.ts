@@ -36,6 +36,8 @@ export interface QuantityFieldData extends FieldBase {
   readonly kind: string;
   readonly symbolTex: string;
   readonly units: readonly UnitChoice[];
+  /** The unit that stands in the select at first: that of the example. */
+  readonly unit: string;
   /** Where the input stops making sense. */
   readonly range: string;
   /** Where the source says that the formula holds. */
@@ -138,11 +140,20 @@ export interface SuccessView {
   readonly steps: readonly StepView[];
 }
 
+/** A reading that may have been meant, and how the field then looks. */
+export interface UnitOffer {
+  readonly label: string;
+  readonly text: string;
+  readonly unit: string;
+}
+
 export interface IssueView {
   readonly code: string;
   /** Path of the field, as `points[2].flow`; empty when the issue belongs to no single field. */
   readonly fields: readonly string[];
   readonly text: string;
+  /** Readings that may have been meant where the unit cannot be told. */
+  readonly offers: readonly UnitOffer[];
 }
 
 export interface FailureView {

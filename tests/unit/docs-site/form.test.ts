@@ -15,6 +15,7 @@ const flow: FieldData = {
     { id: 'kg/h', symbol: 'kg/h' },
     { id: 'g/s', symbol: 'g/s' },
   ],
+  unit: 'kg/h',
   range: 'from 0 kg/h to 5000 kg/h',
   example: '180 kg/h',
 };

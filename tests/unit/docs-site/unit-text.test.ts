@@ -10,6 +10,10 @@ describe('splitNumber', () => {
     ['36,0 kPa', '36,0', 'kPa'],
     ['-11 °C', '-11', '°C'],
     ['360 ± 5 mbar', '360 ± 5', 'mbar'],
+    ['360 +/- 5', '360 +/- 5', ''],
+    ['360 +/- 5 mbar', '360 +/- 5', 'mbar'],
+    ['36+/−0.5', '36+/−0.5', ''],
+    ['３６０', '360', ''],
     ['2.4e-13 m2', '2.4e-13', 'm2'],
     ['3.0 1/m', '3.0', '1/m'],
     ['1 1/m', '1', '1/m'],
@@ -28,6 +32,7 @@ describe('quantityText', () => {
   it('puts the selected unit behind a bare number', () => {
     expect(quantityText({ text: ' 360 ', unit: 'mbar' })).toBe('360 mbar');
     expect(quantityText({ text: '360 ± 5', unit: 'mbar' })).toBe('360 ± 5 mbar');
+    expect(quantityText({ text: '360 +/- 5', unit: 'mbar' })).toBe('360 +/- 5 mbar');
   });
 
   it('leaves alone what carries a unit, is no number, or has none to add', () => {

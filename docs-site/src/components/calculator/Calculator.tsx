@@ -3,7 +3,7 @@ import { useForm } from '../../calculator/use-form.js';
 import { useInputTools } from '../../calculator/use-input-tools.js';
 import { usePermalink } from '../../calculator/use-permalink.js';
 import { useResult } from '../../calculator/use-result.js';
-import type { CalculationData, ResultView } from '../../data/types.js';
+import type { CalculationData, ResultView, UnitOffer } from '../../data/types.js';
 import { FormFields } from '../fields/FormFields.js';
 import type { FieldMessages } from '../fields/fields-props.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
@@ -21,18 +21,21 @@ import { Toolbar } from './Toolbar.js';
 /** Messages by field. That a field is empty is said only after the user has left it. */
 function messagesOf(result: ResultView, touched: ReadonlySet<string>): FieldMessages {
   const errors = new Map<string, string>();
+  const offers = new Map<string, readonly UnitOffer[]>();
   const warnings = new Map<string, string>();
   if (!result.ok) {
     for (const issue of result.issues) {
       for (const field of issue.fields) {
-        if (issue.code !== 'missing_input' || touched.has(field)) errors.set(field, issue.text);
+        if (issue.code === 'missing_input' && !touched.has(field)) continue;
+        errors.set(field, issue.text);
+        offers.set(field, issue.offers);
       }
     }
   }
   if (result.ok) {
     for (const warning of result.warnings) if (warning.field !== undefined) warnings.set(warning.field, warning.text);
   }
-  return { errors, warnings };
+  return { errors, offers, warnings };
 }
 
 /** The calculator of one definition: form, live result and working. */

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { readable } from '../../calculator/readable.js';
-import type { ScalarFieldData } from '../../data/types.js';
+import type { ScalarFieldData, UnitOffer } from '../../data/types.js';
 import { Formula } from '../parts/Formula.js';
 import styles from './fields.module.css';
 
@@ -10,6 +10,8 @@ export interface FieldProps<F> {
   /** Unique on the page. */
   readonly id: string;
   readonly error: string | undefined;
+  /** Readings that may have been meant by what was refused. */
+  readonly offers?: readonly UnitOffer[] | undefined;
   readonly warning: string | undefined;
 }
 
@@ -30,8 +32,38 @@ function emptyLine(field: ScalarFieldData): string | undefined {
   return field.optional ? 'May stay empty: then it counts as unknown.' : undefined;
 }
 
+interface FieldNotesProps extends FieldProps<ScalarFieldData> {
+  onOffer?(offer: UnitOffer): void;
+}
+
+/** Readings that may have been meant, each a button that takes it. */
+function Offers({
+  id,
+  offers,
+  onOffer,
+}: Required<Pick<FieldNotesProps, 'onOffer' | 'id'>> & { readonly offers: readonly UnitOffer[] }): ReactNode {
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for inputs
+    <div role="group" aria-label="What was meant" className={styles.offers}>
+      {offers.map((offer) => (
+        <button
+          key={offer.label}
+          type="button"
+          className={styles.small}
+          onClick={() => {
+            onOffer(offer);
+            document.getElementById(id)?.focus();
+          }}
+        >
+          {offer.label}
+        </button>
+      ))}
+    </div>
+  );
+}
+
 /** Hint, error and warning below an input. */
-export function FieldNotes({ field, id, error, warning }: FieldProps<ScalarFieldData>): ReactNode {
+export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: FieldNotesProps): ReactNode {
   const range = rangeLine(field);
   const empty = emptyLine(field);
   return (
@@ -41,6 +73,7 @@ export function FieldNotes({ field, id, error, warning }: FieldProps<ScalarField
           {error}
         </p>
       )}
+      {offers.length === 0 || onOffer === undefined ? null : <Offers id={id} offers={offers} onOffer={onOffer} />}
       {warning === undefined ? null : <p className={styles.warning}>{warning}</p>}
       <p id={`${id}-hint`} className={styles.hint}>
         {field.description === undefined ? null : <>{field.description} </>}

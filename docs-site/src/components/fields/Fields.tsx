@@ -19,7 +19,12 @@ function ScalarField({
   const key = pathKey(path);
   const found = entryAt(form.values, path);
   const entry: Entry = found === undefined || isRows(found) ? { text: '', unit: '' } : found;
-  const common = { id: inputId(key), error: messages.errors.get(key), warning: messages.warnings.get(key) };
+  const common = {
+    id: inputId(key),
+    error: messages.errors.get(key),
+    offers: messages.offers.get(key),
+    warning: messages.warnings.get(key),
+  };
   const change = (next: Entry) => form.change(path, next);
   const left = () => form.left(path);
   switch (field.type) {
@@ -29,7 +34,9 @@ function ScalarField({
           {...common}
           field={field}
           entry={entry}
+          symbolOf={tools?.symbolOf}
           onText={(text) => change({ text, unit: tools?.typedUnit(field.kind, text) ?? entry.unit })}
+          onOffer={({ text, unit }) => change({ text, unit })}
           onUnit={(unit) => change(tools?.changeUnit(field.kind, entry, unit) ?? { text: entry.text, unit })}
           onLeave={left}
         />

@@ -1,25 +1,31 @@
 import type { ReactNode } from 'react';
-import type { Entry, QuantityFieldData } from '../../data/types.js';
+import type { Entry, QuantityFieldData, UnitOffer } from '../../data/types.js';
 import { describedBy, FieldNotes, type FieldProps, LabelText } from './FieldFrame.js';
 import styles from './fields.module.css';
 import { useKeypad } from './Keypad.js';
 
 interface QuantityInputProps extends FieldProps<QuantityFieldData> {
   readonly entry: Entry;
+  /** The sign of a unit; undefined until the units are loaded. */
+  readonly symbolOf: ((kind: string, unit: string) => string) | undefined;
   onText(text: string): void;
+  onOffer(offer: UnitOffer): void;
   onUnit(unit: string): void;
   onLeave(): void;
 }
 
 /** A unit that was typed but is not offered still shows in the select. */
-function offered(field: QuantityFieldData, unit: string): QuantityFieldData['units'] {
-  return field.units.some((choice) => choice.id === unit) ? field.units : [...field.units, { id: unit, symbol: unit }];
+function offered(field: QuantityFieldData, unit: string, symbolOf: QuantityInputProps['symbolOf']): QuantityFieldData['units'] {
+  return field.units.some((choice) => choice.id === unit)
+    ? field.units
+    : [...field.units, { id: unit, symbol: symbolOf?.(field.kind, unit) ?? unit }];
 }
 
 /** A number with its unit in a select beside it; a unit typed behind the number counts instead. */
-export function QuantityInput({ field, id, error, warning, entry, onText, onUnit, onLeave }: QuantityInputProps): ReactNode {
+export function QuantityInput(props: QuantityInputProps): ReactNode {
+  const { field, id, error, offers, warning, entry, symbolOf, onText, onOffer, onUnit, onLeave } = props;
   const { inputMode } = useKeypad();
-  const units = offered(field, entry.unit);
+  const units = offered(field, entry.unit, symbolOf);
   const unitless = units.length === 1 && (units[0]?.id === '1' || units[0]?.symbol === '');
   const mayBeNegative = field.range.includes('-') || field.range.includes('−');
   return (
@@ -58,7 +64,7 @@ export function QuantityInput({ field, id, error, warning, entry, onText, onUnit
           </select>
         )}
       </div>
-      <FieldNotes field={field} id={id} error={error} warning={warning} />
+      <FieldNotes field={field} id={id} error={error} offers={offers} warning={warning} onOffer={onOffer} />
     </div>
   );
 }
