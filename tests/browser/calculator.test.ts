@@ -36,6 +36,39 @@ describe('a calculator', () => {
     expect(await field.inputValue()).toBe('250');
   });
 
+  it('says beside the field that it converted, and keeps the number at one tap', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    const field = page.locator('#input-pressureDrop');
+    const before = await field.inputValue();
+    await page.getByLabel('Unit of Pressure drop over the filter').selectOption('kPa');
+    expect(await visibleText(page.locator('#input-pressureDrop-note'))).toBe(`Converted from ${before} mbar.`);
+    await page.getByRole('button', { name: `Keep the number: ${before} kPa` }).click();
+    expect(await field.inputValue()).toBe(before);
+    expect(await visibleText(page.locator('#input-pressureDrop-note'))).toBe(`Counts as ${before} kPa.`);
+  });
+
+  it('gives a bare number the unit that is chosen after it, by mouse and by keyboard', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    const field = page.locator('#input-pressureDrop');
+    const unit = page.getByLabel('Unit of Pressure drop over the filter');
+    await field.fill('360 mbar');
+    await settled(page);
+    const wanted = await outputText(page, 'sootMass');
+    await field.fill('36');
+    await unit.selectOption('kPa');
+    await settled(page);
+    expect(await field.inputValue()).toBe('36');
+    expect(await outputText(page, 'sootMass')).toBe(wanted);
+    await field.fill('0,36');
+    await field.press('Tab');
+    await page.keyboard.type('bar');
+    await settled(page);
+    expect(await unit.inputValue()).toBe('bar');
+    expect(await field.inputValue()).toBe('0,36');
+    expect(await outputText(page, 'sootMass')).toBe(wanted);
+    expect(await unit.getAttribute('aria-describedby')).toBe('input-pressureDrop-note');
+  });
+
   it('shows a result in the unit that is chosen for it', async () => {
     const page = await site.open('/calculators/gas-density');
     await page.getByLabel('Unit of Density').selectOption('g/L');
@@ -184,6 +217,58 @@ describe('rows of readings', () => {
     await settled(page);
     // Common practice: after a good clean about 0 mbar at idle and 20 to 30 mbar near 3000 rpm.
     expect(await visibleText(page.locator('#result-panel [data-output="verdict"]'))).toContain('clean');
+  });
+});
+
+describe('what went at one tap', () => {
+  it('comes back after Clear and after Example', async () => {
+    const page = await site.open('/calculators/gas-density');
+    const field = page.locator('#input-pressure');
+    await field.fill('1,2 bar');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    expect(await field.inputValue()).toBe('');
+    expect(await visibleText(page.getByRole('form').getByRole('status').first())).toBe('Everything is cleared.');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Undo');
+    await page.keyboard.press('Enter');
+    expect(await field.inputValue()).toBe('1,2 bar');
+    await page.getByRole('button', { name: 'Example' }).click();
+    expect(await field.inputValue()).toBe('101.3');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await field.inputValue()).toBe('1,2 bar');
+    expect(await visibleText(page.getByRole('form').getByRole('status').first())).toBe('Brought back.');
+  });
+
+  it('a removed row comes back, and the focus stays in the list', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    const drops = page.getByRole('textbox', { name: /drop.*, row \d/i });
+    const before = await drops.evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
+    expect(before.length).toBeGreaterThan(1);
+    await page.getByRole('button', { name: 'Remove row 1 of Readings' }).click();
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent))
+      .toMatch(/Remove row 1|Add a row/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await drops.evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value))).toEqual(before);
+  });
+
+  it('every input of a list has a name of its own', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    const list = page.getByRole('group', { name: 'Readings' });
+    const [rows, second] = [await list.getByRole('textbox').count(), await list.getByRole('textbox', { name: /, row 2/ }).count()];
+    expect(second).toBeGreaterThan(0);
+    expect(second).toBeLessThan(rows);
+    expect(await list.getByRole('combobox', { name: /^Unit of .*, row 2$/ }).count()).toBeGreaterThan(0);
+  });
+
+  it('a pasted unit moves into the select of its row', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    await page.getByText('Paste rows from a spreadsheet').click();
+    await page.getByLabel(/One row per line/).fill('warm idle;0;56;130\n3000 rpm;0,36 bar;290;220');
+    await page.getByRole('button', { name: 'Replace the rows with these' }).click();
+    const drop = page.getByRole('textbox', { name: /drop.*, row 2/i });
+    expect(await drop.inputValue()).toBe('0,36');
+    expect(await page.getByRole('combobox', { name: /^Unit of .*drop.*, row 2$/i }).inputValue()).toBe('bar');
   });
 });
 

@@ -4,8 +4,10 @@
 export interface Entry {
   readonly text: string;
   readonly unit: string;
-  /** The number as it was typed, before its unit was changed in the select. */
+  /** What stood there before its unit was changed in the select. */
   readonly typed?: { readonly text: string; readonly unit: string };
+  /** Typed here, not brought by an example, a link or a conversion. */
+  readonly own?: true;
 }
 
 /** The rows of a list input. */

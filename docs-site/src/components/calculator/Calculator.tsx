@@ -7,6 +7,7 @@ import type { CalculationData, ResultView, UnitOffer } from '../../data/types.js
 import { FormFields } from '../fields/FormFields.js';
 import type { FieldMessages } from '../fields/fields-props.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
+import { UndoNotice } from '../fields/UndoNotice.js';
 import { Cautions } from '../parts/Cautions.js';
 import { FormulaProvider } from '../parts/Formula.js';
 import { Given } from '../parts/Given.js';
@@ -77,6 +78,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
               <KeypadSwitch />
             </div>
             <div className="screen-only">
+              <UndoNotice form={form} at="" />
               <FormFields fields={data.inputs} form={form} tools={tools} messages={messages} />
             </div>
             <div className="print-only">

@@ -13,6 +13,8 @@ export interface FieldProps<F> {
   /** Readings that may have been meant by what was refused. */
   readonly offers?: readonly UnitOffer[] | undefined;
   readonly warning: string | undefined;
+  /** `row 2` for an input of a list. */
+  readonly row?: string | undefined;
 }
 
 export function describedBy(id: string, error: string | undefined): string {
@@ -84,10 +86,12 @@ export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: 
   );
 }
 
-export function LabelText({ field }: { readonly field: ScalarFieldData }): ReactNode {
+export function LabelText({ field, row }: { readonly field: ScalarFieldData; readonly row: string | undefined }): ReactNode {
   return (
     <>
-      {field.label} {'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}
+      {field.label}
+      {row === undefined ? null : <span className="visually-hidden">, {row}</span>}{' '}
+      {'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}
       {field.optional || field.default !== undefined ? <span className={styles.optional}> optional</span> : null}
     </>
   );
