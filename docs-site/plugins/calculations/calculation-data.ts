@@ -2,6 +2,7 @@ import { type AnyCalculation, type Constant, citation, type OutputField, quantit
 import { fromInput } from '../../src/calculator/form-input.js';
 import { viewResult } from '../../src/calculator/result-view.js';
 import type { CalculationData, CaseView, ConstantView, FieldData, SourceView, SuccessView } from '../../src/data/types.js';
+import { eitherOr, withEitherOr } from './either-or.js';
 import { fieldsData } from './field-data.js';
 import { formulasOf } from './formulas.js';
 
@@ -49,7 +50,7 @@ function symbolicSteps(calculation: AnyCalculation): string[] {
 /** Everything that the pages of one calculation need, as plain data. */
 export function calculationData(calculation: AnyCalculation, cases: readonly CaseView[]): CalculationData {
   const spec = calculation.spec;
-  const inputs = fieldsData(spec.inputs);
+  const inputs = withEitherOr(fieldsData(spec.inputs), eitherOr(calculation));
   if (inputs.some((field) => field.key === 'version')) throw new Error(`${calculation.id}: "version" is taken by the link's own key`);
   const data = {
     id: calculation.id,

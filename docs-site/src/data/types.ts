@@ -28,6 +28,8 @@ interface FieldBase {
   readonly description?: string;
   /** May stay empty; the calculation then treats it as unknown. */
   readonly optional: boolean;
+  /** Keys of the inputs of which one must be given when this one is not. */
+  readonly insteadOf?: readonly string[];
   /** What is taken when the input stays empty, and why. */
   readonly default?: string;
   readonly defaultReason?: string;
@@ -102,10 +104,16 @@ export interface TableView {
   readonly key: string;
   readonly label: string;
   readonly description?: string;
-  readonly columns: readonly { readonly key: string; readonly label: string; readonly unit?: string }[];
+  readonly columns: readonly {
+    readonly key: string;
+    readonly label: string;
+    readonly unit?: string;
+    /** Decimals that are always shown, as of money. */
+    readonly decimals?: number;
+  }[];
   readonly rows: readonly Readonly<Record<string, number | string | null>>[];
-  /** `marks` names the columns that are drawn as points without a line. */
-  readonly plot?: { readonly x: string; readonly y: readonly string[]; readonly marks?: readonly string[] };
+  /** `marks` names the columns that are drawn as points without a line; `up` what the axis upwards shows. */
+  readonly plot?: { readonly x: string; readonly y: readonly string[]; readonly marks?: readonly string[]; readonly up?: string };
 }
 
 export interface StepView {

@@ -3,6 +3,7 @@ import { readable } from '../../calculator/readable.js';
 import type { ScalarFieldData, UnitOffer } from '../../data/types.js';
 import { Formula } from '../parts/Formula.js';
 import styles from './fields.module.css';
+import { useLabels } from './labels.js';
 
 /** What the single inputs need to know of the form around them. */
 export interface FieldProps<F> {
@@ -27,7 +28,8 @@ function rangeLine(field: ScalarFieldData): string {
   return readable(`${field.range.charAt(0).toUpperCase()}${field.range.slice(1)}${usual}.`);
 }
 
-function emptyLine(field: ScalarFieldData): string | undefined {
+function emptyLine(field: ScalarFieldData, others: readonly string[]): string | undefined {
+  if (others.length > 0) return `One is needed: this or ${others.join(' or ')}.`;
   if (field.default !== undefined) {
     return `Left empty: ${readable(field.default)} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
   }
@@ -67,7 +69,8 @@ function Offers({
 /** Hint, error and warning below an input. */
 export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: FieldNotesProps): ReactNode {
   const range = rangeLine(field);
-  const empty = emptyLine(field);
+  const others = useLabels()(field.insteadOf ?? []);
+  const empty = emptyLine(field, others);
   return (
     <>
       {error === undefined ? null : (

@@ -3,6 +3,7 @@ import type { FieldData } from '../../data/types.js';
 import { Fields } from './Fields.js';
 import styles from './fields.module.css';
 import type { FieldsProps } from './fields-props.js';
+import { FormFieldsContext } from './labels.js';
 
 const fewest = 3;
 
@@ -11,7 +12,15 @@ function hasError(fields: readonly FieldData[], errors: ReadonlyMap<string, stri
 }
 
 /** All inputs of a calculation: first what must be known, then, folded, what is assumed unless it is stated. */
-export function FormFields({ fields, ...rest }: Omit<FieldsProps, 'path'>): ReactNode {
+export function FormFields(props: Omit<FieldsProps, 'path'>): ReactNode {
+  return (
+    <FormFieldsContext.Provider value={props.fields}>
+      <Parts {...props} />
+    </FormFieldsContext.Provider>
+  );
+}
+
+function Parts({ fields, ...rest }: Omit<FieldsProps, 'path'>): ReactNode {
   const [open, setOpen] = useState(false);
   const assumed = fields.filter((field) => field.default !== undefined);
   if (assumed.length < fewest || assumed.length === fields.length) return <Fields fields={fields} {...rest} />;

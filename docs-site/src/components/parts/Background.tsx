@@ -10,7 +10,9 @@ function Texts({ title, texts }: { readonly title: string; readonly texts: reado
   const id = title.toLowerCase().replaceAll(' ', '-');
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>{title}</h2>
+      <h2 id={id} tabIndex={-1}>
+        {title}
+      </h2>
       <ul>
         {texts.map((text) => (
           <li key={text}>{text}</li>

@@ -6,8 +6,9 @@ import { Scroll } from './Scroll.js';
 
 const longTable = 12;
 
-function cellText(cell: number | string | null | undefined): string {
+function cellText(cell: number | string | null | undefined, decimals: number | undefined): string {
   if (cell === null || cell === undefined) return '–';
+  if (typeof cell === 'number' && decimals !== undefined) return cell.toFixed(decimals);
   return typeof cell === 'number' ? readable(String(Number(cell.toPrecision(5)))) : cell;
 }
 
@@ -30,7 +31,7 @@ function Table({ table }: { readonly table: TableView }): ReactNode {
           {table.rows.map((row, index) => (
             <tr key={index}>
               {table.columns.map((column) => (
-                <td key={column.key}>{cellText(row[column.key])}</td>
+                <td key={column.key}>{cellText(row[column.key], column.decimals)}</td>
               ))}
             </tr>
           ))}
