@@ -5,6 +5,7 @@ import type { CalculationData, CaseView, ConstantView, FieldData, SourceView, Su
 import { eitherOr, withEitherOr } from './either-or.js';
 import { fieldsData } from './field-data.js';
 import { formulasOf } from './formulas.js';
+import { tradeWords } from './trade-words.js';
 
 function sourceView(source: Source): SourceView {
   return {
@@ -52,6 +53,7 @@ export function calculationData(calculation: AnyCalculation, cases: readonly Cas
   const spec = calculation.spec;
   const inputs = withEitherOr(fieldsData(spec.inputs), eitherOr(calculation));
   if (inputs.some((field) => field.key === 'version')) throw new Error(`${calculation.id}: "version" is taken by the link's own key`);
+  const keywords = spec.keywords ?? [];
   const data = {
     id: calculation.id,
     version: calculation.version,
@@ -59,7 +61,7 @@ export function calculationData(calculation: AnyCalculation, cases: readonly Cas
     title: calculation.title,
     purpose: spec.purpose,
     usedBy: spec.usedBy,
-    keywords: spec.keywords ?? [],
+    keywords: [...keywords, ...tradeWords({ id: calculation.id, title: calculation.title, purpose: spec.purpose, keywords })],
     method: spec.method,
     inputs,
     constants: Object.values(spec.constants as Record<string, Constant>).map((constant) => constantView(constant, spec.sources)),

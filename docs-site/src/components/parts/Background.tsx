@@ -71,8 +71,9 @@ export function Background({ data, assumptions }: BackgroundProps): ReactNode {
       <section aria-labelledby="checked-against">
         <h2 id="checked-against">Checked against</h2>
         <Checks cases={data.cases} />
-        <p className="screen-only">
-          <Link to="/validation">How checks are made</Link> · <Link to={`/validation/${data.subject}`}>All cases of this subject</Link>
+        <p className="foot-links screen-only">
+          <Link to="/validation">How checks are made</Link>
+          <Link to={`/validation/${data.subject}`}>All cases of this subject</Link>
         </p>
       </section>
     </>
