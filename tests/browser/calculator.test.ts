@@ -87,6 +87,17 @@ describe('a calculator', () => {
     expect(await visibleText(budget)).toContain('100 %');
   });
 
+  it('says once, at the figure, what its ± leaves out, and leads to the limits', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    expect(await page.getByText('How far the model itself is off').count()).toBe(0);
+    await page.locator('#input-pressureDrop').fill('360 ± 5');
+    await settled(page);
+    expect(await page.getByText('How far the model itself is off').count()).toBe(1);
+    await page.getByRole('button', { name: 'limits of use' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('limits-of-use');
+    expect(new URL(page.url()).hash).toContain('pressureDrop=360');
+  });
+
   it('fills in the working with the numbers that were typed', async () => {
     const page = await site.open('/calculators/gas-density');
     await page.locator('#input-temperature').fill('100');
@@ -269,6 +280,59 @@ describe('what went at one tap', () => {
     const drop = page.getByRole('textbox', { name: /drop.*, row 2/i });
     expect(await drop.inputValue()).toBe('0,36');
     expect(await page.getByRole('combobox', { name: /^Unit of .*drop.*, row 2$/i }).inputValue()).toBe('bar');
+  });
+});
+
+describe('the filter of the calculator before', () => {
+  it('is offered, taken at one tap, and forgotten at another', async () => {
+    const page = await site.open('/calculators/clean-pressure-drop');
+    await page.locator('#input-filterDiameter').fill('187 mm');
+    await page.locator('#input-filterLength').fill('203');
+    await page.locator('#input-exhaustVolumeFlow').fill('321');
+    await page.locator('#input-gasTemperature').focus();
+    await page.getByText('is kept on this device').waitFor();
+    await page.goto(new URL('/calculators/soot-mass-from-pressure-drop', site.url).href);
+    const flow = await page.locator('#input-exhaustVolumeFlow').inputValue();
+    expect(flow).not.toBe('321');
+    expect(await page.locator('#input-filterDiameter').inputValue()).not.toContain('187');
+    expect(await visibleText(page.getByText(/^You typed before/))).toBe('You typed before: filter diameter 187 mm, filter length 203 mm.');
+    await page.getByRole('button', { name: 'Use the filter from before' }).click();
+    expect(await page.locator('#input-filterDiameter').inputValue()).toBe('187 mm');
+    expect(await page.locator('#input-filterLength').inputValue()).toBe('203');
+    expect(await page.locator('#input-exhaustVolumeFlow').inputValue()).toBe(flow);
+    await page.getByRole('button', { name: 'Forget it' }).click();
+    await page.reload();
+    await settled(page);
+    expect(await page.getByRole('button', { name: 'Use the filter from before' }).count()).toBe(0);
+    expect(await page.evaluate(() => window.localStorage.getItem('wallflow-filter-and-engine'))).toBeNull();
+  });
+
+  it('is never missed where pages may not store', async () => {
+    const page = await site.open('/calculators/clean-pressure-drop');
+    await page.addInitScript(() =>
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('closed');
+        },
+      }),
+    );
+    await page.reload();
+    await page.locator('#input-filterDiameter').fill('187 mm');
+    await page.locator('#input-filterLength').focus();
+    await settled(page);
+    expect(await page.locator('#result-panel [data-output]').count()).toBeGreaterThan(0);
+    expect(await page.getByText('is kept on this device').count()).toBe(0);
+  });
+});
+
+describe('inputs that stand for each other', () => {
+  it('say so, and are asked for once', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    expect(await visibleText(page.locator('#input-filterDiameter-hint'))).toContain('One is needed: this or filter volume.');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    await settled(page);
+    await page.getByRole('button', { name: 'Filter diameter or Filter volume: give one of them.' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-filterDiameter');
   });
 });
 

@@ -12,8 +12,10 @@ import { Cautions } from '../parts/Cautions.js';
 import { FormulaProvider } from '../parts/Formula.js';
 import { Given } from '../parts/Given.js';
 import { OutputTable } from '../parts/OutputTable.js';
+import { PrintedFrom } from '../parts/PrintedFrom.js';
 import { Working } from '../parts/Working.js';
 import styles from './calculator.module.css';
+import { FilterFromBefore } from './FilterFromBefore.js';
 import { LinkNotice } from './LinkNotice.js';
 import { ResultBar } from './ResultBar.js';
 import { ResultPanel } from './ResultPanel.js';
@@ -79,10 +81,12 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
             </div>
             <div className="screen-only">
               <UndoNotice form={form} at="" />
-              <FormFields fields={data.inputs} form={form} tools={tools} messages={messages} />
+              <FilterFromBefore data={data} form={form} tools={tools} refused={messages.errors} settled={!pending}>
+                <FormFields fields={data.inputs} form={form} tools={tools} messages={messages} />
+              </FilterFromBefore>
             </div>
             <div className="print-only">
-              <Given fields={data.inputs} values={form.values} />
+              <Given fields={data.inputs} values={form.values} onlyGiven />
             </div>
             <ResultBar result={result} />
           </KeypadProvider>
@@ -98,6 +102,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
           <Toolbar citation={() => link.citation(success)} ready={tools !== undefined && !pending} />
         </div>
       </div>
+      <PrintedFrom title={data.title} id={data.id} version={data.version} address={link.address} />
       {success === undefined ? null : (
         <>
           {success.tables.map((table) => (

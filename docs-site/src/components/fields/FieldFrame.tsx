@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { readable } from '../../calculator/readable.js';
 import type { ScalarFieldData, UnitOffer } from '../../data/types.js';
 import { Formula } from '../parts/Formula.js';
@@ -68,13 +68,18 @@ function Offers({
 
 /** Hint, error and warning below an input. */
 export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: FieldNotesProps): ReactNode {
+  // An error that appears while one types is brought out from under the bar with the result.
+  const said = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (error !== undefined && document.activeElement?.id === id) said.current?.scrollIntoView({ block: 'nearest' });
+  }, [error, id]);
   const range = rangeLine(field);
   const others = useLabels()(field.insteadOf ?? []);
   const empty = emptyLine(field, others);
   return (
     <>
       {error === undefined ? null : (
-        <p id={`${id}-error`} className={styles.error}>
+        <p ref={said} id={`${id}-error`} className={styles.error}>
           {error}
         </p>
       )}

@@ -53,7 +53,17 @@ function ScalarField({
       );
     case 'choice':
     case 'flag':
-      return <ChoiceInput {...common} field={field} entry={entry} onText={(text) => typed(text)} />;
+      return (
+        <ChoiceInput
+          {...common}
+          field={field}
+          entry={entry}
+          onText={(text) => {
+            typed(text);
+            left();
+          }}
+        />
+      );
     case 'count':
     case 'text':
       return <PlainInput {...common} field={field} entry={entry} onText={(text) => typed(text)} onLeave={left} />;
