@@ -14,7 +14,7 @@ function cellText(cell: number | string | null | undefined, decimals: number | u
 
 function Table({ table }: { readonly table: TableView }): ReactNode {
   return (
-    <Scroll label={table.label}>
+    <Scroll label={table.label} keepsFirst>
       <table>
         <caption className="visually-hidden">{table.label}</caption>
         <thead>
