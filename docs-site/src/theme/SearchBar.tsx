@@ -7,16 +7,21 @@ import { type ReactNode, useEffect, useRef } from 'react';
  */
 function keepFromTakingFocus(input: HTMLInputElement): () => void {
   let left = false;
+  let leaving: ReturnType<typeof setTimeout> | undefined;
   input.focus = (options) => {
     if (!left) return HTMLElement.prototype.focus.call(input, options);
     // The plugin has opened its list before it asks for the focus; without the focus nothing else would close it.
     input.dispatchEvent(new FocusEvent('blur'));
   };
   const onFocus = () => {
+    clearTimeout(leaving);
     left = false;
   };
+  // The plugin moves the input when its index has arrived, and gives the focus back at once: that is no leaving.
   const onBlur = () => {
-    left = true;
+    leaving = setTimeout(() => {
+      left = true;
+    });
   };
   // The shortcut of the search is the user's own wish.
   const onKey = (event: KeyboardEvent) => {
