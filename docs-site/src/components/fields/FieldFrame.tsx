@@ -100,7 +100,9 @@ export function LabelText({ field, row }: { readonly field: ScalarFieldData; rea
       {field.label}
       {row === undefined ? null : <span className="visually-hidden">, {row}</span>}{' '}
       {'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}
-      {field.optional || field.default !== undefined ? <span className={styles.optional}> optional</span> : null}
+      {(field.optional && field.insteadOf === undefined) || field.default !== undefined ? (
+        <span className={styles.optional}> optional</span>
+      ) : null}
     </>
   );
 }
