@@ -18,7 +18,7 @@ const config: Config = {
   onDuplicateRoutes: 'throw',
   markdown: { format: 'detect', hooks: { onBrokenMarkdownLinks: 'throw', onBrokenMarkdownImages: 'throw' } },
   i18n: { defaultLocale: 'en', locales: ['en'], localeConfigs: { en: { htmlLang: 'en-GB' } } },
-  clientModules: ['./src/offline/register.ts', './src/print/open-details.ts'],
+  clientModules: ['./src/offline/register.ts', './src/print/open-details.ts', './src/menu/keyboard.ts'],
 
   presets: [
     [
@@ -57,7 +57,7 @@ const config: Config = {
         ],
         injectManifestConfig: {
           // The reference for developers is not carried along.
-          globIgnores: ['api/**', 'api.html', '404.html'],
+          globIgnores: ['api/**', 'api.html', 'search-index-api.json', '404.html'],
           maximumFileSizeToCacheInBytes: 8_000_000,
         },
       },
@@ -73,6 +73,10 @@ const config: Config = {
         indexPages: true,
         // What is not below these counts as a page, as the calculators do; with '/' they would be left out.
         docsRouteBasePath: ['guide', 'api'],
+        // Who looks for a calculator is not shown functions; on the pages of the reference the search finds those alone.
+        searchContextByPaths: [{ label: 'Reference for developers', path: 'api' }],
+        // A formula as text is noise, such as m3m_3m3.
+        ignoreCssSelectors: ['.katex'],
         // Each of these repeats a calculator that is found already.
         ignoreFiles: [/^examples\/./, /^validation\/./],
         highlightSearchTermsOnTargetPage: false,

@@ -119,13 +119,101 @@ describe('at 320 px', () => {
   it('targets are large enough for a thumb', async () => {
     const page = await site.open('/calculators/filter-condition', { viewport: { width: 320, height: 700 }, hasTouch: true });
     const small = await page
-      .locator('main button:visible, main select:visible, main input[type=text]:visible, main summary:visible')
+      .locator(
+        'main button:visible, main select:visible, main input[type=text]:visible, main summary:visible, .crumbs a:visible, .foot-links a:visible',
+      )
       .evaluateAll((elements) =>
         elements
           .map((element) => ({ height: element.getBoundingClientRect().height, html: element.outerHTML.slice(0, 100) }))
           .filter(({ height }) => height < 44),
       );
     expect(small).toEqual([]);
+  });
+});
+
+describe('what has the focus', () => {
+  /** Stops of the Tab key within the form that the bar with the result covers, or that lie outside the window. */
+  async function coveredStops(page: Page): Promise<string[]> {
+    await page.locator('form button').first().focus();
+    const covered: string[] = [];
+    for (let presses = 0; presses < 80; presses += 1) {
+      await page.keyboard.press('Tab');
+      const stop = await page.evaluate(() => {
+        const element = document.activeElement as HTMLElement;
+        const bar = [...document.querySelectorAll<HTMLElement>('form button')].find((one) => getComputedStyle(one).position === 'sticky');
+        if (bar === undefined || element.closest('form') === null || element === bar)
+          return { done: element === bar, name: '', clear: true };
+        const { top, bottom } = element.getBoundingClientRect();
+        const under = document.querySelector('.navbar')?.getBoundingClientRect().bottom ?? 0;
+        return {
+          done: false,
+          name: element.id || element.outerHTML.slice(0, 80),
+          clear: top >= under && bottom <= bar.getBoundingClientRect().top,
+        };
+      });
+      if (!stop.clear) covered.push(stop.name);
+      if (stop.done) return covered;
+    }
+    throw new Error('the bar was not reached');
+  }
+
+  it.each([
+    ['a phone', { width: 390, height: 844 }],
+    ['a screen at 200 %', { width: 640, height: 400 }],
+  ])('stands clear of the bar with the result on %s', async (_, viewport) => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop', { viewport });
+    expect(await coveredStops(page)).toEqual([]);
+  });
+
+  it('shows its error above the bar as soon as there is one', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop', { viewport: { width: 390, height: 500 } });
+    for (const key of ['wallThickness', 'filterLength', 'exhaustVolumeFlow']) {
+      const field = page.locator(`#input-${key}`);
+      await field.focus();
+      await page.keyboard.press('Control+A');
+      await page.keyboard.type('about 5');
+      const error = page.locator(`#input-${key}-error`);
+      await error.waitFor();
+      const bar = page.locator('form button', { hasText: '↓' });
+      await expect
+        .poll(async () => {
+          const [said, over] = [await error.boundingBox(), await bar.boundingBox()];
+          return (said?.y ?? 0) + (said?.height ?? 0) <= (over?.y ?? 0);
+        }, key)
+        .toBe(true);
+    }
+  });
+});
+
+describe('the menu of a phone', () => {
+  it('keeps the focus while it is open, and closes with Escape', async () => {
+    const page = await site.open('/calculators/gas-density', { viewport: { width: 390, height: 844 } });
+    const toggle = page.getByRole('button', { name: 'Toggle navigation bar' });
+    await toggle.click();
+    await page.getByRole('button', { name: 'Close navigation bar' }).waitFor();
+    for (let presses = 0; presses < 15; presses += 1) {
+      await page.keyboard.press(presses < 10 ? 'Tab' : 'Shift+Tab');
+      expect(await page.evaluate(() => document.activeElement?.closest('.navbar-sidebar') !== null)).toBe(true);
+    }
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.locator('.navbar-sidebar--show').count()).toBe(0);
+    expect(await toggle.evaluate((button) => button === document.activeElement)).toBe(true);
+  });
+});
+
+describe('a table wider than the phone', () => {
+  it('shows that it goes on, and keeps the name of each row in sight', async () => {
+    const page = await site.open('/validation/measured', { viewport: { width: 390, height: 844 } });
+    const points = page.getByRole('group', { name: /^Points of Heavy-duty cordierite EX-47/ }).first();
+    const frame = points.locator('xpath=..');
+    expect(await frame.getAttribute('data-more-right')).not.toBeNull();
+    expect(await frame.evaluate((element) => getComputedStyle(element, '::after').opacity)).toBe('1');
+    await frame.getByText('More to the right').waitFor();
+    const head = points.locator('tbody th').first();
+    const before = (await head.boundingBox())?.x;
+    await points.evaluate((element) => element.scrollTo({ left: element.scrollWidth }));
+    await expect.poll(() => frame.getAttribute('data-more-right')).toBeNull();
+    expect((await head.boundingBox())?.x).toBeCloseTo(before ?? Number.NaN, 0);
   });
 });
 

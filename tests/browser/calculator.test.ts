@@ -36,6 +36,39 @@ describe('a calculator', () => {
     expect(await field.inputValue()).toBe('250');
   });
 
+  it('says beside the field that it converted, and keeps the number at one tap', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    const field = page.locator('#input-pressureDrop');
+    const before = await field.inputValue();
+    await page.getByLabel('Unit of Pressure drop over the filter').selectOption('kPa');
+    expect(await visibleText(page.locator('#input-pressureDrop-note'))).toBe(`Converted from ${before} mbar.`);
+    await page.getByRole('button', { name: `Keep the number: ${before} kPa` }).click();
+    expect(await field.inputValue()).toBe(before);
+    expect(await visibleText(page.locator('#input-pressureDrop-note'))).toBe(`Counts as ${before} kPa.`);
+  });
+
+  it('gives a bare number the unit that is chosen after it, by mouse and by keyboard', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    const field = page.locator('#input-pressureDrop');
+    const unit = page.getByLabel('Unit of Pressure drop over the filter');
+    await field.fill('360 mbar');
+    await settled(page);
+    const wanted = await outputText(page, 'sootMass');
+    await field.fill('36');
+    await unit.selectOption('kPa');
+    await settled(page);
+    expect(await field.inputValue()).toBe('36');
+    expect(await outputText(page, 'sootMass')).toBe(wanted);
+    await field.fill('0,36');
+    await field.press('Tab');
+    await page.keyboard.type('bar');
+    await settled(page);
+    expect(await unit.inputValue()).toBe('bar');
+    expect(await field.inputValue()).toBe('0,36');
+    expect(await outputText(page, 'sootMass')).toBe(wanted);
+    expect(await unit.getAttribute('aria-describedby')).toBe('input-pressureDrop-note');
+  });
+
   it('shows a result in the unit that is chosen for it', async () => {
     const page = await site.open('/calculators/gas-density');
     await page.getByLabel('Unit of Density').selectOption('g/L');
@@ -52,6 +85,17 @@ describe('a calculator', () => {
     const budget = page.locator('#result-panel table');
     expect(await visibleText(budget)).toContain('Absolute pressure');
     expect(await visibleText(budget)).toContain('100 %');
+  });
+
+  it('says once, at the figure, what its ± leaves out, and leads to the limits', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    expect(await page.getByText('How far the model itself is off').count()).toBe(0);
+    await page.locator('#input-pressureDrop').fill('360 ± 5');
+    await settled(page);
+    expect(await page.getByText('How far the model itself is off').count()).toBe(1);
+    await page.getByRole('button', { name: 'limits of use' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('limits-of-use');
+    expect(new URL(page.url()).hash).toContain('pressureDrop=360');
   });
 
   it('fills in the working with the numbers that were typed', async () => {
@@ -97,12 +141,39 @@ describe('bad input', () => {
     expect(await page.locator('#result-panel [data-output]').count()).toBe(0);
   });
 
+  it.each([
+    ['360 MBAR', '360 mbar', '360', 'mbar'],
+    ['360 mb', '360 mbar', '360', 'mbar'],
+    ['144 inH2O', '144 inH₂O (4 °C)', '144', 'inH2O_4C'],
+  ])('%s offers %s at one tap', async (typed, offer, number, unit) => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    const field = page.locator('#input-pressureDrop');
+    await field.fill(typed);
+    await settled(page);
+    expect(await visibleText(page.locator('#input-pressureDrop-error'))).not.toContain('_');
+    await page.getByRole('group', { name: 'What was meant' }).getByRole('button', { name: offer, exact: true }).click();
+    await settled(page);
+    expect(await field.inputValue()).toBe(number);
+    expect(await page.getByLabel('Unit of Pressure drop over the filter').inputValue()).toBe(unit);
+    expect(await page.locator('#input-pressureDrop-error').count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-pressureDrop');
+  });
+
+  it.each(['360 +/- 5', '360 ± 5', '360 +- 5'])('%s takes the unit that is chosen', async (typed) => {
+    const page = await site.open('/calculators/gas-density');
+    await page.getByLabel('Unit of Absolute pressure').selectOption('mbar');
+    await page.locator('#input-pressure').fill(typed);
+    await settled(page);
+    // 5/360 of pM/(RT), by hand: 36000 Pa, 0.02897 kg/mol, 523.15 K.
+    expect(await outputText(page, 'density')).toBe('0.2398 ± 0.0033 kg/m³');
+  });
+
   it('lists candidates for an ambiguous unit', async () => {
     const page = await site.open('/calculators/cleaning-volumes');
     const volume = page.locator('#input-filterVolume');
     await volume.fill('1 gal');
     await settled(page);
-    expect(await visibleText(page.locator('#result-panel'))).toMatch(/more than one unit.*gal_US.*gal_imp/s);
+    expect(await visibleText(page.locator('#result-panel'))).toMatch(/more than one unit.*US gal.*imp gal/s);
     expect(await volume.inputValue()).toBe('1 gal');
   });
 
@@ -157,6 +228,111 @@ describe('rows of readings', () => {
     await settled(page);
     // Common practice: after a good clean about 0 mbar at idle and 20 to 30 mbar near 3000 rpm.
     expect(await visibleText(page.locator('#result-panel [data-output="verdict"]'))).toContain('clean');
+  });
+});
+
+describe('what went at one tap', () => {
+  it('comes back after Clear and after Example', async () => {
+    const page = await site.open('/calculators/gas-density');
+    const field = page.locator('#input-pressure');
+    await field.fill('1,2 bar');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    expect(await field.inputValue()).toBe('');
+    expect(await visibleText(page.getByRole('form').getByRole('status').first())).toBe('Everything is cleared.');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Undo');
+    await page.keyboard.press('Enter');
+    expect(await field.inputValue()).toBe('1,2 bar');
+    await page.getByRole('button', { name: 'Example' }).click();
+    expect(await field.inputValue()).toBe('101.3');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await field.inputValue()).toBe('1,2 bar');
+    expect(await visibleText(page.getByRole('form').getByRole('status').first())).toBe('Brought back.');
+  });
+
+  it('a removed row comes back, and the focus stays in the list', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    const drops = page.getByRole('textbox', { name: /drop.*, row \d/i });
+    const before = await drops.evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
+    expect(before.length).toBeGreaterThan(1);
+    await page.getByRole('button', { name: 'Remove row 1 of Readings' }).click();
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent))
+      .toMatch(/Remove row 1|Add a row/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await drops.evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value))).toEqual(before);
+  });
+
+  it('every input of a list has a name of its own', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    const list = page.getByRole('group', { name: 'Readings' });
+    const [rows, second] = [await list.getByRole('textbox').count(), await list.getByRole('textbox', { name: /, row 2/ }).count()];
+    expect(second).toBeGreaterThan(0);
+    expect(second).toBeLessThan(rows);
+    expect(await list.getByRole('combobox', { name: /^Unit of .*, row 2$/ }).count()).toBeGreaterThan(0);
+  });
+
+  it('a pasted unit moves into the select of its row', async () => {
+    const page = await site.open('/calculators/filter-condition');
+    await page.getByText('Paste rows from a spreadsheet').click();
+    await page.getByLabel(/One row per line/).fill('warm idle;0;56;130\n3000 rpm;0,36 bar;290;220');
+    await page.getByRole('button', { name: 'Replace the rows with these' }).click();
+    const drop = page.getByRole('textbox', { name: /drop.*, row 2/i });
+    expect(await drop.inputValue()).toBe('0,36');
+    expect(await page.getByRole('combobox', { name: /^Unit of .*drop.*, row 2$/i }).inputValue()).toBe('bar');
+  });
+});
+
+describe('the filter of the calculator before', () => {
+  it('is offered, taken at one tap, and forgotten at another', async () => {
+    const page = await site.open('/calculators/clean-pressure-drop');
+    await page.locator('#input-filterDiameter').fill('187 mm');
+    await page.locator('#input-filterLength').fill('203');
+    await page.locator('#input-exhaustVolumeFlow').fill('321');
+    await page.locator('#input-gasTemperature').focus();
+    await page.getByText('is kept on this device').waitFor();
+    await page.goto(new URL('/calculators/soot-mass-from-pressure-drop', site.url).href);
+    const flow = await page.locator('#input-exhaustVolumeFlow').inputValue();
+    expect(flow).not.toBe('321');
+    expect(await page.locator('#input-filterDiameter').inputValue()).not.toContain('187');
+    expect(await visibleText(page.getByText(/^You typed before/))).toBe('You typed before: filter diameter 187 mm, filter length 203 mm.');
+    await page.getByRole('button', { name: 'Use the filter from before' }).click();
+    expect(await page.locator('#input-filterDiameter').inputValue()).toBe('187 mm');
+    expect(await page.locator('#input-filterLength').inputValue()).toBe('203');
+    expect(await page.locator('#input-exhaustVolumeFlow').inputValue()).toBe(flow);
+    await page.getByRole('button', { name: 'Forget it' }).click();
+    await page.reload();
+    await settled(page);
+    expect(await page.getByRole('button', { name: 'Use the filter from before' }).count()).toBe(0);
+    expect(await page.evaluate(() => window.localStorage.getItem('wallflow-filter-and-engine'))).toBeNull();
+  });
+
+  it('is never missed where pages may not store', async () => {
+    const page = await site.open('/calculators/clean-pressure-drop');
+    await page.addInitScript(() =>
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('closed');
+        },
+      }),
+    );
+    await page.reload();
+    await page.locator('#input-filterDiameter').fill('187 mm');
+    await page.locator('#input-filterLength').focus();
+    await settled(page);
+    expect(await page.locator('#result-panel [data-output]').count()).toBeGreaterThan(0);
+    expect(await page.getByText('is kept on this device').count()).toBe(0);
+  });
+});
+
+describe('inputs that stand for each other', () => {
+  it('say so, and are asked for once', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    expect(await visibleText(page.locator('#input-filterDiameter-hint'))).toContain('One is needed: this or filter volume.');
+    await page.getByRole('button', { name: 'Clear' }).click();
+    await settled(page);
+    await page.getByRole('button', { name: 'Filter diameter or Filter volume: give one of them.' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-filterDiameter');
   });
 });
 

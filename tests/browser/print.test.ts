@@ -25,6 +25,38 @@ describe('on paper', () => {
     expect(colours).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
   });
 
+  it('a sheet says where it comes from, when it was printed, and by which version', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.locator('#input-temperature').fill('100');
+    await settled(page);
+    await page.emulateMedia({ media: 'print' });
+    const from = page.locator('.printed-from');
+    await expect.poll(() => visibleText(from)).toContain('Printed on');
+    const text = await visibleText(from);
+    expect(text).toMatch(/definition gas-density, version \d+\.\d+\.\d+/);
+    expect(text).toContain(String(new Date().getFullYear()));
+    const address = /http\S+/.exec(text)?.[0] ?? '';
+    const again = await site.open(address.replace(site.url.replace(/\/$/, ''), ''));
+    await expect.poll(() => again.locator('#input-temperature').inputValue()).toBe('100');
+  });
+
+  it('a sheet leaves out what was not given and may stay open', async () => {
+    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    await page.emulateMedia({ media: 'print' });
+    const given = page.locator('form .given');
+    expect(await visibleText(given)).not.toContain('not given');
+    expect(await visibleText(page.locator('form'))).toMatch(/Not given: \d+ inputs that may stay empty/);
+  });
+
+  it.each([
+    ['soot-mass-from-pressure-drop', 5],
+    ['filter-condition', 6],
+    ['gas-density', 2],
+  ])('%s is printed on at most %d pages', async (id, most) => {
+    const page = await site.open(`/calculators/${id}`);
+    expect(pageCount(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(most);
+  });
+
   it.each(['light', 'dark'] as const)('%s: the worked example is a tagged PDF of a few pages', async (colorScheme) => {
     const page = await site.open('/examples/loaded-pressure-drop', { colorScheme });
     const pdf = await page.pdf({ format: 'A4', tagged: true, printBackground: true });

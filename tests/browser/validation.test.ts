@@ -88,6 +88,12 @@ describe('on paper', () => {
   });
 });
 
+it('the drawings say what they show upwards', async () => {
+  const page = await site.open('/validation/measured');
+  const drawing = page.locator('section[aria-labelledby="ex-47"] figure > svg[role=img]');
+  await expect.poll(() => drawing.locator('text').allTextContents()).toContain('Pressure drop (kPa)');
+});
+
 describe('without scripts', () => {
   it('every measured curve is there with its findings, its plot, its inputs and its points', async () => {
     const page = await site.open('/validation/measured', plain);

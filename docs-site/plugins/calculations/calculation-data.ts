@@ -2,8 +2,10 @@ import { type AnyCalculation, type Constant, citation, type OutputField, quantit
 import { fromInput } from '../../src/calculator/form-input.js';
 import { viewResult } from '../../src/calculator/result-view.js';
 import type { CalculationData, CaseView, ConstantView, FieldData, SourceView, SuccessView } from '../../src/data/types.js';
+import { eitherOr, withEitherOr } from './either-or.js';
 import { fieldsData } from './field-data.js';
 import { formulasOf } from './formulas.js';
+import { tradeWords } from './trade-words.js';
 
 function sourceView(source: Source): SourceView {
   return {
@@ -49,8 +51,9 @@ function symbolicSteps(calculation: AnyCalculation): string[] {
 /** Everything that the pages of one calculation need, as plain data. */
 export function calculationData(calculation: AnyCalculation, cases: readonly CaseView[]): CalculationData {
   const spec = calculation.spec;
-  const inputs = fieldsData(spec.inputs);
+  const inputs = withEitherOr(fieldsData(spec.inputs), eitherOr(calculation));
   if (inputs.some((field) => field.key === 'version')) throw new Error(`${calculation.id}: "version" is taken by the link's own key`);
+  const keywords = spec.keywords ?? [];
   const data = {
     id: calculation.id,
     version: calculation.version,
@@ -58,7 +61,7 @@ export function calculationData(calculation: AnyCalculation, cases: readonly Cas
     title: calculation.title,
     purpose: spec.purpose,
     usedBy: spec.usedBy,
-    keywords: spec.keywords ?? [],
+    keywords: [...keywords, ...tradeWords({ id: calculation.id, title: calculation.title, purpose: spec.purpose, keywords })],
     method: spec.method,
     inputs,
     constants: Object.values(spec.constants as Record<string, Constant>).map((constant) => constantView(constant, spec.sources)),

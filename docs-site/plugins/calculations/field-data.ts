@@ -36,6 +36,7 @@ function quantityData(field: QuantityField, base: { key: string; optional: boole
     kind: field.kind.kind,
     symbolTex: field.symbol,
     units: offered,
+    unit,
     range: rangeText(field),
     ...(field.usual === undefined ? {} : { usual: field.usual.map((bound) => shortText(field.kind, bound, unit)).join(' to ') }),
     ...(field.usualReason === undefined ? {} : { usualReason: field.usualReason }),

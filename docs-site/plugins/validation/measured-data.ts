@@ -1,4 +1,4 @@
-import type { Registry } from '@wallflow/calculation';
+import type { OutputField, Registry } from '@wallflow/calculation';
 import { unitSymbol } from '@wallflow/units';
 import { type CurveRow, compareCurve, type MeasuredCurve } from '../../../tests/support/measured-curve.js';
 import { fromInput } from '../../src/calculator/form-input.js';
@@ -73,6 +73,13 @@ function points(curve: MeasuredCurve, rows: readonly CurveRow[], publishedColumn
   });
 }
 
+/** What the curve and the models give, in the words of the calculation. */
+function outputLabel(curve: MeasuredCurve, registry: Registry): string {
+  const model = curve.models[0];
+  const outputs = registry.get(model?.calculation ?? '')?.spec.outputs as Readonly<Record<string, OutputField>> | undefined;
+  return outputs?.[model?.output ?? '']?.label ?? curve.measuredLabel;
+}
+
 function plotOf(curve: MeasuredCurve, rows: readonly CurveRow[], unit: string, registry: Registry): TableView | undefined {
   const calculation = registry.get(curve.models[0]?.calculation ?? '');
   const field = calculation === undefined ? undefined : inputFields(calculation).get(curve.variable.input);
@@ -98,7 +105,7 @@ function plotOf(curve: MeasuredCurve, rows: readonly CurveRow[], unit: string, r
         measured: row.measured,
       };
     }),
-    plot: { x: 'at', y: [...names, 'measured'], marks: ['measured'] },
+    plot: { x: 'at', y: [...names, 'measured'], marks: ['measured'], up: outputLabel(curve, registry) },
   };
 }
 
@@ -114,7 +121,7 @@ function publishedPlot(curve: MeasuredCurve, publishedColumns: readonly string[]
       measured: Number.parseFloat(measured),
       ...Object.fromEntries(publishedColumns.map((key) => [key, Number.parseFloat(published?.[key] ?? '')])),
     })),
-    plot: { x: 'measured', y: [...publishedColumns] },
+    plot: { x: 'measured', y: [...publishedColumns], up: 'Error of the estimate' },
   };
 }
 

@@ -44,15 +44,21 @@ function cellText(field: FieldData, cell: string): string {
   return field.options.find((option) => option.label.toLowerCase() === cell.toLowerCase())?.key ?? cell;
 }
 
+type ReadQuantity = (kind: string, text: string, unit: string) => Entry;
+
+/** A pasted cell in its field; a unit that stands in the cell moves into the select. */
+function cellEntry(field: FieldData, cell: string, unit: string, read: ReadQuantity | undefined): Entry {
+  if (field.type === 'quantity' && read !== undefined && cell !== '') return { ...read(field.kind, cell, unit), own: true };
+  return { text: cellText(field, cell), unit, own: true };
+}
+
 /** Rows pasted from a spreadsheet: one per line, cells parted by tabs, else semicolons, else commas. */
-export function pastedRows(text: string, item: readonly FieldData[], units: readonly string[]): Rows {
+export function pastedRows(text: string, item: readonly FieldData[], units: readonly string[], read?: ReadQuantity): Rows {
   const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '');
   const rows = lines.map((line) => {
     const separator = line.includes('\t') ? '\t' : line.includes(';') ? ';' : ',';
     const cells = line.split(separator).map((cell) => cell.trim());
-    return Object.fromEntries(
-      item.map((field, index) => [field.key, { text: cellText(field, cells[index] ?? ''), unit: units[index] ?? '' }]),
-    );
+    return Object.fromEntries(item.map((field, index) => [field.key, cellEntry(field, cells[index] ?? '', units[index] ?? '', read)]));
   });
   return { rows };
 }

@@ -25,7 +25,7 @@ function scalarEntry(field: ScalarFieldData, raw: unknown): Entry {
   if (field.type === 'flag' && typeof raw === 'boolean') return { text: raw ? 'yes' : 'no', unit: '' };
   if (field.type !== 'quantity') return { text: String(raw), unit: '' };
   const text = typeof raw === 'object' && raw !== null ? recordText(raw) : String(raw);
-  return quantityEntry(field.kind, text, field.units[0]?.id ?? '');
+  return quantityEntry(field.kind, text, field.unit);
 }
 
 function recordText(raw: object): string {

@@ -6,7 +6,7 @@ export function isRows(entry: Entry | Rows | undefined): entry is Rows {
 }
 
 function emptyEntry(field: ScalarFieldData): Entry {
-  return { text: '', unit: field.type === 'quantity' ? (field.units[0]?.id ?? '') : '' };
+  return { text: '', unit: field.type === 'quantity' ? field.unit : '' };
 }
 
 /** A form with nothing filled in; lists keep the rows that they need at least, unless they may be left out. */

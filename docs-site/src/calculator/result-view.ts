@@ -1,7 +1,7 @@
 import {
   type AnyCalculation,
+  type ExplainedStep,
   type Issue,
-  issueText,
   type OutputField,
   type Path,
   type Presented,
@@ -11,8 +11,22 @@ import {
   type Success,
 } from '@wallflow/calculation';
 import { unitSymbol } from '@wallflow/units';
-import type { BudgetView, FieldData, IssueView, ResultView, SuccessView, TableView, UnitChoice, ValueView } from '../data/types.js';
-import { fieldLabel } from './field-names.js';
+import type {
+  BudgetView,
+  FieldData,
+  IssueView,
+  NoteView,
+  QuantityFieldData,
+  ResultView,
+  StepView,
+  SuccessView,
+  TableView,
+  UnitChoice,
+  ValueView,
+} from '../data/types.js';
+import { fieldAt, fieldLabel } from './field-names.js';
+import { isMoney, moneyText, moneyWithin } from './money.js';
+import { issueTextFor, unitOffers } from './unit-offers.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: the output types of different calculations have no common supertype
 type AnySuccess = Success<any, any>;
@@ -25,7 +39,8 @@ export function unitChoices(kind: { readonly kind: string }, units: readonly str
 
 function valueView(key: string, field: OutputField, shown: Exclude<Presented, { type: 'table' }>): ValueView {
   const description = field.description === undefined ? {} : { description: field.description };
-  const base = { key, label: field.label, ...description, text: shown.text, units: [] };
+  const text = shown.type === 'quantity' && isMoney(field) && shown.uncertainty === undefined ? moneyText(shown.value) : shown.text;
+  const base = { key, label: field.label, ...description, text, units: [] };
   if (field.type === 'quantity' && shown.type === 'quantity') {
     return { ...base, symbolTex: field.symbol, units: unitChoices(field.kind, field.units), unit: shown.unit };
   }
@@ -33,6 +48,15 @@ function valueView(key: string, field: OutputField, shown: Exclude<Presented, { 
   if (field.type === 'count') return { ...base, symbolTex: field.symbol };
   if (field.type === 'text') return { ...base, words: true };
   return base;
+}
+
+/** What several lines of one drawing have in common: their kind of quantity. */
+function axisName(field: Extract<OutputField, { type: 'table' }>, lines: readonly string[]): { up: string } | Record<never, never> {
+  const [first, ...others] = new Set(
+    lines.map((key) => field.columns[key]).map((column) => (column?.type === 'quantity' ? column.kind.label : '')),
+  );
+  if (first === undefined || first === '' || others.length > 0) return {};
+  return { up: `${first.charAt(0).toUpperCase()}${first.slice(1)}` };
 }
 
 function tableView(key: string, field: Extract<OutputField, { type: 'table' }>, shown: Extract<Presented, { type: 'table' }>): TableView {
@@ -43,10 +67,15 @@ function tableView(key: string, field: Extract<OutputField, { type: 'table' }>, 
     columns: Object.entries(field.columns).map(([name, column]) => {
       const unit = shown.columns[name]?.unit;
       const symbol = column.type === 'quantity' && unit !== undefined ? unitSymbol(column.kind.kind, unit) : '';
-      return { key: name, label: column.label, ...(symbol === '' || symbol === '1' ? {} : { unit: symbol }) };
+      return {
+        key: name,
+        label: column.label,
+        ...(symbol === '' || symbol === '1' ? {} : { unit: symbol }),
+        ...(isMoney(column) ? { decimals: 2 } : {}),
+      };
     }),
     rows: shown.rows,
-    ...(shown.plot === undefined ? {} : { plot: shown.plot }),
+    ...(shown.plot === undefined ? {} : { plot: { ...shown.plot, ...axisName(field, shown.plot.y) } }),
   };
 }
 
@@ -88,9 +117,14 @@ function budgetViews(calculation: AnyCalculation, result: AnySuccess, inputs: re
   });
 }
 
+function quantityAt(inputs: readonly FieldData[], path: Path): QuantityFieldData | undefined {
+  const field = fieldAt(inputs, path);
+  return field?.type === 'quantity' ? field : undefined;
+}
+
 /** The sentence of an issue with the field's label in place of its key. */
 function labelledText(issue: Issue, inputs: readonly FieldData[]): string {
-  const text = issueText(issue);
+  const text = issueTextFor(quantityAt(inputs, issue.path), issue);
   const path = pathText(issue.path);
   const label = fieldLabel(inputs, issue.path);
   if (path === '' || label === undefined || !text.startsWith(path)) return text;
@@ -102,9 +136,30 @@ export function issueView(issue: Issue, inputs: readonly FieldData[]): IssueView
   const paths: readonly Path[] = issue.code === 'inconsistent_inputs' ? issue.paths : [issue.path];
   const text =
     issue.code === 'inconsistent_inputs'
-      ? `${issue.paths.map((path) => fieldLabel(inputs, path) ?? pathText(path)).join(' and ')} do not go together: ${issue.reason}`
+      ? `${issue.paths.map((path) => fieldLabel(inputs, path) ?? pathText(path)).join(' and ')} do not go together: ${issue.reason}${/[.!?]$/.test(issue.reason) ? '' : '.'}`
       : labelledText(issue, inputs);
-  return { code: issue.code, fields: paths.map(pathText).filter((path) => path !== ''), text: text.replace(/\.\.$/, '.') };
+  return {
+    code: issue.code,
+    fields: paths.map(pathText).filter((path) => path !== ''),
+    text,
+    offers: unitOffers(quantityAt(inputs, issue.path), issue),
+  };
+}
+
+/** Of inputs that may stand for each other one is needed: that is said once, and also while others are missing. */
+function withEitherOr(issues: readonly IssueView[], inputs: readonly FieldData[], input: unknown): IssueView[] {
+  const given = (key: string) => typeof input === 'object' && input !== null && Object.hasOwn(input, key);
+  const groups = inputs.flatMap((field) => {
+    const keys = [field.key, ...(field.insteadOf ?? [])];
+    const first = inputs.find((one) => keys.includes(one.key)) === field;
+    return field.insteadOf !== undefined && first && !keys.some(given) ? [keys] : [];
+  });
+  const own = issues.filter((issue) => issue.code !== 'missing_input' || !groups.some((keys) => keys.includes(issue.fields[0] ?? '')));
+  const asked = groups.map((keys): IssueView => {
+    const label = keys.map((key) => fieldLabel(inputs, [key]) ?? key).join(' or ');
+    return { code: 'missing_input', fields: keys, text: `${label}: give one of them.`, offers: [] };
+  });
+  return [...own, ...asked];
 }
 
 /** Everything that a page shows of one run, as plain data. */
@@ -115,35 +170,59 @@ export function viewResult(
   units: Readonly<Record<string, string>> = {},
 ): ResultView {
   const explained = calculation.explain(input);
-  if (!explained.ok) return { ok: false, issues: explained.issues.map((issue) => issueView(issue, inputs)) };
+  if (!explained.ok) {
+    const issues = explained.issues.map((issue) => issueView(issue, inputs));
+    return { ok: false, issues: withEitherOr(issues, inputs, input) };
+  }
   const { result, steps } = explained;
   const shown = present(calculation, result, { units: knownUnits(calculation.spec.outputs, units) });
   const outputs = splitShown(calculation.spec.outputs, shown.outputs);
   const intermediates = splitShown(calculation.spec.intermediates, shown.intermediates);
+  const warnings: NoteView[] = once(
+    result.warnings.map((warning) => ({
+      text: warning.text,
+      ...(warning.path === undefined ? {} : { field: pathText(warning.path) }),
+    })),
+  );
   const view: SuccessView = {
     ok: true,
     method: result.method,
     values: answerFirst(outputs.values, steps.at(-1)?.gives),
     intermediates: intermediates.values,
     tables: [...outputs.tables, ...intermediates.tables],
-    warnings: result.warnings.map((warning) => ({
-      text: warning.text,
-      ...(warning.path === undefined ? {} : { field: pathText(warning.path) }),
-    })),
+    warnings,
     assumptions: result.assumptions.map((assumption) => assumption.text),
-    advice: result.advice,
+    advice: adviceOnce(result.advice, [...warnings, ...outputs.values]),
     budget: budgetViews(calculation, result, inputs),
     steps: steps.map((step) => ({
       label: step.label,
       ...(step.symbol === undefined ? {} : { symbolTex: step.symbol }),
       ...(step.tex === undefined ? {} : { tex: step.tex }),
-      ...(step.numbersTex === undefined ? {} : { numbersTex: step.numbersTex }),
-      ...(step.text === undefined ? {} : { text: step.text }),
       ...(step.source === undefined ? {} : { source: step.source }),
-      valueText: step.valueText,
+      ...stepNumbers(calculation, step),
     })),
   };
   return view;
+}
+
+/** The parts of a step that hold numbers. */
+function stepNumbers(calculation: AnyCalculation, step: ExplainedStep): Pick<StepView, 'numbersTex' | 'text' | 'valueText'> {
+  const fields: Fields = { ...calculation.spec.intermediates, ...calculation.spec.outputs };
+  const written = isMoney(fields[step.gives]) ? moneyWithin : (text: string) => text;
+  return {
+    ...(step.numbersTex === undefined ? {} : { numbersTex: written(step.numbersTex) }),
+    ...(step.text === undefined ? {} : { text: written(step.text) }),
+    valueText: written(step.valueText),
+  };
+}
+
+function once<T extends { readonly text: string }>(items: readonly T[]): T[] {
+  return items.filter((item, index) => items.findIndex((other) => other.text === item.text) === index);
+}
+
+/** Advice that a warning or a result says already in the same words is not repeated. */
+function adviceOnce(advice: SuccessView['advice'], said: readonly { readonly text: string }[]): SuccessView['advice'] {
+  return once(advice).filter((one) => !said.some((other) => other.text === one.text));
 }
 
 /** The last step of the working gives the answer itself; it comes first. */

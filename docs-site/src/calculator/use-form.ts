@@ -13,15 +13,34 @@ export interface FormState {
   readonly touched: ReadonlySet<string>;
   /** Whether the user has changed anything since the page was opened. */
   readonly edited: boolean;
+  /** What the last wipe took away, so that it can be brought back. */
+  readonly undo?: Undo;
+}
+
+/** A form as it stood before several values went at once. */
+export interface Undo {
+  readonly values: FormValues;
+  readonly units: Readonly<Record<string, string>>;
+  /** Where the way back is offered: the path of a list, or empty for the whole form. */
+  readonly at: string;
+  /** What happened, as a sentence. */
+  readonly text: string;
 }
 
 type Action =
   | { readonly type: 'entry'; readonly path: Path; readonly entry: Entry | Rows }
+  | { readonly type: 'wipe'; readonly values: FormValues; readonly at: string; readonly text: string }
+  | { readonly type: 'rows'; readonly path: Path; readonly rows: Rows; readonly text: string }
+  | { readonly type: 'undo' }
   | { readonly type: 'left'; readonly path: Path }
   | { readonly type: 'unit'; readonly key: string; readonly unit: string }
-  | { readonly type: 'fill'; readonly values: FormValues; readonly units?: Readonly<Record<string, string>>; readonly edited: boolean };
+  | { readonly type: 'fill'; readonly values: FormValues; readonly units?: Readonly<Record<string, string>> };
 
 const untouched: ReadonlySet<string> = new Set();
+
+function taken({ values, units }: FormState, at: string, text: string): Undo {
+  return { values, units, at, text };
+}
 
 function reduce(state: FormState, action: Action): FormState {
   switch (action.type) {
@@ -32,7 +51,21 @@ function reduce(state: FormState, action: Action): FormState {
     case 'unit':
       return { ...state, units: { ...state.units, [action.key]: action.unit }, edited: true };
     case 'fill':
-      return { values: action.values, units: action.units ?? {}, touched: untouched, edited: action.edited };
+      return { values: action.values, units: action.units ?? {}, touched: untouched, edited: false };
+    case 'wipe':
+      return { values: action.values, units: {}, touched: untouched, edited: true, undo: taken(state, action.at, action.text) };
+    case 'rows':
+      return {
+        ...state,
+        values: withEntry(state.values, action.path, action.rows),
+        edited: true,
+        undo: taken(state, pathKey(action.path), action.text),
+      };
+    case 'undo': {
+      if (state.undo === undefined) return state;
+      const { values, units, at } = state.undo;
+      return { values, units, touched: untouched, edited: true, undo: taken(state, at, 'Brought back.') };
+    }
   }
 }
 
@@ -40,9 +73,15 @@ export interface Form extends FormState {
   change(path: Path, entry: Entry | Rows): void;
   left(path: Path): void;
   chooseUnit(key: string, unit: string): void;
+  /** Replace or remove rows of a list; `text` says what happened. */
+  changeRows(path: Path, rows: Rows, text: string): void;
   fill(values: FormValues, units?: Readonly<Record<string, string>>): void;
+  /** Replace values by others that the user asked for; `text` says what happened. */
+  replace(values: FormValues, text: string): void;
   fillExample(): void;
   clear(): void;
+  /** Bring back what the last wipe took away; once more, and the wipe is done again. */
+  undoWipe(): void;
 }
 
 /** The inputs of a form and what it may be filled with. */
@@ -60,9 +99,12 @@ export function useForm(data: FormData, start: FormValues = data.exampleValues):
       left: (path: Path) => dispatch({ type: 'left', path }),
       chooseUnit: (key: string, unit: string) => dispatch({ type: 'unit', key, unit }),
       fill: (values: FormValues, units?: Readonly<Record<string, string>>) =>
-        dispatch({ type: 'fill', values, edited: false, ...(units === undefined ? {} : { units }) }),
-      fillExample: () => dispatch({ type: 'fill', values: data.exampleValues, edited: true }),
-      clear: () => dispatch({ type: 'fill', values: emptyValues(data.inputs), edited: true }),
+        dispatch({ type: 'fill', values, ...(units === undefined ? {} : { units }) }),
+      changeRows: (path: Path, rows: Rows, text: string) => dispatch({ type: 'rows', path, rows, text }),
+      replace: (values: FormValues, text: string) => dispatch({ type: 'wipe', values, at: '', text }),
+      fillExample: () => dispatch({ type: 'wipe', values: data.exampleValues, at: '', text: 'The example is filled in.' }),
+      clear: () => dispatch({ type: 'wipe', values: emptyValues(data.inputs), at: '', text: 'Everything is cleared.' }),
+      undoWipe: () => dispatch({ type: 'undo' }),
     }),
     [data],
   );

@@ -11,6 +11,8 @@ export interface LinkState {
   readonly opened: Permalink | undefined;
   /** A link for citing: inputs, version of the definition and the results as shown. */
   citation(result: SuccessView | undefined): string;
+  /** The address of what stands in the form. */
+  address(): string;
 }
 
 /** Fill the form from the address, and keep the address up to date with what is typed. */
@@ -50,5 +52,10 @@ export function usePermalink(data: CalculationData, form: Form, tools: InputTool
     [data, tools, units, values],
   );
 
-  return { opened, citation };
+  const address = useCallback(() => {
+    const hash = tools === undefined ? window.location.hash : tools.toHash(data.inputs, { version: data.version, values, units });
+    return `${window.location.origin}${window.location.pathname}${hash}`;
+  }, [data, tools, units, values]);
+
+  return { opened, citation, address };
 }

@@ -11,12 +11,12 @@ export const jobSteps: readonly JobStep[] = [
   {
     question: 'Can the readings be believed?',
     text: 'Zero with the engine off, sign, rise with engine speed. A hose or a sensor is cheaper than a filter.',
-    calculations: ['filter-condition', 'air-mass-flow-speed-density'],
+    calculations: ['sensor-zero-check', 'hose-swap-test', 'sensor-lag-test', 'filter-condition', 'air-mass-flow-speed-density'],
   },
   {
     question: 'Is the filter really blocked?',
     text: 'A pressure drop means nothing without the flow and the heat of the gas. Divide them out, then compare with a clean filter.',
-    calculations: ['exhaust-mass-flow', 'exhaust-volume-flow', 'flow-resistance', 'clean-pressure-drop'],
+    calculations: ['exhaust-mass-flow', 'exhaust-volume-flow', 'flow-resistance', 'clean-pressure-drop', 'exhaust-drop-shares'],
   },
   {
     question: 'Soot or ash, and how much?',
@@ -24,19 +24,19 @@ export const jobSteps: readonly JobStep[] = [
     calculations: ['soot-mass-from-pressure-drop', 'loaded-pressure-drop', 'soot-load'],
   },
   {
-    question: 'Is it safe to burn off?',
-    text: 'Every condition must be known and fulfilled. What is not known is not passed.',
-    calculations: ['regeneration-permission'],
+    question: 'Is it safe to burn off, and did it burn?',
+    text: 'Every condition must be known and fulfilled. What is not known is not passed. Watch it while it runs, and judge it by the soot that went.',
+    calculations: ['regeneration-permission', 'regeneration-watch', 'regeneration-quality'],
   },
   {
     question: 'Clean with what, and how much of it?',
-    text: 'The mix, the volume for this filter, and what must not go down the drain.',
-    calculations: ['cleaning-volumes'],
+    text: 'The mix, the volume for this filter, and what must not go down the drain. Weigh before and after; stop when a pass no longer helps.',
+    calculations: ['cleaning-volumes', 'cleaning-pass-plan', 'thermal-bake', 'filter-weighing', 'cleaned-filter-acceptance'],
   },
   {
     question: 'Does the reductant side dose correctly?',
-    text: 'Quality, quantity and conversion, each measured for itself.',
-    calculations: ['reductant-concentration', 'dosing-test', 'nox-mass-flow', 'reductant-demand'],
+    text: 'Quality, quantity and conversion, each measured for itself, and how long until power is taken away.',
+    calculations: ['reductant-concentration', 'dosing-test', 'nox-mass-flow', 'reductant-demand', 'fault-countdown'],
   },
   {
     question: 'Is it better than before?',

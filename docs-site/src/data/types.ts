@@ -4,8 +4,10 @@
 export interface Entry {
   readonly text: string;
   readonly unit: string;
-  /** The number as it was typed, before its unit was changed in the select. */
+  /** What stood there before its unit was changed in the select. */
   readonly typed?: { readonly text: string; readonly unit: string };
+  /** Typed here, not brought by an example, a link or a conversion. */
+  readonly own?: true;
 }
 
 /** The rows of a list input. */
@@ -26,6 +28,8 @@ interface FieldBase {
   readonly description?: string;
   /** May stay empty; the calculation then treats it as unknown. */
   readonly optional: boolean;
+  /** Keys of the inputs of which one must be given when this one is not. */
+  readonly insteadOf?: readonly string[];
   /** What is taken when the input stays empty, and why. */
   readonly default?: string;
   readonly defaultReason?: string;
@@ -36,6 +40,8 @@ export interface QuantityFieldData extends FieldBase {
   readonly kind: string;
   readonly symbolTex: string;
   readonly units: readonly UnitChoice[];
+  /** The unit that stands in the select at first: that of the example. */
+  readonly unit: string;
   /** Where the input stops making sense. */
   readonly range: string;
   /** Where the source says that the formula holds. */
@@ -98,10 +104,16 @@ export interface TableView {
   readonly key: string;
   readonly label: string;
   readonly description?: string;
-  readonly columns: readonly { readonly key: string; readonly label: string; readonly unit?: string }[];
+  readonly columns: readonly {
+    readonly key: string;
+    readonly label: string;
+    readonly unit?: string;
+    /** Decimals that are always shown, as of money. */
+    readonly decimals?: number;
+  }[];
   readonly rows: readonly Readonly<Record<string, number | string | null>>[];
-  /** `marks` names the columns that are drawn as points without a line. */
-  readonly plot?: { readonly x: string; readonly y: readonly string[]; readonly marks?: readonly string[] };
+  /** `marks` names the columns that are drawn as points without a line; `up` what the axis upwards shows. */
+  readonly plot?: { readonly x: string; readonly y: readonly string[]; readonly marks?: readonly string[]; readonly up?: string };
 }
 
 export interface StepView {
@@ -138,11 +150,20 @@ export interface SuccessView {
   readonly steps: readonly StepView[];
 }
 
+/** A reading that may have been meant, and how the field then looks. */
+export interface UnitOffer {
+  readonly label: string;
+  readonly text: string;
+  readonly unit: string;
+}
+
 export interface IssueView {
   readonly code: string;
   /** Path of the field, as `points[2].flow`; empty when the issue belongs to no single field. */
   readonly fields: readonly string[];
   readonly text: string;
+  /** Readings that may have been meant where the unit cannot be told. */
+  readonly offers: readonly UnitOffer[];
 }
 
 export interface FailureView {

@@ -27,6 +27,7 @@ export function keepJob(job: KeptJob): void {
   }
 }
 
+/** Forget it, as when a new job begins. */
 export function forgetJob(): void {
   try {
     localStorage.removeItem(key);

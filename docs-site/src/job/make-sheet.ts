@@ -5,7 +5,7 @@ import type { Logs, SheetView } from './messages.js';
 
 function view(problem: JobIssue, fields: readonly FieldData[]): IssueView {
   const place = placeInForm(problem);
-  if (place === undefined || problem.code !== 'input') return { code: problem.code, fields: [], text: jobIssueText(problem) };
+  if (place === undefined || problem.code !== 'input') return { code: problem.code, fields: [], text: jobIssueText(problem), offers: [] };
   return issueView({ ...problem.issue, path: place, ...(problem.issue.code === 'inconsistent_inputs' ? { paths: [place] } : {}) }, fields);
 }
 

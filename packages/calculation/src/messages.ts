@@ -15,6 +15,11 @@ function where(path: Path): string {
   return path.length === 0 ? 'the input' : pathText(path);
 }
 
+/** A reason that someone else wrote, closed with one stop whether or not it brought its own. */
+function closed(reason: string): string {
+  return /[.!?]$/.test(reason) ? reason : `${reason}.`;
+}
+
 const numberReasons: Readonly<Record<string, string>> = {
   empty: 'nothing was typed',
   too_long: 'it is too long',
@@ -58,8 +63,8 @@ export function issueText(issue: Issue): string {
     case 'list_length':
       return `${name} has ${issue.given} entries; it needs at ${issue.bound === 'min' ? 'least' : 'most'} ${issue.limit}.`;
     case 'inconsistent_inputs':
-      return `${issue.paths.map(where).join(', ')} do not go together: ${issue.reason}.`;
+      return `${issue.paths.map(where).join(', ')} do not go together: ${closed(issue.reason)}`;
     case 'no_solution':
-      return `No result: ${issue.reason}.`;
+      return `No result: ${closed(issue.reason)}`;
   }
 }

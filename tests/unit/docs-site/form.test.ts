@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { entryAt, pastedRows, withEntry, withRowAdded, withRowRemoved } from '../../../docs-site/src/calculator/edit-values.js';
 import { toInput } from '../../../docs-site/src/calculator/form-input.js';
 import { emptyValues } from '../../../docs-site/src/calculator/form-values.js';
+import { quantityEntry } from '../../../docs-site/src/calculator/unit-text.js';
 import type { FieldData } from '../../../docs-site/src/data/types.js';
 
 const flow: FieldData = {
@@ -15,6 +16,7 @@ const flow: FieldData = {
     { id: 'kg/h', symbol: 'kg/h' },
     { id: 'g/s', symbol: 'g/s' },
   ],
+  unit: 'kg/h',
   range: 'from 0 kg/h to 5000 kg/h',
   example: '180 kg/h',
 };
@@ -29,6 +31,11 @@ describe('the values of a form', () => {
     const values = emptyValues(fields);
     expect(entryAt(values, ['flow'])).toEqual({ text: '', unit: 'kg/h' });
     expect(values.points).toEqual({ rows: [{ name: { text: '', unit: '' }, flow: { text: '', unit: 'kg/h' } }] });
+  });
+
+  it('start with the unit of the example, not with the first that is offered', () => {
+    const values = emptyValues([{ ...flow, unit: 'g/s', example: '50 g/s' }]);
+    expect(values.flow).toEqual({ text: '', unit: 'g/s' });
   });
 
   it('change at one place and nowhere else', () => {
@@ -63,17 +70,25 @@ describe('rows', () => {
   ])('are pasted with %s', (_, text) => {
     const { rows } = pastedRows(text, [name, flow], ['', 'g/s']);
     expect(rows).toHaveLength(2);
-    expect(rows[1]).toEqual({ name: { text: 'fast', unit: '' }, flow: { text: '60', unit: 'g/s' } });
+    expect(rows[1]).toEqual({ name: { text: 'fast', unit: '', own: true }, flow: { text: '60', unit: 'g/s', own: true } });
   });
 
   it('take a choice by its words or by its key', () => {
     const options = [{ key: 'hot', label: 'Hot engine' }];
     const state: FieldData = { type: 'choice', key: 'state', label: 'State', optional: false, options, example: 'Hot engine' };
     const { rows } = pastedRows('hot engine;5\nhot;6\nlukewarm;7', [state, flow], ['', 'kg/h']);
-    expect(rows.map((row) => row.state)).toEqual(['hot', 'hot', 'lukewarm'].map((text) => ({ text, unit: '' })));
+    expect(rows.map((row) => row.state)).toEqual(['hot', 'hot', 'lukewarm'].map((text) => ({ text, unit: '', own: true })));
   });
 
   it('keep decimal commas when the cells are parted otherwise', () => {
-    expect(pastedRows('idle;5,5', [name, flow], ['', 'g/s']).rows[0]?.flow).toEqual({ text: '5,5', unit: 'g/s' });
+    expect(pastedRows('idle;5,5', [name, flow], ['', 'g/s']).rows[0]?.flow).toEqual({ text: '5,5', unit: 'g/s', own: true });
+  });
+
+  it('move a unit that stands in a cell into the select', () => {
+    const { rows } = pastedRows('idle;5,5 kg/s\nfast;60', [name, flow], ['', 'g/s'], quantityEntry);
+    expect(rows.map((row) => row.flow)).toEqual([
+      { text: '5,5', unit: 'kg/s', own: true },
+      { text: '60', unit: 'g/s', own: true },
+    ]);
   });
 });

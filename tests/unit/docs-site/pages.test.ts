@@ -27,6 +27,29 @@ describe('the guide', () => {
     for (const id of jobSteps.flatMap((step) => step.calculations)) expect(known, id).toContain(id);
   });
 
+  it('and the steps on the first page lead to every test of the walk', () => {
+    const walk = readFileSync(join(site, 'docs', 'the-job.mdx'), 'utf8');
+    const [believed] = jobSteps;
+    for (const id of ['sensor-zero-check', 'hose-swap-test', 'sensor-lag-test']) {
+      expect(believed?.calculations).toContain(id);
+      expect(walk.slice(walk.indexOf('## 2.'), walk.indexOf('## 3.'))).toContain(`/calculators/${id})`);
+    }
+    const steps = jobSteps.flatMap((step) => step.calculations);
+    for (const id of [
+      'filter-weighing',
+      'thermal-bake',
+      'cleaned-filter-acceptance',
+      'cleaning-pass-plan',
+      'exhaust-drop-shares',
+      'regeneration-watch',
+      'regeneration-quality',
+      'fault-countdown',
+    ]) {
+      expect(steps).toContain(id);
+      expect(walk).toContain(`/calculators/${id})`);
+    }
+  });
+
   it('shows code that builds and runs', async () => {
     const page = readFileSync(join(site, 'docs', 'embedding.mdx'), 'utf8');
     const blocks = [...page.matchAll(/```ts\n([\s\S]*?)```/g)].map((match) => match[1] ?? '');

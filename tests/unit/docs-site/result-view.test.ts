@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { eitherOr, withEitherOr } from '../../../docs-site/plugins/calculations/either-or.js';
 import { fieldsData } from '../../../docs-site/plugins/calculations/field-data.js';
 import { readable } from '../../../docs-site/src/calculator/readable.js';
 import { viewResult } from '../../../docs-site/src/calculator/result-view.js';
@@ -48,6 +49,80 @@ describe('viewResult', () => {
     expect(view.budget[0]?.entries.map((entry) => entry.label)).toEqual(['Absolute pressure', 'Gas temperature']);
     expect(view.budget[0]?.entries.reduce((sum, entry) => sum + entry.share, 0)).toBeCloseTo(1, 12);
     expect(view.values[0]?.text).toContain('±');
+  });
+});
+
+describe('inputs that stand for each other', () => {
+  const { found } = calculation('soot-mass-from-pressure-drop');
+  const fields = withEitherOr(fieldsData(found.spec.inputs), eitherOr(found));
+
+  it('are found by asking the calculation', () => {
+    const groups = allCalculations.map((one) => [one.id, eitherOr(one)] as const).filter(([, own]) => own.length > 0);
+    expect(Object.fromEntries(groups)).toMatchObject({
+      'soot-mass-from-pressure-drop': [['filterDiameter', 'filterVolume']],
+      'gauge-and-absolute-pressure': [['gauge', 'absolute']],
+    });
+    for (const [id, own] of groups) for (const keys of own) expect(keys.length, id).toBeGreaterThan(1);
+  });
+
+  it('are asked for once, also while others are missing', () => {
+    const view = viewResult(found, fields, {});
+    if (view.ok) throw new Error('accepted');
+    const about = view.issues.filter(({ fields: own }) => own.includes('filterDiameter') || own.includes('filterVolume'));
+    expect(about.map(({ text }) => text)).toEqual(['Filter diameter or Filter volume: give one of them.']);
+    expect(view.issues.length).toBeGreaterThan(1);
+  });
+
+  it('are asked for once when nothing else is missing, and not at all when one is given', () => {
+    const { filterDiameter, ...rest } = found.example as Record<string, unknown>;
+    const without = viewResult(found, fields, rest);
+    expect(without.ok ? [] : without.issues.map(({ text }) => text)).toEqual(['Filter diameter or Filter volume: give one of them.']);
+    expect(viewResult(found, fields, { ...rest, filterDiameter }).ok).toBe(true);
+  });
+});
+
+describe('money', () => {
+  it('is written like a bill, in results, working and tables', () => {
+    const { found, fields } = calculation('cleaning-batch-plan');
+    const view = viewResult(found, fields, found.example);
+    if (!view.ok) throw new Error('refused');
+    const amounts = [...view.values, ...view.intermediates].filter(({ label }) => label.endsWith('in your currency'));
+    expect(amounts.length).toBeGreaterThan(1);
+    for (const { text } of amounts) expect(text).toMatch(/^\d+\.\d\d$/);
+    const step = view.steps.find(({ label }) => label.startsWith('Cost of the shopping'));
+    expect(step?.valueText).toMatch(/^\d+\.\d\d$/);
+    expect(step?.numbersTex ?? '').not.toMatch(/\.\d{3}/);
+    expect(view.tables.flatMap(({ columns }) => columns).filter(({ decimals }) => decimals === 2)).not.toHaveLength(0);
+  });
+
+  it('that is only estimated keeps its few digits', () => {
+    const { found, fields } = calculation('clean-or-replace');
+    const view = viewResult(found, fields, found.example);
+    if (!view.ok) throw new Error('refused');
+    for (const { text } of view.values.filter(({ label }) => label.endsWith('in your currency'))) expect(text).not.toMatch(/\d{3,}\.\d\d/);
+  });
+});
+
+describe('every example', () => {
+  it('says nothing twice in its warnings and its advice', () => {
+    for (const found of allCalculations) {
+      const view = viewResult(found, fieldsData(found.spec.inputs), found.example);
+      if (!view.ok) throw new Error(found.id);
+      const said = [...view.warnings, ...view.advice].map(({ text }) => text);
+      expect(said.length, found.id).toBe(new Set(said).size);
+      for (const { text } of view.advice)
+        expect(
+          view.values.map((value) => value.text),
+          found.id,
+        ).not.toContain(text);
+    }
+  });
+
+  it('names what a drawing of several lines of one kind shows upwards', () => {
+    const { found, fields } = calculation('one-dimensional-pressure-drop');
+    const view = viewResult(found, fields, found.example);
+    if (!view.ok) throw new Error('refused');
+    expect(view.tables.find(({ plot }) => plot !== undefined)?.plot?.up).toBe('Differential pressure');
   });
 });
 

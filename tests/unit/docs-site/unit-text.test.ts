@@ -1,7 +1,7 @@
 import { kinds } from '@wallflow/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changeUnit, quantityEntry, quantityText, splitNumber, typedUnit } from '../../../docs-site/src/calculator/unit-text.js';
+import { changeUnit, quantityEntry, quantityText, splitNumber, typedUnit, unitNote } from '../../../docs-site/src/calculator/unit-text.js';
 
 describe('splitNumber', () => {
   it.each([
@@ -10,6 +10,10 @@ describe('splitNumber', () => {
     ['36,0 kPa', '36,0', 'kPa'],
     ['-11 °C', '-11', '°C'],
     ['360 ± 5 mbar', '360 ± 5', 'mbar'],
+    ['360 +/- 5', '360 +/- 5', ''],
+    ['360 +/- 5 mbar', '360 +/- 5', 'mbar'],
+    ['36+/−0.5', '36+/−0.5', ''],
+    ['３６０', '360', ''],
     ['2.4e-13 m2', '2.4e-13', 'm2'],
     ['3.0 1/m', '3.0', '1/m'],
     ['1 1/m', '1', '1/m'],
@@ -28,6 +32,7 @@ describe('quantityText', () => {
   it('puts the selected unit behind a bare number', () => {
     expect(quantityText({ text: ' 360 ', unit: 'mbar' })).toBe('360 mbar');
     expect(quantityText({ text: '360 ± 5', unit: 'mbar' })).toBe('360 ± 5 mbar');
+    expect(quantityText({ text: '360 +/- 5', unit: 'mbar' })).toBe('360 +/- 5 mbar');
   });
 
   it('leaves alone what carries a unit, is no number, or has none to add', () => {
@@ -86,6 +91,44 @@ describe('changeUnit', () => {
         },
       ),
     );
+  });
+});
+
+describe('a bare number that was typed here', () => {
+  const typed = { text: '36', unit: 'mbar', own: true } as const;
+
+  it('takes the unit that is chosen after it, and any other one after that', () => {
+    const kept = changeUnit('differentialPressure', typed, 'kPa');
+    expect(kept).toMatchObject({ text: '36', unit: 'kPa', own: true });
+    expect(changeUnit('differentialPressure', kept, 'psi')).toMatchObject({ text: '36', unit: 'psi' });
+    expect(changeUnit('differentialPressure', kept, 'mbar')).toEqual(typed);
+  });
+
+  it('keeps its ±', () => {
+    expect(changeUnit('differentialPressure', { ...typed, text: '36 ± 2' }, 'kPa')).toMatchObject({ text: '36 ± 2', unit: 'kPa' });
+  });
+
+  it('is converted when its unit was typed as well', () => {
+    expect(changeUnit('differentialPressure', { text: '36 kPa', unit: 'kPa', own: true }, 'mbar')).toMatchObject({ text: '360' });
+  });
+});
+
+describe('unitNote', () => {
+  it('says nothing while the unit is the one that was typed', () => {
+    expect(unitNote('differentialPressure', { text: '360', unit: 'mbar' })).toBeUndefined();
+    const there = changeUnit('differentialPressure', { text: '360', unit: 'mbar' }, 'kPa');
+    expect(unitNote('differentialPressure', changeUnit('differentialPressure', there, 'mbar'))).toBeUndefined();
+  });
+
+  it('after a conversion offers to keep the number, and then to convert after all', () => {
+    const converted = changeUnit('differentialPressure', { text: '360', unit: 'mbar' }, 'kPa');
+    const note = unitNote('differentialPressure', converted);
+    expect(note).toMatchObject({ text: 'Converted from 360 mbar.', action: 'Keep the number: 360 kPa' });
+    const kept = note?.entry ?? converted;
+    expect(kept).toMatchObject({ text: '360', unit: 'kPa', own: true });
+    const back = unitNote('differentialPressure', kept);
+    expect(back).toMatchObject({ text: 'Counts as 360 kPa.', action: 'Convert: 360 mbar is 36 kPa' });
+    expect(back?.entry).toMatchObject({ text: '36', unit: 'kPa' });
   });
 });
 

@@ -68,6 +68,7 @@ describe('a pressure drop as people write it', () => {
     ['360 ± 5 mbar', 500, 5],
     ['360±5 mbar', 500, 5],
     ['360 +/- 5 mbar', 500, 5],
+    ['360+/−5 mbar', 500, 5],
     ['360 +- 5 mbar', 500, 5],
     ['(360 ± 5) mbar', 500, 5],
     ['360 mbar ± 5 mbar', 500, 5],

@@ -3,37 +3,23 @@ import { useForm } from '../../calculator/use-form.js';
 import { useInputTools } from '../../calculator/use-input-tools.js';
 import { usePermalink } from '../../calculator/use-permalink.js';
 import { useResult } from '../../calculator/use-result.js';
-import type { CalculationData, ResultView } from '../../data/types.js';
+import type { CalculationData } from '../../data/types.js';
 import { FormFields } from '../fields/FormFields.js';
-import type { FieldMessages } from '../fields/fields-props.js';
+import { fieldMessages } from '../fields/field-messages.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
+import { UndoNotice } from '../fields/UndoNotice.js';
 import { Cautions } from '../parts/Cautions.js';
 import { FormulaProvider } from '../parts/Formula.js';
 import { Given } from '../parts/Given.js';
 import { OutputTable } from '../parts/OutputTable.js';
+import { PrintedFrom } from '../parts/PrintedFrom.js';
 import { Working } from '../parts/Working.js';
 import styles from './calculator.module.css';
+import { FilterFromBefore } from './FilterFromBefore.js';
 import { LinkNotice } from './LinkNotice.js';
 import { ResultBar } from './ResultBar.js';
 import { ResultPanel } from './ResultPanel.js';
 import { Toolbar } from './Toolbar.js';
-
-/** Messages by field. That a field is empty is said only after the user has left it. */
-function messagesOf(result: ResultView, touched: ReadonlySet<string>): FieldMessages {
-  const errors = new Map<string, string>();
-  const warnings = new Map<string, string>();
-  if (!result.ok) {
-    for (const issue of result.issues) {
-      for (const field of issue.fields) {
-        if (issue.code !== 'missing_input' || touched.has(field)) errors.set(field, issue.text);
-      }
-    }
-  }
-  if (result.ok) {
-    for (const warning of result.warnings) if (warning.field !== undefined) warnings.set(warning.field, warning.text);
-  }
-  return { errors, warnings };
-}
 
 /** The calculator of one definition: form, live result and working. */
 export function Calculator({ data }: { readonly data: CalculationData }): ReactNode {
@@ -43,7 +29,10 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
   const tools = useInputTools(onFailure);
   const { result, pending } = useResult(data, form, tools, onFailure);
   const link = usePermalink(data, form, tools);
-  const messages = useMemo(() => messagesOf(result, form.touched), [result, form.touched]);
+  const messages = useMemo(
+    () => fieldMessages(result.ok ? [] : result.issues, result.ok ? result.warnings : [], form.touched),
+    [result, form.touched],
+  );
   const isExample = form.values === data.exampleValues;
   const success = result.ok ? result : undefined;
   return (
@@ -74,10 +63,13 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
               <KeypadSwitch />
             </div>
             <div className="screen-only">
-              <FormFields fields={data.inputs} form={form} tools={tools} messages={messages} />
+              <UndoNotice form={form} at="" />
+              <FilterFromBefore data={data} form={form} tools={tools} refused={messages.errors} settled={!pending}>
+                <FormFields fields={data.inputs} form={form} tools={tools} messages={messages} />
+              </FilterFromBefore>
             </div>
             <div className="print-only">
-              <Given fields={data.inputs} values={form.values} />
+              <Given fields={data.inputs} values={form.values} onlyGiven />
             </div>
             <ResultBar result={result} />
           </KeypadProvider>
@@ -93,6 +85,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
           <Toolbar citation={() => link.citation(success)} ready={tools !== undefined && !pending} />
         </div>
       </div>
+      <PrintedFrom title={data.title} id={data.id} version={data.version} address={link.address} />
       {success === undefined ? null : (
         <>
           {success.tables.map((table) => (

@@ -22,7 +22,7 @@ function spoken(result: ResultView): string {
       ? 'No result: one input needs attention.'
       : `No result: ${result.issues.length} inputs need attention.`;
   const first = result.values[0];
-  const minds = result.warnings.length === 0 ? '' : ` ${result.warnings.length} warnings.`;
+  const minds = result.warnings.length === 0 ? '' : result.warnings.length === 1 ? ' 1 warning.' : ` ${result.warnings.length} warnings.`;
   return first === undefined ? '' : `${first.label}: ${readable(first.text)}.${minds}`;
 }
 
@@ -37,7 +37,7 @@ function Success({
 }): ReactNode {
   return (
     <>
-      <Results values={result.values} onUnit={onUnit} />
+      <Results values={result.values} limited={data.limits.length > 0} onUnit={onUnit} />
       <Warnings warnings={result.warnings} />
       <AdviceList advice={result.advice} />
       <Budget budget={result.budget} />

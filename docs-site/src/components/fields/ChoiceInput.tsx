@@ -23,13 +23,13 @@ function optionsOf(field: ChoiceFieldData | FlagFieldData): { readonly key: stri
 }
 
 /** One of a few named possibilities; what may stay open can be set to not known. */
-export function ChoiceInput({ field, id, error, warning, entry, onText }: ChoiceInputProps): ReactNode {
+export function ChoiceInput({ field, id, error, warning, row, entry, onText }: ChoiceInputProps): ReactNode {
   const options = optionsOf(field);
   if (options.length > mostRadios) {
     return (
       <div className={styles.field}>
         <label htmlFor={id} className={styles.label}>
-          <LabelText field={field} />
+          <LabelText field={field} row={row} />
         </label>
         <select
           id={id}
@@ -53,7 +53,7 @@ export function ChoiceInput({ field, id, error, warning, entry, onText }: Choice
   return (
     <fieldset id={id} className={styles.field} aria-describedby={describedBy(id, error)}>
       <legend className={styles.label}>
-        <LabelText field={field} />
+        <LabelText field={field} row={row} />
       </legend>
       <div className={styles.radios}>
         {options.map((option) => (

@@ -1,8 +1,9 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { readable } from '../../calculator/readable.js';
-import type { ScalarFieldData } from '../../data/types.js';
+import type { ScalarFieldData, UnitOffer } from '../../data/types.js';
 import { Formula } from '../parts/Formula.js';
 import styles from './fields.module.css';
+import { useLabels } from './labels.js';
 
 /** What the single inputs need to know of the form around them. */
 export interface FieldProps<F> {
@@ -10,7 +11,11 @@ export interface FieldProps<F> {
   /** Unique on the page. */
   readonly id: string;
   readonly error: string | undefined;
+  /** Readings that may have been meant by what was refused. */
+  readonly offers?: readonly UnitOffer[] | undefined;
   readonly warning: string | undefined;
+  /** `row 2` for an input of a list. */
+  readonly row?: string | undefined;
 }
 
 export function describedBy(id: string, error: string | undefined): string {
@@ -23,24 +28,62 @@ function rangeLine(field: ScalarFieldData): string {
   return readable(`${field.range.charAt(0).toUpperCase()}${field.range.slice(1)}${usual}.`);
 }
 
-function emptyLine(field: ScalarFieldData): string | undefined {
+function emptyLine(field: ScalarFieldData, others: readonly string[]): string | undefined {
+  if (others.length > 0) return `One is needed: this or ${others.join(' or ')}.`;
   if (field.default !== undefined) {
     return `Left empty: ${readable(field.default)} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
   }
   return field.optional ? 'May stay empty: then it counts as unknown.' : undefined;
 }
 
+interface FieldNotesProps extends FieldProps<ScalarFieldData> {
+  onOffer?(offer: UnitOffer): void;
+}
+
+/** Readings that may have been meant, each a button that takes it. */
+function Offers({
+  id,
+  offers,
+  onOffer,
+}: Required<Pick<FieldNotesProps, 'onOffer' | 'id'>> & { readonly offers: readonly UnitOffer[] }): ReactNode {
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for inputs
+    <div role="group" aria-label="What was meant" className={styles.offers}>
+      {offers.map((offer) => (
+        <button
+          key={offer.label}
+          type="button"
+          className={styles.small}
+          onClick={() => {
+            onOffer(offer);
+            document.getElementById(id)?.focus();
+          }}
+        >
+          {offer.label}
+        </button>
+      ))}
+    </div>
+  );
+}
+
 /** Hint, error and warning below an input. */
-export function FieldNotes({ field, id, error, warning }: FieldProps<ScalarFieldData>): ReactNode {
+export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: FieldNotesProps): ReactNode {
+  // An error that appears while one types is brought out from under the bar with the result.
+  const said = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (error !== undefined && document.activeElement?.id === id) said.current?.scrollIntoView({ block: 'nearest' });
+  }, [error, id]);
   const range = rangeLine(field);
-  const empty = emptyLine(field);
+  const others = useLabels()(field.insteadOf ?? []);
+  const empty = emptyLine(field, others);
   return (
     <>
       {error === undefined ? null : (
-        <p id={`${id}-error`} className={styles.error}>
+        <p ref={said} id={`${id}-error`} className={styles.error}>
           {error}
         </p>
       )}
+      {offers.length === 0 || onOffer === undefined ? null : <Offers id={id} offers={offers} onOffer={onOffer} />}
       {warning === undefined ? null : <p className={styles.warning}>{warning}</p>}
       <p id={`${id}-hint`} className={styles.hint}>
         {field.description === undefined ? null : <>{field.description} </>}
@@ -51,11 +94,15 @@ export function FieldNotes({ field, id, error, warning }: FieldProps<ScalarField
   );
 }
 
-export function LabelText({ field }: { readonly field: ScalarFieldData }): ReactNode {
+export function LabelText({ field, row }: { readonly field: ScalarFieldData; readonly row: string | undefined }): ReactNode {
   return (
     <>
-      {field.label} {'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}
-      {field.optional || field.default !== undefined ? <span className={styles.optional}> optional</span> : null}
+      {field.label}
+      {row === undefined ? null : <span className="visually-hidden">, {row}</span>}{' '}
+      {'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}
+      {(field.optional && field.insteadOf === undefined) || field.default !== undefined ? (
+        <span className={styles.optional}> optional</span>
+      ) : null}
     </>
   );
 }

@@ -9,6 +9,12 @@ import { ListInput } from './ListInput.js';
 import { PlainInput } from './PlainInput.js';
 import { QuantityInput } from './QuantityInput.js';
 
+/** `row 2` for an input in a list, so that inputs of the same name are told apart. */
+function rowName(path: readonly (string | number)[]): string | undefined {
+  const row = path.findLast((part) => typeof part === 'number');
+  return row === undefined ? undefined : `row ${row + 1}`;
+}
+
 function ScalarField({
   field,
   form,
@@ -19,8 +25,15 @@ function ScalarField({
   const key = pathKey(path);
   const found = entryAt(form.values, path);
   const entry: Entry = found === undefined || isRows(found) ? { text: '', unit: '' } : found;
-  const common = { id: inputId(key), error: messages.errors.get(key), warning: messages.warnings.get(key) };
+  const common = {
+    id: inputId(key),
+    error: messages.errors.get(key),
+    offers: messages.offers.get(key),
+    warning: messages.warnings.get(key),
+    row: rowName(path),
+  };
   const change = (next: Entry) => form.change(path, next);
+  const typed = (text: string, unit = '') => change({ text, unit, own: true });
   const left = () => form.left(path);
   switch (field.type) {
     case 'quantity':
@@ -29,17 +42,31 @@ function ScalarField({
           {...common}
           field={field}
           entry={entry}
-          onText={(text) => change({ text, unit: tools?.typedUnit(field.kind, text) ?? entry.unit })}
+          symbolOf={tools?.symbolOf}
+          note={tools?.unitNote(field.kind, entry)}
+          onNote={change}
+          onText={(text) => typed(text, tools?.typedUnit(field.kind, text) ?? entry.unit)}
+          onOffer={({ text, unit }) => typed(text, unit)}
           onUnit={(unit) => change(tools?.changeUnit(field.kind, entry, unit) ?? { text: entry.text, unit })}
           onLeave={left}
         />
       );
     case 'choice':
     case 'flag':
-      return <ChoiceInput {...common} field={field} entry={entry} onText={(text) => change({ text, unit: '' })} />;
+      return (
+        <ChoiceInput
+          {...common}
+          field={field}
+          entry={entry}
+          onText={(text) => {
+            typed(text);
+            left();
+          }}
+        />
+      );
     case 'count':
     case 'text':
-      return <PlainInput {...common} field={field} entry={entry} onText={(text) => change({ text, unit: '' })} onLeave={left} />;
+      return <PlainInput {...common} field={field} entry={entry} onText={(text) => typed(text)} onLeave={left} />;
   }
 }
 

@@ -4,6 +4,7 @@ import type { FieldData } from '../../data/types.js';
 import { Fields } from './Fields.js';
 import styles from './fields.module.css';
 import type { FieldsProps } from './fields-props.js';
+import { FormFieldsContext } from './labels.js';
 
 const fewest = 3;
 
@@ -12,7 +13,15 @@ function hasError(fields: readonly FieldData[], errors: ReadonlyMap<string, stri
 }
 
 /** All inputs of a calculation, or of a section: first what must be known, then, folded, what is assumed unless it is stated. */
-export function FormFields({ fields, path = [], ...rest }: FieldsProps): ReactNode {
+export function FormFields(props: FieldsProps): ReactNode {
+  return (
+    <FormFieldsContext.Provider value={props.fields}>
+      <Parts {...props} />
+    </FormFieldsContext.Provider>
+  );
+}
+
+function Parts({ fields, path = [], ...rest }: FieldsProps): ReactNode {
   const [open, setOpen] = useState(false);
   const assumed = fields.filter((field) => field.default !== undefined);
   if (assumed.length < fewest || assumed.length === fields.length) return <Fields fields={fields} path={path} {...rest} />;

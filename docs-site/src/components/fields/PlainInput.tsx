@@ -10,11 +10,11 @@ interface PlainInputProps extends FieldProps<CountFieldData | TextFieldData> {
 }
 
 /** A whole number or a short text. */
-export function PlainInput({ field, id, error, warning, entry, onText, onLeave }: PlainInputProps): ReactNode {
+export function PlainInput({ field, id, error, warning, row, entry, onText, onLeave }: PlainInputProps): ReactNode {
   return (
     <div className={styles.field}>
       <label htmlFor={id} className={styles.label}>
-        <LabelText field={field} />
+        <LabelText field={field} row={row} />
       </label>
       <input
         id={id}

@@ -1,9 +1,10 @@
 import type { Form } from '../../calculator/use-form.js';
 import type { InputTools } from '../../calculator/use-input-tools.js';
-import type { FieldData } from '../../data/types.js';
+import type { FieldData, UnitOffer } from '../../data/types.js';
 
 export interface FieldMessages {
   readonly errors: ReadonlyMap<string, string>;
+  readonly offers: ReadonlyMap<string, readonly UnitOffer[]>;
   readonly warnings: ReadonlyMap<string, string>;
 }
 

@@ -45,7 +45,7 @@ function Section({ field, form, logs, onLogs, ...rest }: Omit<SectionsProps, 'fi
   const of = side(field.key);
   const hasLog = of !== undefined && logs[of] !== undefined;
   const list = (
-    <ListInput field={field} path={[field.key]} form={form} messages={rest.messages}>
+    <ListInput field={field} path={[field.key]} form={form} tools={rest.tools} messages={rest.messages}>
       {(row) => <Fields fields={field.item} path={[field.key, row]} form={form} {...rest} />}
     </ListInput>
   );

@@ -8,21 +8,14 @@ import { forgetJob, keepJob, keptJob } from '../../job/kept-job.js';
 import type { Logs, SheetView } from '../../job/messages.js';
 import { openFiles } from '../../job/open-files.js';
 import { useSheet } from '../../job/use-sheet.js';
-import { type FieldMessages, inputId } from '../fields/fields-props.js';
+import { fieldMessages } from '../fields/field-messages.js';
+import { inputId } from '../fields/fields-props.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
+import { UndoNotice } from '../fields/UndoNotice.js';
 import { FormulaProvider } from '../parts/Formula.js';
 import { JobSections } from './JobSections.js';
 import styles from './job.module.css';
 import { SheetFrame } from './SheetFrame.js';
-
-/** Messages by field. That a field is empty is said below the form, and at the field only after the user has left it. */
-function messagesOf(view: SheetView | undefined, touched: ReadonlySet<string>): FieldMessages {
-  const errors = new Map<string, string>();
-  for (const issue of view === undefined || view.ok ? [] : view.issues) {
-    for (const field of issue.fields) if (issue.code !== 'missing_input' || touched.has(field)) errors.set(field, issue.text);
-  }
-  return { errors, warnings: new Map() };
-}
 
 function Missing({ view }: { readonly view: SheetView | undefined }): ReactNode {
   if (view === undefined) return <p>The sheet appears here.</p>;
@@ -75,7 +68,7 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
   const onFailure = useCallback(() => setFailed(true), []);
   const tools = useInputTools(onFailure);
   const view = useSheet(data.inputs, form, logs, tools, onFailure);
-  const messages = useMemo(() => messagesOf(view, form.touched), [view, form.touched]);
+  const messages = useMemo(() => fieldMessages(view === undefined || view.ok ? [] : view.issues, [], form.touched), [view, form.touched]);
   const { fill } = form;
 
   // What the device kept is put in after the page is shown: the built page is the empty form.
@@ -87,27 +80,27 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
     setNotice('This is the job that the device kept.');
   }, [empty, fill]);
   useEffect(() => {
-    if (form.edited) keepJob({ values: form.values, logs });
-  }, [form.edited, form.values, logs]);
+    if (!form.edited) return;
+    if (JSON.stringify(form.values) === JSON.stringify(withToday(empty))) forgetJob();
+    else keepJob({ values: form.values, logs });
+  }, [empty, form.edited, form.values, logs]);
 
+  /** Put another job in place of the one that stands there; the way back is offered. */
   const replace = (values: FormValues, next: Logs, text: string) => {
-    keepJob({ values, logs: next });
-    fill(values);
+    form.replace(values, text);
     setLogs(next);
-    setNotice(text);
   };
   const open = async (files: FileList | null) => {
     const opened = await openFiles([...(files ?? [])]);
     if (opened.job === undefined || tools === undefined) return setNotice(opened.problem ?? '');
     const { formFromJob } = await import('@wallflow/workshop');
     const values = tools.fromInput(data.inputs, formFromJob(opened.job));
-    replace(values, opened.logs, opened.problem ?? 'The job file is open.');
+    replace(values, opened.logs, 'The job file is open.');
+    setNotice(opened.problem ?? '');
   };
   const startAnew = () => {
-    forgetJob();
-    fill(withToday(empty));
-    setLogs({});
-    setNotice('A new job; the device has forgotten the last.');
+    setNotice('');
+    replace(withToday(empty), {}, 'A new job.');
   };
 
   return (
@@ -121,7 +114,7 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
         </p>
       ) : null}
       <div className={`${styles.tools} screen-only`}>
-        <button type="button" onClick={() => replace(data.exampleValues, {}, 'The demo job stands in the form: an invented vehicle.')}>
+        <button type="button" onClick={() => replace(data.exampleValues, {}, 'The demo job is filled in: an invented vehicle.')}>
           Fill in the demo job
         </button>
         <button type="button" onClick={startAnew}>
@@ -135,6 +128,7 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
       <p role="status" className={styles.status}>
         {notice}
       </p>
+      <UndoNotice form={form} at="" />
       <form className={`${styles.form} screen-only`} aria-label="The job" onSubmit={(event) => event.preventDefault()} noValidate>
         <KeypadProvider>
           <KeypadSwitch />

@@ -1,3 +1,4 @@
+import Head from '@docusaurus/Head';
 import Link from '@docusaurus/Link';
 import Layout from '@theme/Layout';
 import type { ReactNode } from 'react';
@@ -11,6 +12,9 @@ import { FormulaProvider } from '../parts/Formula.js';
 export default function CalculatorPage({ data }: { readonly data: CalculationData }): ReactNode {
   return (
     <Layout title={data.title} description={data.purpose}>
+      <Head>
+        <meta name="keywords" content={data.keywords.join(', ')} />
+      </Head>
       <main className="page container">
         <nav className="crumbs" aria-label="Where you are">
           <Link to="/calculators">Calculators</Link> <span aria-hidden="true">/</span>{' '}
@@ -22,10 +26,11 @@ export default function CalculatorPage({ data }: { readonly data: CalculationDat
         <FormulaProvider formulas={data.formulas}>
           <Background data={data} assumptions={data.assumptions} />
         </FormulaProvider>
-        <p className="screen-only">
-          <Link to={`/examples/${data.id}`}>Worked example as a sheet to print</Link> ·{' '}
+        <p className="foot-links screen-only">
+          <Link to={`/examples/${data.id}`}>Worked example as a sheet to print</Link>
           <Link to={`/guide/${data.subject}`}>Guide: {subjectTitle(data.subject)}</Link>
         </p>
+        {data.keywords.length === 0 ? null : <p className="also screen-only">Also looked for as: {data.keywords.join(', ')}.</p>}
       </main>
     </Layout>
   );

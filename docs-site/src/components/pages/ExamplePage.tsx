@@ -9,8 +9,13 @@ import { FormulaProvider } from '../parts/Formula.js';
 import { Given } from '../parts/Given.js';
 import { OutputTable } from '../parts/OutputTable.js';
 import { PrintButton } from '../parts/PrintButton.js';
+import { PrintedFrom } from '../parts/PrintedFrom.js';
 import { AdviceList, Results, Warnings } from '../parts/Results.js';
 import { Working } from '../parts/Working.js';
+
+function ownAddress(): string {
+  return `${window.location.origin}${window.location.pathname}`;
+}
 
 /** The worked example of one definition: complete without scripts, and made for paper. */
 export default function ExamplePage({ data }: { readonly data: CalculationData }): ReactNode {
@@ -51,6 +56,7 @@ export default function ExamplePage({ data }: { readonly data: CalculationData }
           </section>
           <Background data={data} assumptions={example.assumptions} />
         </FormulaProvider>
+        <PrintedFrom title={data.title} id={data.id} version={data.version} address={ownAddress} />
         <p className="colophon">
           {data.title}, definition {data.id} version {data.version}. Made from the published definition; the numbers come from the same code
           as the calculator.

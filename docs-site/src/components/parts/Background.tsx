@@ -10,7 +10,9 @@ function Texts({ title, texts }: { readonly title: string; readonly texts: reado
   const id = title.toLowerCase().replaceAll(' ', '-');
   return (
     <section aria-labelledby={id}>
-      <h2 id={id}>{title}</h2>
+      <h2 id={id} tabIndex={-1}>
+        {title}
+      </h2>
       <ul>
         {texts.map((text) => (
           <li key={text}>{text}</li>
@@ -69,8 +71,9 @@ export function Background({ data, assumptions }: BackgroundProps): ReactNode {
       <section aria-labelledby="checked-against">
         <h2 id="checked-against">Checked against</h2>
         <Checks cases={data.cases} />
-        <p className="screen-only">
-          <Link to="/validation">How checks are made</Link> · <Link to={`/validation/${data.subject}`}>All cases of this subject</Link>
+        <p className="foot-links screen-only">
+          <Link to="/validation">How checks are made</Link>
+          <Link to={`/validation/${data.subject}`}>All cases of this subject</Link>
         </p>
       </section>
     </>

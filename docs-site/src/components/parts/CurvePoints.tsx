@@ -13,7 +13,7 @@ export function CurvePoints({ curve }: { readonly curve: CurveView }): ReactNode
   const warns = curve.points.some((point) => point.models.some((model) => model.warns));
   return (
     <>
-      <Scroll label={`Points of ${curve.title}`}>
+      <Scroll label={`Points of ${curve.title}`} keepsFirst>
         <table className={styles.points}>
           <thead>
             <tr>

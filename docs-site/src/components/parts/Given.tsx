@@ -54,10 +54,25 @@ function GivenList({
   );
 }
 
+interface GivenProps {
+  readonly fields: readonly FieldData[];
+  readonly values: FormValues;
+  /** Leave out what stayed empty and may; the result says what was assumed for it. */
+  readonly onlyGiven?: boolean;
+}
+
+function mayBeLeftOut(field: FieldData, values: FormValues): boolean {
+  const entry = values[field.key];
+  const empty = entry === undefined || (isRows(entry) ? entry.rows.length === 0 : entry.text.trim() === '');
+  return empty && (field.optional || field.default !== undefined);
+}
+
 /** What goes into a calculation, for reading and printing. */
-export function Given({ fields, values }: { readonly fields: readonly FieldData[]; readonly values: FormValues }): ReactNode {
-  const scalars = fields.filter((field) => field.type !== 'list');
-  const lists = fields.filter((field) => field.type === 'list');
+export function Given({ fields, values, onlyGiven = false }: GivenProps): ReactNode {
+  const left = onlyGiven ? fields.filter((field) => mayBeLeftOut(field, values)) : [];
+  const told = fields.filter((field) => !left.includes(field));
+  const scalars = told.filter((field) => field.type !== 'list');
+  const lists = told.filter((field) => field.type === 'list');
   return (
     <>
       {scalars.length === 0 ? null : (
@@ -86,6 +101,12 @@ export function Given({ fields, values }: { readonly fields: readonly FieldData[
         if (list.rows.length === 0) return <p key={field.key}>{field.label}: not given</p>;
         return <GivenList key={field.key} field={field} rows={list.rows} />;
       })}
+      {left.length === 0 ? null : (
+        <p>
+          Not given: {left.length === 1 ? 'one input that may' : `${left.length} inputs that may`} stay empty. What was assumed stands with
+          the result.
+        </p>
+      )}
     </>
   );
 }

@@ -12,7 +12,7 @@ import { Scroll } from './Scroll.js';
 function Inputs({ curve }: { readonly curve: CurveView }): ReactNode {
   const several = curve.inputs.some((input) => input.models !== undefined);
   return (
-    <Scroll label={`Inputs for ${curve.title}`}>
+    <Scroll label={`Inputs for ${curve.title}`} keepsFirst>
       <table className={styles.inputs}>
         <thead>
           <tr>

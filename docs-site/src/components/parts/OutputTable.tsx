@@ -6,14 +6,15 @@ import { Scroll } from './Scroll.js';
 
 const longTable = 12;
 
-function cellText(cell: number | string | null | undefined): string {
+function cellText(cell: number | string | null | undefined, decimals: number | undefined): string {
   if (cell === null || cell === undefined) return '–';
+  if (typeof cell === 'number' && decimals !== undefined) return cell.toFixed(decimals);
   return typeof cell === 'number' ? readable(String(Number(cell.toPrecision(5)))) : cell;
 }
 
 function Table({ table }: { readonly table: TableView }): ReactNode {
   return (
-    <Scroll label={table.label}>
+    <Scroll label={table.label} keepsFirst>
       <table>
         <caption className="visually-hidden">{table.label}</caption>
         <thead>
@@ -30,7 +31,7 @@ function Table({ table }: { readonly table: TableView }): ReactNode {
           {table.rows.map((row, index) => (
             <tr key={index}>
               {table.columns.map((column) => (
-                <td key={column.key}>{cellText(row[column.key])}</td>
+                <td key={column.key}>{cellText(row[column.key], column.decimals)}</td>
               ))}
             </tr>
           ))}

@@ -17,7 +17,7 @@ interface Series {
 
 function axisTitle(column: { readonly label: string; readonly unit?: string } | undefined): string {
   if (column === undefined) return '';
-  return column.unit === undefined ? column.label : `${column.label} (${column.unit})`;
+  return column.unit === undefined ? column.label : `${column.label} (${column.unit})`.trim();
 }
 
 function seriesOf(table: TableView, plot: NonNullable<TableView['plot']>): Series[] {
@@ -52,7 +52,7 @@ export function Plot({ table }: { readonly table: TableView }): ReactNode {
   );
   const across = table.columns.find((column) => column.key === plot.x);
   const up = table.columns.find((column) => column.key === plot.y[0]);
-  const upTitle = series.length === 1 ? axisTitle(up) : up?.unit === undefined ? '' : `(${up.unit})`;
+  const upTitle = series.length === 1 ? axisTitle(up) : axisTitle({ ...up, label: plot.up ?? '' });
   const id = `plot-${table.key}`;
   return (
     <figure className={styles.figure}>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { goTo } from '../../calculator/go-to.js';
 import { readable } from '../../calculator/readable.js';
 import type { SuccessView, ValueView } from '../../data/types.js';
 import { Formula } from './Formula.js';
@@ -6,6 +7,8 @@ import styles from './results.module.css';
 
 interface ResultsProps {
   readonly values: readonly ValueView[];
+  /** Whether the page states limits of use. */
+  readonly limited?: boolean;
   /** Called when another unit is chosen for a value; without it the units are fixed. */
   readonly onUnit?: ((key: string, unit: string) => void) | undefined;
 }
@@ -27,8 +30,28 @@ function UnitSelect({ value, onUnit }: { readonly value: ValueView; readonly onU
   );
 }
 
+/** That a ± says nothing about the model, once, at the first figure that has one. */
+function Spread({ limited }: { readonly limited: boolean }): ReactNode {
+  return (
+    <p className={styles.spread}>
+      The ± comes from the ± of your inputs alone. How far the model itself is off is not in it
+      {limited ? (
+        <>
+          :{' '}
+          <button type="button" className={styles.inline} onClick={() => goTo('limits-of-use')}>
+            limits of use
+          </button>
+        </>
+      ) : (
+        '.'
+      )}
+    </p>
+  );
+}
+
 /** The values of a result, the first one large. */
-export function Results({ values, onUnit }: ResultsProps): ReactNode {
+export function Results({ values, limited = false, onUnit }: ResultsProps): ReactNode {
+  const spread = values.find((value) => value.text.includes('±'));
   return (
     <dl className={styles.values}>
       {values.map((value) => (
@@ -39,6 +62,7 @@ export function Results({ values, onUnit }: ResultsProps): ReactNode {
           <dd>
             <span className={value.words === true ? styles.words : styles.number}>{readable(value.text)}</span>
             {onUnit === undefined || value.units.length < 2 ? null : <UnitSelect value={value} onUnit={onUnit} />}
+            {value === spread ? <Spread limited={limited} /> : null}
           </dd>
         </div>
       ))}

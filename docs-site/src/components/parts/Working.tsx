@@ -8,7 +8,7 @@ import styles from './working.module.css';
 function Line({ label, tex }: { readonly label: string; readonly tex: string | undefined }): ReactNode {
   if (tex === undefined) return null;
   return (
-    <Scroll label={label} className={styles.formula}>
+    <Scroll label={label} className={styles.formula} hint={false}>
       <Formula tex={tex} display />
     </Scroll>
   );
