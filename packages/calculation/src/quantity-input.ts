@@ -42,9 +42,12 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Quanti
   const parsed =
     typeof raw === 'string' ? kind.parse(raw) : typeof raw === 'number' ? kind.parse(String(raw)) : kind.parse(raw.value, raw.unit);
   if (!parsed.ok) return { ok: false, issue: unitIssue(target, raw, parsed.issue) };
-  let uncertainty = parsed.uncertainty;
-  if (typeof raw === 'object' && raw.uncertainty !== undefined) {
-    uncertainty = uncertaintyToSI(kind, parsed.value, parsed.unit, raw.uncertainty);
+  const uncertainty =
+    typeof raw === 'object' && raw.uncertainty !== undefined
+      ? raw.uncertainty / kind.differenceIn(1, parsed.unit, parsed.quantity)
+      : parsed.uncertainty;
+  if (uncertainty !== undefined && !Number.isFinite(uncertainty)) {
+    return { ok: false, issue: { code: 'not_a_number', path: [], given: raw, reason: 'not_finite', example: target.example } };
   }
   return {
     ok: true,
@@ -53,15 +56,6 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Quanti
     significantDigits: parsed.significantDigits,
     ...(uncertainty === undefined ? {} : { uncertainty }),
   };
-}
-
-function uncertaintyToSI<K extends KindName>(kind: Kind<K>, value: number, unit: Parameters<Kind<K>['in']>[1], delta: number): number {
-  const up = kind.parse(value + delta, unit);
-  const down = kind.parse(value - delta, unit);
-  if (up.ok && down.ok) return Math.abs(up.quantity - down.quantity) / 2;
-  const here = kind.parse(value, unit);
-  const side = up.ok ? up : down;
-  return here.ok && side.ok ? Math.abs(side.quantity - here.quantity) : Number.NaN;
 }
 
 function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: QuantityInput, issue: UnitIssue): Issue {
