@@ -3,6 +3,7 @@ import type * as z from 'zod';
 import { type Attempt, evaluate, inputsFor, isCalculation, numberOf, si, succeeded, unknownInputs } from './evaluation.js';
 import { type JobFile, jobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
+import { type ReadFile, readLogFile } from './log-file.js';
 import { dropOf, type MeasuredSide, measureSide } from './measured-side.js';
 import { readLog } from './read-log.js';
 import { steadyReadings } from './steady.js';
@@ -21,9 +22,6 @@ export interface JobResult {
 }
 
 export type JobOutcome = { readonly ok: true; readonly result: JobResult } | { readonly ok: false; readonly issues: readonly JobIssue[] };
-
-/** Gives the text of a file that the job names, or undefined when there is none. */
-export type ReadFile = (name: string) => string | undefined;
 
 function structureIssues(raw: unknown, error: z.ZodError): JobIssue[] {
   return error.issues.map((found): JobIssue => {
@@ -106,10 +104,9 @@ function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): R
     return readings.ok ? measureSide(where, readings.steady, job) : readings;
   }
   if (name === undefined) return undefined;
-  const text = readFile(name);
-  if (text === undefined)
-    return { ok: false, issues: [{ code: 'log_unreadable', where: name, detail: 'there is no such file beside the job' }] };
-  const log = readLog(text, name);
+  const file = readLogFile(name, readFile);
+  if (!file.ok) return file;
+  const log = readLog(file.text, name);
   return log.ok ? measureSide(name, steadyReadings(log.log.rows), job) : log;
 }
 
