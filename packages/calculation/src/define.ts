@@ -74,6 +74,12 @@ function badValue(field: OutputField, value: unknown, at: string): string | unde
   return undefined;
 }
 
+/** The first issues as sentences; an exception's message is to be read. */
+function sentences(issues: readonly Issue[], most = 10): string {
+  const shown = issues.slice(0, most).map((issue) => issueText(issue));
+  return [...shown, ...(issues.length > most ? [`And ${issues.length - most} more.`] : [])].join(' ');
+}
+
 function pick<O extends Outputs>(fields: O, values: Values): ValuesOf<O> {
   return Object.fromEntries(Object.keys(fields).map((key) => [key, values[key]])) as ValuesOf<O>;
 }
@@ -155,7 +161,7 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
     calculate(input): Success<O, M> {
       const result = run(input);
       if (result.ok) return result;
-      throw new CalculationError(`${spec.id}: ${result.issues.map((issue) => issueText(issue)).join(' ')}`, result.issues);
+      throw new CalculationError(`${spec.id}: ${sentences(result.issues)}`, result.issues);
     },
     explain(raw) {
       const checked = check(raw);

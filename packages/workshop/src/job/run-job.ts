@@ -1,4 +1,4 @@
-import type { Issue } from '@wallflow/calculation';
+import { givenData, type Issue } from '@wallflow/calculation';
 import type * as z from 'zod';
 import { type Attempt, evaluate, inputsFor, isCalculation, numberOf, si, succeeded, unknownInputs } from './evaluation.js';
 import { type JobFile, jobFile } from './job-file.js';
@@ -35,7 +35,7 @@ function structureIssues(raw: unknown, error: z.ZodError): JobIssue[] {
         ? { code: 'unknown_input', path: [...path, found.keys[0] ?? ''], given: undefined, candidates: [] }
         : value === undefined
           ? { code: 'missing_input', path }
-          : { code: 'wrong_type', path, given: value, expected: found.message };
+          : { code: 'wrong_type', path, given: givenData(value), expected: found.message };
     return { code: 'input', where: 'job file', issue };
   });
 }
@@ -48,7 +48,12 @@ const readers = {
 function strayInputs(job: JobFile): JobIssue[] {
   return Object.entries(readers).flatMap(([section, ids]) =>
     unknownInputs(job[section as keyof typeof readers], ids).map((key): JobIssue => {
-      const issue: Issue = { code: 'unknown_input', path: [key], given: job[section as keyof typeof readers][key], candidates: [] };
+      const issue: Issue = {
+        code: 'unknown_input',
+        path: [key],
+        given: givenData(job[section as keyof typeof readers][key]),
+        candidates: [],
+      };
       return { code: 'input', where: section, issue };
     }),
   );
