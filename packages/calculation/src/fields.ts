@@ -137,7 +137,7 @@ function quantityField<K extends KindName>(kind: Kind<K>, options: QuantityOptio
 }
 
 function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySchema<K> {
-  const object = z.strictObject({ value: z.number(), unit: z.string().max(40), uncertainty: z.number().min(0).optional() });
+  const object = z.strictObject({ value: z.number(), unit: z.string(), uncertainty: z.number().optional() });
   const text = z.string();
   // A bare number is let through to the parser, which refuses it with the units to choose from
   // unless the kind has none to name.
@@ -238,11 +238,14 @@ export function count(
   return schema as unknown as z.ZodType<number, number | string>;
 }
 
-/** Yes or no. A form's or a command line's `"yes"`, `"no"`, `"true"`, `"false"` are accepted. */
+// Without a flag, which a JSON Schema has no place for.
+const yesOrNo = /^\s*(?:[Yy][Ee][Ss]|[Nn][Oo]|[Tt][Rr][Uu][Ee]|[Ff][Aa][Ll][Ss][Ee])\s*$/;
+
+/** Yes or no. A form's or a command line's `"yes"`, `"no"`, `"true"`, `"false"` are accepted, in upper and lower case. */
 export function flag(options: FieldText & { readonly example: boolean } & Default<boolean>): z.ZodType<boolean, boolean | string> {
   const base = z
-    .union([z.boolean(), z.enum(['yes', 'no', 'true', 'false'])])
-    .transform((raw) => raw === true || raw === 'yes' || raw === 'true')
+    .union([z.boolean(), z.string().max(20).regex(yesOrNo)])
+    .transform((raw) => raw === true || (typeof raw === 'string' && /yes|true/i.test(raw)))
     .meta({
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),

@@ -43,6 +43,9 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Quanti
   const parsed =
     typeof raw === 'string' ? kind.parse(raw) : typeof raw === 'number' ? kind.parse(String(raw)) : kind.parse(raw.value, raw.unit);
   if (!parsed.ok) return { ok: false, issue: unitIssue(target, raw, parsed.issue) };
+  if (typeof raw === 'object' && (raw.uncertainty ?? 0) < 0) {
+    return { ok: false, issue: { code: 'not_a_number', path: [], given: raw, reason: 'negative_uncertainty', example: target.example } };
+  }
   const uncertainty =
     typeof raw === 'object' && raw.uncertainty !== undefined
       ? raw.uncertainty / kind.differenceIn(1, parsed.unit, parsed.quantity)
