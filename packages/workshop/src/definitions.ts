@@ -4,3 +4,5 @@ import { filterConditionCalculation } from './filter-condition/definition.js';
 
 /** Every calculation of the workshop subject. */
 export const calculations: readonly AnyCalculation[] = [filterConditionCalculation, beforeAfterCalculation];
+
+export { beforeAfterCalculation, filterConditionCalculation };

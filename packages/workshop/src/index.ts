@@ -3,7 +3,7 @@
  *
  * @module
  */
-export { calculations } from './definitions.js';
+export { beforeAfterCalculation, calculations, filterConditionCalculation } from './definitions.js';
 export { jobForm } from './form/fields.js';
 export { formFromJob } from './form/form-from-job.js';
 export { placeInForm } from './form/issue-place.js';
