@@ -15,6 +15,7 @@ import {
 } from './definition.js';
 import { exampleOf } from './example.js';
 import { explainResult } from './explain.js';
+import { freezeData } from './freeze.js';
 import { readGiven } from './given.js';
 import { CalculationError, type Issue, type Warning } from './issue.js';
 import { withExample } from './issues-from-zod.js';
@@ -176,5 +177,9 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
     },
     jsonSchema: () => inputJsonSchema(calculation as AnyCalculation),
   };
-  return calculation;
+  // Not its inputs: a schema fills itself in as it is used.
+  for (const part of Object.values({ ...spec, inputs: undefined })) freezeData(part);
+  Object.freeze(spec);
+  freezeData(calculation.example);
+  return Object.freeze(calculation);
 }

@@ -27,6 +27,7 @@ export interface QuantityField<K extends KindName = KindName> extends FieldText 
   readonly units: readonly string[];
 }
 
+/** Metadata of a choice. */
 export interface ChoiceField extends FieldText {
   readonly type: 'choice';
   /** Key and the words a person reads for it. */
@@ -36,6 +37,7 @@ export interface ChoiceField extends FieldText {
   readonly defaultReason?: string;
 }
 
+/** Metadata of a whole number. */
 export interface CountField extends FieldText {
   readonly type: 'count';
   readonly symbol: string;
@@ -46,6 +48,7 @@ export interface CountField extends FieldText {
   readonly defaultReason?: string;
 }
 
+/** Metadata of a yes or no. */
 export interface FlagField extends FieldText {
   readonly type: 'flag';
   readonly example: boolean;
@@ -53,12 +56,14 @@ export interface FlagField extends FieldText {
   readonly defaultReason?: string;
 }
 
+/** Metadata of a short text. */
 export interface TextField extends FieldText {
   readonly type: 'text';
   readonly example: string;
   readonly maxLength: number;
 }
 
+/** Metadata of a list of records; `min` and `max` count its entries. */
 export interface ListField extends FieldText {
   readonly type: 'list';
   readonly min: number;
@@ -68,6 +73,7 @@ export interface ListField extends FieldText {
   readonly default?: readonly [];
 }
 
+/** Metadata of any input, told apart by `type`. */
 export type InputField = QuantityField | ChoiceField | CountField | FlagField | TextField | ListField;
 
 // Not a zod registry: that would rewrite the type of `kind`, which is a callable.
@@ -86,6 +92,7 @@ export function isOptional(schema: z.core.$ZodType): boolean {
   return schema._zod.def.type === 'optional';
 }
 
+/** How a quantity input is described; every value is text with a unit. */
 export interface QuantityOptions<K extends KindName> extends FieldText {
   readonly symbol: string;
   /** Least value that makes sense, such as `'0 mbar'`; `above` excludes the value itself. */

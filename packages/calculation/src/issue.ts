@@ -62,6 +62,7 @@ export type Issue =
   | { readonly code: 'inconsistent_inputs'; readonly path: Path; readonly paths: readonly Path[]; readonly reason: string }
   | { readonly code: 'no_solution'; readonly path: Path; readonly reason: string };
 
+/** The code of an issue; codes stay, their sentences may change. */
 export type IssueCode = Issue['code'];
 
 /** Something true of the result that the user must know before acting on it. */

@@ -1,3 +1,4 @@
+/** What `wallflow help` prints. */
 export const help = `wallflow: diesel exhaust-aftertreatment calculations with units
 
   wallflow list [--subject <subject>]        every calculation

@@ -23,6 +23,7 @@ export function parseJson(text: string): unknown {
   return JSON.parse(text.replace(/^\ufeff/, ''));
 }
 
+/** A value as the command line prints it. */
 export function json(value: unknown): string {
   return `${JSON.stringify(value, undefined, 2)}\n`;
 }
