@@ -21,6 +21,7 @@ export interface JobResult {
   readonly reductant: readonly Attempt[];
 }
 
+/** The result of a job, or what is to be mended in its files. */
 export type JobOutcome = { readonly ok: true; readonly result: JobResult } | { readonly ok: false; readonly issues: readonly JobIssue[] };
 
 function structureIssues(raw: unknown, error: z.ZodError): JobIssue[] {
