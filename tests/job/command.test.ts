@@ -23,6 +23,7 @@ async function command(line: readonly string[], input?: string): Promise<Run> {
     },
     readInput: async () => input,
     readFile: (path) => demoFile(path.split('/').at(-1) ?? ''),
+    readFileWithin: (_, name) => demoFile(name),
     writeFile: (path, text) => {
       files[path] = text;
     },

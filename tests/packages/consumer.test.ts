@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { subjects } from '@wallflow/calculation';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readmeBlock } from '../support/readme.js';
+import { codeBlocks, filesWithCode } from '../support/code-blocks.js';
 import { type Consumer, createConsumer, specifiers } from './support/consumer.js';
 import { packedPackages, repository } from './support/packed.js';
 
@@ -19,8 +19,8 @@ function node(...args: string[]): string {
   return child.stdout;
 }
 
-/** Compile a file as a strict project on Node does, without trusting the declarations of any library. */
-function compile(file: string): void {
+/** Compile files as a strict project on Node does, without trusting the declarations of any library. */
+function compile(...files: readonly string[]): void {
   const compilerOptions = {
     target: 'es2022',
     lib: ['es2022', 'dom'],
@@ -31,7 +31,7 @@ function compile(file: string): void {
     skipLibCheck: false,
     types: [],
   };
-  consumer.write('tsconfig.json', JSON.stringify({ compilerOptions, files: [file] }));
+  consumer.write('tsconfig.json', JSON.stringify({ compilerOptions, files }));
   const compiled = spawnSync(join(repository, 'node_modules', '.bin', 'tsc'), ['-p', consumer.folder], { encoding: 'utf8' });
   expect(compiled.stdout).toBe('');
   expect(compiled.status).toBe(0);
@@ -54,10 +54,24 @@ describe("a project of somebody else's", () => {
     compile('index.ts');
   });
 
-  it('compiles and runs the example of README.md', () => {
-    consumer.write('readme.ts', readmeBlock('ts'));
-    compile('readme.ts');
-    expect(node('readme.js')).toBe(readmeBlock('text'));
+  it('compiles and runs the code of the readmes and of the guide', () => {
+    const examples = filesWithCode.flatMap((file) => {
+      const printed = codeBlocks(file, 'text');
+      return codeBlocks(file, 'ts').map((code, index) => ({
+        name: `${file.replaceAll('/', '-')}-${index}`,
+        code,
+        printed: printed[index],
+      }));
+    });
+    expect(examples.length).toBeGreaterThanOrEqual(filesWithCode.length);
+    // Each a module of its own, compiled in one go.
+    for (const { name, code } of examples) consumer.write(`${name}.ts`, `${code}\nexport {};\n`);
+    compile(...examples.map(({ name }) => `${name}.ts`));
+    for (const { name, printed } of examples) {
+      const shown = node(`${name}.js`);
+      if (printed === undefined) expect(shown).not.toBe('');
+      else expect(shown).toBe(printed);
+    }
   });
 
   it('has the wallflow command, which lists the calculations', () => {

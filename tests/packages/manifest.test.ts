@@ -10,10 +10,17 @@ describe.each(packedPackages)('$name as packed', ({ home, tarball }) => {
   const files = execFileSync('tar', ['-tzf', tarball], { encoding: 'utf8' }).trim().split('\n');
   const manifestText = execFileSync('tar', ['-xzOf', tarball, 'package/package.json'], { encoding: 'utf8' });
 
-  it('holds the built files, the manifest and the licence, and nothing else', () => {
+  it('holds the built files, the manifest, the licence and a readme, and nothing else', () => {
     const others = files.filter((file) => !file.startsWith('package/dist/'));
-    expect(others.filter((file) => file !== 'package/README.md').sort()).toEqual(['package/LICENSE', 'package/package.json']);
+    expect(others.sort()).toEqual(['package/LICENSE', 'package/README.md', 'package/package.json']);
     expect(files.filter((file) => file.startsWith('package/dist/')).length).toBeGreaterThan(1);
+  });
+
+  it('can be found by words, and names no address', () => {
+    const manifest = JSON.parse(manifestText) as { keywords?: string[]; description?: string };
+    expect(manifest.keywords?.length).toBeGreaterThan(2);
+    expect(manifest.description?.length).toBeGreaterThan(10);
+    expect(manifestText).not.toMatch(/https?:/);
   });
 
   it('says nothing that only the workspace understands', () => {

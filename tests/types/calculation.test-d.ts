@@ -1,5 +1,8 @@
 import { defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { gasDensityCalculation } from '@wallflow/exhaust/calculations';
+import type { gasDensityCalculation as fromSubject } from '@wallflow/exhaust/calculations/gas';
 import { differentialPressure, gaugePressure, type Quantity } from '@wallflow/units';
+import { filterConditionCalculation } from '@wallflow/workshop';
 import { expectTypeOf, test } from 'vitest';
 import * as z from 'zod';
 
@@ -64,4 +67,24 @@ test('a result is narrowed by ok', () => {
 test('units of another kind are refused as display units', () => {
   // @ts-expect-error kg is not a unit of pressure
   quantityOutput(differentialPressure, { symbol: 'p', label: 'Drop', units: ['kg'] });
+});
+
+test('a published definition is known by its own types', () => {
+  const result = gasDensityCalculation.run({ pressure: '1 bar', temperature: '20 °C' });
+  if (!result.ok) return;
+  expectTypeOf(result.outputs.density).toEqualTypeOf<Quantity<'density'>>();
+  // @ts-expect-error the output is called density
+  result.outputs.densty;
+  // @ts-expect-error the input is called pressure
+  gasDensityCalculation.calculate({ presure: '1 bar', temperature: '20 °C' });
+  // @ts-expect-error a temperature is needed
+  gasDensityCalculation.calculate({ pressure: '1 bar' });
+  expectTypeOf<typeof fromSubject>().toEqualTypeOf<typeof gasDensityCalculation>();
+});
+
+test('a verdict is compared with its own words only', () => {
+  const { verdict } = filterConditionCalculation.calculate(filterConditionCalculation.example).outputs;
+  expectTypeOf(verdict === 'blocked').toBeBoolean();
+  // @ts-expect-error there is no such verdict
+  expectTypeOf(verdict === 'bloked').toBeBoolean();
 });

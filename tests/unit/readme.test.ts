@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
+import { codeBlocks, filesWithCode } from '../support/code-blocks.js';
 import { readme, readmeBlock } from '../support/readme.js';
 
 const repository = fileURLToPath(new URL('../..', import.meta.url));
@@ -21,6 +22,21 @@ async function printed(code: string): Promise<string> {
   expect(child.stderr).toBe('');
   return child.stdout;
 }
+
+describe.each(filesWithCode)('the code in %s', (file) => {
+  const blocks = codeBlocks(file, 'ts');
+
+  it('runs', async () => {
+    expect(blocks.length).toBeGreaterThan(0);
+    for (const code of blocks) expect(await printed(code)).not.toBe('');
+  });
+
+  // A text block stands only where the output is worth reading.
+  for (const [index, text] of codeBlocks(file, 'text').entries())
+    it(`prints what stands below it (${index + 1})`, async () => {
+      expect(await printed(blocks[index] ?? '')).toBe(text);
+    });
+});
 
 describe('README.md', () => {
   it('shows an example of about ten lines that prints what it says', async () => {

@@ -15,6 +15,7 @@ import {
 } from './definition.js';
 import { exampleOf } from './example.js';
 import { explainResult } from './explain.js';
+import { freezeData } from './freeze.js';
 import { readGiven } from './given.js';
 import { CalculationError, type Issue, type Warning } from './issue.js';
 import { withExample } from './issues-from-zod.js';
@@ -72,6 +73,12 @@ function badValue(field: OutputField, value: unknown, at: string): string | unde
     if (bad !== undefined) return bad;
   }
   return undefined;
+}
+
+/** The first issues as sentences; an exception's message is to be read. */
+function sentences(issues: readonly Issue[], most = 10): string {
+  const shown = issues.slice(0, most).map((issue) => issueText(issue));
+  return [...shown, ...(issues.length > most ? [`And ${issues.length - most} more.`] : [])].join(' ');
 }
 
 function pick<O extends Outputs>(fields: O, values: Values): ValuesOf<O> {
@@ -155,7 +162,7 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
     calculate(input): Success<O, M> {
       const result = run(input);
       if (result.ok) return result;
-      throw new CalculationError(`${spec.id}: ${result.issues.map((issue) => issueText(issue)).join(' ')}`, result.issues);
+      throw new CalculationError(`${spec.id}: ${sentences(result.issues)}`, result.issues);
     },
     explain(raw) {
       const checked = check(raw);
@@ -170,5 +177,9 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
     },
     jsonSchema: () => inputJsonSchema(calculation as AnyCalculation),
   };
-  return calculation;
+  // Not its inputs: a schema fills itself in as it is used.
+  for (const part of Object.values({ ...spec, inputs: undefined })) freezeData(part);
+  Object.freeze(spec);
+  freezeData(calculation.example);
+  return Object.freeze(calculation);
 }

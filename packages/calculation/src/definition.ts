@@ -6,6 +6,7 @@ import type { Source } from './source.js';
 
 /** Parts of the field; the command line and the site group calculations by it. */
 export const subjects = ['gas', 'flow', 'filter', 'soot', 'regeneration', 'reductant', 'smoke', 'cleaning', 'workshop'] as const;
+/** A part of the field. */
 export type Subject = (typeof subjects)[number];
 
 /** A short text with a stable code: an assumption, a limit of use, a caution. */
@@ -23,9 +24,12 @@ export interface Constant<K extends KindName = KindName> {
   readonly source: string;
 }
 
+/** Constants of a definition by key. */
 export type Constants = Readonly<Record<string, Constant>>;
+/** Their values in SI, as `compute` gets them. */
 export type ConstantValues<C> = { readonly [Key in keyof C]: number };
 
+/** A constant of a definition; `value` in SI, `source` a key in the definition's sources. */
 export function constant<K extends KindName>(
   kind: Kind<K>,
   value: number,
@@ -57,6 +61,7 @@ export interface Refusal {
   readonly refused: readonly Issue[];
 }
 
+/** What `compute` is given beside its inputs: constants, and ways to say what the result rests on. */
 export interface ComputeContext<C extends Constants> {
   readonly constants: ConstantValues<C>;
   /** Add a warning to the result. */
@@ -82,6 +87,7 @@ export function inconsistentInputs(reason: string, ...paths: Path[]): Refusal {
   return { refused: [{ code: 'inconsistent_inputs', path: paths[0] ?? [], paths, reason }] };
 }
 
+/** All that a calculation is, described once; `defineCalculation` makes the functions from it. */
 export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants> {
   /** Kebab-case, unique, never changed once published. */
   readonly id: string;
@@ -124,12 +130,14 @@ export interface BudgetEntry {
   readonly share: number;
 }
 
+/** What the uncertainties of the inputs make of the results, to first order and with inputs taken as independent. */
 export interface Uncertainty {
   /** Uncertainty of each output and intermediate in SI, with the coverage that the inputs had. */
   readonly values: Readonly<Record<string, number>>;
   readonly budget: Readonly<Record<string, readonly BudgetEntry[]>>;
 }
 
+/** A result: values in SI, and all that the user must know with them. Plain data. */
 export interface Success<O extends Outputs, M extends Outputs> {
   readonly ok: true;
   readonly outputs: ValuesOf<O>;
@@ -144,12 +152,14 @@ export interface Success<O extends Outputs, M extends Outputs> {
   readonly definition: { readonly id: string; readonly version: string };
 }
 
+/** Inputs that were refused, and why. Plain data. */
 export interface Failure {
   readonly ok: false;
   readonly issues: readonly Issue[];
   readonly definition: { readonly id: string; readonly version: string };
 }
 
+/** A result or the issues with the input, told apart by `ok`. */
 export type RunResult<O extends Outputs, M extends Outputs> = Success<O, M> | Failure;
 
 /** One step of `explain` with its numbers. */
@@ -169,11 +179,13 @@ export interface ExplainedStep {
   readonly source?: string;
 }
 
+/** The working of a result, in the order of the steps. */
 export interface Explanation {
   readonly definition: { readonly id: string; readonly version: string };
   readonly steps: readonly ExplainedStep[];
 }
 
+/** A calculation that is ready to run: what `defineCalculation` returns. It and its metadata are frozen, as all users share them. */
 export interface Calculation<
   I extends z.ZodObject = z.ZodObject,
   O extends Outputs = Outputs,
@@ -203,6 +215,7 @@ export interface Calculation<
 // biome-ignore lint/suspicious/noExplicitAny: the input and output types of different calculations have no common supertype
 export type AnyCalculation = Calculation<any, any, any, any>;
 
+/** Whether `evaluate` gave issues in place of values. */
 export function isRefusal(value: object): value is Refusal {
   return 'refused' in value;
 }

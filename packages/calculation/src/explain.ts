@@ -1,9 +1,9 @@
 import type * as z from 'zod';
 import type { Constants, DefinitionSpec, ExplainedStep, Step, Success } from './definition.js';
 import { fieldOf } from './fields.js';
+import { shortText } from './limit.js';
 import type { OutputField, Outputs } from './outputs.js';
 import { presentValue } from './present.js';
-import { shortText } from './quantity-input.js';
 import { citation } from './source.js';
 import { quantityTex, textTex } from './tex.js';
 

@@ -27,6 +27,7 @@ export interface QuantityField<K extends KindName = KindName> extends FieldText 
   readonly units: readonly string[];
 }
 
+/** Metadata of a choice. */
 export interface ChoiceField extends FieldText {
   readonly type: 'choice';
   /** Key and the words a person reads for it. */
@@ -36,6 +37,7 @@ export interface ChoiceField extends FieldText {
   readonly defaultReason?: string;
 }
 
+/** Metadata of a whole number. */
 export interface CountField extends FieldText {
   readonly type: 'count';
   readonly symbol: string;
@@ -46,6 +48,7 @@ export interface CountField extends FieldText {
   readonly defaultReason?: string;
 }
 
+/** Metadata of a yes or no. */
 export interface FlagField extends FieldText {
   readonly type: 'flag';
   readonly example: boolean;
@@ -53,12 +56,14 @@ export interface FlagField extends FieldText {
   readonly defaultReason?: string;
 }
 
+/** Metadata of a short text. */
 export interface TextField extends FieldText {
   readonly type: 'text';
   readonly example: string;
   readonly maxLength: number;
 }
 
+/** Metadata of a list of records; `min` and `max` count its entries. */
 export interface ListField extends FieldText {
   readonly type: 'list';
   readonly min: number;
@@ -68,6 +73,7 @@ export interface ListField extends FieldText {
   readonly default?: readonly [];
 }
 
+/** Metadata of any input, told apart by `type`. */
 export type InputField = QuantityField | ChoiceField | CountField | FlagField | TextField | ListField;
 
 // Not a zod registry: that would rewrite the type of `kind`, which is a callable.
@@ -86,6 +92,7 @@ export function isOptional(schema: z.core.$ZodType): boolean {
   return schema._zod.def.type === 'optional';
 }
 
+/** How a quantity input is described; every value is text with a unit. */
 export interface QuantityOptions<K extends KindName> extends FieldText {
   readonly symbol: string;
   /** Least value that makes sense, such as `'0 mbar'`; `above` excludes the value itself. */
@@ -137,7 +144,7 @@ function quantityField<K extends KindName>(kind: Kind<K>, options: QuantityOptio
 }
 
 function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySchema<K> {
-  const object = z.strictObject({ value: z.number(), unit: z.string().max(40), uncertainty: z.number().min(0).optional() });
+  const object = z.strictObject({ value: z.number(), unit: z.string(), uncertainty: z.number().optional() });
   const text = z.string();
   // A bare number is let through to the parser, which refuses it with the units to choose from
   // unless the kind has none to name.
@@ -238,11 +245,14 @@ export function count(
   return schema as unknown as z.ZodType<number, number | string>;
 }
 
-/** Yes or no. A form's or a command line's `"yes"`, `"no"`, `"true"`, `"false"` are accepted. */
+// Without a flag, which a JSON Schema has no place for.
+const yesOrNo = /^\s*(?:[Yy][Ee][Ss]|[Nn][Oo]|[Tt][Rr][Uu][Ee]|[Ff][Aa][Ll][Ss][Ee])\s*$/;
+
+/** Yes or no. A form's or a command line's `"yes"`, `"no"`, `"true"`, `"false"` are accepted, in upper and lower case. */
 export function flag(options: FieldText & { readonly example: boolean } & Default<boolean>): z.ZodType<boolean, boolean | string> {
   const base = z
-    .union([z.boolean(), z.enum(['yes', 'no', 'true', 'false'])])
-    .transform((raw) => raw === true || raw === 'yes' || raw === 'true')
+    .union([z.boolean(), z.string().max(20).regex(yesOrNo)])
+    .transform((raw) => raw === true || (typeof raw === 'string' && /yes|true/i.test(raw)))
     .meta({
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),

@@ -1,7 +1,8 @@
 import type * as z from 'zod';
 import type { InputField, QuantityField } from './fields.js';
 import type { Assumption, Path, Warning } from './issue.js';
-import { limitInUnit, parseQuantityInput, type QuantityInput } from './quantity-input.js';
+import { limitInUnit } from './limit.js';
+import { parseQuantityInput, type QuantityInput } from './quantity-input.js';
 import { visitInputs } from './walk.js';
 
 export interface UncertainInput {
@@ -53,7 +54,8 @@ function usualWarning(field: QuantityField, value: number, unit: string, given: 
   const slack = 1e-12 * Math.abs(value);
   const low = value < usual[0] - slack;
   if (!low && value <= usual[1] + slack) return undefined;
-  const limit = limitInUnit(field.kind, low ? usual[0] : usual[1], unit, true);
+  const end = low ? 'min' : 'max';
+  const limit = limitInUnit(field.kind, { si: low ? usual[0] : usual[1], end, inclusive: true }, unit);
   const reason = field.usualReason === undefined ? '' : `: ${field.usualReason}`;
   return {
     code: 'outside_usual_range',

@@ -48,6 +48,7 @@ export {
   type TextField,
   text,
 } from './fields.js';
+export { givenData } from './given-data.js';
 export {
   type Assumption,
   CalculationError,
@@ -58,6 +59,7 @@ export {
   pathText,
   type Warning,
 } from './issue.js';
+export { shortText } from './limit.js';
 export { issueText } from './messages.js';
 export {
   type ChoiceOutput,
@@ -77,7 +79,7 @@ export {
   type ValuesOf,
 } from './outputs.js';
 export { digitsToShow, type Presented, type PresentOptions, present, presentValue } from './present.js';
-export { type GivenQuantity, type QuantityInput, type QuantityLimits, shortText } from './quantity-input.js';
+export type { GivenQuantity, QuantityInput, QuantityLimits } from './quantity-input.js';
 export { createRegistry, type Registry } from './registry.js';
 export { citation, commonPractice, type Source, type SourceMark } from './source.js';
 export { numberTex, quantityTex, textTex, unitTex } from './tex.js';

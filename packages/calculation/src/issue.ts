@@ -13,7 +13,8 @@ export interface LimitInUnit {
 
 /**
  * Why an input was refused. The code and its fields are for machines; `issueText` makes the sentence.
- * `given` is what the user typed, unchanged.
+ * `given` is what the user typed, unchanged unless it is very long, deep, or nothing that JSON has a word for: then it is cut,
+ * so that issues are always plain data of bounded size.
  */
 export type Issue =
   | { readonly code: 'missing_input'; readonly path: Path; readonly example?: string }
@@ -61,6 +62,7 @@ export type Issue =
   | { readonly code: 'inconsistent_inputs'; readonly path: Path; readonly paths: readonly Path[]; readonly reason: string }
   | { readonly code: 'no_solution'; readonly path: Path; readonly reason: string };
 
+/** The code of an issue; codes stay, their sentences may change. */
 export type IssueCode = Issue['code'];
 
 /** Something true of the result that the user must know before acting on it. */

@@ -1,5 +1,6 @@
 import type * as z from 'zod';
 import { fieldOf, type InputField } from './fields.js';
+import { givenData } from './given-data.js';
 import type { Issue, Path } from './issue.js';
 import { nearest } from './nearest.js';
 import { itemSchema } from './walk.js';
@@ -53,7 +54,9 @@ function exampleOf(field: InputField | undefined): { example: string } | Record<
 export function issuesFromZod(schema: z.ZodObject, raw: unknown, error: z.core.$ZodError): Issue[] {
   return error.issues.flatMap((found): Issue[] => {
     const path = found.path.map((part) => (typeof part === 'symbol' ? String(part) : part));
-    return issuesAt(schema, raw, path, found);
+    return issuesAt(schema, raw, path, found).map((issue) =>
+      'given' in issue && issue.code !== 'list_length' ? { ...issue, given: givenData(issue.given) } : issue,
+    );
   });
 }
 

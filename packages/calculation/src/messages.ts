@@ -1,18 +1,13 @@
 import { getKind } from '@wallflow/units';
+import { givenText, shortName } from './given-data.js';
 import { type Issue, type Path, pathText } from './issue.js';
-
-/** What the user gave, short enough to repeat. */
-function shown(given: unknown): string {
-  const text = typeof given === 'string' ? given : (JSON.stringify(given) ?? String(given));
-  return text.length > 60 ? `"${text.slice(0, 57)}…"` : `"${text}"`;
-}
 
 function listed(candidates: readonly string[], most = 6): string {
   return candidates.length > most ? `${candidates.slice(0, most).join(', ')}, …` : candidates.join(', ');
 }
 
 function where(path: Path): string {
-  return path.length === 0 ? 'the input' : pathText(path);
+  return path.length === 0 ? 'the input' : pathText(path.map((part) => (typeof part === 'string' ? shortName(part) : part)));
 }
 
 /** A reason that someone else wrote, closed with one stop whether or not it brought its own. */
@@ -39,27 +34,27 @@ export function issueText(issue: Issue): string {
     case 'unknown_input':
       return `${name} is not an input here${issue.candidates.length === 0 ? '' : `; did you mean ${listed(issue.candidates)}?`}`;
     case 'wrong_type':
-      return `${name}: ${shown(issue.given)} is not ${issue.expected}${issue.example === undefined ? '' : `; for example ${issue.example}`}.`;
+      return `${name}: ${givenText(issue.given)} is not ${issue.expected}${issue.example === undefined ? '' : `; for example ${issue.example}`}.`;
     case 'not_a_number': {
       const reason = issue.reason === undefined ? undefined : numberReasons[issue.reason];
       const example = issue.example === undefined ? '' : `; for example ${issue.example}`;
-      return `${name}: ${shown(issue.given)} is not a number with a unit${reason === undefined ? '' : ` (${reason})`}${example}.`;
+      return `${name}: ${givenText(issue.given)} is not a number with a unit${reason === undefined ? '' : ` (${reason})`}${example}.`;
     }
     case 'missing_unit':
-      return `${name}: ${shown(issue.given)} has no unit; use one of ${listed(issue.candidates)}.`;
+      return `${name}: ${givenText(issue.given)} has no unit; use one of ${listed(issue.candidates)}.`;
     case 'unknown_unit':
-      return `${name}: the unit "${issue.unit}" is not known${issue.candidates.length === 0 ? '' : `; did you mean ${listed(issue.candidates)}?`}`;
+      return `${name}: the unit "${shortName(issue.unit)}" is not known${issue.candidates.length === 0 ? '' : `; did you mean ${listed(issue.candidates)}?`}`;
     case 'ambiguous_unit':
-      return `${name}: "${issue.unit}" can mean more than one unit; write one of ${listed(issue.candidates)}.`;
+      return `${name}: "${shortName(issue.unit)}" can mean more than one unit; write one of ${listed(issue.candidates)}.`;
     case 'wrong_kind':
-      return `${name}: "${issue.unit}" is not a unit of ${getKind(issue.expected)?.label ?? issue.expected}; use one of ${listed(issue.candidates)}.`;
+      return `${name}: "${shortName(issue.unit)}" is not a unit of ${getKind(issue.expected)?.label ?? issue.expected}; use one of ${listed(issue.candidates)}.`;
     case 'out_of_range': {
       const relation =
         issue.bound === 'min' ? (issue.limit.inclusive ? 'at least' : 'more than') : issue.limit.inclusive ? 'at most' : 'less than';
-      return `${name}: ${shown(issue.given)} is out of range; it must be ${relation} ${issue.limit.text}.`;
+      return `${name}: ${givenText(issue.given)} is out of range; it must be ${relation} ${issue.limit.text}.`;
     }
     case 'not_a_choice':
-      return `${name}: ${shown(issue.given)} is not a choice; use one of ${listed(issue.candidates, 20)}.`;
+      return `${name}: ${givenText(issue.given)} is not a choice; use one of ${listed(issue.candidates, 20)}.`;
     case 'list_length':
       return `${name} has ${issue.given} entries; it needs at ${issue.bound === 'min' ? 'least' : 'most'} ${issue.limit}.`;
     case 'inconsistent_inputs':

@@ -21,6 +21,18 @@ function isPossible(value: number, { limits }: Extract<InputField, { type: 'quan
 }
 
 /**
+ * What there is at inputs that nobody typed. The nominal evaluation has shown that the calculation works; where a solver or a
+ * table gives up a little way off, there is no result there, and what was typed still has one.
+ */
+function resultThere<I, V>(evaluate: (input: I) => V | undefined, input: I): V | undefined {
+  try {
+    return evaluate(input);
+  } catch {
+    return undefined;
+  }
+}
+
+/**
  * The values with some inputs moved by what they are uncertain by.
  *
  * @returns undefined where an input would leave the range in which it makes sense, or where there is no result
@@ -38,5 +50,5 @@ export function evaluateMoved<I extends z.ZodObject, V>(
     if (!isPossible(value + move.by, field)) possible = false;
     return value + move.by;
   });
-  return possible ? evaluate(changed) : undefined;
+  return possible ? resultThere(evaluate, changed) : undefined;
 }

@@ -53,8 +53,11 @@ export interface TableOutput<C extends Columns = Columns> {
   readonly optional: boolean;
 }
 
+/** Columns of a table by key. */
 export type Columns = Readonly<Record<string, QuantityOutput<KindName> | ChoiceOutput | CountOutput | TextOutput>>;
+/** One output or intermediate, told apart by `type`. */
 export type OutputField = QuantityOutput<KindName> | ChoiceOutput | CountOutput | TextOutput | TableOutput;
+/** Outputs or intermediates by key, in the order in which they are shown. */
 export type Outputs = Readonly<Record<string, OutputField>>;
 
 interface Described {
@@ -81,20 +84,24 @@ export function quantityOutput<K extends KindName>(
   return { type: 'quantity', kind, ...options, digits, leastDigits, units: options.units ?? kind.units, optional: false };
 }
 
+/** An output that is one of named possibilities; `options` are their keys with the words a person reads. */
 export function choiceOutput<const O extends string>(
   options: Described & { readonly options: Readonly<Record<O, string>> },
 ): Required<ChoiceOutput<O>> {
   return { type: 'choice', ...options, optional: false };
 }
 
+/** An output that is a whole number. */
 export function countOutput(options: Described & { readonly symbol: string }): Required<CountOutput> {
   return { type: 'count', ...options, optional: false };
 }
 
+/** An output that is a sentence or a name. */
 export function textOutput(options: Described): Required<TextOutput> {
   return { type: 'text', ...options, optional: false };
 }
 
+/** An output that is rows with the same columns; `plot` says which column to draw over which. */
 export function tableOutput<const C extends Columns>(
   options: Described & { readonly columns: C; readonly plot?: { readonly x: keyof C & string; readonly y: readonly (keyof C & string)[] } },
 ): Required<TableOutput<C>> {

@@ -24,6 +24,7 @@ export type Presented =
       readonly plot?: { readonly x: string; readonly y: readonly string[] };
     };
 
+/** How results are shown. */
 export interface PresentOptions {
   /** Unit to show for an output, by its key; the definition's first unit otherwise. */
   readonly units?: Readonly<Record<string, string>>;

@@ -1,5 +1,6 @@
-import { formatNumber, type Kind, type KindName, type Quantity, type UnitIssue, unitSymbol } from '@wallflow/units';
-import type { Issue, LimitInUnit } from './issue.js';
+import type { Kind, KindName, Quantity, UnitIssue } from '@wallflow/units';
+import type { Issue } from './issue.js';
+import { isInverted, limitInUnit } from './limit.js';
 
 /** How a quantity crosses the boundary: text with a unit, a record, or a bare number for kinds without a unit. */
 export type QuantityInput = string | number | { value: number; unit: string; uncertainty?: number | undefined };
@@ -42,9 +43,15 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Quanti
   const parsed =
     typeof raw === 'string' ? kind.parse(raw) : typeof raw === 'number' ? kind.parse(String(raw)) : kind.parse(raw.value, raw.unit);
   if (!parsed.ok) return { ok: false, issue: unitIssue(target, raw, parsed.issue) };
-  let uncertainty = parsed.uncertainty;
-  if (typeof raw === 'object' && raw.uncertainty !== undefined) {
-    uncertainty = uncertaintyToSI(kind, parsed.value, parsed.unit, raw.uncertainty);
+  if (typeof raw === 'object' && (raw.uncertainty ?? 0) < 0) {
+    return { ok: false, issue: { code: 'not_a_number', path: [], given: raw, reason: 'negative_uncertainty', example: target.example } };
+  }
+  const uncertainty =
+    typeof raw === 'object' && raw.uncertainty !== undefined
+      ? raw.uncertainty / kind.differenceIn(1, parsed.unit, parsed.quantity)
+      : parsed.uncertainty;
+  if (uncertainty !== undefined && !Number.isFinite(uncertainty)) {
+    return { ok: false, issue: { code: 'not_a_number', path: [], given: raw, reason: 'not_finite', example: target.example } };
   }
   return {
     ok: true,
@@ -53,15 +60,6 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Quanti
     significantDigits: parsed.significantDigits,
     ...(uncertainty === undefined ? {} : { uncertainty }),
   };
-}
-
-function uncertaintyToSI<K extends KindName>(kind: Kind<K>, value: number, unit: Parameters<Kind<K>['in']>[1], delta: number): number {
-  const up = kind.parse(value + delta, unit);
-  const down = kind.parse(value - delta, unit);
-  if (up.ok && down.ok) return Math.abs(up.quantity - down.quantity) / 2;
-  const here = kind.parse(value, unit);
-  const side = up.ok ? up : down;
-  return here.ok && side.ok ? Math.abs(side.quantity - here.quantity) : Number.NaN;
 }
 
 function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: QuantityInput, issue: UnitIssue): Issue {
@@ -78,49 +76,30 @@ function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: Quantit
     case 'wrong_kind':
       return { code: 'wrong_kind', path, given, unit: issue.unit, expected: issue.expected, found: issue.found, candidates: target.units };
     case 'below_absolute_zero':
-      return {
-        code: 'out_of_range',
-        path,
-        given,
-        bound: 'min',
-        limit: { value: issue.limit, unit: issue.unit, text: `${issue.limit} ${issue.unit}`, inclusive: true },
-      };
+      // Below what exists is below what the input allows; of a unit that counts the other way round, it is below its least.
+      return outOfRange(target, issue.unit, given, isInverted(target.kind, issue.unit) ? 'max' : 'min');
   }
 }
 
-/** A quantity with at most six digits and none that say nothing: `5 mbar`, not `5.00000 mbar`. */
-export function shortText<K extends KindName>(kind: Kind<K>, si: number, unit: string): string {
-  const chosen = unit as Parameters<Kind<K>['in']>[1];
-  const symbol = unitSymbol(kind.kind, unit);
-  const number = formatNumber(Number(kind.in(kind.si(si), chosen).toPrecision(6)));
-  return symbol === '' ? kind.format(kind.si(si), chosen) : `${number} ${symbol}`;
-}
-
-/** A limit in the unit that the user typed. */
-export function limitInUnit<K extends KindName>(kind: Kind<K>, si: number, unit: string, inclusive: boolean): LimitInUnit {
-  const chosen = unit as Parameters<Kind<K>['in']>[1];
-  const limit = kind.si(si);
-  return { value: kind.in(limit, chosen), unit, text: shortText(kind, si, unit), inclusive };
-}
-
 function rangeIssue<K extends KindName>(target: QuantityTarget<K>, read: GivenQuantity<K>, given: QuantityInput): Issue | undefined {
-  const { kind, limits } = target;
+  const { limits } = target;
   const value: number = read.quantity;
   // A limit that was itself typed with a unit may differ from the same number in another unit by rounding.
   const slack = 1e-12 * Math.max(Math.abs(value), 1e-300);
   const tooLow = limits.minInclusive ? value < limits.min - slack : value <= limits.min;
   const tooHigh = limits.maxInclusive ? value > limits.max + slack : value >= limits.max;
-  if (!tooLow && !tooHigh) return undefined;
-  // mpg and the like count the other way round: the least distance per volume is the most volume per distance.
-  const inverted = isInverted(kind, read.unit);
-  const limit = tooLow
-    ? limitInUnit(kind, limits.min, read.unit, limits.minInclusive)
-    : limitInUnit(kind, limits.max, read.unit, limits.maxInclusive);
-  const bound = tooLow !== inverted ? 'min' : 'max';
-  return { code: 'out_of_range', path: [], given, bound, limit };
+  return tooLow || tooHigh ? outOfRange(target, read.unit, given, tooLow ? 'min' : 'max') : undefined;
 }
 
-function isInverted<K extends KindName>(kind: Kind<K>, unit: string): boolean {
-  const chosen = unit as Parameters<Kind<K>['in']>[1];
-  return kind.in(kind.si(2), chosen) < kind.in(kind.si(1), chosen);
+function outOfRange<K extends KindName>(
+  { kind, limits }: QuantityTarget<K>,
+  unit: string,
+  given: QuantityInput,
+  end: 'min' | 'max',
+): Issue {
+  const inclusive = end === 'min' ? limits.minInclusive : limits.maxInclusive;
+  const limit = limitInUnit(kind, { si: limits[end], end, inclusive }, unit);
+  // mpg and the like count the other way round: the least distance per volume is the most volume per distance.
+  const bound = isInverted(kind, limit.unit) ? (end === 'min' ? 'max' : 'min') : end;
+  return { code: 'out_of_range', path: [], given, bound, limit };
 }

@@ -12,7 +12,7 @@ export interface Registry {
 
 /** Collect calculations; two with one id are a programmer's mistake and throw. */
 export function createRegistry(...groups: readonly (readonly AnyCalculation[])[]): Registry {
-  const all = groups.flat();
+  const all: readonly AnyCalculation[] = Object.freeze(groups.flat());
   const byId = new Map<string, AnyCalculation>();
   for (const calculation of all) {
     if (byId.has(calculation.id)) throw new Error(`two calculations are called ${calculation.id}`);

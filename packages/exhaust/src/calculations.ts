@@ -1,5 +1,6 @@
 /**
- * Calculations: each a definition with checked inputs, working, sources, cautions and examples.
+ * Calculations: each a definition with checked inputs, working, sources, cautions and examples. By name each has its own types;
+ * the list and the registry hold them without, for programs that choose one at run time.
  *
  * @module
  */
@@ -29,8 +30,16 @@ export const calculations: readonly AnyCalculation[] = [
 export const registry: Registry = createRegistry(calculations);
 
 export { cautions } from './cautions.js';
+export * from './cleaning/definitions.js';
 export { filterConstants, viscosityConstants } from './filter/constants.js';
+export * from './filter/definitions.js';
 export { geometryInputs, wallInputs } from './filter/inputs.js';
 export { resolveGeometry } from './filter/resolve.js';
 export { allowedZeroInput } from './filter/sensor-inputs.js';
+export * from './flow/definitions.js';
+export * from './gas/definitions.js';
+export * from './reductant/definitions.js';
+export * from './regeneration/definitions.js';
+export * from './smoke/definitions.js';
+export * from './soot/definitions.js';
 export * as sharedSources from './sources.js';

@@ -1,14 +1,23 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
+import { dirname, join, sep } from 'node:path';
 import type { Io } from './io.js';
 import { main } from './main.js';
 
 function readFile(path: string): string | undefined {
   try {
     return readFileSync(path, 'utf8');
-  } catch {
-    return undefined;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
+    throw error;
   }
+}
+
+function readFileWithin(folder: string, name: string): string | undefined {
+  const path = join(folder, name);
+  if (!existsSync(path)) return undefined;
+  const home = realpathSync(folder);
+  if (!realpathSync(path).startsWith(home.endsWith(sep) ? home : home + sep)) throw new Error(`${name} lies outside the folder of the job`);
+  return readFile(path);
 }
 
 async function readInput(): Promise<string | undefined> {
@@ -23,6 +32,7 @@ const io: Io = {
   error: (text) => void process.stderr.write(text),
   readInput,
   readFile,
+  readFileWithin,
   writeFile: (path, text) => {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, text);

@@ -1,22 +1,12 @@
 import { parseArgs } from 'node:util';
+import { visibleText } from '@wallflow/workshop';
 import { describe } from './commands/describe.js';
 import { findCalculation } from './commands/find.js';
 import { job } from './commands/job.js';
 import { list } from './commands/list.js';
 import { run } from './commands/run.js';
+import { commandHelp, help } from './help.js';
 import { type ExitCode, type Io, json, UsageError } from './io.js';
-
-const help = `wallflow: diesel exhaust-aftertreatment calculations with units
-
-  wallflow list [--subject <subject>]        every calculation
-  wallflow describe <id>                     inputs, outputs, cautions, sources
-  wallflow run <id> key="value unit" ...     one calculation; or JSON on standard input
-  wallflow job <file> [--out <folder>]       a whole workshop job and its job sheet
-
-  --json       machine-readable output, with every command
-  --version    the version
-Exit codes: 0 done, 1 the input was refused, 2 wrong usage.
-`;
 
 const version = '0.1.0';
 
@@ -42,6 +32,18 @@ function noMore(words: readonly string[]): void {
   if (words.length > 0) throw new UsageError(`"${words[0]}" is not expected here`);
 }
 
+function showHelp(io: Io, command: string | undefined): ExitCode {
+  const text = command === undefined ? help : commandHelp.get(command);
+  if (text === undefined) throw new UsageError(`there is no command "${command}"`);
+  io.out(text);
+  return 0;
+}
+
+/** A world in which nothing that came from outside can steer the terminal. */
+function safely(io: Io): Io {
+  return { ...io, out: (text) => io.out(visibleText(text)), error: (text) => io.error(visibleText(text)) };
+}
+
 async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
   const { values, positionals } = parse(argv);
   const [command, first, ...rest] = positionals;
@@ -50,8 +52,8 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
     return 0;
   }
   if (values.help || command === 'help') {
-    io.out(help);
-    return 0;
+    noMore(command === 'help' ? rest : []);
+    return showHelp(io, command === 'help' ? first : command);
   }
   switch (command) {
     case 'list':
@@ -73,11 +75,11 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
 /** Run a command line. Refused input and wrong usage are answers, not exceptions. */
 export async function main(argv: readonly string[], io: Io): Promise<ExitCode> {
   try {
-    return await dispatch(argv, io);
+    return await dispatch(argv, safely(io));
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
-    if (argv.includes('--json')) io.out(json({ ok: false, usage: error.message }));
-    else io.error(`wallflow: ${error.message}.\n\n${help}`);
+    if (argv.includes('--json')) safely(io).out(json({ ok: false, usage: error.message }));
+    else safely(io).error(`wallflow: ${error.message}${/[.?!]$/.test(error.message) ? '' : '.'}\n\`wallflow help\` shows what there is.\n`);
     return 2;
   }
 }

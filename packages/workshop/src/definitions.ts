@@ -5,3 +5,5 @@ import { resetAdviceCalculation } from './reset-advice/definition.js';
 
 /** Every calculation of the workshop subject. */
 export const calculations: readonly AnyCalculation[] = [filterConditionCalculation, beforeAfterCalculation, resetAdviceCalculation];
+
+export { beforeAfterCalculation, filterConditionCalculation, resetAdviceCalculation };

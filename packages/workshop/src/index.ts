@@ -3,17 +3,19 @@
  *
  * @module
  */
-export { calculations } from './definitions.js';
+export { beforeAfterCalculation, calculations, filterConditionCalculation, resetAdviceCalculation } from './definitions.js';
 export { jobForm } from './form/fields.js';
 export { formFromJob } from './form/form-from-job.js';
 export { placeInForm } from './form/issue-place.js';
 export { type FormInput, type FormLogs, jobFromForm } from './form/job-from-form.js';
 export { type Attempt, type Evaluation, type NoEvaluation, succeeded } from './job/evaluation.js';
+export { type AttemptData, type JobData, jobData, type SideData } from './job/job-data.js';
 export { type JobFile, jobFile } from './job/job-file.js';
 export { type JobIssue, jobIssueText } from './job/job-issue.js';
+export type { ReadFile } from './job/log-file.js';
 export type { FlowReading, MeasuredSide } from './job/measured-side.js';
 export { type Log, type LogResult, readLog } from './job/read-log.js';
-export { type JobOutcome, type JobResult, type ReadFile, runJob } from './job/run-job.js';
+export { type JobOutcome, type JobResult, runJob } from './job/run-job.js';
 export { type SteadyReading, type SteadyRule, steadyReadings, usualRule } from './job/steady.js';
 export { readingFields, readingList } from './job/typed-readings.js';
 export type { Block, PlotSeries, Sheet, Tone, VerdictLine } from './sheet/blocks.js';
@@ -21,3 +23,4 @@ export { jobSheet } from './sheet/job-sheet.js';
 export { sheetAsHtml } from './sheet/to-html.js';
 export { sheetAsMarkdown } from './sheet/to-markdown.js';
 export { sheetAsText } from './sheet/to-text.js';
+export { visibleText } from './sheet/visible-text.js';

@@ -154,3 +154,23 @@ describe('a bad input', () => {
     ]);
   });
 });
+
+describe('the limit in a message', () => {
+  // 10 psi is 0.689475729… bar, and −1 psi is −68.9475729… mbar: both are rounded into the range.
+  it.each([
+    ['backPressure', '0.8 bar', 'at most 0.689475 bar'],
+    ['backPressure', '-90 mbar', 'at least -68.9475 mbar'],
+    ['fluidTemperature', '-300 °C', 'at least 0 °C'],
+    ['fluidTemperature', '-500 °F', 'at least 32 °F'],
+    ['fluidTemperature', '-1 K', 'at least 273.15 K'],
+    ['fluidTemperature', '400 °F', 'at most 212 °F'],
+  ])('of %s = %s reads "%s"', (key, given, expected) => {
+    const result = heater.run({ ...good, [key]: given });
+    expect(result.ok ? '' : result.issues.map((issue) => issueText(issue)).join()).toContain(`it must be ${expected}.`);
+  });
+
+  it('is a number without noise', () => {
+    const issue = firstIssue({ fluidTemperature: '-1 °F' });
+    expect(issue.code === 'out_of_range' && issue.limit.value).toBe(32);
+  });
+});

@@ -1,5 +1,7 @@
-import { present, presentValue } from '@wallflow/calculation';
+import { defineCalculation, present, presentValue, quantity, quantityOutput } from '@wallflow/calculation';
+import { volumePerDistance } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
+import * as z from 'zod';
 import { good, heater } from './sample.js';
 
 // E = U I t: relative variances add (JCGM 100:2008, 5.1.6).
@@ -38,6 +40,57 @@ describe('uncertain inputs', () => {
 
   it('show a value cut to its uncertainty', () => {
     expect(present(heater, heater.calculate(uncertain)).outputs.energy).toMatchObject({ text: '2.700 ± 0.086 kJ', unit: 'kJ' });
+  });
+});
+
+describe('an uncertainty that no input can have', () => {
+  it('is refused when it is no finite number', () => {
+    const result = heater.run({ ...good, pulses: [{ duration: { value: 0.01, unit: 'h', uncertainty: 1e306 } }] });
+    expect(result.ok ? [] : result.issues).toMatchObject([{ code: 'not_a_number', path: ['pulses', 0, 'duration'], reason: 'not_finite' }]);
+  });
+
+  // 5 mpg of 25 mpg is a fifth; to first order so is the change of its reciprocal.
+  it('scales with the value in a unit that counts the other way round', () => {
+    const consumption = quantityOutput(volumePerDistance, { symbol: 'b', label: 'Consumption' });
+    const passing = defineCalculation({
+      ...heater.spec,
+      inputs: z.strictObject({
+        burnt: quantity(volumePerDistance, { symbol: 'b', label: 'Burnt', min: '0 L/100km', max: '99 L/100km', example: '7 L/100km' }),
+      }),
+      outputs: { consumption },
+      intermediates: {},
+      example: {},
+      steps: [{ gives: 'consumption', tex: '[[consumption]] = [[burnt]]' }],
+      compute: ({ burnt }) => ({ consumption: burnt }),
+      advise: () => [],
+    });
+    const result = passing.calculate({ burnt: { value: 25, unit: 'mpg_US', uncertainty: 5 } });
+    expect(result.outputs.consumption).toBeCloseTo(0.003785411784 / (25 * 1609.344), 18);
+    expect((result.uncertainty?.values.consumption ?? 0) / result.outputs.consumption).toBeCloseTo(5 / 25, 9);
+  });
+});
+
+describe('a moved input at which the calculation breaks', () => {
+  const breaking = (at: number) =>
+    defineCalculation({
+      ...heater.spec,
+      compute(input, context) {
+        if (input.current > at) throw new TypeError('beyond the table');
+        return heater.spec.compute(input, context);
+      },
+    });
+
+  it('has no result there, and the result of what was typed stands', () => {
+    const result = breaking(2.52).run({ ...good, current: '2.5 ± 0.05 A' });
+    if (!result.ok) throw new Error('refused');
+    expect(result.outputs.energy).toBeCloseTo(2700, 9);
+    expect(result.warnings.map(({ code }) => code)).toContain('uncertainty_incomplete');
+    // The side that exists: 0.05 A less of 2.5 A.
+    expect(result.uncertainty?.values.energy).toBeCloseTo(54, 9);
+  });
+
+  it('is not hidden where it is what was typed', () => {
+    expect(() => breaking(2.4).run({ ...good, current: '2.5 ± 0.05 A' })).toThrow(TypeError);
   });
 });
 

@@ -1,4 +1,4 @@
-import { readLog, steadyReadings, usualRule } from '@wallflow/workshop';
+import { jobIssueText, readLog, steadyReadings, usualRule } from '@wallflow/workshop';
 import { describe, expect, it } from 'vitest';
 
 const header = 'time [s],engineSpeed [rpm],gasTemperature [°C],pressureDrop [mbar]';
@@ -52,6 +52,104 @@ describe('a log', () => {
     ['nothing', '', { code: 'log_unreadable' }],
   ])('%s is named with its place', (_, text, expected) => {
     expect(issuesOf(text)[0]).toMatchObject(expected);
+  });
+});
+
+describe('a log with decimal commas', () => {
+  const semicolons = header.replaceAll(',', ';');
+
+  it('is read where semicolons or tabs part the cells, three decimals included', () => {
+    for (const sign of [';', '\t']) {
+      const { rows } = rowsOf(`${header.replaceAll(',', sign)}\n${['0,5', '600', '100,125', '1,234'].join(sign)}`);
+      expect(rows[0]?.pressureDrop).toBeCloseTo(123.4, 9);
+      expect(rows[0]?.gasTemperature).toBeCloseTo(373.275, 9);
+      expect(rows[0]?.time).toBeCloseTo(0.5, 12);
+    }
+    expect(rowsOf(`${semicolons}\n0;1.200,5;100;-1,5e1`).rows[0]?.pressureDrop).toBeCloseTo(-1500, 9);
+  });
+
+  // Parted at every comma, 12,5 mbar would be 12 mbar and the temperature 5 °C.
+  it.each([
+    ['one of them', '0,800,12,5,100'],
+    ['all of them', '0,0,800,5,12,25,100,1'],
+    ['one of them before an empty cell', '0,800,12,5,'],
+  ])('is refused where commas part the cells: %s', (_, row) => {
+    expect(issuesOf(`${header}\n0,800,100,12\n${row}`)).toMatchObject([{ code: 'log_row_too_long', line: 3, columns: 4, separator: ',' }]);
+  });
+
+  it('says what to do about it', () => {
+    const [issue] = issuesOf(`${header}\n0,800,12,5,100`);
+    expect(issue && jobIssueText(issue)).toMatch(/line 2: 5 cells under 4 columns\. .*decimal commas.*semicolons/);
+  });
+
+  it('may have empty cells beyond the header only where commas part none', () => {
+    expect(rowsOf(`${semicolons}\n0;800;100;12;;`).rows).toHaveLength(1);
+    expect(issuesOf(`${semicolons}\n0;800;100;12;;7`)).toMatchObject([{ code: 'log_row_too_long', cells: 6 }]);
+  });
+
+  it('is not guessed at where a quoted number can be read in two ways', () => {
+    const [issue] = issuesOf(`${header}\n0,800,100,"1,234"`);
+    expect(issue).toMatchObject({ code: 'log_cell', line: 2, column: 'pressureDrop', reason: 'ambiguous_separator' });
+    expect(issue && jobIssueText(issue)).toMatch(/thousand or a decimal/);
+  });
+});
+
+describe('a log that is not as it should be', () => {
+  it('has each channel once', () => {
+    expect(issuesOf(`${header},pressureDrop [kPa]\n0,800,100,12,9`)).toMatchObject([{ code: 'log_column_twice', column: 'pressureDrop' }]);
+  });
+
+  it('is told by the lines of the file, blank ones and broken cells included', () => {
+    expect(issuesOf(`\n\n${header},note\n\n0,600,100,3,"two\nlines"\n\n1,600,hot,3`)).toMatchObject([{ code: 'log_cell', line: 8 }]);
+    expect(issuesOf(`${header}\r\n\r\n0,600,hot,3\r\n`)).toMatchObject([{ code: 'log_cell', line: 3 }]);
+  });
+
+  it('says why a cell is refused', () => {
+    const reasons = ['-400', '1e999', '12 K', 'hot'].map((cell) => issuesOf(`${header}\n0,600,${cell},3`)[0]);
+    expect(reasons.map((issue) => issue?.code === 'log_cell' && issue.reason)).toEqual([
+      'below_absolute_zero',
+      'not_finite',
+      'unknown_unit',
+      'not_numeric',
+    ]);
+  });
+
+  it('says why a unit is refused, and lists every meaning of an ambiguous one', () => {
+    const unit = (name: string) => issuesOf(`${header.replace('mbar', name)}\n0,600,100,3`)[0];
+    expect(unit('inH2O')).toMatchObject({
+      reason: 'ambiguous_unit',
+      candidates: ['inH2O_4C', 'inH2O_60F', 'inH2O_conventional'],
+    });
+    expect(unit('psig')).toMatchObject({ reason: 'wrong_kind' });
+    expect(unit('')).toMatchObject({ reason: 'missing_unit' });
+    const issue = unit('inH2O');
+    expect(issue && jobIssueText(issue)).toMatch(/can mean more than one unit/);
+  });
+
+  it('may repeat a line or a time, but never goes back', () => {
+    expect(rowsOf(`${header}\n0,600,100,3\n0,600,100,3\n1,600,100,3`).rows).toHaveLength(2);
+    expect(rowsOf(`${header}\n0,600,100,3\n0,610,100,3\n1,600,100,3`).rows).toHaveLength(3);
+    expect(issuesOf(`${header}\n1,600,100,3\n0,600,100,3`)).toMatchObject([{ code: 'log_time_order', line: 3 }]);
+  });
+
+  it.each(['', '-', '--', '---', '–', 'n/a', 'N/A', '#N/A', 'NaN', 'null'])('keeps a cell "%s" unknown', (cell) => {
+    expect(rowsOf(`${header}\n0,600,100,${cell}`).rows[0]).not.toHaveProperty('pressureDrop');
+  });
+
+  it('is refused where a quotation mark has no partner, as the rest of the file would be one cell', () => {
+    expect(issuesOf(`${header}\n0,600,100,3\n1,"600,100,3\n2,600,100,3`)).toMatchObject([
+      { code: 'log_unreadable', detail: 'a quotation mark in line 3 has no partner' },
+    ]);
+  });
+
+  it.each([undefined, null, 7, {}, new Uint8Array(3)])('is an issue when it is no text at all: %s', (content) => {
+    expect(readLog(content as never, 'log.csv')).toMatchObject({ ok: false, issues: [{ code: 'log_unreadable' }] });
+  });
+
+  it('is not repeated at length, whatever it is', () => {
+    const secret = 'x'.repeat(5000);
+    const issues = issuesOf(`${secret},${'y,'.repeat(500)}\n1`);
+    expect(JSON.stringify(issues).length).toBeLessThan(2000);
   });
 });
 

@@ -17,6 +17,7 @@ import { thermalBakeCalculation } from './thermal-bake/definition.js';
 import { cleaningVolumesCalculation } from './volumes/definition.js';
 import { filterWeighingCalculation } from './weighing/definition.js';
 
+/** All of them, in the order of use. */
 export const cleaningCalculations: readonly AnyCalculation[] = [
   cleaningVolumesCalculation,
   dilutionCalculation,
@@ -36,3 +37,23 @@ export const cleaningCalculations: readonly AnyCalculation[] = [
   neutralisationCalculation,
   cleanOrReplaceCalculation,
 ];
+
+export {
+  blendTwoStrengthsCalculation,
+  cleanedFilterAcceptanceCalculation,
+  cleaningBatchPlanCalculation,
+  cleaningPassPlanCalculation,
+  cleaningVolumesCalculation,
+  cleanOrReplaceCalculation,
+  diluteWithContractionCalculation,
+  dilutionAdjustCalculation,
+  dilutionCalculation,
+  dryingCalculation,
+  filterWeighingCalculation,
+  heldLiquidCalculation,
+  mixWithContractionCalculation,
+  neutralisationCalculation,
+  pneumaticAirCalculation,
+  rinseDilutionCalculation,
+  thermalBakeCalculation,
+};

@@ -17,6 +17,7 @@ import { sootMassFromPressureDropCalculation } from './soot-mass-from-pressure-d
 import { viscousInertialFitCalculation } from './viscous-inertial-fit/definition.js';
 import { wallPermeabilityCalculation } from './wall-permeability-from-clean-drop/definition.js';
 
+/** All of them, in the order of use. */
 export const filterCalculations: readonly AnyCalculation[] = [
   filterGeometryCalculation,
   flowResistanceCalculation,
@@ -36,3 +37,23 @@ export const filterCalculations: readonly AnyCalculation[] = [
   hoseSwapTestCalculation,
   sensorLagTestCalculation,
 ];
+
+export {
+  cleanPressureDropCalculation,
+  compressiblePressureDropCalculation,
+  deepBedPressureDropCalculation,
+  dropAtReferenceStateCalculation,
+  exhaustDropSharesCalculation,
+  filterGeometryCalculation,
+  flowBenchDropCalculation,
+  flowResistanceCalculation,
+  hoseSwapTestCalculation,
+  loadedPressureDropCalculation,
+  oneDimensionalPressureDropCalculation,
+  sensorLagTestCalculation,
+  sensorZeroCheckCalculation,
+  slipCorrectionCalculation,
+  sootMassFromPressureDropCalculation,
+  viscousInertialFitCalculation,
+  wallPermeabilityCalculation,
+};

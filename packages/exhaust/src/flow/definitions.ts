@@ -8,6 +8,7 @@ import { spaceVelocityCalculation } from './space-velocity/definition.js';
 import { airMassFlowSpeedDensityCalculation } from './speed-density/definition.js';
 import { standardVolumeFlowCalculation } from './standard-volume-flow/definition.js';
 
+/** All of them, in the order of use. */
 export const flowCalculations: readonly AnyCalculation[] = [
   airMassFlowSpeedDensityCalculation,
   exhaustMassFlowCalculation,
@@ -18,3 +19,14 @@ export const flowCalculations: readonly AnyCalculation[] = [
   spaceVelocityCalculation,
   residenceTimeCalculation,
 ];
+
+export {
+  airMassFlowSpeedDensityCalculation,
+  exhaustFlowCarbonBalanceCalculation,
+  exhaustMassFlowCalculation,
+  exhaustVolumeFlowCalculation,
+  pipeFlowCalculation,
+  residenceTimeCalculation,
+  spaceVelocityCalculation,
+  standardVolumeFlowCalculation,
+};

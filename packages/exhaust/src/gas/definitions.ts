@@ -12,6 +12,7 @@ import { standardAtmosphereCalculation } from './standard-atmosphere/definition.
 import { thermalConductivityCalculation } from './thermal-conductivity/definition.js';
 import { exhaustViscosityCalculation } from './viscosity-of-mixture/definition.js';
 
+/** All of them, in the order of use. */
 export const gasCalculations: readonly AnyCalculation[] = [
   gasDensityCalculation,
   dynamicViscosityCalculation,
@@ -26,3 +27,18 @@ export const gasCalculations: readonly AnyCalculation[] = [
   standardAtmosphereCalculation,
   gaugeAndAbsolutePressureCalculation,
 ];
+
+export {
+  airFuelRatioCalculation,
+  dynamicViscosityCalculation,
+  exhaustCompositionCalculation,
+  exhaustHeatCapacityCalculation,
+  exhaustViscosityCalculation,
+  gasDensityCalculation,
+  gaugeAndAbsolutePressureCalculation,
+  intakeAirHumidityCalculation,
+  lambdaFromGasCalculation,
+  meanFreePathCalculation,
+  standardAtmosphereCalculation,
+  thermalConductivityCalculation,
+};

@@ -24,6 +24,7 @@ import { sampleComparisonCalculation } from './sample-comparison/definition.js';
 import { scrConversionCalculation } from './scr-conversion/definition.js';
 import { sensorCrossCheckCalculation } from './sensor-cross-check/definition.js';
 
+/** All of them, in the order of use. */
 export const reductantCalculations: readonly AnyCalculation[] = [
   noxMassFlowCalculation,
   dryWetCorrectionCalculation,
@@ -50,3 +51,30 @@ export const reductantCalculations: readonly AnyCalculation[] = [
   ammoniaStorageCalculation,
   faultCountdownCalculation,
 ];
+
+export {
+  ammoniaStorageCalculation,
+  depositClearingCalculation,
+  depositRiskCalculation,
+  dosingFactorCheckCalculation,
+  dosingTestCalculation,
+  dryWetCorrectionCalculation,
+  effectiveRatioCalculation,
+  faultCountdownCalculation,
+  labReportCalculation,
+  noxConversionCalculation,
+  noxHumidityCorrectionCalculation,
+  noxMassFlowCalculation,
+  noxSplitCalculation,
+  reductantConcentrationCalculation,
+  reductantDemandCalculation,
+  reductantDilutionCalculation,
+  reductantFreezingCalculation,
+  reductantRangeCalculation,
+  reductantStorageLifeCalculation,
+  reductantThawCalculation,
+  removedWaterCalculation,
+  sampleComparisonCalculation,
+  scrConversionCalculation,
+  sensorCrossCheckCalculation,
+};

@@ -12,6 +12,7 @@ import { regenerationLumpedCalculation } from './simulation/lumped-definition.js
 import { regenerationTripsCalculation } from './trips/definition.js';
 import { regenerationWatchCalculation } from './watch/definition.js';
 
+/** All of them, in the order of use. */
 export const regenerationCalculations: readonly AnyCalculation[] = [
   regenerationPermissionCalculation,
   regenerationWatchCalculation,
@@ -26,3 +27,18 @@ export const regenerationCalculations: readonly AnyCalculation[] = [
   runawayIndexCalculation,
   peakTemperatureMapCalculation,
 ];
+
+export {
+  catalystExothermCalculation,
+  oilDilutionCalculation,
+  peakTemperatureMapCalculation,
+  regenerationAxialCalculation,
+  regenerationFuelPenaltyCalculation,
+  regenerationHeatCalculation,
+  regenerationLumpedCalculation,
+  regenerationPermissionCalculation,
+  regenerationQualityCalculation,
+  regenerationTripsCalculation,
+  regenerationWatchCalculation,
+  runawayIndexCalculation,
+};

@@ -9,6 +9,7 @@ import { roadworthinessRulesCalculation } from './roadworthiness-rules/definitio
 import { smokeLimitCalculation } from './smoke-limit/definition.js';
 import { workplaceAirCalculation } from './workplace-air/definition.js';
 
+/** All of them, in the order of use. */
 export const smokeCalculations: readonly AnyCalculation[] = [
   opacityConversionCalculation,
   freeAccelerationCalculation,
@@ -20,3 +21,15 @@ export const smokeCalculations: readonly AnyCalculation[] = [
   workplaceAirCalculation,
   ashWasteClassCalculation,
 ];
+
+export {
+  ashWasteClassCalculation,
+  filterLeakAreaCalculation,
+  freeAccelerationCalculation,
+  limitByGasFlowCalculation,
+  opacityConversionCalculation,
+  particleNumberIdleCalculation,
+  roadworthinessRulesCalculation,
+  smokeLimitCalculation,
+  workplaceAirCalculation,
+};

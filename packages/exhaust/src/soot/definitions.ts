@@ -11,6 +11,7 @@ import { sootLoadCalculation } from './load/definition.js';
 import { nextRegenerationCalculation } from './next-regeneration/definition.js';
 import { sootOxidationRateCalculation } from './oxidation/definition.js';
 
+/** All of them, in the order of use. */
 export const sootCalculations: readonly AnyCalculation[] = [
   sootLoadCalculation,
   sootEngineOutCalculation,
@@ -24,3 +25,17 @@ export const sootCalculations: readonly AnyCalculation[] = [
   ashRodDepthCalculation,
   ashConsistencyCalculation,
 ];
+
+export {
+  ashConsistencyCalculation,
+  ashDistributionCalculation,
+  ashRateCalculation,
+  ashRodDepthCalculation,
+  balanceTemperatureCalculation,
+  nextRegenerationCalculation,
+  sootBalanceCalculation,
+  sootDrivingPatternCalculation,
+  sootEngineOutCalculation,
+  sootLoadCalculation,
+  sootOxidationRateCalculation,
+};

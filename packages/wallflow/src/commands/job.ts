@@ -1,60 +1,10 @@
 import { dirname, join, resolve } from 'node:path';
-import { present } from '@wallflow/calculation';
-import {
-  type Attempt,
-  type JobIssue,
-  type JobResult,
-  jobIssueText,
-  jobSheet,
-  type MeasuredSide,
-  runJob,
-  sheetAsHtml,
-  sheetAsMarkdown,
-  sheetAsText,
-  succeeded,
-} from '@wallflow/workshop';
-import { type ExitCode, type Io, json, UsageError } from '../io.js';
+import { type JobIssue, jobData, jobIssueText, jobSheet, runJob, sheetAsHtml, sheetAsMarkdown, sheetAsText } from '@wallflow/workshop';
+import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
 
 interface JobOptions {
   readonly json: boolean;
   readonly out: string | undefined;
-}
-
-function attemptData(attempt: Attempt | undefined) {
-  if (attempt === undefined) return undefined;
-  const { id, version } = attempt.calculation;
-  if (!succeeded(attempt)) return { calculation: id, version, ok: false, issues: attempt.issues };
-  const { warnings, assumptions, advice } = attempt.result;
-  return { calculation: id, version, ok: true, ...present(attempt.calculation, attempt.result), warnings, assumptions, advice };
-}
-
-function sideData(side: MeasuredSide | undefined) {
-  if (side === undefined) return undefined;
-  const { file, leftOut, deciding } = side;
-  return {
-    file,
-    leftOut,
-    decidingReading: deciding.state,
-    massFlow: attemptData(deciding.massFlow),
-    volumeFlow: attemptData(deciding.volumeFlow),
-    condition: attemptData(side.condition),
-    soot: attemptData(side.soot),
-  };
-}
-
-/** The result as plain data with units, for a program that keeps records. */
-function resultData(result: JobResult) {
-  return {
-    ok: true,
-    job: result.job,
-    before: sideData(result.before),
-    after: sideData(result.after),
-    permissionBefore: attemptData(result.permissionBefore),
-    permissionAfter: attemptData(result.permissionAfter),
-    cleaning: attemptData(result.cleaning),
-    comparison: attemptData(result.comparison),
-    reductant: result.reductant.map(attemptData),
-  };
 }
 
 function refuse(io: Io, issues: readonly JobIssue[], asJson: boolean): ExitCode {
@@ -63,29 +13,62 @@ function refuse(io: Io, issues: readonly JobIssue[], asJson: boolean): ExitCode 
   return 1;
 }
 
+/** Why the system refused a file, in words. */
+function reasonOf(error: unknown): string {
+  const { code, message } = error as NodeJS.ErrnoException;
+  const words: Readonly<Record<string, string>> = {
+    EISDIR: 'it is a folder',
+    ENOTDIR: 'a part of the path is a file, not a folder',
+    EEXIST: 'a file stands where the folder should be',
+    EACCES: 'access is denied',
+    EPERM: 'access is denied',
+    EROFS: 'the disk cannot be written to',
+    ENOSPC: 'the disk is full',
+  };
+  return (code === undefined ? undefined : words[code]) ?? message;
+}
+
+function readJob(io: Io, file: string): string {
+  let text: string | undefined;
+  try {
+    text = io.readFile(file);
+  } catch (error) {
+    throw new UsageError(`${file} cannot be read: ${reasonOf(error)}`);
+  }
+  if (text === undefined) throw new UsageError(`there is no file ${file}`);
+  return text;
+}
+
+function write(io: Io, path: string, content: string): void {
+  try {
+    io.writeFile(path, content);
+  } catch (error) {
+    throw new UsageError(`${path} cannot be written: ${reasonOf(error)}`);
+  }
+}
+
 /** `wallflow job <file>`: a whole job; with `--out` the sheet is also written as text, Markdown and HTML. */
 export function job(io: Io, file: string | undefined, options: JobOptions): ExitCode {
   if (file === undefined) throw new UsageError('name the job file, such as examples/demo-job/job.json');
-  const text = io.readFile(file);
-  if (text === undefined) throw new UsageError(`there is no file ${file}`);
+  const text = readJob(io, file);
   let raw: unknown;
   try {
-    raw = JSON.parse(text);
+    raw = parseJson(text);
   } catch (error) {
     return refuse(io, [{ code: 'not_json', where: file, detail: (error as Error).message }], options.json);
   }
   const folder = dirname(resolve(file));
-  const outcome = runJob(raw, (name) => io.readFile(join(folder, name)));
+  const outcome = runJob(raw, (name) => io.readFileWithin(folder, name));
   if (!outcome.ok) return refuse(io, outcome.issues, options.json);
   const sheet = jobSheet(outcome.result);
-  io.out(options.json ? json(resultData(outcome.result)) : sheetAsText(sheet));
+  io.out(options.json ? json(jobData(outcome.result)) : sheetAsText(sheet));
   if (options.out !== undefined) {
     const written = [
       ['job-sheet.html', sheetAsHtml(sheet)],
       ['job-sheet.md', sheetAsMarkdown(sheet)],
       ['job-sheet.txt', sheetAsText(sheet)],
     ] as const;
-    for (const [name, content] of written) io.writeFile(join(options.out, name), content);
+    for (const [name, content] of written) write(io, join(options.out, name), content);
     if (!options.json) io.out(`\nJob sheet written to ${written.map(([name]) => join(options.out ?? '', name)).join(', ')}\n`);
   }
   return 0;

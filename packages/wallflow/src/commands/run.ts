@@ -1,5 +1,5 @@
 import { type AnyCalculation, fieldOf, issueText, type Presented, present, type Success } from '@wallflow/calculation';
-import { type ExitCode, type Io, json, UsageError } from '../io.js';
+import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
 
 /** `key="value unit"` words to an input record; lists are given as JSON. */
 function inputFromWords(calculation: AnyCalculation, words: readonly string[]): Record<string, unknown> {
@@ -12,14 +12,14 @@ function inputFromWords(calculation: AnyCalculation, words: readonly string[]): 
     if (Object.hasOwn(input, key)) throw new UsageError(`${key} is given twice`);
     const shape = calculation.spec.inputs.shape as Record<string, Parameters<typeof fieldOf>[0]>;
     const schema = Object.hasOwn(shape, key) ? shape[key] : undefined;
-    input[key] = schema !== undefined && fieldOf(schema)?.type === 'list' ? parseJson(value, `the list ${key}`) : value;
+    input[key] = schema !== undefined && fieldOf(schema)?.type === 'list' ? jsonOf(value, `the list ${key}`) : value;
   }
   return { ...input };
 }
 
-function parseJson(text: string, what: string): unknown {
+function jsonOf(text: string, what: string): unknown {
   try {
-    return JSON.parse(text);
+    return parseJson(text);
   } catch (error) {
     throw new UsageError(`${what} is not JSON: ${(error as Error).message}`);
   }
@@ -31,7 +31,7 @@ async function readInput(io: Io, calculation: AnyCalculation, words: readonly st
   if (text === undefined || text.trim() === '') {
     throw new UsageError(`give key="value unit" words or JSON on standard input; see \`wallflow describe ${calculation.id}\``);
   }
-  return parseJson(text, 'standard input');
+  return jsonOf(text, 'standard input');
 }
 
 function shownLines(group: Readonly<Record<string, Presented>>): string[] {

@@ -16,8 +16,10 @@ export interface NoEvaluation {
   readonly issues: readonly Issue[];
 }
 
+/** A calculation of a job with its result, or with why there is none. */
 export type Attempt = Evaluation | NoEvaluation;
 
+/** Whether a calculation was asked for and gave a result. */
 export function succeeded(attempt: Attempt | undefined): attempt is Evaluation {
   return attempt !== undefined && 'result' in attempt;
 }

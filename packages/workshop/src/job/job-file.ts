@@ -43,4 +43,5 @@ export const jobFile = z.strictObject({
   nextCheck: words.optional(),
 });
 
+/** A job file whose structure was checked; the inputs of its sections are checked by the calculations. */
 export type JobFile = z.infer<typeof jobFile>;

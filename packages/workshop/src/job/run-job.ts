@@ -1,8 +1,9 @@
-import type { Issue } from '@wallflow/calculation';
+import { givenData, type Issue } from '@wallflow/calculation';
 import type * as z from 'zod';
 import { type Attempt, evaluate, inputsFor, isCalculation, numberOf, si, succeeded, unknownInputs, wordOf } from './evaluation.js';
 import { type JobFile, jobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
+import { type ReadFile, readLogFile } from './log-file.js';
 import { dropOf, type MeasuredSide, measureSide } from './measured-side.js';
 import { readLog } from './read-log.js';
 import { resetOf } from './reset-of.js';
@@ -22,10 +23,8 @@ export interface JobResult {
   readonly reset?: Attempt;
 }
 
+/** The result of a job, or what is to be mended in its files. */
 export type JobOutcome = { readonly ok: true; readonly result: JobResult } | { readonly ok: false; readonly issues: readonly JobIssue[] };
-
-/** Gives the text of a file that the job names, or undefined when there is none. */
-export type ReadFile = (name: string) => string | undefined;
 
 function structureIssues(raw: unknown, error: z.ZodError): JobIssue[] {
   return error.issues.map((found): JobIssue => {
@@ -39,7 +38,7 @@ function structureIssues(raw: unknown, error: z.ZodError): JobIssue[] {
         ? { code: 'unknown_input', path: [...path, found.keys[0] ?? ''], given: undefined, candidates: [] }
         : value === undefined
           ? { code: 'missing_input', path }
-          : { code: 'wrong_type', path, given: value, expected: found.message };
+          : { code: 'wrong_type', path, given: givenData(value), expected: found.message };
     return { code: 'input', where: 'job file', issue };
   });
 }
@@ -52,7 +51,12 @@ const readers = {
 function strayInputs(job: JobFile): JobIssue[] {
   return Object.entries(readers).flatMap(([section, ids]) =>
     unknownInputs(job[section as keyof typeof readers], ids).map((key): JobIssue => {
-      const issue: Issue = { code: 'unknown_input', path: [key], given: job[section as keyof typeof readers][key], candidates: [] };
+      const issue: Issue = {
+        code: 'unknown_input',
+        path: [key],
+        given: givenData(job[section as keyof typeof readers][key]),
+        candidates: [],
+      };
       return { code: 'input', where: section, issue };
     }),
   );
@@ -126,10 +130,9 @@ function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): R
     return readings.ok ? measureSide(where, readings.steady, job) : readings;
   }
   if (name === undefined) return undefined;
-  const text = readFile(name);
-  if (text === undefined)
-    return { ok: false, issues: [{ code: 'log_unreadable', where: name, detail: 'there is no such file beside the job' }] };
-  const log = readLog(text, name);
+  const file = readLogFile(name, readFile);
+  if (!file.ok) return file;
+  const log = readLog(file.text, name);
   return log.ok ? measureSide(name, steadyReadings(log.log.rows), job) : log;
 }
 

@@ -10,6 +10,7 @@ export interface SteadyReading {
   readonly deviation: { readonly [K in ChannelName]?: number };
 }
 
+/** What counts as steady. */
 export interface SteadyRule {
   /** How far engine speed may stray from the mean of the stretch, as a share and in 1/s at least. */
   readonly speedShare: number;

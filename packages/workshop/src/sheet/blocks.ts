@@ -1,12 +1,14 @@
 /** A job sheet as blocks; each renderer turns the same blocks into its own form. */
 export type Tone = 'good' | 'bad' | 'open';
 
+/** A question and its answer, as the sheet begins with. */
 export interface VerdictLine {
   readonly question: string;
   readonly answer: string;
   readonly tone: Tone;
 }
 
+/** One line or row of marks in a plot. */
 export interface PlotSeries {
   readonly label: string;
   readonly role: 'before' | 'after' | 'clean';
@@ -16,6 +18,7 @@ export interface PlotSeries {
   readonly slope: number;
 }
 
+/** One part of a sheet, told apart by `type`. */
 export type Block =
   | { readonly type: 'heading'; readonly text: string }
   | { readonly type: 'paragraph'; readonly text: string }
@@ -32,6 +35,7 @@ export type Block =
       readonly series: readonly PlotSeries[];
     };
 
+/** A job sheet before it is written as text, Markdown or HTML. */
 export interface Sheet {
   readonly title: string;
   readonly blocks: readonly Block[];

@@ -1,9 +1,12 @@
 import type { Block, Sheet, Tone } from './blocks.js';
+import { visibleText } from './visible-text.js';
 
 const marks: Readonly<Record<Tone, string>> = { good: '✔', bad: '✘', open: '?' };
 
 function escaped(text: string): string {
-  return text.replace(/[\\`*_{}[\]<>|#]/g, '\\$&').replace(/\s*\n\s*/g, ' ');
+  return visibleText(text)
+    .replace(/[\\`*_{}[\]<>|#]/g, '\\$&')
+    .replace(/\s*\n\s*/g, ' ');
 }
 
 function table(head: readonly string[], rows: readonly (readonly string[])[]): string {

@@ -1,4 +1,5 @@
 import type { Block, Sheet, Tone } from './blocks.js';
+import { visibleText } from './visible-text.js';
 
 const width = 88;
 const marks: Readonly<Record<Tone, string>> = { good: '[ok]', bad: '[!!]', open: '[??]' };
@@ -58,5 +59,5 @@ function render(block: Block): string {
 /** The sheet for a terminal or a plain mail. */
 export function sheetAsText(sheet: Sheet): string {
   const rule = '='.repeat(Math.min(width, sheet.title.length));
-  return `${sheet.title}\n${rule}\n${sheet.blocks.map(render).join('\n')}\n`;
+  return visibleText(`${sheet.title}\n${rule}\n${sheet.blocks.map(render).join('\n')}\n`);
 }

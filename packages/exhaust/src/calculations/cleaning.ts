@@ -1,0 +1,6 @@
+/**
+ * The cleaning calculations, each with its own types.
+ *
+ * @module
+ */
+export * from '../cleaning/definitions.js';

@@ -1,0 +1,6 @@
+/**
+ * The flow calculations, each with its own types.
+ *
+ * @module
+ */
+export * from '../flow/definitions.js';

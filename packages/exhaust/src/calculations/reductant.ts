@@ -1,0 +1,6 @@
+/**
+ * The reductant calculations, each with its own types.
+ *
+ * @module
+ */
+export * from '../reductant/definitions.js';

@@ -1,0 +1,6 @@
+/**
+ * The smoke calculations, each with its own types.
+ *
+ * @module
+ */
+export * from '../smoke/definitions.js';

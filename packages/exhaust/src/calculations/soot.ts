@@ -1,0 +1,6 @@
+/**
+ * The soot calculations, each with its own types.
+ *
+ * @module
+ */
+export * from '../soot/definitions.js';

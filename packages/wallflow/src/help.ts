@@ -1,0 +1,50 @@
+/** What `wallflow help` prints. */
+export const help = `wallflow: diesel exhaust-aftertreatment calculations with units
+
+  wallflow list [--subject <subject>]        every calculation
+  wallflow describe <id>                     inputs, outputs, cautions, sources
+  wallflow run <id> key="value unit" ...     one calculation; or JSON on standard input
+  wallflow job <file> [--out <folder>]       a whole workshop job and its job sheet
+  wallflow help <command>                    more about one of these
+
+  --json       machine-readable output, with every command
+  --version    the version
+Exit codes: 0 done, 1 the input was refused, 2 wrong usage.
+`;
+
+/** More about one command; undefined for a command that does not exist. */
+export const commandHelp: ReadonlyMap<string, string> = new Map([
+  [
+    'list',
+    `wallflow list [--subject <subject>] [--json]
+
+Every calculation with its id, by subject. --subject shows one subject only, such as filter or reductant.
+`,
+  ],
+  [
+    'describe',
+    `wallflow describe <id> [--json]
+
+What a calculation answers, its inputs with examples, outputs, cautions, limits and sources, and a command that runs it.
+With --json the inputs come as JSON Schema.
+`,
+  ],
+  [
+    'run',
+    `wallflow run <id> key="value unit" ... [--json]
+wallflow run <id> [--json] < input.json
+
+One calculation. Each input is a word: pressure="101.3 kPa", or with its uncertainty pressure="101.3 ± 0.2 kPa". Lists are
+JSON: readings='[{"state":"idle"}]'. Without words the whole input is read as JSON from standard input.
+wallflow describe <id> names the inputs and prints a command to start from.
+`,
+  ],
+  [
+    'job',
+    `wallflow job <file> [--out <folder>] [--json]
+
+A whole workshop job from its job file. Logs lie in the folder of the job file or below it. Prints the job sheet; --out also
+writes it as text, Markdown and HTML into a folder, --json prints the whole result as data instead.
+`,
+  ],
+]);
