@@ -123,7 +123,7 @@ describe('bad input', () => {
     ['5 stones', 'is not known'],
     ['1,013 bar', 'thousands or decimals'],
     ['0,5', 'must be more than 1 kPa'],
-    ['-5 kPa', 'must be at least 0 kPa'],
+    ['-5 kPa', 'must be more than 1 kPa'],
     ['5000 kPa', 'must be at most 1000 kPa'],
     ['20 m3/h', 'is not a unit of'],
     ['1e999', 'not a finite number'],

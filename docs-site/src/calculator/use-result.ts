@@ -16,6 +16,9 @@ export interface Live {
 export function useResult(data: CalculationData, form: Form, tools: InputTools | undefined, onFailure: () => void): Live {
   const [live, setLive] = useState<Live>({ result: data.example, pending: false });
   const worker = useRef<Calculating>(undefined);
+  // Counts what was typed and what was asked: an answer to an older question is no longer the result.
+  const typed = useRef(0);
+  const asked = useRef(0);
   const { values, units } = form;
 
   useEffect(
@@ -27,11 +30,16 @@ export function useResult(data: CalculationData, form: Form, tools: InputTools |
   );
 
   useEffect(() => {
+    typed.current += 1;
     if (values === data.exampleValues && Object.keys(units).length === 0) return setLive({ result: data.example, pending: false });
     setLive((before) => ({ ...before, pending: true }));
     if (tools === undefined) return;
     const timer = setTimeout(() => {
-      worker.current ??= startWorker((answer) => ('view' in answer ? setLive({ result: answer.view, pending: false }) : onFailure()));
+      worker.current ??= startWorker((answer) => {
+        if (!('view' in answer)) onFailure();
+        else if (asked.current === typed.current) setLive({ result: answer.view, pending: false });
+      });
+      asked.current = typed.current;
       worker.current.ask({ id: data.id, fields: data.inputs, input: tools.toInput(data.inputs, values), units });
     }, pauseInTyping);
     return () => clearTimeout(timer);
