@@ -176,10 +176,13 @@ describe('what has the focus', () => {
       await error.waitFor();
       const bar = page.locator('form button', { hasText: '↓' });
       await expect
-        .poll(async () => {
-          const [said, over] = [await error.boundingBox(), await bar.boundingBox()];
-          return (said?.y ?? 0) + (said?.height ?? 0) <= (over?.y ?? 0);
-        }, key)
+        .poll(
+          async () => {
+            const [said, over] = [await error.boundingBox(), await bar.boundingBox()];
+            return (said?.y ?? 0) + (said?.height ?? 0) <= (over?.y ?? 0);
+          },
+          { message: key },
+        )
         .toBe(true);
     }
   });
