@@ -65,5 +65,10 @@ describe('the job sheet', () => {
     await page.getByRole('button', { name: 'Save the job file' }).click();
     const job = JSON.parse(readFileSync(await (await saved).path(), 'utf8'));
     expect(job).toMatchObject({ format: 'wallflow-job/1', logs: { before: 'before.csv', after: 'after.csv' } });
+    await page.getByRole('button', { name: 'New job' }).click();
+    expect(await page.getByText('Taken from the log').count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await page.getByText('Taken from the log').count()).toBe(2);
+    await sheetText(page);
   });
 });

@@ -63,6 +63,7 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
   const empty = useMemo(() => emptyValues(data.inputs), [data.inputs]);
   const form = useForm(data, empty);
   const [logs, setLogs] = useState<Logs>({});
+  const [logsBefore, setLogsBefore] = useState<Logs>({});
   const [failed, setFailed] = useState(false);
   const [notice, setNotice] = useState('');
   const onFailure = useCallback(() => setFailed(true), []);
@@ -88,7 +89,13 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
   /** Put another job in place of the one that stands there; the way back is offered. */
   const replace = (values: FormValues, next: Logs, text: string) => {
     form.replace(values, text);
+    setLogsBefore(logs);
     setLogs(next);
+  };
+  const undoWipe = () => {
+    form.undoWipe();
+    setLogs(logsBefore);
+    setLogsBefore(logs);
   };
   const open = async (files: FileList | null) => {
     const opened = await openFiles([...(files ?? [])]);
@@ -128,7 +135,7 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
       <p role="status" className={styles.status}>
         {notice}
       </p>
-      <UndoNotice form={form} at="" />
+      <UndoNotice form={{ ...form, undoWipe }} at="" />
       <form className={`${styles.form} screen-only`} aria-label="The job" onSubmit={(event) => event.preventDefault()} noValidate>
         <KeypadProvider>
           <KeypadSwitch />
