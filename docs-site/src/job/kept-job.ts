@@ -1,18 +1,11 @@
-import type { FormValues } from '../data/types.js';
-import type { Logs } from './messages.js';
+import { type KeptJob, usableJob } from './usable-job.js';
 
 const key = 'wallflow-job-sheet';
-
-export interface KeptJob {
-  readonly values: FormValues;
-  readonly logs: Logs;
-}
 
 /** The job that this device kept, if it kept one. Nothing of it leaves the device. */
 export function keptJob(): KeptJob | undefined {
   try {
-    const text = localStorage.getItem(key);
-    return text === null ? undefined : (JSON.parse(text) as KeptJob);
+    return usableJob(localStorage.getItem(key));
   } catch {
     return undefined;
   }
