@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { outputText, settled, useSite, visibleText } from './support/site.js';
+import { outputText, ready, settled, useSite, visibleText } from './support/site.js';
 
 const site = useSite();
 const withWorker = { serviceWorkers: 'allow' } as const;
@@ -10,6 +10,7 @@ async function controlled(page: Page): Promise<void> {
 }
 
 async function calculates(page: Page): Promise<void> {
+  await ready(page);
   await page.locator('#input-temperature').fill('0');
   await settled(page);
   await expect.poll(() => outputText(page, 'density')).toBe('1.29 kg/m³');

@@ -99,9 +99,9 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
   };
   const open = async (files: FileList | null) => {
     const opened = await openFiles([...(files ?? [])]);
-    if (opened.job === undefined || tools === undefined) return setNotice(opened.problem ?? '');
-    const { formFromJob } = await import('@wallflow/workshop');
-    const values = tools.fromInput(data.inputs, formFromJob(opened.job));
+    if (opened.job === undefined) return setNotice(opened.problem ?? '');
+    const [{ formFromJob }, { fromInput }] = await Promise.all([import('@wallflow/workshop'), import('../../calculator/input-tools.js')]);
+    const values = fromInput(data.inputs, formFromJob(opened.job));
     replace(values, opened.logs, 'The job file is open.');
     setNotice(opened.problem ?? '');
   };
