@@ -12,14 +12,18 @@ export interface Live {
   readonly pending: boolean;
 }
 
+interface Answered extends Pick<Form, 'values' | 'units'> {
+  readonly result: ResultView;
+}
+
 /** The result for what stands in the form, calculated in a worker; that of the example was made with the page. */
 export function useResult(data: CalculationData, form: Form, tools: InputTools | undefined, onFailure: () => void): Live {
-  const [live, setLive] = useState<Live>({ result: data.example, pending: false });
-  const worker = useRef<Calculating>(undefined);
-  // Counts what was typed and what was asked: an answer to an older question is no longer the result.
-  const typed = useRef(0);
-  const asked = useRef(0);
   const { values, units } = form;
+  const isExample = values === data.exampleValues && Object.keys(units).length === 0;
+  const [answered, setAnswered] = useState<Answered>({ result: data.example, values, units });
+  const worker = useRef<Calculating>(undefined);
+  // What the worker was asked last; it answers nothing older.
+  const asked = useRef({ values, units });
 
   useEffect(
     () => () => {
@@ -30,20 +34,17 @@ export function useResult(data: CalculationData, form: Form, tools: InputTools |
   );
 
   useEffect(() => {
-    typed.current += 1;
-    if (values === data.exampleValues && Object.keys(units).length === 0) return setLive({ result: data.example, pending: false });
-    setLive((before) => ({ ...before, pending: true }));
+    if (isExample) return setAnswered({ result: data.example, values, units });
     if (tools === undefined) return;
     const timer = setTimeout(() => {
-      worker.current ??= startWorker((answer) => {
-        if (!('view' in answer)) onFailure();
-        else if (asked.current === typed.current) setLive({ result: answer.view, pending: false });
-      });
-      asked.current = typed.current;
+      worker.current ??= startWorker((answer) => ('view' in answer ? setAnswered({ result: answer.view, ...asked.current }) : onFailure()));
+      asked.current = { values, units };
       worker.current.ask({ id: data.id, fields: data.inputs, input: tools.toInput(data.inputs, values), units });
     }, pauseInTyping);
     return () => clearTimeout(timer);
-  }, [data, onFailure, tools, units, values]);
+  }, [data, isExample, onFailure, tools, units, values]);
 
-  return live;
+  if (isExample) return { result: data.example, pending: false };
+  // Told from what stands in the form now, so that not even for a moment an older result passes for the newer one.
+  return { result: answered.result, pending: answered.values !== values || answered.units !== units };
 }
