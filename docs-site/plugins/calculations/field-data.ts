@@ -39,7 +39,6 @@ function quantityData(field: QuantityField, base: { key: string; optional: boole
     unit,
     range: rangeText(field),
     ...(field.usual === undefined ? {} : { usual: field.usual.map((bound) => shortText(field.kind, bound, unit)).join(' to ') }),
-    ...(field.usualReason === undefined ? {} : { usualReason: field.usualReason }),
     example: field.example,
   };
 }

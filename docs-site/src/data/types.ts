@@ -46,7 +46,6 @@ export interface QuantityFieldData extends FieldBase {
   readonly range: string;
   /** Where the source says that the formula holds. */
   readonly usual?: string;
-  readonly usualReason?: string;
   readonly example: string;
 }
 

@@ -1,6 +1,7 @@
 import type { Kind, KindName, Quantity } from '@wallflow/units';
 import * as z from 'zod';
 import { parseQuantityInput, type QuantityInput, type QuantityLimits } from './quantity-input.js';
+import type { UsualReason } from './usual-reason.js';
 
 /** What a form, a page or a message needs to know of one input, whatever its type. */
 interface FieldText {
@@ -19,7 +20,7 @@ export interface QuantityField<K extends KindName = KindName> extends FieldText 
   readonly limits: QuantityLimits;
   /** Where the source says that the formula holds; outside it the result carries a warning. */
   readonly usual?: readonly [number, number];
-  readonly usualReason?: string;
+  readonly usualReason?: UsualReason;
   readonly example: string;
   readonly default?: string;
   readonly defaultReason?: string;
@@ -101,7 +102,7 @@ export interface QuantityOptions<K extends KindName> extends FieldText {
   readonly max?: string;
   readonly below?: string;
   readonly usual?: readonly [string, string];
-  readonly usualReason?: string;
+  readonly usualReason?: UsualReason;
   readonly example: string;
   readonly units?: readonly Parameters<Kind<K>['in']>[1][];
 }

@@ -1,8 +1,9 @@
 import type * as z from 'zod';
 import type { InputField, QuantityField } from './fields.js';
 import type { Assumption, Path, Warning } from './issue.js';
-import { limitInUnit } from './limit.js';
+import { isInverted, limitInUnit } from './limit.js';
 import { parseQuantityInput, type QuantityInput } from './quantity-input.js';
+import { reasonOfSide } from './usual-reason.js';
 import { visitInputs } from './walk.js';
 
 export interface UncertainInput {
@@ -54,15 +55,21 @@ function usualWarning(field: QuantityField, value: number, unit: string, given: 
   const slack = 1e-12 * Math.abs(value);
   const low = value < usual[0] - slack;
   if (!low && value <= usual[1] + slack) return undefined;
-  const end = low ? 'min' : 'max';
-  const limit = limitInUnit(field.kind, { si: low ? usual[0] : usual[1], end, inclusive: true }, unit);
-  const reason = field.usualReason === undefined ? '' : `: ${field.usualReason}`;
+  const lower = limitInUnit(field.kind, { si: usual[0], end: 'min', inclusive: true }, unit);
+  const upper = limitInUnit(field.kind, { si: usual[1], end: 'max', inclusive: true }, unit);
+  const limit = low ? lower : upper;
+  const reason = reasonOfSide(field.usualReason, low ? 'below' : 'above');
+  // One reason for both sides speaks of the range, so that the range has to be named.
+  const shared = typeof field.usualReason === 'string' && usual[0] > field.limits.min && usual[1] < field.limits.max;
+  const inverted = isInverted(field.kind, unit);
+  const range = inverted ? [upper, lower] : [lower, upper];
+  const passed = shared ? `the usual ${range.map((end) => end.text).join(' to ')}` : limit.text;
   return {
     code: 'outside_usual_range',
     path,
     given,
     bound: low ? 'min' : 'max',
     limit,
-    text: `${field.label} is ${low ? 'below' : 'above'} ${limit.text}${reason}`,
+    text: `${field.label} is ${low !== inverted ? 'below' : 'above'} ${passed}${reason === undefined ? '' : `: ${reason}`}`,
   };
 }

@@ -83,4 +83,5 @@ export type { GivenQuantity, QuantityInput, QuantityLimits } from './quantity-in
 export { createRegistry, type Registry } from './registry.js';
 export { citation, commonPractice, type Source, type SourceMark } from './source.js';
 export { numberTex, quantityTex, textTex, unitTex } from './tex.js';
+export type { UsualReason } from './usual-reason.js';
 export { itemSchema, mapQuantities, shapeOf, visitInputs } from './walk.js';

@@ -41,6 +41,7 @@ describe('the JSON Schema of an input', () => {
       'x-usual': { minimum: { text: '10 V' }, maximum: { text: '30 V' }, reason: 'two vehicle systems' },
       examples: ['12.0 V'],
     });
+    expect(property('current')).toMatchObject({ 'x-usual': { reason: { below: 'a broken wire', above: 'a short circuit' } } });
     expect(property('fluidTemperature')).not.toHaveProperty('x-usual');
   });
 

@@ -49,6 +49,13 @@ describe('a good input', () => {
     expect(warning?.text).toContain('10000 mV');
   });
 
+  it('gives the reason of the side that was passed, and the whole range where one reason stands for both', () => {
+    const text = (input: object) => heater.calculate({ ...good, ...input }).warnings.map((warning) => warning.text);
+    expect(text({ current: '0.05 A' })).toEqual(['Current is below 0.1 A: a broken wire']);
+    expect(text({ current: '60 A' })).toEqual(['Current is above 50 A: a short circuit']);
+    expect(text({ voltage: '40 V' })).toEqual(['Voltage is above the usual 10 V to 30 V: two vehicle systems']);
+  });
+
   it('leaves an optional output undefined rather than making one up', () => {
     expect(heater.calculate(good).intermediates.perPascal).toBeUndefined();
   });

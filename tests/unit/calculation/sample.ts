@@ -34,7 +34,15 @@ export const heater = defineCalculation({
       usualReason: 'two vehicle systems',
       example: '12.0 V',
     }),
-    current: quantity(electricCurrent, { symbol: 'I', label: 'Current', min: '0 A', max: '100 A', example: '2.50 A' }),
+    current: quantity(electricCurrent, {
+      symbol: 'I',
+      label: 'Current',
+      min: '0 A',
+      max: '100 A',
+      usual: ['0.1 A', '50 A'],
+      usualReason: { below: 'a broken wire', above: 'a short circuit' },
+      example: '2.50 A',
+    }),
     pulses: list(
       z.strictObject({ duration: quantity(time, { symbol: 't', label: 'Duration', min: '0 s', max: '1 h', example: '30 s' }) }),
       {
