@@ -31,6 +31,13 @@ const limits: WatchLimits = {
   steadySpeed: 0.05,
   coolant: 378.15,
   window: 2,
+  hot: 723.15,
+  hotTime: 60,
+  stopped: 5,
+  idle: 15,
+  speedLoss: 0.25,
+  flowLoss: 0.5,
+  lossTime: 20,
 };
 
 describe('runaway index', () => {

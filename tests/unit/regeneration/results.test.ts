@@ -55,14 +55,6 @@ describe('advice', () => {
 });
 
 describe('warnings', () => {
-  it('tells when a log was not in order of time, and judges it in order', () => {
-    const calculation = registry.get('regeneration-watch');
-    const { log } = (calculation?.example ?? { log: [] }) as { log: object[] };
-    const result = run('regeneration-watch', { log: [...log].reverse() });
-    expect(codes(result)).toContain('log_sorted');
-    expect(result.outputs).toEqual(run('regeneration-watch').outputs);
-  });
-
   it('doubts signals that show more heat than the fuel holds', () => {
     expect(codes(run('oxidation-catalyst-exotherm', { temperatureAfter: '640 °C' }))).toContain('more_heat_than_fuel');
   });

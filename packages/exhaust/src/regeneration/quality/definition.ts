@@ -171,6 +171,7 @@ export const regenerationQualityCalculation = defineCalculation({
   compute(input, { constants, warn }) {
     const { threshold, sootBefore, sootAfter } = input;
     const log = checkedLog(input.log, warn);
+    if (isRefusal(log)) return log;
     const kinetics = chosenKinetics(input, constants);
     if (isRefusal(kinetics)) return kinetics;
     const { total, longest, interruptions } = timeAbove(log, threshold);

@@ -3,6 +3,7 @@ import {
   constant,
   defineCalculation,
   flag,
+  isRefusal,
   list,
   optional,
   quantity,
@@ -13,6 +14,7 @@ import {
 import {
   differentialPressure,
   fraction,
+  massFlow,
   rotationalSpeed,
   temperature,
   temperatureDifference,
@@ -66,6 +68,14 @@ const sample = z.strictObject({
     max: '10000 rpm',
     example: '2000 rpm',
   }).optional(),
+  massFlow: quantity(massFlow, {
+    symbol: '\\dot m',
+    label: 'Exhaust or air mass flow',
+    min: '0 kg/h',
+    max: '5000 kg/h',
+    example: '190 kg/h',
+    units: ['kg/h', 'g/s'],
+  }).optional(),
   coolant: quantity(temperature, {
     symbol: 'T_c',
     label: 'Coolant temperature',
@@ -89,6 +99,13 @@ const constants = {
   dropTime: constant(time, 180, { symbol: 't_{\\Delta p}', label: 'How long the pressure drop may rise', ...own }),
   steadySpeed: constant(fraction, 0.05, { symbol: '\\delta_n', label: 'Change of engine speed that counts as steady', ...own }),
   coolant: constant(temperature, 105 + celsius, { symbol: 'T_{c,max}', label: 'Coolant temperature', ...own }),
+  hot: constant(temperature, 450 + celsius, { symbol: 'T_h', label: 'Temperature from which on the filter counts as burning', ...own }),
+  hotTime: constant(time, 60, { symbol: 't_h', label: 'How long it counts as burning after it was last seen hot', ...own }),
+  stopped: constant(rotationalSpeed, 300 / 60, { symbol: 'n_0', label: 'Engine speed below which it counts as stopped', ...own }),
+  idle: constant(rotationalSpeed, 900 / 60, { symbol: 'n_i', label: 'Engine speed below which it counts as idling', ...own }),
+  speedLoss: constant(fraction, 0.25, { symbol: '\\delta_l', label: 'Fall of the engine speed that is an alarm', ...own }),
+  flowLoss: constant(fraction, 0.5, { symbol: '\\delta_f', label: 'Fall of mass flow or pressure drop that is an alarm', ...own }),
+  lossTime: constant(time, 20, { symbol: 't_l', label: 'Time over which a fall is taken', ...own }),
   window: constant(time, 2, { symbol: 't_w', label: 'Time over which a rise is taken', ...own }),
 };
 
@@ -111,14 +128,19 @@ function foundText({ rule, value }: WatchEvent): string {
       return `${rounded(value)} K`;
     case 'drop-rising':
       return `+${rounded(100 * value)} %`;
+    case 'flow-lost':
+      return `−${rounded(100 * value)} %`;
+    case 'engine-stopped':
+    case 'speed-drop':
+      return `${rounded(60 * value)} ${unitSymbol('rotationalSpeed', 'rpm')}`;
     default:
       return `${rounded(value - celsius, 4)} °C`;
   }
 }
 
-/** Signals that nobody can be sure of, because the log never has them. */
+/** Signals that no rule can see any more: never in the log, or silent in its last line. */
 function missingSignals(log: readonly WatchSample[]): string[] {
-  const has = (key: keyof WatchSample) => log.some((line) => line[key] !== undefined);
+  const last = log.at(-1);
   const names: [keyof WatchSample, string][] = [
     ['inlet', 'temperature before the filter'],
     ['outlet', 'temperature after the filter'],
@@ -126,12 +148,14 @@ function missingSignals(log: readonly WatchSample[]): string[] {
     ['engineSpeed', 'engine speed'],
     ['coolant', 'coolant temperature'],
   ];
-  return names.filter(([key]) => !has(key)).map(([, name]) => name);
+  return names
+    .filter(([key]) => last?.[key] === undefined)
+    .map(([key, name]) => (log.some((line) => line[key] !== undefined) ? `${name} (silent now)` : name));
 }
 
 export const regenerationWatchCalculation = defineCalculation({
   id: 'regeneration-watch',
-  version: '1.1.0',
+  version: '2.0.0',
   subject: 'regeneration',
   title: 'Watch over a running regeneration',
   purpose: 'Must this regeneration be broken off, and what is to be done and never to be done?',
@@ -141,7 +165,7 @@ export const regenerationWatchCalculation = defineCalculation({
   inputs: z.strictObject({
     log: list(sample, {
       label: 'Log',
-      description: 'Lines in order of time, one every second or two if possible; what is not measured is left out.',
+      description: 'Lines in order of time, one every second or two if possible; leave out what is not measured.',
       min: 1,
       max: 20_000,
       example: exampleLog,
@@ -155,6 +179,7 @@ export const regenerationWatchCalculation = defineCalculation({
         'go-on': 'nothing against going on, in what is watched',
         unknown: 'not watched well enough to go on',
         end: 'end it, keep the flow',
+        'flow-lost': 'cooling flow lost: bring it back at once, stop heating',
         runaway: 'runaway: stop heating, keep the flow up',
         'stop-engine': 'stop the engine',
       },
@@ -178,16 +203,16 @@ export const regenerationWatchCalculation = defineCalculation({
   steps: [
     {
       gives: 'events',
-      text: 'Every line against the limits: lasting hot inlet, any place too hot, outlet above inlet and rising, rise too fast, pressure drop rising at steady speed (brought to one temperature), coolant, and what was seen.',
+      text: 'Every line against the limits: lasting hot inlet, any place too hot, outlet above inlet and rising, rise too fast, pressure drop rising at steady speed (brought to one temperature), coolant, engine stopped, idling or slowing while the filter is hot, flow falling then, and what was seen.',
       source: 'watchPractice',
     },
     { gives: 'firstTime', text: 'Time of the first of them.' },
-    { gives: 'notWatched', text: 'Signals that the log never has.' },
+    { gives: 'notWatched', text: 'Signals that the last line does not have: no rule can see them.' },
     { gives: 'act', text: 'What belongs to the most dangerous of them.', source: 'watchPractice' },
     { gives: 'never', text: 'What must not be done then.', source: 'watchPractice' },
     {
       gives: 'verdict',
-      text: 'Of the most dangerous broken rule; without both gas temperatures up to the last line, not known.',
+      text: 'Of the most dangerous broken rule; without both gas temperatures, and a sign of the flow, in the last line, not known.',
       source: 'watchPractice',
     },
   ],
@@ -199,6 +224,10 @@ export const regenerationWatchCalculation = defineCalculation({
   ],
   limits: [
     { code: 'sampling', text: 'With lines more than 5 s apart a fast rise is seen late.' },
+    {
+      code: 'standing',
+      text: 'For a vehicle that stands: on the road the engine speed changes all the time, and the alarms of flow come too often.',
+    },
     { code: 'eyes', text: 'The watch replaces nobody: somebody stands beside the vehicle.' },
   ],
   cautions: [cautions.makerFirst, cautions.neverUnattended, cautions.runaway, cautions.hotExhaust, cautions.fumes, cautions.sensorFirst],
@@ -206,19 +235,23 @@ export const regenerationWatchCalculation = defineCalculation({
   dimensional: 'findings are text with units',
   compute(input, { constants: limits, warn }) {
     const log = checkedLog(input.log, warn);
+    if (isRefusal(log)) return log;
     const events = watchRegeneration(log, limits as WatchLimits);
     const worst = events.map(({ rule }) => watchAnswers[rule]).sort((a, b) => a.rank - b.rank)[0];
     const missing = missingSignals(log);
     // A sensor that has gone silent watches no longer, and one line shows no rise.
     const last = log.at(-1);
     const blind = log.length < 2 || last?.inlet === undefined || last.outlet === undefined;
+    const flowUnseen = last?.engineSpeed === undefined && last?.massFlow === undefined && last?.pressureDrop === undefined;
     return {
-      verdict: worst?.verdict ?? (blind ? 'unknown' : 'go-on'),
+      verdict: worst?.verdict ?? (blind || flowUnseen ? 'unknown' : 'go-on'),
       act:
         worst?.act ??
         (blind
           ? 'Get both gas temperatures, in every line, before going on.'
-          : 'Go on watching until it has ended and the filter has cooled for five minutes at raised idle.'),
+          : flowUnseen
+            ? 'Get the engine speed too, in every line, before going on: nothing here would show that the engine drops to idle.'
+            : 'Go on watching until it has ended and the filter has cooled for five minutes at raised idle.'),
       never: worst?.never ?? 'Never leave it alone, and never let the engine drop to idle while the filter burns.',
       firstTime: events[0]?.time,
       notWatched: missing.length === 0 ? 'nothing' : missing.join(', '),

@@ -1,9 +1,10 @@
 import { riseOf, type WatchEvent, type WatchLimits, type WatchRule, type WatchSample } from './kernel.js';
-import { risingDrop } from './kernel-drop.js';
+import { DropWatch } from './kernel-drop.js';
+import { FlowWatch } from './kernel-flow.js';
 
 type Found = Partial<Record<WatchRule, number | true>>;
 
-/** Rules that the sample at an index breaks, with what was found. */
+/** What the sample at an index breaks by its temperatures and by what was seen. */
 function brokenAt(log: readonly WatchSample[], index: number, limits: WatchLimits): Found {
   const sample = log[index]!;
   const found: Found = {};
@@ -18,9 +19,6 @@ function brokenAt(log: readonly WatchSample[], index: number, limits: WatchLimit
   const rises = (['inlet', 'bed', 'outlet'] as const).map((place) => riseOf(log, index, limits.window, (at) => at[place]) ?? -Infinity);
   const fastest = Math.max(...rises);
   if (fastest > limits.rise) found.rise = fastest;
-  if (lasting(log, index, limits)) found['hot-inlet'] = sample.inlet!;
-  const dropRise = risingDrop(log, index, limits);
-  if (dropRise !== undefined) found['drop-rising'] = dropRise;
   if (sample.coolant !== undefined && sample.coolant > limits.coolant) found.coolant = sample.coolant;
   return found;
 }
@@ -29,26 +27,25 @@ function excess({ inlet, outlet }: WatchSample): number | undefined {
   return inlet === undefined || outlet === undefined ? undefined : outlet - inlet;
 }
 
-/** Whether the inlet has been over its limit for longer than allowed, without a break. */
-function lasting(log: readonly WatchSample[], index: number, { inletLasting, inletTime }: WatchLimits): boolean {
-  let since = log[index]!.time;
-  for (let i = index; i >= 0; i -= 1) {
-    const { inlet, time } = log[i]!;
-    if (inlet === undefined || inlet <= inletLasting) break;
-    since = time;
-  }
-  return log[index]!.time - since >= inletTime;
-}
-
-/** Every rule that the log breaks, when it broke it first; in order of time. The log is in order of time. */
+/** Every rule that the log breaks, when it broke it first; in order of time. The times of the log rise from line to line. */
 export function watchRegeneration(log: readonly WatchSample[], limits: WatchLimits): WatchEvent[] {
   const seen = new Set<string>();
   const events: WatchEvent[] = [];
-  for (let index = 0; index < log.length; index += 1) {
-    for (const [rule, value] of Object.entries(brokenAt(log, index, limits)) as [WatchRule, number | true][]) {
+  const flow = new FlowWatch(log, limits);
+  const drop = new DropWatch(log, limits);
+  // Since when the inlet has been over its limit without a break.
+  let hotSince: number | undefined;
+  for (const [index, { time, inlet }] of log.entries()) {
+    const found = brokenAt(log, index, limits);
+    flow.next(index, found);
+    const dropRise = drop.next(index);
+    if (dropRise !== undefined) found['drop-rising'] = dropRise;
+    hotSince = inlet === undefined || inlet <= limits.inletLasting ? undefined : (hotSince ?? time);
+    if (hotSince !== undefined && inlet !== undefined && time - hotSince >= limits.inletTime) found['hot-inlet'] = inlet;
+    for (const [rule, value] of Object.entries(found) as [WatchRule, number | true][]) {
       if (seen.has(rule)) continue;
       seen.add(rule);
-      events.push({ rule, time: log[index]!.time, ...(value === true ? {} : { value }) });
+      events.push({ rule, time, ...(value === true ? {} : { value }) });
     }
   }
   return events;

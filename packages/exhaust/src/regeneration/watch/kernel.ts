@@ -12,6 +12,8 @@ export interface WatchSample {
   readonly pressureDrop?: number | undefined;
   /** Engine speed in 1/s. */
   readonly engineSpeed?: number | undefined;
+  /** Exhaust or air mass flow in kg/s. */
+  readonly massFlow?: number | undefined;
   /** Coolant temperature in K. */
   readonly coolant?: number | undefined;
   readonly oilPressureLamp?: boolean | undefined;
@@ -39,11 +41,28 @@ export interface WatchLimits {
   readonly coolant: number;
   /** Time in s over which a rise is taken. */
   readonly window: number;
+  /** Temperature in K from which on a filter counts as burning. */
+  readonly hot: number;
+  /** How long it counts as burning after it was last seen hot, in s. */
+  readonly hotTime: number;
+  /** Engine speed in 1/s below which the engine counts as stopped. */
+  readonly stopped: number;
+  /** Engine speed in 1/s below which it counts as idling. */
+  readonly idle: number;
+  /** Fall of the engine speed that is an alarm, as a share. */
+  readonly speedLoss: number;
+  /** Fall of mass flow or pressure drop that is an alarm, as a share. */
+  readonly flowLoss: number;
+  /** Time in s over which a fall is taken; over longer gaps from line to line. */
+  readonly lossTime: number;
 }
 
 export type WatchRule =
   | 'fire'
   | 'oil-pressure'
+  | 'engine-stopped'
+  | 'speed-drop'
+  | 'flow-lost'
   | 'over-temperature'
   | 'outlet-over-inlet'
   | 'rise'
@@ -60,11 +79,16 @@ export interface WatchEvent {
   readonly value?: number;
 }
 
-/** Latest sample at least `age` s older than the one at `index`. */
-export function sampleBefore<S extends { readonly time: number }>(log: readonly S[], index: number, age: number): S | undefined {
+/** Index of the latest sample at least `age` s older than the one at `index`. The times rise from sample to sample. */
+export function sampleBefore(log: readonly { readonly time: number }[], index: number, age: number): number | undefined {
   const now = log[index]!.time;
-  for (let i = index - 1; i >= 0; i -= 1) if (now - log[i]!.time >= age) return log[i];
-  return undefined;
+  let [low, high] = [0, index];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (now - log[middle]!.time >= age) low = middle + 1;
+    else high = middle;
+  }
+  return low === 0 ? undefined : low - 1;
 }
 
 /** Rise of a signal in its unit per s over at least `window` s before a sample. */
@@ -74,9 +98,9 @@ export function riseOf<S extends { readonly time: number }>(
   window: number,
   signal: (sample: S) => number | undefined,
 ) {
-  const here = log[index]!;
-  const before = sampleBefore(log, index, window);
-  const [now, then] = [signal(here), before === undefined ? undefined : signal(before)];
-  if (before === undefined || now === undefined || then === undefined) return undefined;
-  return (now - then) / (here.time - before.time);
+  const now = signal(log[index]!);
+  const start = now === undefined ? undefined : sampleBefore(log, index, window);
+  const then = start === undefined ? undefined : signal(log[start]!);
+  if (now === undefined || start === undefined || then === undefined) return undefined;
+  return (now - then) / (log[index]!.time - log[start]!.time);
 }

@@ -3,7 +3,7 @@ import type { WatchRule } from './kernel.js';
 /** What to do when a rule is broken; the more dangerous, the lower the rank. */
 export interface WatchAnswer {
   readonly rank: number;
-  readonly verdict: 'stop-engine' | 'runaway' | 'end';
+  readonly verdict: 'stop-engine' | 'flow-lost' | 'runaway' | 'end';
   readonly what: string;
   readonly act: string;
   readonly never: string;
@@ -12,6 +12,9 @@ export interface WatchAnswer {
 const keepFlow =
   'Stop the heating, hold a fast idle or raise the engine speed so that gas keeps cooling the filter, until the temperatures fall.';
 const neverIdle = 'Never stop the engine and never let it drop to idle, unless there is fire.';
+
+const raiseFlow =
+  'Raise the engine speed at once to what it was, stop the heating, and keep the gas flowing until the temperatures fall. If the speed was right, look for a hose or a sensor that came off.';
 
 /** All common practice, no source. */
 export const watchAnswers: Readonly<Record<WatchRule, WatchAnswer>> = {
@@ -29,26 +32,41 @@ export const watchAnswers: Readonly<Record<WatchRule, WatchAnswer>> = {
     act: 'Stop the engine; watch the hot filter with the extinguisher at hand until it has cooled.',
     never: 'Never run on without oil pressure.',
   },
-  'over-temperature': { rank: 3, verdict: 'runaway', what: 'Filter zone too hot', act: keepFlow, never: neverIdle },
-  'outlet-over-inlet': { rank: 4, verdict: 'runaway', what: 'Outlet above inlet and rising', act: keepFlow, never: neverIdle },
-  rise: { rank: 5, verdict: 'runaway', what: 'Temperature rises too fast', act: keepFlow, never: neverIdle },
-  'hot-inlet': { rank: 6, verdict: 'end', what: 'Inlet too hot for too long', act: keepFlow, never: neverIdle },
+  'engine-stopped': {
+    rank: 3,
+    verdict: 'flow-lost',
+    what: 'Engine stopped while the filter is hot',
+    act: 'No fire, oil pressure good: start it again at once, without heating, and hold raised speed until the temperatures fall. If it does not start, leave it off: everybody away, extinguisher at hand, watch it until it is cold.',
+    never: 'Never let it run at idle after the restart, never spray water on hot exhaust parts, never leave it alone.',
+  },
+  'speed-drop': {
+    rank: 4,
+    verdict: 'flow-lost',
+    what: 'Engine speed drops towards idle while the filter is hot',
+    act: raiseFlow,
+    never: neverIdle,
+  },
+  'flow-lost': { rank: 5, verdict: 'flow-lost', what: 'Flow through the hot filter falls', act: raiseFlow, never: neverIdle },
+  'over-temperature': { rank: 6, verdict: 'runaway', what: 'Filter zone too hot', act: keepFlow, never: neverIdle },
+  'outlet-over-inlet': { rank: 7, verdict: 'runaway', what: 'Outlet above inlet and rising', act: keepFlow, never: neverIdle },
+  rise: { rank: 8, verdict: 'runaway', what: 'Temperature rises too fast', act: keepFlow, never: neverIdle },
+  'hot-inlet': { rank: 9, verdict: 'end', what: 'Inlet too hot for too long', act: keepFlow, never: neverIdle },
   coolant: {
-    rank: 7,
+    rank: 10,
     verdict: 'end',
     what: 'Coolant too hot',
     act: 'End the regeneration; keep the engine at a raised idle with the fan running until coolant and filter have cooled.',
     never: neverIdle,
   },
   'drop-rising': {
-    rank: 8,
+    rank: 11,
     verdict: 'end',
     what: 'Pressure drop rises instead of falling',
     act: 'End the regeneration and keep the flow while it cools: this deposit does not burn, or something else closes up. Find out what.',
     never: neverIdle,
   },
   smoke: {
-    rank: 9,
+    rank: 12,
     verdict: 'end',
     what: 'Lasting white smoke or smell of fuel',
     act: 'End the regeneration and keep the flow: fuel goes through the catalyst unburnt. Find out why.',
