@@ -27,9 +27,9 @@ describe('the job sheet', () => {
     const page = await site.open('/job-sheet');
     await page.getByRole('button', { name: 'Fill in the demo job' }).click();
     const text = await sheetText(page);
-    expect(text).toMatch(/Filter before\s*blocked/);
+    expect(text).toMatch(/Filter before\s*loaded/);
     expect(text).toMatch(/Filter after\s*clean/);
-    expect(text).toContain('12 °C');
+    expect(text).toContain('14 °C');
   });
 
   it('follows what is typed, refuses it at the field, and keeps it over a reload', async () => {
@@ -60,7 +60,7 @@ describe('the job sheet', () => {
     await page.getByText('before.csv, after.csv is missing').waitFor();
     await files.setInputFiles([demo('job.json'), demo('before.csv'), demo('after.csv')]);
     const text = await sheetText(page);
-    expect(text).toMatch(/Filter before\s*blocked/);
+    expect(text).toMatch(/Filter before\s*loaded/);
     const saved = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the job file' }).click();
     const job = JSON.parse(readFileSync(await (await saved).path(), 'utf8'));

@@ -69,7 +69,7 @@ describe('a file that cannot be used', () => {
     const file = join(jobFolder('out'), 'job.json');
     const { code, out, error } = wallflow(['job', file, '--out', join(file, 'x')]);
     expect(code).toBe(2);
-    expect(out).toContain('blocked');
+    expect(out).toContain('loaded');
     expect(error).toMatch(/cannot be written: /);
     expect(error).not.toMatch(/ {4}at /);
   });
@@ -176,7 +176,7 @@ describe('the data of a job', () => {
       calculation: 'filter-condition',
       version: result.before.condition.calculation.version,
       ok: true,
-      outputs: { verdict: { type: 'choice', value: 'blocked' } },
+      outputs: { verdict: { type: 'choice', value: 'loaded' } },
     });
     expect(data.comparison).toMatchObject({ ok: true, outputs: { verdict: { value: 'cleaned' } } });
   });

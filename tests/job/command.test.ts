@@ -150,14 +150,14 @@ describe('wallflow job', () => {
 
   it('prints the sheet and writes it in three forms', () => {
     expect(run.code).toBe(0);
-    expect(run.out).toContain('blocked');
+    expect(run.out).toContain('loaded');
     expect(Object.keys(run.files).sort()).toEqual(['sheets/job-sheet.html', 'sheets/job-sheet.md', 'sheets/job-sheet.txt']);
     expect(run.files['sheets/job-sheet.html']).toMatch(/^<!doctype html>/);
   });
 
   it('gives the whole job as JSON', async () => {
     const data = JSON.parse((await command(['job', 'job.json', '--json'])).out);
-    expect(data.before.condition.outputs.verdict.value).toBe('blocked');
+    expect(data.before.condition.outputs.verdict.value).toBe('loaded');
     expect(data.comparison.outputs.verdict.value).toBe('cleaned');
   });
 

@@ -30,6 +30,12 @@ function inputsBut(id: string, but: readonly string[]): z.ZodObject {
   );
 }
 
+/** The fields of one row of a calculation's list. */
+function rowsOf(id: string, key: string): z.ZodObject {
+  const field = inputsOf(id, [key]).shape[key] as unknown as z.ZodArray<z.ZodObject>;
+  return field.element;
+}
+
 const words = (label: string, example: string, description?: string) =>
   text({ label, example, maxLength: 2000, ...(description === undefined ? {} : { description }) });
 const line = (label: string, example: string, description?: string) =>
@@ -44,8 +50,8 @@ const lines = (label: string, description: string, example: string) =>
 
 const permissionFields = inputsBut('regeneration-permission', [
   'substrate',
-  'sootLoad',
-  'sootLoadUncertainty',
+  'measuredSootLoad',
+  'measuredSootLoadUncertainty',
   'pressureSensorZero',
   'coolantTemperature',
 ]);
@@ -57,12 +63,13 @@ const permissionFields = inputsBut('regeneration-permission', [
 export const jobForm = z.strictObject({
   about: section(
     z.strictObject({
-      vehicle: line('Vehicle', 'Parcel van, 2.0 L diesel with particulate filter and SCR'),
-      odometer: line('Odometer', '148200 km').optional(),
+      title: line('Title of the sheet', 'Demo: library bus with a loaded filter', 'Left empty, it is made from the vehicle.').optional(),
+      vehicle: line('Vehicle', 'Library bus, 3.9 L diesel with particulate filter and SCR'),
+      odometer: line('Odometer', '146300 km').optional(),
       date: line('Date', '2026-03-12', 'Year, month, day.'),
-      reference: line('Reference', 'DEMO-0001', 'Your own number of the job.').optional(),
-      technician: line('Technician', 'Demo workshop').optional(),
-      complaint: words('Complaint', 'Power is limited, the filter lamp is on.', 'What the customer says.'),
+      reference: line('Reference', 'BUS-7', 'Your own number of the job.').optional(),
+      technician: line('Technician', 'Workshop at the mill').optional(),
+      complaint: words('Complaint', 'Low power, the filter lamp is on.', 'What the customer says.'),
     }),
     'Vehicle and complaint',
     'What stands at the head of the sheet.',
@@ -70,9 +77,9 @@ export const jobForm = z.strictObject({
   history: lines(
     'History',
     'What was done before, how it is driven, oil used: one line each.',
-    'Filter pressure sensor replaced three weeks ago',
+    'Forced regeneration elsewhere, six weeks ago',
   ),
-  codesBefore: lines('Fault codes before', 'Read and written down before anything is cleared.', 'particulate filter: soot accumulation'),
+  codesBefore: lines('Fault codes before', 'Read and written down before anything is cleared.', 'particulate filter: restriction'),
   ambient: section(
     z.strictObject({
       pressure: quantity(absolutePressure, {
@@ -81,7 +88,7 @@ export const jobForm = z.strictObject({
         description: 'Of the place, not reduced to sea level.',
         min: '50 kPa',
         max: '110 kPa',
-        example: '1004 hPa',
+        example: '986 hPa',
         units: ['hPa', 'kPa', 'mbar'],
       }),
       temperature: quantity(temperature, {
@@ -89,7 +96,7 @@ export const jobForm = z.strictObject({
         label: 'Ambient temperature',
         min: '-50 °C',
         max: '60 °C',
-        example: '12 °C',
+        example: '14 °C',
       }).optional(),
     }),
     'Air of the day',
@@ -118,6 +125,7 @@ export const jobForm = z.strictObject({
         'cellDensity',
         'wallThickness',
         'ashMass',
+        'ashPlugShare',
         'plugLength',
         'layout',
         'inletWidthRatio',
@@ -148,7 +156,7 @@ export const jobForm = z.strictObject({
     label: 'Readings after the work',
     description: 'At the same engine speeds as before; left out until the work is done.',
     max: 50,
-    example: [{ engineSpeed: '3000 rpm', pressureDrop: '26 mbar', gasTemperature: '280 °C', airMassFlow: '190 kg/h' }],
+    example: [{ engineSpeed: '2200 rpm', pressureDrop: '14 mbar', gasTemperature: '184 °C', airMassFlow: '286 kg/h' }],
   }),
   permissionAfter: section(permissionFields, 'After the work: may it be burnt off?', 'Counts only with readings after the work.'),
   codesAfter: lines('Fault codes after', 'None, when the list stays empty and there are readings after the work.', 'none'),
@@ -156,6 +164,17 @@ export const jobForm = z.strictObject({
     inputsOf('reductant-concentration', ['refractiveIndex', 'density', 'specificGravity', 'temperature']),
     'Reductant in the tank',
     'By refractometer or by density; left empty when it was not tested.',
+  ),
+  dosingRuns: listOrNone(rowsOf('dosing-test', 'runs'), {
+    label: 'Dosing test: runs',
+    description: 'The first run is left out: air in the line makes it low.',
+    max: 20,
+    example: [{ collectedVolume: '43 mL', duration: '60 s' }],
+  }),
+  dosing: section(
+    inputsOf('dosing-test', ['nominalVolume', 'nominalMass', 'nominalDuration', 'tolerance', 'ureaFraction']),
+    'Dosing test: what it should give',
+    'Quantity and time from the test instruction of the vehicle maker; left empty when there was no test.',
   ),
   reset: section(
     resetInputs.omit({ dropVerified: true }),
@@ -165,12 +184,12 @@ export const jobForm = z.strictObject({
   resets: lines(
     'Reset or relearned, and why',
     'Never reset a counter that the work has not made true.',
-    'Pressure sensor zero relearned after the hose was replaced',
+    'Ash set to the weighed 35 g, not to zero',
   ),
-  advice: lines('Advice', 'What the customer can do.', 'Once a week 25 min of steady driving at 2000 to 2500 rpm'),
+  advice: lines('Advice', 'What the customer can do.', 'Once a week 30 min of steady driving on the main road'),
   closing: section(
     z.strictObject({
-      rootCause: words('Cause found', 'Hose between filter and pressure sensor was chafed and leaked.').optional(),
+      rootCause: words('Cause found', 'Charge-air hose split under its clamp: less air, more soot.').optional(),
       nextCheck: words('Next check', 'in 2000 km or six weeks').optional(),
     }),
     'Cause and next check',

@@ -1,4 +1,4 @@
-import { type FormInput, lineSections, readingSections, singleSections } from './job-from-form.js';
+import { type FormInput, lineSections, readingSections, rowSections, singleSections } from './job-from-form.js';
 
 function at(record: unknown, path: readonly string[]): unknown {
   return path.reduce<unknown>(
@@ -20,6 +20,7 @@ export function formFromJob(job: unknown): FormInput {
   const input: Record<string, unknown> = {
     about: [
       defined({
+        title: at(job, ['title']),
         vehicle: at(job, ['vehicle', 'description']),
         odometer: at(job, ['vehicle', 'odometer']),
         date: at(job, ['date']),
@@ -31,6 +32,16 @@ export function formFromJob(job: unknown): FormInput {
     closing: [defined({ rootCause: at(job, ['rootCause']), nextCheck: at(job, ['nextCheck']) })],
   };
   for (const [key, path] of Object.entries(singleSections)) input[key] = [at(job, path) ?? {}];
+  for (const [key, path] of Object.entries(rowSections)) {
+    input[key] = asRows(at(job, path));
+    // The list inside the record is a section of its own.
+    const inner = path.at(-1);
+    for (const [single, outer] of Object.entries(singleSections)) {
+      if (inner === undefined || outer.join('.') !== path.slice(0, -1).join('.')) continue;
+      const { [inner]: _, ...rest } = (at(job, outer) ?? {}) as Record<string, unknown>;
+      input[single] = [rest];
+    }
+  }
   for (const [key, path] of Object.entries(readingSections)) input[key] = asRows(at(job, path));
   for (const [key, path] of Object.entries(lineSections)) input[key] = asRows(at(job, path)).map((line) => ({ line }));
   return input;

@@ -1,9 +1,9 @@
 import type { Path } from '@wallflow/calculation';
 import type { JobIssue } from '../job/job-issue.js';
-import { readingSections, singleSections } from './job-from-form.js';
+import { readingSections, rowSections, singleSections } from './job-from-form.js';
 
 const about: Readonly<Record<string, string>> = { description: 'vehicle', odometer: 'odometer' };
-const heads = new Set(['date', 'reference', 'technician', 'complaint']);
+const heads = new Set(['title', 'date', 'reference', 'technician', 'complaint']);
 const closings = new Set(['rootCause', 'nextCheck']);
 
 function ofJobFile([first, ...rest]: Path): Path | undefined {
@@ -22,6 +22,9 @@ export function placeInForm(problem: JobIssue): Path | undefined {
   // The air of the day enters the calculations under its full name.
   if (issue.path[0] === 'ambientPressure') return ['ambient', 0, 'pressure'];
   for (const [key, path] of Object.entries(readingSections)) if (path.join('.') === where) return [key, ...issue.path];
+  for (const [key, path] of Object.entries(rowSections)) {
+    if (path.slice(0, -1).join('.') === where && issue.path[0] === path.at(-1)) return [key, ...issue.path.slice(1)];
+  }
   for (const [key, path] of Object.entries(singleSections)) if (path.join('.') === where) return [key, 0, ...issue.path];
   return undefined;
 }

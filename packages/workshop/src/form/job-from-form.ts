@@ -13,6 +13,7 @@ export const singleSections: Readonly<Record<string, readonly string[]>> = {
   permissionAfter: ['permission', 'after'],
   cleaning: ['cleaning'],
   reductant: ['reductant', 'reductant-concentration'],
+  dosing: ['reductant', 'dosing-test'],
   reset: ['reset'],
 };
 
@@ -21,6 +22,8 @@ export const readingSections: Readonly<Record<string, readonly string[]>> = {
   readingsBefore: ['readings', 'before'],
   readingsAfter: ['readings', 'after'],
 };
+/** Where a section with rows of a calculation's own list stands in the job file. */
+export const rowSections: Readonly<Record<string, readonly string[]>> = { dosingRuns: ['reductant', 'dosing-test', 'runs'] };
 export const lineSections: Readonly<Record<string, readonly string[]>> = {
   history: ['history'],
   codesBefore: ['faultCodes', 'before'],
@@ -35,6 +38,10 @@ const always = new Set(['ambient', 'engine', 'filter', 'permissionBefore']);
 export function rowsOf(input: FormInput, key: string): readonly Row[] {
   const rows = input[key];
   return Array.isArray(rows) ? (rows as readonly Row[]) : [];
+}
+
+function filledRows(input: FormInput, key: string): readonly Row[] {
+  return rowsOf(input, key).filter((row) => Object.keys(row).length > 0);
 }
 
 /** Put a value at a path of a nested record. */
@@ -58,10 +65,11 @@ export interface FormLogs {
 export function jobFromForm(input: FormInput, logs: FormLogs = {}): Record<string, unknown> {
   const [about = {}] = rowsOf(input, 'about');
   const [closing = {}] = rowsOf(input, 'closing');
-  const { vehicle, odometer, ...head } = about;
+  const { title, vehicle, odometer, ...head } = about;
+  const made = vehicle === undefined ? 'Job sheet' : `Job sheet: ${String(vehicle)}`.slice(0, 200);
   const job: Record<string, unknown> = {
     format: 'wallflow-job/1',
-    title: vehicle === undefined ? 'Job sheet' : `Job sheet: ${String(vehicle)}`.slice(0, 200),
+    title: title ?? made,
     ...head,
     vehicle: { ...(vehicle === undefined ? {} : { description: vehicle }), ...(odometer === undefined ? {} : { odometer }) },
     ...closing,
@@ -70,6 +78,10 @@ export function jobFromForm(input: FormInput, logs: FormLogs = {}): Record<strin
     const [row = {}] = rowsOf(input, key);
     if (always.has(key) || Object.keys(row).length > 0) put(job, path, row);
   }
+  for (const [key, path] of Object.entries(rowSections)) {
+    const rows = filledRows(input, key);
+    if (rows.length > 0) put(job, path, rows);
+  }
   const measuredAfter = logs.after !== undefined || rowsOf(input, 'readingsAfter').length > 0;
   for (const [key, path] of Object.entries(lineSections)) {
     const texts = rowsOf(input, key).flatMap(({ line }) => (line === undefined ? [] : [line]));
@@ -77,7 +89,7 @@ export function jobFromForm(input: FormInput, logs: FormLogs = {}): Record<strin
     if (texts.length > 0 || (key === 'codesAfter' && measuredAfter)) put(job, path, texts);
   }
   for (const [key, path] of Object.entries(readingSections)) {
-    const rows = rowsOf(input, key).filter((row) => Object.keys(row).length > 0);
+    const rows = filledRows(input, key);
     const log = logs[path[1] as keyof FormLogs];
     if (log !== undefined) put(job, ['logs', path[1] ?? ''], log);
     else if (rows.length > 0) put(job, path, rows);

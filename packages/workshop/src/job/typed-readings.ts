@@ -13,7 +13,7 @@ export const readingFields = z.strictObject({
     description: '0 rpm is the engine off: its pressure drop is the zero of the sensor.',
     min: '0 rpm',
     max: '6000 rpm',
-    example: '3000 rpm',
+    example: '2200 rpm',
     units: ['rpm'],
   }),
   pressureDrop: quantity(differentialPressure, {
@@ -21,7 +21,7 @@ export const readingFields = z.strictObject({
     label: 'Pressure drop over the filter',
     min: '-200 mbar',
     max: '2000 mbar',
-    example: '360 mbar',
+    example: '95 mbar',
     units: ['mbar', 'kPa', 'hPa', 'bar', 'psi'],
   }),
   gasTemperature: quantity(temperature, {
@@ -30,7 +30,7 @@ export const readingFields = z.strictObject({
     description: 'Needed while the engine runs.',
     min: '-40 °C',
     max: '1000 °C',
-    example: '250 °C',
+    example: '206 °C',
   }).optional(),
   airMassFlow: quantity(massFlow, {
     symbol: '\\dot m_a',
@@ -38,7 +38,7 @@ export const readingFields = z.strictObject({
     description: 'From the air-mass signal; left out, it is worked out from displacement and speed.',
     min: '0 kg/h',
     max: '5000 kg/h',
-    example: '176 kg/h',
+    example: '300 kg/h',
     units: ['kg/h', 'g/s'],
   }).optional(),
   coolantTemperature: quantity(temperature, {
@@ -58,7 +58,7 @@ export const readingList = list(readingFields, {
   max: 50,
   example: [
     { engineSpeed: '0 rpm', pressureDrop: '0.6 mbar' },
-    { engineSpeed: '3000 rpm', pressureDrop: '360 mbar', gasTemperature: '250 °C', airMassFlow: '176 kg/h' },
+    { engineSpeed: '2200 rpm', pressureDrop: '95 mbar', gasTemperature: '206 °C', airMassFlow: '300 kg/h' },
   ],
 });
 
