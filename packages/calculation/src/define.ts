@@ -85,6 +85,10 @@ function pick<O extends Outputs>(fields: O, values: Values): ValuesOf<O> {
   return Object.fromEntries(Object.keys(fields).map((key) => [key, values[key]])) as ValuesOf<O>;
 }
 
+function notCarried(note: string | undefined): Warning[] {
+  return note === undefined ? [] : [{ code: 'uncertainty_not_carried', text: note }];
+}
+
 /** Describe a calculation once; validation, working, forms, pages, JSON Schema and tests follow from it. */
 export function defineCalculation<I extends z.ZodObject, const O extends Outputs, const M extends Outputs, const C extends Constants>(
   spec: DefinitionSpec<I, O, M, C>,
@@ -122,7 +126,8 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
       const values = compute(changed, ownConstants);
       return isRefusal(values) ? undefined : values.values;
     };
-    const uncertainty = propagate(spec, input, evaluation.values, given.uncertain, again);
+    const note = given.uncertain.length === 0 ? undefined : spec.uncertaintyNote;
+    const uncertainty = note === undefined ? propagate(spec, input, evaluation.values, given.uncertain, again) : undefined;
     const outputs = pick(spec.outputs, evaluation.values);
     const intermediates = pick(spec.intermediates, evaluation.values);
     const advice = spec.advise?.({ ...outputs, ...intermediates }, input) ?? [];
@@ -130,7 +135,7 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
       ok: true,
       outputs,
       intermediates,
-      warnings: [...given.warnings, ...evaluation.warnings, ...(uncertainty?.warnings ?? [])],
+      warnings: [...given.warnings, ...evaluation.warnings, ...notCarried(note), ...(uncertainty?.warnings ?? [])],
       assumptions: [...spec.assumptions, ...evaluation.assumptions, ...given.defaults],
       advice,
       method: evaluation.method,

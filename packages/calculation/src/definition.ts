@@ -114,6 +114,13 @@ export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M exte
   readonly example?: Partial<z.input<I>>;
   /** Relative accuracy of the result when an iteration or a step-size control limits it; default 1e-9. */
   readonly precision?: number;
+  /**
+   * How often a ± may ask for the result again, where one result takes long or there can be thousands of readings: beyond it all
+   * uncertain inputs are moved together, in drawn directions, and the result says so.
+   */
+  readonly mostEvaluations?: number;
+  /** Why no ± is carried through, as where things are counted; a sentence that the result carries wherever one was given. */
+  readonly uncertaintyNote?: string;
   /** Why rescaling the base units cannot be tested: an empirical formula tied to its units, a time-stepping tolerance. */
   readonly dimensional?: string;
   compute(input: z.output<I>, context: ComputeContext<C>): (PlainValuesOf<O> & PlainValuesOf<M>) | Refusal;

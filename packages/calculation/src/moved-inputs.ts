@@ -11,10 +11,6 @@ export interface Move {
 
 type Evaluate<I extends z.ZodObject, V> = (input: z.output<I>) => V | undefined;
 
-function samePath(a: Path, b: Path): boolean {
-  return a.length === b.length && a.every((part, index) => part === b[index]);
-}
-
 function isPossible(value: number, { limits }: Extract<InputField, { type: 'quantity' }>): boolean {
   const { min, max, minInclusive, maxInclusive } = limits;
   return (minInclusive ? value >= min : value > min) && (maxInclusive ? value <= max : value < max);
@@ -44,11 +40,12 @@ export function evaluateMoved<I extends z.ZodObject, V>(
   evaluate: Evaluate<I, V>,
 ): V | undefined {
   let possible = true;
+  const by = new Map(moves.map((move) => [move.path.join('\n'), move.by]));
   const changed = mapQuantities(schema, input, (value, field, at) => {
-    const move = moves.find(({ path }) => samePath(path, at));
+    const move = by.get(at.join('\n'));
     if (move === undefined) return value;
-    if (!isPossible(value + move.by, field)) possible = false;
-    return value + move.by;
+    if (!isPossible(value + move, field)) possible = false;
+    return value + move;
   });
   return possible ? resultThere(evaluate, changed) : undefined;
 }

@@ -4,9 +4,8 @@ import type { UncertainInput } from './given.js';
 import type { Path, Warning } from './issue.js';
 import { evaluateMoved, type Move } from './moved-inputs.js';
 import type { Outputs } from './outputs.js';
+import { change, propagateTogether, type Values } from './propagate-together.js';
 import { unsureChoices } from './unsure-choices.js';
-
-type Values = Readonly<Record<string, unknown>>;
 
 interface Contribution {
   readonly path: Path;
@@ -14,16 +13,6 @@ interface Contribution {
   readonly contribution: number;
   /** By how much the input was moved for it. */
   readonly by: number;
-}
-
-/** Half the change of a numeric value between two results; with one side missing, the whole change to the other. */
-function change(key: string, nominal: Values, up: Values | undefined, down: Values | undefined): number | undefined {
-  const at = (values: Values | undefined) => (typeof values?.[key] === 'number' ? (values[key] as number) : undefined);
-  const [high, low, middle] = [at(up), at(down), at(nominal)];
-  if (high !== undefined && low !== undefined) return (high - low) / 2;
-  if (middle === undefined) return undefined;
-  if (high !== undefined) return high - middle;
-  return low === undefined ? undefined : middle - low;
 }
 
 /**
@@ -51,6 +40,12 @@ export function propagate<I extends z.ZodObject, O extends Outputs, M extends Ou
   const moved = (moves: readonly Move[]) => evaluateMoved(spec.inputs, input, moves, evaluate);
   const fields: Outputs = { ...spec.intermediates, ...spec.outputs };
   const keys = Object.keys(fields).filter((key) => fields[key]?.type === 'quantity');
+  const hasChoice = Object.values(fields).some(({ type }) => type === 'choice');
+  const { mostEvaluations } = spec;
+  if (mostEvaluations !== undefined && 2 * uncertain.length + (hasChoice ? 2 * keys.length : 0) > mostEvaluations) {
+    const { values, warnings, seen } = propagateTogether(keys, nominal, uncertain, Math.floor(mostEvaluations / 2), moved);
+    return { values, budget: {}, warnings: [...warnings, ...unsureChoices(fields, nominal, seen)] };
+  }
   const warnings: Warning[] = [];
   const seen: Values[] = [];
   const contributions = new Map<string, Contribution[]>();
@@ -68,7 +63,6 @@ export function propagate<I extends z.ZodObject, O extends Outputs, M extends Ou
       contributions.set(key, [...(contributions.get(key) ?? []), { path, contribution, by: uncertainty }]);
     }
   }
-  const hasChoice = Object.values(fields).some(({ type }) => type === 'choice');
   const values: Record<string, number> = {};
   const budget: Record<string, BudgetEntry[]> = {};
   for (const [key, parts] of contributions) {

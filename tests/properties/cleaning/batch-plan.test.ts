@@ -245,3 +245,71 @@ it('finds a plan in a moment however awkward, alike or free the packs are', () =
     expect(spent).toBeLessThan(1000);
   }
 });
+
+const job = {
+  inletVolume: '800 mL',
+  fillShare: '80 %',
+  passes: 3,
+  reserve: '5 %',
+  rinseVolume: '1 L',
+  weakestRatio: '1:4',
+  mark: '50 mL',
+  concentratePacks: [{ volume: '1 L', price: '40' }],
+  waterPacks: [{ volume: '1 L', price: '1.20' }],
+};
+const planOf = (input: object) => registry.get('cleaning-batch-plan')?.run({ ...job, ...input });
+/** Sizes without a common measure that would thin out the search, of about one price per volume. */
+const awkward = [1.00001, 1.01003, 1.02007, 1.03013, 1.04009, 1.05019].map((content) => ({
+  volume: `${content} L`,
+  price: String(10 * content),
+}));
+
+it('ends within half a second of processor time for the most awkward inputs that it takes', () => {
+  const inputs = [
+    { rinseVolume: '100 L', waterPacks: [{ volume: '10 mL', price: '1.20' }] },
+    {
+      rinseVolume: '1000 L',
+      waterPacks: [
+        { volume: '10 mL', price: '1' },
+        { volume: '1000 L', price: '1000000' },
+      ],
+    },
+    { inletVolume: '1000 L', fillShare: '200 %', passes: 20, reserve: '100 %', waterPacks: awkward, concentratePacks: awkward },
+    { inletVolume: '1000 L', strongestRatio: '0', mark: '0.1 mL', waterPacks: awkward, concentratePacks: awkward, mostBatches: 50 },
+    { inletVolume: '20 L', strongestRatio: '1:3', mark: '1 mL', waterPacks: awkward, concentratePacks: awkward, mostBatches: 50 },
+    { inletVolume: '20 L', strongestRatio: '1:3.9999999', weakestRatio: '1:4', mark: '10 L', mostBatches: 50, capacity: '1000 L' },
+    { inletVolume: '0.001 mL', weakestRatio: '200', strongestRatio: '200', mark: '10 L', mostBatches: 50 },
+  ];
+  for (const input of inputs) {
+    const spent = processorTime(() => {
+      const result = planOf(input);
+      expect(result?.ok === true || (result?.issues.length ?? 0) > 0).toBe(true);
+    });
+    expect(spent, JSON.stringify(input)).toBeLessThan(500);
+  }
+});
+
+it('is a plain division where one pack is on sale, however many it takes', () => {
+  const result = planOf({ rinseVolume: '1000 L', waterPacks: [{ volume: '10 mL', price: '1.20' }] });
+  if (result?.ok !== true) throw new Error('refused');
+  const { shopping, cost } = result.outputs as { shopping: { item: string; count: number }[]; cost: number };
+  // 2.0 L of mix at 1 + 4 is 450 mL with 1.6 L of water to marks; the rinse adds 1000 L.
+  const water = shopping.find(({ item }) => item === 'water');
+  const concentrate = shopping.find(({ item }) => item === 'concentrate');
+  expect(concentrate?.count).toBe(1);
+  expect(water?.count).toBe(Math.ceil((1000 + 1.6) / 0.01));
+  expect(cost).toBeCloseTo(40 + 1.2 * (water?.count ?? 0), 6);
+});
+
+it('refuses a pack that nobody sells, and names the liquid whose packs are too many to try', () => {
+  expect(planOf({ waterPacks: [{ volume: '0.001 mL', price: '1' }] })).toMatchObject({
+    ok: false,
+    issues: [{ code: 'out_of_range', path: ['waterPacks', 0, 'volume'] }],
+  });
+  const many = { inletVolume: '1000 L', strongestRatio: '1:1', mark: '10 mL' };
+  expect(planOf({ ...many, waterPacks: awkward })).toMatchObject({ ok: false, issues: [{ code: 'no_solution', path: ['waterPacks'] }] });
+  expect(planOf({ ...many, concentratePacks: awkward })).toMatchObject({
+    ok: false,
+    issues: [{ code: 'no_solution', path: ['concentratePacks'] }],
+  });
+});

@@ -42,7 +42,7 @@ function unitPrice(pack: Pack | undefined): Decimal {
  * The cheapest packs that hold at least a volume; of equal cost those with the least surplus. Exact: branch and bound over the
  * packs from the lowest price per volume up, large before small, where what is still missing costs at least that price.
  *
- * Where the tries run out, the purchase is enough, but perhaps not the cheapest.
+ * Where the tries run out, the search ends, and the purchase is enough, but perhaps not the cheapest.
  *
  * @throws Error when more is needed and there is nothing to buy from
  */
@@ -58,7 +58,18 @@ export function cheapestPacks(needed: Decimal, packs: readonly Pack[], tries: Tr
     // A pack that a larger one undercuts is never part of the cheapest purchase.
     .filter(({ pack }) => !packs.some((other) => other.volume.greaterThanOrEqualTo(pack.volume) && other.price.lessThan(pack.price)))
     .sort((a, b) => a.unit.comparedTo(b.unit) || b.pack.volume.comparedTo(a.pack.volume));
+  const [only, ...more] = order;
+  if (only !== undefined && more.length === 0) return purchaseOf(reachable.dividedBy(only.pack.volume).ceil(), only.index);
   let best: Purchase | undefined;
+
+  function purchaseOf(count: Decimal, index: number): Purchase {
+    const pack = packs[index] as Pack;
+    return {
+      counts: packs.map((_, at) => (at === index ? count.toNumber() : 0)),
+      cost: pack.price.times(count),
+      surplus: pack.volume.times(count).minus(needed),
+    };
+  }
 
   const search = (position: number, missing: Decimal, cost: Decimal, counts: number[]): void => {
     tries.left -= 1;
@@ -75,7 +86,8 @@ export function cheapestPacks(needed: Decimal, packs: readonly Pack[], tries: Tr
     const room = best === undefined ? 1 : best.cost.minus(cost).times(pack.volume).comparedTo(missing.times(pack.price));
     if (room < 0 || (room === 0 && best?.surplus.equals(least) === true)) return;
     const most = missing.dividedBy(pack.volume).ceil().toNumber();
-    for (let count = most; count >= 0; count -= 1) {
+    // With the tries spent the loops end too: each turn costs time, and a small pack has millions of them.
+    for (let count = most; count >= 0 && (tries.left >= 0 || best === undefined); count -= 1) {
       counts[index] = count;
       search(position + 1, missing.minus(pack.volume.times(count)), cost.plus(pack.price.times(count)), counts);
     }

@@ -19,7 +19,7 @@ import { cautions } from '../../cautions.js';
 import { exact } from '../exact-volume.js';
 import { dilutionPractice, fillPractice, leastCostCover, partsArithmetic } from '../sources.js';
 import type { Pack, Purchase } from './cheapest-packs.js';
-import { type NoPlan, type PlanRequest, planBatches } from './plan.js';
+import { type NoPlan, type PlanRequest, planBatches, shopsFor } from './plan.js';
 
 const volumeUnits = ['mL', 'L', 'gal_US', 'gal_imp'] as const;
 const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
@@ -50,7 +50,14 @@ const atHand = (symbol: string, label: string, example: string) =>
 const packs = (label: string, description: string, example: { volume: string; price: string }[]) =>
   listOrNone(
     z.strictObject({
-      volume: amount('V', 'Content of one', '1 L'),
+      volume: quantity(volume, {
+        symbol: 'V',
+        label: 'Content of one',
+        min: '10 mL',
+        max: '1000 L',
+        example: '1 L',
+        units: [...volumeUnits],
+      }),
       price: quantity(ratio, {
         symbol: 'k',
         label: 'Price of one, in your currency',
@@ -204,9 +211,13 @@ const noPlanTexts: Readonly<Record<NoPlan, readonly [text: string, path: string]
     'no whole number of marks gives a strength in that range: take a finer jug, a larger container, or a wider range',
     'mark',
   ],
-  'too-many-ways': [
-    'there are too many ways to buy the packs: leave out the smallest, or narrow the range of strengths',
+  'too-many-ways-concentrate': [
+    'there are too many ways to buy the packs of concentrate: leave out some sizes, or narrow the range of strengths',
     'concentratePacks',
+  ],
+  'too-many-ways-water': [
+    'there are too many ways to buy the packs of water: leave out some sizes, or narrow the range of strengths',
+    'waterPacks',
   ],
   'not-enough-concentrate': ['more concentrate is needed than is at hand, and no pack to buy is given', 'concentratePacks'],
   'not-enough-water': ['more water is needed than is at hand, and no pack to buy is given', 'waterPacks'],
@@ -219,7 +230,7 @@ function noPlan(why: NoPlan) {
 
 export const cleaningBatchPlanCalculation = defineCalculation({
   id: 'cleaning-batch-plan',
-  version: '2.0.0',
+  version: '2.1.0',
   subject: 'cleaning',
   title: 'What to buy and what to pour for a clean',
   purpose: 'Which packs to buy and what to pour to which mark, so that the mix is enough, strong enough, and as cheap as can be?',
@@ -327,6 +338,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   limits: [{ code: 'label_counts', text: 'The label and the safety data sheet of the cleaner come before any figure here.' }],
   cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
   sources: { fillPractice, partsArithmetic, dilutionPractice, leastCostCover },
+  uncertaintyNote: 'Marks and packs are counted, so that no ± is carried through the plan. Cover it with the reserve.',
   dimensional: 'volumes are counted in whole decimal marks and packs',
   compute(input) {
     const { weakestRatio, strongestRatio } = input;
@@ -349,9 +361,10 @@ export const cleaningBatchPlanCalculation = defineCalculation({
       concentrate: { atHand: exact(input.concentrateAtHand), packs: exactPacks(input.concentratePacks) },
       water: { atHand: exact(input.waterAtHand), packs: exactPacks(input.waterPacks) },
     };
-    const cheapest = planBatches(request, 'least-cost');
+    const shops = shopsFor(request);
+    const cheapest = planBatches(request, 'least-cost', shops);
     if (typeof cheapest === 'string') return noPlan(cheapest);
-    const leanest = planBatches(request, 'least-concentrate');
+    const leanest = planBatches(request, 'least-concentrate', shops);
     if (typeof leanest === 'string') return noPlan(leanest);
     const plan = input.aim === 'least-cost' ? cheapest : leanest;
     const stock = [

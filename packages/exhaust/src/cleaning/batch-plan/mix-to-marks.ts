@@ -23,7 +23,7 @@ export interface MarkSplits {
 }
 
 /** Marks beyond the need that are tried before the marks count as too coarse for the range of strengths. */
-const mostExtraMarks = 2_000;
+const mostExtraMarks = 500;
 
 /** The fewest batches that the container could hold. */
 export function fewestBatches({ needed, capacity }: MixRequest): number {
@@ -43,11 +43,18 @@ export function markSplits(request: MixRequest, batches: number): MarkSplits | u
   const { needed, mark, capacity, weakest, strongest } = request;
   const room = capacity === undefined ? Number.POSITIVE_INFINITY : capacity.dividedToIntegerBy(mark).toNumber();
   const fewest = needed.dividedBy(mark.times(batches)).ceil().toNumber();
-  for (let marks = fewest; marks <= Math.min(room, fewest + mostExtraMarks); marks += 1) {
-    const least = exact(marks).dividedBy(weakest.plus(1)).ceil().toNumber();
-    const most = strongest === undefined ? least : exact(marks).dividedBy(strongest.plus(1)).floor().toNumber();
-    if (least > most) continue;
-    return { batches, marks, leastConcentrate: least, mostConcentrate: most };
+  const most = Math.min(room, fewest + mostExtraMarks);
+  const whole = weakest.plus(1);
+  const least = exact(fewest).dividedBy(whole).ceil().toNumber();
+  if (strongest === undefined)
+    return fewest > room ? undefined : { batches, marks: fewest, leastConcentrate: least, mostConcentrate: least };
+  // By the marks of concentrate, which are fewer than those of the mix: so much of it makes from `from` to `to` marks in the range.
+  for (let concentrate = least; ; concentrate += 1) {
+    const from = strongest.plus(1).times(concentrate).ceil().toNumber();
+    const to = whole.times(concentrate).floor().toNumber();
+    const marks = Math.max(fewest, from);
+    if (marks > most) return undefined;
+    if (marks > to) continue;
+    return { batches, marks, leastConcentrate: concentrate, mostConcentrate: exact(marks).dividedBy(strongest.plus(1)).floor().toNumber() };
   }
-  return undefined;
 }

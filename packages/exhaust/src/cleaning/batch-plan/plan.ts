@@ -1,4 +1,5 @@
 import type { Decimal } from 'decimal.js';
+import { exact } from '../exact-volume.js';
 import { cheapestPacks, type Pack, type Purchase, type Tries } from './cheapest-packs.js';
 import { cheapestSplit } from './cheapest-split.js';
 import { fewestBatches, type MarkSplits, type MixRequest, markSplits } from './mix-to-marks.js';
@@ -34,13 +35,17 @@ export interface Plan {
   readonly cost: Decimal;
 }
 
-export type Liquid = 'concentrate' | 'water';
-export type NoPlan = 'small-container' | 'coarse-marks' | 'too-many-ways' | `not-enough-${Liquid}`;
+const liquids = ['concentrate', 'water'] as const;
+export type Liquid = (typeof liquids)[number];
+export type NoPlan = 'small-container' | 'coarse-marks' | `too-many-ways-${Liquid}` | `not-enough-${Liquid}`;
 
 /** Batches beyond the fewest that are looked at when a full container gives no strength in the range. */
 const mostExtraBatches = 20;
-/** Combinations of packs that are tried for one plan; a workshop's few sizes take some hundred. */
-const mostTries = 200_000;
+/** Combinations of packs of one liquid that are tried; a workshop's few sizes take some hundred. */
+const mostTries = 30_000;
+/** What setting up one search costs, in tries. */
+const triesOfASearch = 10;
+const nothing: Purchase = { counts: [], cost: exact(0), surplus: exact(0) };
 
 /** The splits for which what is at hand suffices where nothing can be bought, or the liquid that runs short. */
 function withinSupply(splits: MarkSplits, { mark, rinse, concentrate, water }: PlanRequest): MarkSplits | Liquid {
@@ -53,23 +58,42 @@ function withinSupply(splits: MarkSplits, { mark, rinse, concentrate, water }: P
   return waterMarks < 0 || leastConcentrate > mostConcentrate ? 'water' : { ...splits, leastConcentrate, mostConcentrate };
 }
 
-/** Purchases by the number of marks that are needed, each looked for once. */
-function purchases({ atHand, packs }: Supply, needed: (marks: number) => Decimal, tries: Tries) {
-  const found = new Map<number, Purchase>();
-  return (marks: number): Purchase => {
-    const bought = found.get(marks) ?? cheapestPacks(needed(marks).minus(atHand), packs, tries);
-    found.set(marks, bought);
-    return bought;
-  };
+/** The cheapest purchases of one liquid by the volume that is needed, each looked for once. */
+interface Shop {
+  readonly tries: Tries;
+  readonly buy: (needed: Decimal) => Purchase;
 }
 
-function planFor(splits: MarkSplits, request: PlanRequest, aim: PlanAim, tries: Tries): Plan {
+function shopFor({ atHand, packs }: Supply): Shop {
+  const tries: Tries = { left: mostTries };
+  const found = new Map<string, Purchase>();
+  const buy = (needed: Decimal): Purchase => {
+    const key = needed.toString();
+    const before = found.get(key);
+    // With the tries spent there is no plan, so that nothing more need be looked for.
+    if (before !== undefined || tries.left < 0) return before ?? nothing;
+    tries.left -= triesOfASearch;
+    const bought = cheapestPacks(needed.minus(atHand), packs, tries);
+    found.set(key, bought);
+    return bought;
+  };
+  return { tries, buy };
+}
+
+export type Shops = Readonly<Record<Liquid, Shop>>;
+
+/** Where the packs of a request are bought; plans for several aims share what was found. */
+export function shopsFor({ concentrate, water }: PlanRequest): Shops {
+  return { concentrate: shopFor(concentrate), water: shopFor(water) };
+}
+
+function planFor(splits: MarkSplits, request: PlanRequest, aim: PlanAim, shops: Shops): Plan {
   const { mark, rinse } = request;
   const { batches, marks, leastConcentrate, mostConcentrate } = splits;
   const inAll = (count: number) => mark.times(count).times(batches);
   const withRinse = (count: number) => inAll(count).plus(rinse);
-  const concentrateFor = purchases(request.concentrate, inAll, tries);
-  const waterFor = purchases(request.water, withRinse, tries);
+  const concentrateFor = (count: number) => shops.concentrate.buy(inAll(count));
+  const waterFor = (count: number) => shops.water.buy(withRinse(count));
   const poured = cheapestSplit(
     leastConcentrate,
     aim === 'least-concentrate' ? leastConcentrate : mostConcentrate,
@@ -103,11 +127,10 @@ function isBetter(one: Plan, other: Plan | undefined, aim: PlanAim): boolean {
  * cheapest shopping, or those with the least concentrate. Of equal ones the fewest batches, and then the least concentrate. No
  * other number of marks, split or choice of packs does better.
  */
-export function planBatches(request: PlanRequest, aim: PlanAim): Plan | NoPlan {
+export function planBatches(request: PlanRequest, aim: PlanAim, shops: Shops = shopsFor(request)): Plan | NoPlan {
   const fewest = fewestBatches(request);
   const most = request.mostBatches ?? fewest + mostExtraBatches;
   if (most < fewest) return 'small-container';
-  const tries: Tries = { left: mostTries };
   let best: Plan | undefined;
   let short: Liquid | undefined;
   for (let batches = fewest; batches <= most; batches += 1) {
@@ -118,11 +141,12 @@ export function planBatches(request: PlanRequest, aim: PlanAim): Plan | NoPlan {
       short ??= possible;
       continue;
     }
-    const plan = planFor(possible, request, aim, tries);
+    const plan = planFor(possible, request, aim, shops);
+    const spent = liquids.find((liquid) => shops[liquid].tries.left < 0);
+    if (spent !== undefined) return `too-many-ways-${spent}`;
     if (isBetter(plan, best, aim)) best = plan;
     if (request.mostBatches === undefined) break;
   }
-  if (tries.left < 0) return 'too-many-ways';
   if (best !== undefined) return best;
   return short === undefined ? 'coarse-marks' : `not-enough-${short}`;
 }

@@ -68,7 +68,7 @@ export const dryingCalculation = defineCalculation({
       min: '20 °C',
       max: '700 °C',
       usual: ['105 °C', '400 °C'],
-      usualReason: 'hotter gas on a wet filter cracks it',
+      usualReason: { below: 'gas below the boiling point dries a filter very slowly', above: 'hotter gas on a wet filter cracks it' },
       example: '220 °C',
     }),
     outletTemperature: quantity(temperature, {

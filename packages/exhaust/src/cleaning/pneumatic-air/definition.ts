@@ -63,7 +63,10 @@ export const pneumaticAirCalculation = defineCalculation({
       above: '0 bar',
       max: '20 bar',
       usual: ['0.5 bar', '7 bar'],
-      usualReason: 'common practice, no source: 4 to 7 bar at the gun',
+      usualReason: {
+        below: 'common practice, no source: so little air hardly moves ash',
+        above: 'common practice, no source: blow guns get 4 to 7 bar',
+      },
       example: '5 bar',
       units: ['bar', 'psi', 'kPa'],
     }),

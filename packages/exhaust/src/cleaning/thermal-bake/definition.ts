@@ -38,7 +38,10 @@ const rateInput = (symbol: string, label: string, description: string) =>
     above: '0 K/min',
     max: '50 K/min',
     usual: ['2 K/min', '5 K/min'],
-    usualReason: 'common practice, no source: faster cracks the body',
+    usualReason: {
+      below: 'common practice, no source: slower does no harm, but the oven is busy for longer',
+      above: 'common practice, no source: faster cracks the body',
+    },
     example: '3 K/min',
     units: ['K/min', 'K/h'],
     default: '3 K/min',
@@ -82,7 +85,10 @@ export const thermalBakeCalculation = defineCalculation({
       min: '200 °C',
       max: '900 °C',
       usual: ['550 °C', '650 °C'],
-      usualReason: 'common practice, no source: soot needs 550 °C, coatings suffer above 700 °C',
+      usualReason: {
+        below: 'common practice, no source: soot needs about 550 °C to burn away in a few hours',
+        above: 'common practice, no source: coatings suffer near 700 °C',
+      },
       example: '600 °C',
       default: '600 °C',
       defaultReason: 'common practice, no source: 550 to 650 °C',

@@ -35,7 +35,7 @@ const temperatureInput = (symbol: string, label: string, example: string) =>
     min: '-40 °C',
     max: '700 °C',
     usual: ['120 °C', '250 °C'],
-    usualReason: 'hot enough to be dry, cool enough to handle',
+    usualReason: { below: 'a cooler filter takes up water from the air', above: 'too hot to handle, and its hot air lifts the pan' },
     example,
   });
 const moistureInput = (symbol: string, label: string) =>

@@ -22,7 +22,7 @@ export const dosingFactorCheckCalculation = defineCalculation({
       min: '0.2',
       max: '3',
       usual: ['0.7', '1.4'],
-      usualReason: 'most systems limit what they learn; far outside the value may be scaled otherwise',
+      usualReason: 'control units limit what they learn; far outside, the value may be scaled otherwise',
       example: '1.25',
     }),
     injectorRatio: quantity(ratio, {

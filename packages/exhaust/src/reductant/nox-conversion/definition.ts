@@ -35,7 +35,10 @@ export const noxConversionCalculation = defineCalculation({
       above: '0 ppm',
       max: '10000 ppm',
       usual: ['50 ppm', '3000 ppm'],
-      usualReason: 'below 50 ppm the error of the sensors rules the result',
+      usualReason: {
+        below: 'the error of the sensors rules the result',
+        above: 'diesel engines rarely make so much; check the scaling of the signal',
+      },
       example: '500 ppm',
       units: ['ppm'],
     }),

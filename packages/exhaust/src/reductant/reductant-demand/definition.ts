@@ -82,7 +82,7 @@ export const reductantDemandCalculation = defineCalculation({
       min: '0',
       max: '3',
       usual: ['0.3', '1.3'],
-      usualReason: 'far from 1 the dosing is either starved or slips ammonia',
+      usualReason: { below: 'so little starves the catalyst', above: 'so much slips ammonia' },
       example: '1',
     }).optional(),
     ureaFraction: quantityWithDefault(massFraction, {

@@ -1,0 +1,76 @@
+import { countOutput, defineCalculation, list, quantity, quantityOutput } from '@wallflow/calculation';
+import { time } from '@wallflow/units';
+import { describe, expect, it } from 'vitest';
+import * as z from 'zod';
+
+const source = { source: { type: 'book', title: 'Arithmetic', mark: 'from memory' } } as const;
+let evaluations = 0;
+
+function laps(limit: { mostEvaluations?: number; uncertaintyNote?: string }) {
+  return defineCalculation({
+    id: 'laps',
+    version: '1.0.0',
+    subject: 'gas',
+    title: 'Laps',
+    purpose: 'How long do these laps take?',
+    usedBy: ['trainer'],
+    method: 'sum',
+    inputs: z.strictObject({
+      laps: list(z.strictObject({ lap: quantity(time, { symbol: 't', label: 'Lap', min: '0 s', max: '1 h', example: '60 s' }) }), {
+        label: 'Laps',
+        min: 1,
+        max: 5000,
+        example: [{ lap: '60 s' }],
+      }),
+    }),
+    intermediates: {},
+    outputs: { count: countOutput({ symbol: 'n', label: 'Count' }), total: quantityOutput(time, { symbol: 't_t', label: 'Total' }) },
+    constants: {},
+    steps: [
+      { gives: 'count', text: 'Count: [[count]].', source: 'source' },
+      { gives: 'total', text: 'Sum: [[total]].', source: 'source' },
+    ],
+    assumptions: [],
+    limits: [],
+    cautions: [],
+    sources: source,
+    ...limit,
+    compute: (input) => {
+      evaluations += 1;
+      return { count: input.laps.length, total: input.laps.reduce((sum, { lap }) => sum + lap, 0) };
+    },
+  });
+}
+
+const input = { laps: Array.from({ length: 2500 }, (_, index) => ({ lap: `${60 + (index % 7)} ± 2 s` })) };
+
+describe('very many uncertain inputs', () => {
+  // 2 s · √2500 = 100 s, as variances add; 100 draws know it to about 7 %, and three times that is the margin.
+  it('are moved together where a definition bounds the evaluations, and the result says so', () => {
+    evaluations = 0;
+    const result = laps({ mostEvaluations: 200 }).calculate(input);
+    expect(evaluations).toBe(201);
+    expect(result.uncertainty?.values.total).toBeGreaterThan(79);
+    expect(result.uncertainty?.values.total).toBeLessThan(121);
+    expect(result.warnings.map(({ code }) => code)).toEqual(['uncertainty_sampled']);
+    expect(result.warnings[0]?.text).toContain('about 8 %');
+  });
+
+  it('are moved one by one where they are few enough', () => {
+    const few = { laps: input.laps.slice(0, 25) };
+    const result = laps({ mostEvaluations: 200 }).calculate(few);
+    expect(result.uncertainty?.values.total).toBeCloseTo(10, 9);
+    expect(result.uncertainty?.budget.total).toHaveLength(25);
+    expect(result.warnings).toEqual([]);
+  });
+});
+
+it('a ± of what is counted is not carried through, and the result says why', () => {
+  const counted = laps({ uncertaintyNote: 'Laps are counted.' });
+  evaluations = 0;
+  const result = counted.calculate(input);
+  expect(evaluations).toBe(1);
+  expect(result.uncertainty).toBeUndefined();
+  expect(result.warnings).toEqual([{ code: 'uncertainty_not_carried', text: 'Laps are counted.' }]);
+  expect(counted.calculate({ laps: [{ lap: '60 s' }] }).warnings).toEqual([]);
+});
