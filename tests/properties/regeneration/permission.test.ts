@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 const calculation = registry.get('regeneration-permission');
-const good = calculation?.example as Record<string, unknown>;
+const { measuredSootLoad, measuredSootLoadUncertainty, ...good } = (calculation?.example ?? {}) as Record<string, unknown>;
 const asked = Object.keys(good).filter((key) => !['substrate', 'sootLoadUncertainty'].includes(key));
 
 function verdict(input: Record<string, unknown>): string {
@@ -128,5 +128,26 @@ describe('permission for a forced regeneration', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('is never more lenient for a second soot load, whatever it is, nor for a larger one', () => {
+    const rank = { permitted: 0, unknown: 1, refused: 2 } as Record<string, number>;
+    const grams = fc.double({ min: 2.4, max: 8, noNaN: true });
+    const load = (value: number) => ({ value, unit: 'g/L' });
+    fc.assert(
+      fc.property(grams, grams, fc.double({ min: 0, max: 4, noNaN: true }), (typed, measured, doubt) => {
+        const base = { ...good, substrate: 'silicon-carbide', sootLoad: load(typed) };
+        const withBoth = (value: number) =>
+          rank[verdict({ ...base, measuredSootLoad: load(value), measuredSootLoadUncertainty: load(doubt) })] ?? 9;
+        expect(withBoth(measured)).toBeGreaterThanOrEqual(rank[verdict(base)] ?? 9);
+        // Above what both uncertainties leave, more of the second load can only refuse.
+        if (measured > typed) expect(withBoth(measured + 2)).toBeGreaterThanOrEqual(withBoth(measured));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('permits its example, in which both soot loads are known', () => {
+    expect(verdict({ ...good, measuredSootLoad, measuredSootLoadUncertainty })).toBe('permitted');
   });
 });

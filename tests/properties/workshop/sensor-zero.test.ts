@@ -16,8 +16,10 @@ it('judges one zero error alike in the zero check, the condition of the filter a
       const check = outputs('sensor-zero-check', { zeroReading: zero }).verdict;
       const condition = outputs('filter-condition', { zeroReading: zero }).verdict;
       expect(condition === 'zero-fault').toBe(check === 'repair');
-      const rows = outputs('regeneration-permission', { pressureSensorZero: zero }).conditions as { code: string; result: string }[];
-      expect(rows.find((row) => row.code === 'pressure_sensor_zero')?.result === 'pass').toBe(check === 'accepted');
+      const rows = outputs('regeneration-permission', { pressureSensorZero: zero }).conditions as { condition: string; result: string }[];
+      expect(rows.find((row) => row.condition.startsWith('Filter pressure sensor reads zero'))?.result === 'pass').toBe(
+        check === 'accepted',
+      );
     }),
   );
 });

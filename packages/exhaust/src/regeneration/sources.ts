@@ -5,6 +5,27 @@ export const permissionPractice: Source = commonPractice(
   'Defaults that a technician may tighten; the limits of the vehicle maker replace them.',
 );
 
+export const outerBoundPractice: Source = commonPractice(
+  "Outer bounds of a maker's limits",
+  'What no maker goes beyond: thermostat opens near 80 °C, water boils at 120 °C under 1 bar of the cap, oil is changed at 7 % of fuel, a full 12 V battery rests at 12.7 V (all from memory).',
+);
+
+export const freeJet: Source = {
+  type: 'derivation',
+  title: 'Axis of a round hot free jet: excess temperature over that at the pipe = 5 · (pipe diameter · √density ratio) / distance',
+  mark: 'from memory',
+  note: '600 °C from a 100 mm pipe into 20 °C: nearly 190 °C at 1 m, 100 °C at 2 m.',
+};
+
+export const triana2005: Source = {
+  type: 'report',
+  by: 'Triana',
+  title: 'Dissertation, Michigan Technological University: wall temperatures of a silicon carbide filter, as plotted by Zhong et al. 2022',
+  year: 2005,
+  mark: 'read',
+  note: '844 °C at 10 g/L with gas of 600 °C: 24 K per g/L, 60 % of what all heat would give. Three quarters are taken as the upper end of 60 ± 15 %.',
+};
+
 export const loadBandPractice: Source = commonPractice(
   'Soot load bands by substrate',
   'Silicon carbide holds about twice the heat of cordierite per litre and conducts it better, so it tolerates more soot.',

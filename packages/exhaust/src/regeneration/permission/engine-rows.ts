@@ -19,7 +19,6 @@ export interface EngineLimits {
 export function readingRows(input: PermissionInput, limits: EngineLimits): ConditionRow[] {
   return [
     answerRow({
-      code: 'fault_codes',
       condition: 'Relevant fault codes stored',
       answer: input.faultCodes,
       wanted: false,
@@ -28,7 +27,6 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
       find: 'Read all fault codes and save them before clearing anything.',
     }),
     spanRow({
-      code: 'pressure_sensor_zero',
       condition: 'Filter pressure sensor reads zero with the engine off',
       kind: differentialPressure,
       unit: 'mbar',
@@ -40,7 +38,6 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
       find: 'Read the filter pressure with ignition on and the engine stopped for 30 s.',
     }),
     spanRow({
-      code: 'temperature_sensors',
       condition: 'Exhaust temperature sensors agree when cold',
       kind: temperatureDifference,
       unit: 'K',
@@ -51,7 +48,6 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
       find: 'Compare all exhaust temperatures after a night standing.',
     }),
     answerRow({
-      code: 'catalyst_warms',
       condition: 'Oxidation catalyst warms up',
       answer: input.catalystWarms,
       wanted: true,
@@ -66,7 +62,6 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
 export function engineRows(input: PermissionInput, limits: EngineLimits): ConditionRow[] {
   return [
     spanRow({
-      code: 'coolant',
       condition: 'Coolant warm, with room to the boiling limit',
       kind: temperature,
       unit: 'degC',
@@ -80,7 +75,6 @@ export function engineRows(input: PermissionInput, limits: EngineLimits): Condit
       find: 'Read the coolant temperature.',
     }),
     spanRow({
-      code: 'oil_temperature',
       condition: 'Engine oil warm, not too hot',
       kind: temperature,
       unit: 'degC',
@@ -100,7 +94,6 @@ export function engineRows(input: PermissionInput, limits: EngineLimits): Condit
 function oilLevelRow({ oilLevel }: PermissionInput): ConditionRow {
   const measured = { 'below-minimum': 'below the minimum', 'between-marks': 'between the marks', 'above-maximum': 'above the maximum' };
   return decidedRow({
-    code: 'oil_level',
     condition: 'Engine oil between the marks',
     result: oilLevel === undefined ? 'unknown' : oilLevel === 'between-marks' ? 'pass' : 'refuse',
     measured: oilLevel === undefined ? undefined : measured[oilLevel],
@@ -119,7 +112,6 @@ function fuelInOilRow({ oilSmellsOfFuel, fuelInOil, makerMaximumFuelInOil }: Per
   const content = fuelInOil === undefined ? undefined : fraction.format(fraction.si(fuelInOil), '%', { digits: 3 });
   const smell = oilSmellsOfFuel === undefined ? undefined : oilSmellsOfFuel ? 'smells of fuel' : 'no smell';
   return decidedRow({
-    code: 'fuel_in_oil',
     condition: 'No fuel in the engine oil',
     result: oilSmellsOfFuel === true || tooMuch ? 'refuse' : nothingKnown ? 'unknown' : 'pass',
     measured: nothingKnown ? undefined : [content, smell].filter((part) => part !== undefined).join(', '),
@@ -136,7 +128,6 @@ export function batteryRows(input: PermissionInput, limits: EngineLimits): Condi
   const systems = (value: number | undefined) => (value !== undefined && value > 18 ? 2 : 1);
   return [
     spanRow({
-      code: 'battery_rest',
       condition: 'Battery charged',
       kind: voltage,
       unit: 'V',
@@ -147,7 +138,6 @@ export function batteryRows(input: PermissionInput, limits: EngineLimits): Condi
       find: 'Measure the battery at rest.',
     }),
     spanRow({
-      code: 'battery_running',
       condition: 'Charging voltage',
       kind: voltage,
       unit: 'V',
@@ -158,7 +148,6 @@ export function batteryRows(input: PermissionInput, limits: EngineLimits): Condi
       find: 'Measure the voltage with the engine running.',
     }),
     answerRow({
-      code: 'battery_support',
       condition: 'Battery charger connected',
       answer: input.batterySupport,
       wanted: true,

@@ -30,19 +30,19 @@ const measured = {
   substrate: choiceWithDefault({
     label: 'Filter material',
     options: { 'silicon-carbide': 'silicon carbide', cordierite: 'cordierite', unknown: 'not known' },
-    example: 'silicon-carbide',
+    example: 'cordierite',
     default: 'unknown',
     defaultReason: 'not known counts as cordierite, the stricter of the two',
   }),
   sootLoad: load(
     "m'",
-    'Soot load',
-    '5.5 g/L',
-    'Best estimate for the whole filter; turn a percent into g/L first, knowing what 100 % means.',
+    'Soot load, of the control unit or your own estimate',
+    '3.0 g/L',
+    'For the whole filter; turn a percent into g/L first, knowing what 100 % means.',
   ),
   sootLoadUncertainty: quantityWithDefault(massConcentration, {
     symbol: "u(m')",
-    label: 'Uncertainty of the soot load',
+    label: 'Uncertainty of that soot load',
     min: '0 g/L',
     max: '20 g/L',
     example: '1 g/L',
@@ -50,6 +50,21 @@ const measured = {
     default: '1 g/L',
     defaultReason: 'what mass-balance estimates were validated to; a pressure-based chain has 28 %',
   }),
+  measuredSootLoad: load(
+    "m'_r",
+    'Soot load from the readings',
+    '3.4 g/L',
+    'From the pressure drop at known flow and temperature. The larger of the two counts.',
+  ),
+  measuredSootLoadUncertainty: quantity(massConcentration, {
+    symbol: "u(m'_r)",
+    label: 'Uncertainty of the soot load from the readings',
+    description: 'The way up to the most that the drop allows. Left blank: as that of the other soot load.',
+    min: '0 g/L',
+    max: '60 g/L',
+    example: '1.2 g/L',
+    units: ['g/L', 'kg/m3'],
+  }).optional(),
   failedAttempts: count({
     label: 'Attempts in a row that did not complete',
     symbol: 'n',
@@ -125,8 +140,8 @@ const measured = {
 };
 
 const makers = {
-  makerMaximumSootLoad: load("m'_{max}", "Maker's highest soot load", '9 g/L'),
-  makerMinimumSootLoad: load("m'_{min}", "Maker's lowest soot load", '3 g/L'),
+  makerMaximumSootLoad: load("m'_{max}", "Maker's highest soot load", '5.5 g/L'),
+  makerMinimumSootLoad: load("m'_{min}", "Maker's lowest soot load", '2 g/L'),
   makerMaximumAttempts: count({ label: "Maker's number of attempts in a row", symbol: 'n_{max}', min: 1, max: 20, example: 2 }).optional(),
   makerMaximumSensorZero: quantity(differentialPressure, {
     symbol: '\\Delta p_{0,max}',

@@ -9,7 +9,6 @@ const networkReasons = 'SAE J1939-71, reasons why a regeneration is inhibited (f
 export function filterRows(input: PermissionInput): ConditionRow[] {
   return [
     answerRow({
-      code: 'leaks',
       condition: 'Leak in intake or exhaust',
       answer: input.leaks,
       wanted: false,
@@ -18,7 +17,6 @@ export function filterRows(input: PermissionInput): ConditionRow[] {
       find: 'Look for soot marks and do a smoke test.',
     }),
     answerRow({
-      code: 'wet_filter',
       condition: 'Filter still wet from cleaning',
       answer: input.wetFilter,
       wanted: false,
@@ -27,7 +25,6 @@ export function filterRows(input: PermissionInput): ConditionRow[] {
       find: 'Find out whether the filter was cleaned with liquid and dried.',
     }),
     answerRow({
-      code: 'fresh_additive',
       condition: 'Cleaning additive just poured into the fuel',
       answer: input.freshAdditive,
       wanted: false,
@@ -43,7 +40,6 @@ export function placeRows(input: PermissionInput, clearance: number): ConditionR
   return [
     placeRow(input),
     answerRow({
-      code: 'rain',
       condition: 'Rain falls on hot parts',
       answer: input.rainOnHotParts,
       wanted: false,
@@ -52,7 +48,6 @@ export function placeRows(input: PermissionInput, clearance: number): ConditionR
       find: 'Look at the weather.',
     }),
     spanRow({
-      code: 'clearance',
       condition: 'Distance to anything that burns',
       kind: length,
       unit: 'm',
@@ -63,7 +58,6 @@ export function placeRows(input: PermissionInput, clearance: number): ConditionR
       find: 'Measure the free distance behind the tail pipe and at the sides.',
     }),
     answerRow({
-      code: 'ground',
       condition: 'Hard ground, nothing under the vehicle',
       answer: input.hardGround,
       wanted: true,
@@ -73,7 +67,6 @@ export function placeRows(input: PermissionInput, clearance: number): ConditionR
       basis: fireAdvisory,
     }),
     answerRow({
-      code: 'undertray',
       condition: 'Undertray and exhaust free of oil and fuel',
       answer: input.undertrayClean,
       wanted: true,
@@ -92,7 +85,6 @@ function placeRow({ place }: PermissionInput): ConditionRow {
     'indoors-not-extracted': 'indoors without such extraction',
   };
   return decidedRow({
-    code: 'place',
     condition: 'Outdoors, or extraction rated for hot exhaust',
     result: place === undefined ? 'unknown' : place === 'indoors-not-extracted' ? 'refuse' : 'pass',
     measured: place === undefined ? undefined : words[place],
@@ -106,18 +98,10 @@ function placeRow({ place }: PermissionInput): ConditionRow {
 
 /** People and the standing vehicle. */
 export function safetyRows(input: PermissionInput): ConditionRow[] {
-  const ask = (
-    code: string,
-    condition: string,
-    answer: boolean | undefined,
-    reason: string,
-    repair: string,
-    wanted = true,
-    basis?: string,
-  ) => answerRow({ code, condition, answer, wanted, reason, repair, find: repair, ...(basis === undefined ? {} : { basis }) });
+  const ask = (condition: string, answer: boolean | undefined, reason: string, repair: string, wanted = true, basis?: string) =>
+    answerRow({ condition, answer, wanted, reason, repair, find: repair, ...(basis === undefined ? {} : { basis }) });
   return [
     ask(
-      'parked',
       'In park or neutral, brake on, accelerator untouched',
       input.parked,
       'The engine speed is raised by itself.',
@@ -125,9 +109,8 @@ export function safetyRows(input: PermissionInput): ConditionRow[] {
       true,
       networkReasons,
     ),
-    ask('chocks', 'Wheels chocked', input.wheelsChocked, 'The vehicle must not move.', 'Chock the wheels.'),
+    ask('Wheels chocked', input.wheelsChocked, 'The vehicle must not move.', 'Chock the wheels.'),
     ask(
-      'power_take_off',
       'Power take-off engaged',
       input.powerTakeOff,
       'Load changes flow and temperature.',
@@ -136,21 +119,13 @@ export function safetyRows(input: PermissionInput): ConditionRow[] {
       networkReasons,
     ),
     ask(
-      'attended',
       'Somebody stays with it all the time',
       input.attended,
       'A fire is stopped in its first minute or not at all.',
       'Make sure that somebody stays.',
     ),
+    ask('Extinguisher ready', input.extinguisher, 'A fire is stopped in its first minute or not at all.', 'Put an extinguisher ready.'),
     ask(
-      'extinguisher',
-      'Extinguisher ready',
-      input.extinguisher,
-      'A fire is stopped in its first minute or not at all.',
-      'Put an extinguisher ready.',
-    ),
-    ask(
-      'stop',
       'Engine stop within reach',
       input.stopReachable,
       'An engine that runs away must be stopped at once.',

@@ -3,7 +3,6 @@ import { type ConditionResult, checkAnswer, checkSpan } from './kernel.js';
 
 /** One condition with its answer, ready for the table. */
 export interface ConditionRow {
-  readonly code: string;
   readonly condition: string;
   readonly result: ConditionResult;
   readonly measured: string | undefined;
@@ -19,7 +18,6 @@ export const makersLimit = "vehicle maker's limit";
 
 /** What the technician reads when a condition refuses and when it is not known. */
 interface Words {
-  readonly code: string;
   readonly condition: string;
   /** Why the condition exists. */
   readonly reason: string;
@@ -62,11 +60,12 @@ export function spanRow<K extends KindName>(words: SpanWords<K>): ConditionRow {
   const { kind, unit, value } = words;
   const least = words.least?.maker ?? words.least?.usual;
   const most = words.most?.maker ?? words.most?.usual;
-  const check = checkSpan(value, { least, most, mostExcluded: (words.mostExcluded ?? false) && words.most?.maker === undefined });
+  const mostExcluded = (words.mostExcluded ?? false) && words.most?.maker === undefined;
+  const check = checkSpan(value, { least, most, mostExcluded });
   const show = (si: number) => `${Number(kind.in(kind.si(si), unit).toPrecision(4))} ${unitSymbol(kind.kind, unit)}`;
   const ends = [
     least === undefined ? undefined : `at least ${show(least)}`,
-    most === undefined ? undefined : `${words.mostExcluded ? 'below' : 'at most'} ${show(most)}`,
+    most === undefined ? undefined : `${mostExcluded ? 'below' : 'at most'} ${show(most)}`,
   ];
   const fromMaker = [words.least?.maker === undefined ? undefined : 'least', words.most?.maker === undefined ? undefined : 'most'].filter(
     (end) => end !== undefined,
@@ -81,7 +80,6 @@ export function spanRow<K extends KindName>(words: SpanWords<K>): ConditionRow {
         : makersLimit;
   const repair = check.side === 'low' ? (words.repairLow ?? words.repair) : words.repair;
   return {
-    code: words.code,
     condition: words.condition,
     result: check.result,
     measured: value === undefined ? undefined : show(value),
@@ -99,7 +97,6 @@ const yesNo = (answer: boolean) => (answer ? 'yes' : 'no');
 export function answerRow(words: Words & { readonly answer: boolean | undefined; readonly wanted: boolean }): ConditionRow {
   const result = checkAnswer(words.answer, words.wanted);
   return {
-    code: words.code,
     condition: words.condition,
     result,
     measured: words.answer === undefined ? undefined : yesNo(words.answer),
@@ -115,9 +112,8 @@ export function answerRow(words: Words & { readonly answer: boolean | undefined;
 export function decidedRow(
   words: Words & { readonly result: ConditionResult; readonly measured: string | undefined; readonly limit: string },
 ): ConditionRow {
-  const { code, condition, result, measured, limit, reason } = words;
+  const { condition, result, measured, limit, reason } = words;
   return {
-    code,
     condition,
     result,
     measured,

@@ -1,6 +1,7 @@
 import { fraction, massConcentration } from '@wallflow/units';
 import type { PermissionInput } from './inputs.js';
 import { type SootBand, sootBand, sootBandsAround, sootBandsOf } from './kernel-load-band.js';
+import { countedLoad, type EstimatedLoad, loadsContradict } from './kernel-two-loads.js';
 import { type ConditionRow, decidedRow, makersLimit, practice, spanRow } from './row.js';
 
 /** Limits in SI that the definition lists as constants, so that they can be shown and traced. */
@@ -16,6 +17,8 @@ export interface SootJudgement {
   readonly band: SootBand | 'unknown';
   /** Highest load to start with, in kg/m³: the limit less the uncertainty. */
   readonly highest: number;
+  /** The load that counted; undefined when none is known. */
+  readonly counted: EstimatedLoad | undefined;
 }
 
 const remedies = {
@@ -24,39 +27,84 @@ const remedies = {
   tooHigh: 'Do not heat it: remove the filter and clean it off the vehicle, or replace it.',
 };
 
+/** What was typed and what the readings give, as far as known. */
+function loadsOf({ sootLoad, sootLoadUncertainty, measuredSootLoad, measuredSootLoadUncertainty }: PermissionInput) {
+  const typed = sootLoad === undefined ? undefined : { load: sootLoad, uncertainty: sootLoadUncertainty };
+  const measured =
+    measuredSootLoad === undefined
+      ? undefined
+      : { load: measuredSootLoad, uncertainty: measuredSootLoadUncertainty ?? sootLoadUncertainty };
+  return { typed, measured };
+}
+
 /** The conditions on the soot load and on earlier attempts. */
 export function sootRows(input: PermissionInput, limits: SootLimits): SootJudgement {
-  const { sootLoad, sootLoadUncertainty, failedAttempts, makerMaximumSootLoad: maker } = input;
+  const { failedAttempts, makerMaximumSootLoad: maker } = input;
+  const { typed, measured } = loadsOf(input);
+  const counted = countedLoad(typed, measured);
   const bands = maker === undefined ? sootBandsOf(input.substrate) : sootBandsAround(maker);
-  const highest = Math.max(0, bands.service - sootLoadUncertainty);
+  const uncertainty = counted?.uncertainty ?? input.sootLoadUncertainty;
+  const highest = Math.max(0, bands.service - uncertainty);
   const lowest = limits.leastShare * bands.service;
-  const band = sootLoad === undefined ? 'unknown' : sootBand(sootLoad, sootLoadUncertainty, bands);
+  const band = counted === undefined ? 'unknown' : sootBand(counted.load, uncertainty, bands);
   const upper = spanRow({
-    code: 'soot_load_upper',
     condition: 'Soot load not above the limit less its uncertainty',
     kind: massConcentration,
     unit: 'g/L',
-    value: sootLoad,
+    value: counted?.load,
     most: { usual: highest, maker: maker === undefined ? undefined : highest },
     reason: 'Too much soot burns out of control and melts or cracks the filter.',
     repair: band === 'high' ? remedies.high : remedies.tooHigh,
-    find: 'Get a soot load you can trust: pressure drop at known flow and temperature, compared with the estimate of the control unit.',
+    find: 'Get a soot load that you can trust: pressure drop at known flow and temperature, compared with that of the control unit.',
     basis: maker === undefined ? `${practice}; ${substrateWords(input.substrate)}` : makersLimit,
   });
   // A load that nobody knows after an attempt that did not complete counts as too high, not as unknown.
-  const blind = sootLoad === undefined && (failedAttempts ?? 0) > 0;
+  const blind = counted === undefined && (failedAttempts ?? 0) > 0;
   const lower = spanRow({
-    code: 'soot_load_lower',
     condition: 'Enough soot to be worth burning',
     kind: massConcentration,
     unit: 'g/L',
-    value: sootLoad,
+    value: counted?.load,
     least: { usual: lowest, maker: input.makerMinimumSootLoad },
     reason: 'A regeneration without soot wastes fuel and thins the oil.',
     repair: remedies.tooLittle,
     find: 'Get a soot load you can trust first.',
   });
-  return { rows: [blind ? blindRow(upper) : upper, lower, attemptsRow(input, limits)], band, highest };
+  const shownBoth = typed === undefined || measured === undefined ? upper : { ...upper, measured: bothText(typed, measured, counted) };
+  const agreement = typed === undefined || measured === undefined ? [] : [agreementRow(typed, measured)];
+  return {
+    rows: [blind ? blindRow(upper) : shownBoth, ...agreement, lower, attemptsRow(input, limits)],
+    band,
+    highest,
+    counted,
+  };
+}
+
+const grams = (load: number) => `${Number(massConcentration.in(massConcentration.si(load), 'g/L').toPrecision(3))} g/L`;
+const span = ({ load, uncertainty }: EstimatedLoad) => `${grams(load)} ± ${grams(uncertainty)}`;
+
+function bothText(typed: EstimatedLoad, measured: EstimatedLoad, counted: EstimatedLoad | undefined): string {
+  return counted === measured
+    ? `${span(measured)} by the readings (typed: ${span(typed)})`
+    : `${span(typed)} as typed (by the readings: ${span(measured)})`;
+}
+
+/** Two loads that contradict each other are worth less than one: something that both rest on is wrong. */
+function agreementRow(typed: EstimatedLoad, measured: EstimatedLoad): ConditionRow {
+  const lowTyped = typed.load < measured.load;
+  return decidedRow({
+    condition: 'The two soot loads agree',
+    result: loadsContradict(typed, measured) ? 'refuse' : 'pass',
+    measured: `${grams(typed.load)} typed, ${grams(measured.load)} by the readings`,
+    limit: `not further apart than ${grams(typed.uncertainty + measured.uncertainty)}, both uncertainties together`,
+    reason: lowTyped
+      ? 'Likely the control unit believes a wrong sensor, such as an air mass that a leak falsifies, and counts too little; or ash or something else in the way makes the drop.'
+      : 'Likely a hose of the pressure sensor leaks, the filter is cracked, or the counter was never set back after a burn.',
+    repair: lowTyped
+      ? 'Find the wrong signal first: air mass against speed and boost, leaks, then ash. Estimate the load again after the repair.'
+      : 'Check the hoses of the pressure sensor and look for soot behind the filter. Estimate the load again after the repair.',
+    find: 'Compare both loads.',
+  });
 }
 
 function blindRow(upper: ConditionRow): ConditionRow {
@@ -72,7 +120,6 @@ function attemptsRow(input: PermissionInput, limits: SootLimits): ConditionRow {
   const most = input.makerMaximumAttempts ?? limits.attempts;
   const done = input.failedAttempts;
   return decidedRow({
-    code: 'attempts',
     condition: 'Attempts in a row, this one included',
     result: done === undefined ? 'unknown' : done + 1 > most ? 'refuse' : 'pass',
     measured: done === undefined ? undefined : String(done + 1),
@@ -92,7 +139,6 @@ function substrateWords(substrate: PermissionInput['substrate']): string {
 /** Fuel level, kept here so that all shares are formatted alike. */
 export function fuelLevelRow(input: PermissionInput, least: number): ConditionRow {
   return spanRow({
-    code: 'fuel_level',
     condition: 'Enough fuel in the tank',
     kind: fraction,
     unit: '%',
