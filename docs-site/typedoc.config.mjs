@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 
 const packages = new URL('../packages/', import.meta.url);
 
@@ -7,7 +8,7 @@ function entriesOf(name) {
   const { exports } = JSON.parse(readFileSync(new URL(`${name}/package.json`, packages), 'utf8'));
   return Object.values(exports).flatMap((target) => {
     const source = target['@wallflow/source'];
-    return source === undefined ? [] : [new URL(`${name}/${source}`, packages).pathname];
+    return source === undefined ? [] : [fileURLToPath(new URL(`${name}/${source}`, packages))];
   });
 }
 
@@ -18,6 +19,10 @@ export default {
   tsconfig: 'tsconfig.reference.json',
   out: 'docs/api',
   plugin: ['./typedoc-module-names.mjs', 'typedoc-plugin-markdown'],
+  // The check of types is one of its own. A link that leads nowhere would be hidden in the page: here it fails.
+  skipErrorChecking: true,
+  treatWarningsAsErrors: true,
+  validation: { invalidLink: true, invalidPath: true, notExported: true },
   readme: 'none',
   disableSources: true,
   excludePrivate: true,

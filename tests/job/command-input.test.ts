@@ -2,12 +2,13 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { jobData } from '@wallflow/workshop';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoFile, demoJob, resultOf } from './demo-job.js';
 
-const repository = new URL('../..', import.meta.url).pathname;
+const repository = fileURLToPath(new URL('../..', import.meta.url));
 let folder = '';
 let command = '';
 

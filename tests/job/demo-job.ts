@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { type JobResult, jobIssueText, runJob } from '@wallflow/workshop';
 
-const folder = new URL('../../examples/demo-job/', import.meta.url).pathname;
+const folder = fileURLToPath(new URL('../../examples/demo-job/', import.meta.url));
 
 export function demoFile(name: string): string | undefined {
   try {

@@ -51,6 +51,12 @@ function quantityTwin(field: QuantityInputField): fc.Arbitrary<{ si: unknown; ot
   });
 }
 
+/** Rows of a log, which are refused in any other order. */
+function inOrderOfTime(rows: readonly TwinInput[]): readonly TwinInput[] {
+  const timeOf = (row: TwinInput) => (row.si.time as { value?: number } | undefined)?.value ?? 0;
+  return rows.toSorted((a, b) => timeOf(a) - timeOf(b));
+}
+
 function fieldTwin(schema: z.core.$ZodType): fc.Arbitrary<{ si: unknown; other: unknown }> {
   const field = fieldOf(schema);
   const same = <T>(arbitrary: fc.Arbitrary<T>) => arbitrary.map((value) => ({ si: value as unknown, other: value as unknown }));
@@ -70,6 +76,7 @@ function fieldTwin(schema: z.core.$ZodType): fc.Arbitrary<{ si: unknown; other: 
       if (item === undefined) throw new Error(`${field.label}: a list without an item schema`);
       return fc
         .array(objectTwin(item), { minLength: field.min, maxLength: Math.min(field.max, field.min + 4) })
+        .map(inOrderOfTime)
         .map((rows) => ({ si: rows.map((row) => row.si), other: rows.map((row) => row.other) }));
     }
     default:

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { AnyCalculation, Registry, Warning } from '@wallflow/calculation';
 import * as z from 'zod';
 import { sourceSchema } from './reference-case.js';
@@ -59,7 +60,7 @@ export interface CurveRow {
   readonly models: Readonly<Record<string, ModelValue>>;
 }
 
-const root = new URL('../reference/measured/', import.meta.url).pathname;
+const root = fileURLToPath(new URL('../reference/measured/', import.meta.url));
 
 /** All measured curves, checked against the format. */
 export function readMeasuredCurves(): MeasuredCurve[] {

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import * as z from 'zod';
 import { sourceSchema } from './reference-case.js';
 
@@ -22,7 +23,7 @@ const misprintFile = z.strictObject({
 
 export type MisprintFile = z.infer<typeof misprintFile>;
 
-const root = new URL('../reference/misprints/', import.meta.url).pathname;
+const root = fileURLToPath(new URL('../reference/misprints/', import.meta.url));
 
 /** All lists of misprints, checked against the format. */
 export function readMisprints(): MisprintFile[] {

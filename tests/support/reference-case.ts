@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import * as z from 'zod';
 
 // `self` is not an origin on purpose: an expected value never comes from our own code.
@@ -57,7 +58,7 @@ const caseFile = z.strictObject({
 export type ReferenceCase = z.infer<typeof referenceCase>;
 export type CaseFile = z.infer<typeof caseFile>;
 
-const root = new URL('../reference/cases/', import.meta.url).pathname;
+const root = fileURLToPath(new URL('../reference/cases/', import.meta.url));
 
 /** All case files below tests/reference/cases, checked against the format. */
 export function readCaseFiles(): CaseFile[] {

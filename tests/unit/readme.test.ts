@@ -7,8 +7,17 @@ import { readme, readmeBlock } from '../support/readme.js';
 
 const repository = fileURLToPath(new URL('../..', import.meta.url));
 
+const runs = new Map<string, Promise<string>>();
+
+/** What code prints, run once. */
+function printed(code: string): Promise<string> {
+  const run = runs.get(code) ?? runOnSources(code);
+  runs.set(code, run);
+  return run;
+}
+
 /** Bundle code with the sources of the packages and run it; what it prints. */
-async function printed(code: string): Promise<string> {
+async function runOnSources(code: string): Promise<string> {
   const bundle = await build({
     stdin: { contents: code, loader: 'ts', resolveDir: repository },
     bundle: true,

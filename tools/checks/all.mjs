@@ -9,7 +9,6 @@ import { browser, chromium } from './browser.mjs';
 import { builtPages } from './built-pages.mjs';
 import { lockFile } from './lock-file.mjs';
 import { pack } from './pack.mjs';
-import { typedocLinks } from './typedoc-links.mjs';
 import { vitest } from './vitest.mjs';
 
 /**
@@ -65,7 +64,6 @@ export const checks = [
     run: async () => fromCommand(await pnpm(['--filter', 'docs-site', '--fail-if-no-match', 'run', 'typecheck'])),
   },
   { name: 'docs-pages', needs: ['docs'], run: builtPages },
-  { name: 'docs-links', needs: ['install'], run: typedocLinks },
   { name: 'generated', needs: ['install'], run: async () => fromCommand(await pnpm(['--recursive', 'run', 'generate', '--check'])) },
   { name: 'demo-job', needs: ['build'], run: async () => fromCommand(await runDemoJob('out/test')) },
   { name: 'pack', needs: ['build'], run: pack },

@@ -17,7 +17,7 @@ afterEach(() => void vi.restoreAllMocks());
 
 it.each(scripts)('examples/%s prints what it promises', async (name) => {
   const printed = vi.spyOn(console, 'log').mockImplementation(() => undefined);
-  await import(new URL(name, folder).pathname);
+  await import(new URL(name, folder).href);
   expect(printed.mock.calls.map(([line]) => line)).toEqual(promised(readFileSync(new URL(name, folder), 'utf8')));
 });
 
