@@ -49,7 +49,7 @@ describe('range of the soot mass', () => {
     );
   });
 
-  it('gets wider with a drop that may be further off, and closes when everything is given', () => {
+  it('gets wider with a drop that may be further off, and keeps the error of the model when everything is given', () => {
     fc.assert(
       fc.property(anyReading, number(0, 2000), number(1.01, 3), (reading, off, factor) => {
         const some = sootOf({ ...inputOf(reading), dropUncertainty: si(off, 'Pa') });
@@ -61,8 +61,12 @@ describe('range of the soot mass', () => {
         const given = { wallPermeability: '3e-13 m2', sootPermeability: '2.4e-14 m2', sootPackingDensity: '95 kg/m3' };
         const exact = sootOf({ ...inputOf(reading), ...given });
         if (exact === undefined) return;
-        expect(exact.leastSootMass / exact.sootMass).toBeCloseTo(1, 9);
-        expect(exact.mostSootMass / exact.sootMass).toBeCloseTo(1, 9);
+        // Soot in the wall and the measured curves' distance from the form: no knowledge of the material takes them away.
+        if (exact.sootMass > 0) {
+          expect(exact.leastSootMass).toBeLessThan(exact.sootMass);
+          expect(exact.mostSootMass).toBeGreaterThan(exact.sootMass);
+        }
+        if (some !== undefined && off === 0) expect(exact.mostSootMass).toBeLessThanOrEqual(some.mostSootMass);
       }),
       options,
     );

@@ -21,7 +21,7 @@ import { loadChannels } from '../channel-deposits/kernel.js';
 import { compressibleDrop, incompressibleDrop } from '../compressible-pressure-drop/kernel.js';
 import { channelFriction, coveringThickness, dropConstants, slipReferencePressure } from '../constants.js';
 import { deepBedMaterial, warnOfDeepBed } from '../deep-bed-pressure-drop/deep-bed-input.js';
-import { deepBedDrop } from '../deep-bed-pressure-drop/kernel.js';
+import { type DeepBedMaterial, deepBedDrop } from '../deep-bed-pressure-drop/kernel.js';
 import {
   cakePermeabilityOutput,
   cakePermeabilityStep,
@@ -60,7 +60,7 @@ import {
 } from '../sources.js';
 import type { SootMassResult } from './kernel.js';
 import { sootMassFromClosedForm, sootMassFromDeepBed, sootMassFromOneDimensional } from './kernel-models.js';
-import { type Material, materialConstants, materialInputs, materialRange } from './material-range.js';
+import { closedBySoot, type Material, materialConstants, materialInputs, materialRange } from './material-range.js';
 
 const methods = {
   'closed-form': 'closed form for even wall flow, solved for the soot mass',
@@ -75,6 +75,15 @@ const solvers = {
   'one-dimensional': sootMassFromOneDimensional,
   'deep-bed': sootMassFromDeepBed,
 };
+
+/** The most soot lies in a cake, whatever the model: soot in the wall reads more for less. */
+const mostSolvers = { ...solvers, 'deep-bed': sootMassFromClosedForm };
+
+/** The mass, nothing for a drop that a filter without soot has, or undefined when none was found. */
+function massOf(result: SootMassResult): number | undefined {
+  if (result.status === 'found') return result.sootMass;
+  return result.status === 'below_clean' ? 0 : undefined;
+}
 
 /** Why the drop has no soot mass, or undefined when it has one or may have one. */
 function refusal(found: SootMassResult, most: SootMassResult, measured: (drop: number) => number): Refusal | undefined {
@@ -124,7 +133,7 @@ const usualRegenerationLoad = 10e-3;
 
 export const sootMassFromPressureDropCalculation = defineCalculation({
   id: 'soot-mass-from-pressure-drop',
-  version: '2.0.0',
+  version: '3.0.0',
   subject: 'filter',
   title: 'Soot mass from a measured pressure drop',
   purpose: 'How much soot explains the drop that was measured, with the ash known?',
@@ -185,13 +194,20 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       },
     }),
     leastSootMass: optional(
-      quantityOutput(mass, { symbol: 'm_{s,-}', label: 'Least soot that explains the drop', digits: 2, units: ['g', 'oz'] }),
+      quantityOutput(mass, {
+        symbol: 'm_{s,-}',
+        label: 'Least soot that explains the drop',
+        description: 'Of a filter that was clean: soot inside the wall reads several times as much as soot on it.',
+        digits: 2,
+        units: ['g', 'oz'],
+      }),
     ),
     mostSootMass: optional(
       quantityOutput(mass, {
         symbol: 'm_{s,+}',
         label: 'Most soot that explains the drop',
-        description: 'With the most open wall and soot published, where yours are not known.',
+        description:
+          'With the most open wall and soot published, where yours are not known. Holds on every published curve that was found, unless part of the soot was burnt off before.',
         digits: 2,
         units: ['g', 'oz'],
       }),
@@ -223,15 +239,15 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     { gives: 'sootShare', tex: '[[sootShare]] = \\max\\left(0,\\;1-\\frac{[[dropWithoutSoot]]}{[[pressureDrop]]}\\right)' },
     {
       gives: 'leastSootMass',
-      text: 'Solved again with the least permeable published wall and soot where yours are not given, and the drop less what it may be off: [[leastSootMass]].',
+      text: 'Solved again for a filter that was clean and whose wall a little soot has closed as far as any published one, with the least permeable published wall and soot where yours are not given, [[modelShortfall]] of the rise taken as error of the model, and the drop less what it may be off: [[leastSootMass]].',
       source: 'konstandopoulos2000',
-      locator: 'Tables 6 and 7',
+      locator: 'Figs 4, 10 and 11, Tables 6 and 7; soot of Yao 2023',
     },
     {
       gives: 'mostSootMass',
-      text: 'The same with the most permeable ones, and the drop plus what it may be off: [[mostSootMass]].',
+      text: 'Solved with all soot in a cake, the most permeable published wall and soot where yours are not given, [[modelExcess]] more rise for the error of the model, and the drop plus what it may be off: [[mostSootMass]].',
       source: 'deng2017',
-      locator: 'wall; soot of Konstandopoulos 2000 Table 6',
+      locator: 'permeability of wall and soot; packing density of Yao 2023',
     },
     { gives: 'mostSootLoad', text: 'Per volume of the filter at most: [[mostSootLoad]].' },
     { gives: 'verdict', text: 'Soot is told when the least is above nothing: [[verdict]].' },
@@ -263,7 +279,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     },
     {
       code: 'soot_properties',
-      text: 'Permeability and packing density of soot differ between engines; their product is known within a third, and so is the mass. The range shows it; it is the range of published values, not of all engines.',
+      text: 'Permeability and packing density of soot differ between engines. Their product, which decides, differs by a factor of two between published measurements, and by more between published models; so does the mass. The range shows it; it is the range of published values, not of all engines.',
     },
     { code: 'ash_unknown', text: 'Ash that is not given is read as soot.' },
   ],
@@ -302,21 +318,26 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       sootPermeability: resolveSootPermeability({ ...input, ...material }, flow.viscosity, context.constants),
     });
     const deepBed = (material: Material) => deepBedMaterial({ ...input, ...slipped(material) }, context.constants);
-    const solve = (material: Material, drop: number): SootMassResult => {
+    const solve = (solver: typeof sootMassFromClosedForm, material: DeepBedMaterial & Material, drop: number, sootPart = 1) => {
       const load = { ...input, sootMass: 0, sootPackingDensity: material.sootPackingDensity };
-      return solvers[input.model](expanding ? incompressibleDrop(drop, outlet) : drop, channels, flow, deepBed(material), load, friction);
+      return solver(expanding ? incompressibleDrop(drop, outlet) : drop, channels, flow, material, load, friction, sootPart);
     };
     const { usual, leastSoot, mostSoot } = materialRange(input, context.constants);
+    const { modelShortfall, modelExcess } = context.constants;
     const uncertainty = input.dropUncertainty ?? 0;
-    const found = solve(usual, pressureDrop);
-    const most = solve(mostSoot, pressureDrop + uncertainty);
+    const found = solve(solvers[input.model], deepBed(usual), pressureDrop);
+    const most = solve(mostSolvers[input.model], deepBed(mostSoot), pressureDrop + uncertainty, 1 + modelExcess);
     const refused = refusal(found, most, expanding ? (drop) => compressibleDrop(drop, outlet) : (drop) => drop);
     if (refused !== undefined) return refused;
     context.method(methods[input.model]);
 
-    const sootMass = found.status === 'found' ? found.sootMass : 0;
-    const least = pressureDrop > uncertainty ? solve(leastSoot, pressureDrop - uncertainty) : ({ status: 'below_clean' } as const);
-    const leastSootMass = least.status === 'found' ? Math.min(sootMass, least.sootMass) : least.status === 'below_clean' ? 0 : undefined;
+    const sootMass = massOf(found) ?? 0;
+    // In the wall a little soot reads most; near full channels it is soot in the cake. Whichever needs less is the least.
+    const least = [
+      { solver: sootMassFromDeepBed, material: closedBySoot(deepBed(leastSoot), context.constants) },
+      { solver: sootMassFromClosedForm, material: deepBed(leastSoot) },
+    ].map(({ solver, material }) => massOf(solve(solver, material, Math.max(0, pressureDrop - uncertainty), 1 - modelShortfall)));
+    const leastSootMass = least.includes(undefined) ? undefined : Math.min(sootMass, ...least.map((value) => value ?? 0));
     const mostSootMass = most.status === 'found' ? Math.max(sootMass, most.sootMass) : undefined;
     const without = 'dropWithoutSoot' in found ? found.dropWithoutSoot : 0;
     const dropWithoutSoot = expanding ? compressibleDrop(without, outlet) : without;

@@ -15,12 +15,13 @@ export function sootMassFromClosedForm(
   material: FilterMaterial,
   load: FilterLoad,
   friction = squareChannelFriction,
+  sootPart = 1,
 ): SootMassResult {
   const dropOf = (sootMass: number) => {
     const loaded = loadChannels(channels, { ...load, sootMass });
     return loaded && totalDrop(loadedDropParts(loaded, flow, material, friction));
   };
-  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load));
+  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load), sootPart);
 }
 
 /** Soot mass from a drop with the one-dimensional two-channel model. */
@@ -31,6 +32,7 @@ export function sootMassFromOneDimensional(
   material: FilterMaterial,
   load: FilterLoad,
   friction = squareChannelFriction,
+  sootPart = 1,
 ): SootMassResult {
   const dropOf = (sootMass: number) => {
     const loaded = loadChannels(channels, { ...load, sootMass });
@@ -38,7 +40,7 @@ export function sootMassFromOneDimensional(
     if (profile?.status !== 'converged') return undefined;
     return profile.channelDrop + profile.contractionDrop + profile.expansionDrop;
   };
-  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load));
+  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load), sootPart);
 }
 
 /** Soot mass from a drop with soot in the wall and in a cake on it. */
@@ -49,11 +51,12 @@ export function sootMassFromDeepBed(
   material: DeepBedMaterial,
   load: FilterLoad,
   friction = squareChannelFriction,
+  sootPart = 1,
 ): SootMassResult {
   const dropOf = (sootMass: number) => {
     const result = deepBedDrop(channels, { ...load, sootMass }, flow, material, friction);
     return result && totalDrop(result.parts);
   };
   const inWall = wallSootCapacity(filtrationArea(channels) * channels.wallThickness, material);
-  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load) + inWall);
+  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load) + inWall, sootPart);
 }

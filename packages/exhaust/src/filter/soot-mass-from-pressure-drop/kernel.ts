@@ -34,11 +34,16 @@ function crossings(excess: (mass: number) => number, end: number): number {
  * channels. With inertia a drop can fall again at velocities far above laminar flow: the bracket is looked over for further
  * solutions, and a drop that several masses give is not assigned to one of them.
  *
+ * @param measuredDrop - Pa
  * @param fullMass - soot that fills the channels, kg
+ * @param sootPart - what the model has to give of the measured rise over the drop without soot: less than 1 where the true rise
+ *   may be larger than the model's, more where it may be smaller
  */
-export function sootMassForDrop(pressureDrop: number, dropOf: DropOfSoot, fullMass: number): SootMassResult {
+export function sootMassForDrop(measuredDrop: number, dropOf: DropOfSoot, fullMass: number, sootPart = 1): SootMassResult {
   const dropWithoutSoot = fullMass > 0 ? dropOf(0) : undefined;
   if (dropWithoutSoot === undefined) return { status: 'no_room' };
+  const rise = measuredDrop - dropWithoutSoot;
+  const pressureDrop = rise > 0 && sootPart !== 1 ? dropWithoutSoot + sootPart * rise : measuredDrop;
   // Close in on full channels until the model reads more than was measured.
   let share = 0.5;
   while ((dropOf(share * fullMass) ?? Infinity) < pressureDrop) {
