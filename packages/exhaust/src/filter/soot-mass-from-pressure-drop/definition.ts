@@ -317,8 +317,8 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       ...material,
       sootPermeability: resolveSootPermeability({ ...input, ...material }, flow.viscosity, context.constants),
     });
-    const deepBed = (material: Material) => deepBedMaterial({ ...input, ...slipped(material) }, context.constants);
-    const solve = (solver: typeof sootMassFromClosedForm, material: DeepBedMaterial & Material, drop: number, sootPart = 1) => {
+    const deepBed = (material: Material) => ({ ...material, ...deepBedMaterial({ ...input, ...slipped(material) }, context.constants) });
+    const solve = (solver: typeof sootMassFromDeepBed, material: DeepBedMaterial & Material, drop: number, sootPart = 1) => {
       const load = { ...input, sootMass: 0, sootPackingDensity: material.sootPackingDensity };
       return solver(expanding ? incompressibleDrop(drop, outlet) : drop, channels, flow, material, load, friction, sootPart);
     };
