@@ -110,6 +110,14 @@ export const eh40: Source = {
   note: 'That the limits were introduced or lowered in 2018 was read in a trade article.',
 };
 
+export const dangerAtOnce: Source = {
+  type: 'regulation',
+  by: 'US National Institute for Occupational Safety and Health',
+  title: 'Concentrations immediately dangerous to life or health (IDLH)',
+  mark: 'from memory',
+  note: 'The value for nitric oxide, 100 ppm, was read (May 1994).',
+};
+
 export const euExposureLimits: Source = {
   type: 'regulation',
   by: 'European Commission',

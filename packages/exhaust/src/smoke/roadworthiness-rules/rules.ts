@@ -57,7 +57,7 @@ export const roadworthinessRules: readonly RoadworthinessRule[] = [
   {
     place: 'eu',
     subject: 'opacity',
-    rule: 'Plate value first; otherwise 2.5 per metre without and 3.0 with turbocharger, 1.5 from July 2008, 0.7 for Euro 6 and VI.',
+    rule: 'Plate value first; otherwise 0.7 per metre for Euro 6 and VI, 1.5 for Euro 4 and 5, IV and V and for first use from July 2008, else 2.5 without and 3.0 with turbocharger.',
     source: directive2014,
   },
   {

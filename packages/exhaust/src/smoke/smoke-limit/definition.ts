@@ -17,11 +17,11 @@ import { absorptionCoefficient, fraction } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { californiaSmoke, directive2014, ukTestLimits } from '../sources.js';
-import { monthIndex, smokeLimitFor } from './limits.js';
+import { emissionClasses, monthIndex, smokeLimitFor } from './limits.js';
 
 export const smokeLimitCalculation = defineCalculation({
   id: 'smoke-limit',
-  version: '2.0.0',
+  version: '2.1.0',
   subject: 'smoke',
   title: 'Smoke limit by class and date',
   purpose: 'Which smoke limit holds for this vehicle, on what basis, and does a reading meet it?',
@@ -32,9 +32,9 @@ export const smokeLimitCalculation = defineCalculation({
     regime: choice({
       label: 'Where it is tested',
       options: { eu: 'European Union', uk: 'United Kingdom', california: 'California' },
-      example: 'uk',
+      example: 'eu',
     }),
-    firstUseYear: count({ symbol: 'y', label: 'Year of first use, or model year', min: 1950, max: 2100, example: 2012 }),
+    firstUseYear: count({ symbol: 'y', label: 'Year of first use, or model year', min: 1950, max: 2100, example: 2016 }),
     firstUseMonth: count({
       symbol: 'm',
       label: 'Month of first use',
@@ -43,6 +43,14 @@ export const smokeLimitCalculation = defineCalculation({
       example: 3,
       default: 12,
       defaultReason: 'month not given; December gives the newer and lower limit',
+    }),
+    emissionClass: choiceWithDefault({
+      label: 'Emission class (European Union)',
+      description: 'From the registration papers.',
+      options: emissionClasses,
+      example: 'six',
+      default: 'unknown',
+      defaultReason: 'the lowest limit of the classes that were on sale at first use',
     }),
     engine: choiceWithDefault({
       label: 'Engine',
@@ -90,7 +98,7 @@ export const smokeLimitCalculation = defineCalculation({
       units: ['%'],
     }).optional(),
   }),
-  example: { reading: '0.6 1/m', levelThreeRetrofit: false },
+  example: { reading: '0.15 1/m' },
   intermediates: {
     rule: textOutput({ label: 'Row of the table' }),
   },
@@ -114,7 +122,7 @@ export const smokeLimitCalculation = defineCalculation({
   },
   constants: {},
   steps: [
-    { gives: 'rule', text: 'Row for place, first use and engine.' },
+    { gives: 'rule', text: 'Row for place, first use, emission class and engine.' },
     { gives: 'absorptionLimit', text: 'Value on the plate if it is lower, otherwise the row.', source: 'directive2014' },
     { gives: 'opacityLimit', text: 'Opacity of the row, at the stack.', source: 'californiaSmoke' },
     { gives: 'basis', text: 'Source of the row and how far it was checked.' },
@@ -127,8 +135,8 @@ export const smokeLimitCalculation = defineCalculation({
   assumptions: [
     { code: 'table_not_inspector', text: 'The table helps to prepare. The inspector and the text in force decide.' },
     {
-      code: 'euro_six_date',
-      text: 'In the EU the lowest limit goes by emission class. Where the papers show Euro 6 or VI, it holds whatever the date.',
+      code: 'class_before_date',
+      text: 'In the EU the limits 1.5 and 0.7 per metre follow the emission class, and 1.5 also any first use from July 2008. Without the class, Euro 4 counts from January 2005 and Euro 6 from January 2013, when they were first on sale.',
     },
   ],
   limits: [{ code: 'no_other_countries', text: 'Countries may set lower limits of their own.' }],
@@ -142,10 +150,15 @@ export const smokeLimitCalculation = defineCalculation({
       month: monthIndex(input.firstUseYear, input.firstUseMonth),
       turbocharged,
       retrofit: input.levelThreeRetrofit ?? true,
+      emissionClass: input.emissionClass,
     });
     if (row === undefined) return noSolution('no limit is held for this vehicle', ['regime']);
     if (row.retrofit && input.levelThreeRetrofit === undefined)
       warn('retrofit_unknown', 'Whether a level 3 filter was fitted later is not known: the limit of one counts, which is the lowest.');
+    if (row.classes?.length === 1 && input.emissionClass === 'unknown')
+      warn('class_unknown', 'The emission class is not known: the limit may be higher. Look in the registration papers.', [
+        'emissionClass',
+      ]);
     const basis = citation(row.source);
     method(`table: ${basis}`);
     if (row.source.mark !== 'read')

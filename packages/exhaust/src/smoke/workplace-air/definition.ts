@@ -13,15 +13,21 @@ import {
 import { fraction, moleFraction, time, volume, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { dieselExhaustLimit, eh40, euExposureLimits, iarc2012 } from '../sources.js';
+import { dangerAtOnce, dieselExhaustLimit, eh40, euExposureLimits, iarc2012 } from '../sources.js';
 import { freshAirFor, roomFractionAfter, steadyRoomFraction } from './kernel.js';
-import { type WorkplaceGas, workplaceLimits } from './limits.js';
+import { type WorkplaceGas, type WorkplaceLimit, workplaceLimits } from './limits.js';
 
 const gases = Object.fromEntries(Object.values(workplaceLimits).map(({ gas, name }) => [gas, name])) as Record<WorkplaceGas, string>;
 
+function airVerdict(atEnd: number, { eightHours, fifteenMinutes, dangerous }: WorkplaceLimit) {
+  if (atEnd >= dangerous) return 'dangerous' as const;
+  if (fifteenMinutes !== undefined && atEnd > fifteenMinutes) return 'above-short-term' as const;
+  return atEnd > eightHours ? ('above-eight-hours' as const) : ('below' as const);
+}
+
 export const workplaceAirCalculation = defineCalculation({
   id: 'workplace-air',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'smoke',
   title: 'Exhaust in the workshop air',
   purpose: 'How fast does the air go bad with an engine running indoors, and how much fresh air would it take?',
@@ -67,7 +73,8 @@ export const workplaceAirCalculation = defineCalculation({
     freshAirFlow: quantity(volumeFlow, {
       symbol: 'Q_f',
       label: 'Fresh air',
-      above: '0 m3/h',
+      description: '0 m³/h in a closed garage.',
+      min: '0 m3/h',
       max: '100000 m3/h',
       example: '300 m3/h',
       units: ['m3/h'],
@@ -97,6 +104,12 @@ export const workplaceAirCalculation = defineCalculation({
     limitFifteenMinutes: optional(
       quantityOutput(moleFraction, { symbol: 'x_{15}', label: 'Limit, mean over fifteen minutes', digits: 3, units: ['ppm'] }),
     ),
+    limitDangerous: quantityOutput(moleFraction, {
+      symbol: 'x_d',
+      label: 'Level that endangers life at once',
+      digits: 3,
+      units: ['ppm'],
+    }),
   },
   outputs: {
     atEnd: quantityOutput(moleFraction, { symbol: 'x', label: 'In the room at the end of the run', digits: 3, units: ['ppm'] }),
@@ -110,6 +123,7 @@ export const workplaceAirCalculation = defineCalculation({
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
+        dangerous: 'danger to life: stop the engine, leave at once, let nobody in',
         'above-short-term': 'goes above the fifteen-minute limit: stop, extract, or go outdoors',
         'above-eight-hours': 'goes above the eight-hour limit: extract at the tail pipe or go outdoors',
         below: 'this gas stays below its limits; soot and other gases still need extraction',
@@ -130,13 +144,14 @@ export const workplaceAirCalculation = defineCalculation({
     },
     { gives: 'limitEightHours', text: 'Limit of the list.', source: 'eh40' },
     { gives: 'limitFifteenMinutes', text: 'Limit of the list.', source: 'eh40' },
+    { gives: 'limitDangerous', text: 'Level of the list.', source: 'dangerAtOnce' },
     {
       gives: 'freshAirNeeded',
       tex: '[[freshAirNeeded]] = \\frac{s\\,[[exhaustFlow]]}{m}\\left(\\frac{[[exhaustFraction]]}{[[limitEightHours]]}-1\\right)',
       source: 'mixing',
     },
     { gives: 'basis', text: 'Source of the limits and how far it was checked.' },
-    { gives: 'verdict', text: 'Value at the end against both limits.', source: 'eh40' },
+    { gives: 'verdict', text: 'Value at the end against the limits and the level of danger.', source: 'eh40' },
   ],
   assumptions: [
     { code: 'clean_start', text: 'The room was clean at the start, and the fresh air is clean.' },
@@ -151,6 +166,7 @@ export const workplaceAirCalculation = defineCalculation({
   ],
   cautions: [cautions.fumes],
   sources: {
+    dangerAtOnce,
     eh40,
     euExposureLimits,
     dieselExhaustLimit,
@@ -173,12 +189,22 @@ export const workplaceAirCalculation = defineCalculation({
       atEnd,
       limitEightHours: limit.eightHours,
       limitFifteenMinutes: shortTerm,
+      limitDangerous: limit.dangerous,
       freshAirNeeded: freshAirFor(room.exhaustFlow, room.exhaustFraction, limit.eightHours) / input.mixingFactor,
       basis: limit.sources.map((source) => citation(source)).join('; '),
-      verdict: shortTerm !== undefined && atEnd > shortTerm ? 'above-short-term' : atEnd > limit.eightHours ? 'above-eight-hours' : 'below',
+      verdict: airVerdict(atEnd, limit),
     };
   },
-  advise: () => [
+  advise: ({ verdict }) => [
+    ...(verdict === 'dangerous'
+      ? ([
+          {
+            tone: 'do',
+            text: 'Stop the engine from outside if you can, leave at once, open the doors, and call help for anyone who feels unwell.',
+          },
+          { tone: 'do-not', text: 'Do not go back in for the vehicle, and do not rely on smell: carbon monoxide has none.' },
+        ] as const)
+      : []),
     { tone: 'do', text: 'Work outdoors or with extraction that is rated for hot exhaust, and with a carbon monoxide alarm.' },
     { tone: 'do-not', text: 'Never run a regeneration in a closed room on the strength of this number.' },
   ],

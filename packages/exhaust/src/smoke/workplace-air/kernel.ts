@@ -7,9 +7,9 @@ export interface RoomAirInput {
   readonly freshAirFlow: number;
 }
 
-/** Mole fraction in a well-mixed room after a long time. */
+/** Mole fraction in a well-mixed room after a long time; that of the exhaust where no fresh air comes in, none where nothing does. */
 export function steadyRoomFraction({ exhaustFlow, exhaustFraction, freshAirFlow }: RoomAirInput): number {
-  return (exhaustFlow * exhaustFraction) / (freshAirFlow + exhaustFlow);
+  return exhaustFlow === 0 ? 0 : (exhaustFlow * exhaustFraction) / (freshAirFlow + exhaustFlow);
 }
 
 /** Mole fraction after a time in s in a room of a volume in m³ that was clean at the start: c∞ (1 − exp(−Q t/V)). */
