@@ -32,7 +32,7 @@ describe('what was not observed is never a pass', () => {
   });
 
   it('conversion without the temperature of the catalyst is no fault of the catalyst', () => {
-    expect(verdictOf('nox-conversion', { upstream: '500 ppm', downstream: '300 ppm', dosedRatio: '0.4' })).toBe('too-cold');
+    expect(verdictOf('nox-conversion', { upstream: '500 ppm', downstream: '300 ppm', dosedRatio: '0.4' })).toBe('temperature-unknown');
   });
 
   it('a low reading behind a catalyst that may hold ammonia is no fault of the sensor', () => {

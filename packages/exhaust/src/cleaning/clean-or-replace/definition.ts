@@ -1,4 +1,13 @@
-import { choice, choiceOutput, constant, defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import {
+  choice,
+  choiceOutput,
+  constant,
+  defineCalculation,
+  optional,
+  quantity,
+  quantityOutput,
+  quantityWithDefault,
+} from '@wallflow/calculation';
 import { fraction, length, ratio } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
@@ -30,9 +39,20 @@ const costOutput = (symbol: string, label: string) => quantityOutput(ratio, { sy
 const chance = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 2, units: ['%'] });
 const distanceOutput = (symbol: string, label: string) => quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
 
+const noCleaning = {
+  cleanPrice: undefined,
+  cleanDistance: undefined,
+  difference: undefined,
+  differenceUncertainty: undefined,
+  replaceCheaper: undefined,
+  cleanCost: undefined,
+  breakEvenPrice: undefined,
+  cleanCheaper: undefined,
+};
+
 export const cleanOrReplaceCalculation = defineCalculation({
   id: 'clean-or-replace',
-  version: '1.1.0',
+  version: '1.2.0',
   subject: 'cleaning',
   title: 'Clean the filter or replace it?',
   purpose: 'Which costs less per remaining kilometre, and is that beyond what the guesses can tell?',
@@ -74,18 +94,18 @@ export const cleanOrReplaceCalculation = defineCalculation({
   }),
   example: { remainingDistance: '120000 km' },
   intermediates: {
-    cleanPrice: costOutput('E_c', 'Expected price of cleaning, with the risk'),
-    cleanDistance: distanceOutput('D_c', 'Expected distance of cleaning'),
+    cleanPrice: optional(costOutput('E_c', 'Expected price of cleaning, with the risk')),
+    cleanDistance: optional(distanceOutput('D_c', 'Expected distance of cleaning')),
     newDistance: distanceOutput('D_n', 'Useful distance of a new filter'),
-    difference: costOutput('\\Delta k', 'Cleaning less replacing, per 1000 km'),
-    differenceUncertainty: costOutput('u(\\Delta k)', 'Standard deviation of that, per 1000 km'),
-    replaceCheaper: chance('P_n', 'Chance that replacing is cheaper'),
+    difference: optional(costOutput('\\Delta k', 'Cleaning less replacing, per 1000 km')),
+    differenceUncertainty: optional(costOutput('u(\\Delta k)', 'Standard deviation of that, per 1000 km')),
+    replaceCheaper: optional(chance('P_n', 'Chance that replacing is cheaper')),
   },
   outputs: {
-    cleanCost: costOutput('k_c', 'Cleaning, per 1000 km'),
+    cleanCost: optional(costOutput('k_c', 'Cleaning, per 1000 km')),
     newCost: costOutput('k_n', 'Replacing, per 1000 km'),
-    breakEvenPrice: costOutput('C^*', 'Cleaning may cost up to (below zero: never worth it)'),
-    cleanCheaper: chance('P_c', 'Chance that cleaning is cheaper'),
+    breakEvenPrice: optional(costOutput('C^*', 'Cleaning may cost up to (below zero: never worth it)')),
+    cleanCheaper: optional(chance('P_c', 'Chance that cleaning is cheaper')),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
@@ -135,7 +155,10 @@ export const cleanOrReplaceCalculation = defineCalculation({
       text: 'The cause of the blockage is mended either way; otherwise the new filter blocks as fast as the cleaned one.',
     },
     { code: 'lognormal_lives', text: 'What is given of a life is its mean; it spreads as a lognormal, never below zero.' },
-    { code: 'no_interest', text: 'Money now and later counts the same; days off the road are not in it unless they are in the prices.' },
+    {
+      code: 'no_interest',
+      text: 'Interest is left out: money now and later counts the same. With interest the lower price now weighs more, and a close verdict can turn: of four tyres in a textbook the dearest is cheapest per month without interest, and the third at 12 % a year. Days off the road count only where they are in the prices.',
+    },
   ],
   limits: [
     {
@@ -144,24 +167,40 @@ export const cleanOrReplaceCalculation = defineCalculation({
     },
   ],
   cautions: [cautions.noDefeat, cautions.makerFirst],
-  sources: { expectedCost, costPractice },
+  sources: {
+    expectedCost,
+    costPractice,
+    interest: {
+      type: 'book',
+      by: 'Panneerselvam',
+      title: 'Engineering Economics',
+      locator: 'Example 6.10, p. 85',
+      mark: 'read',
+      note: 'Read in a published collection of solutions, not in the book.',
+    },
+  },
   precision: 1e-8,
   compute(input, { constants }) {
     const result = cleanOrReplace(input);
     const { difference, differenceUncertainty, cleanCheaper, replaceCheaper } = result;
     const byCost = cleanCheaper >= sureChance ? 'clean' : replaceCheaper >= sureChance ? 'replace' : 'close';
+    const perDistance = constants.perDistance;
+    const newCost = (perDistance * result.replace.price) / result.replace.distance;
+    // A filter that cleaning does not mend has no cost of cleaning: figures for it would speak against the verdict.
+    if (input.condition === 'damaged')
+      return { ...noCleaning, newDistance: result.replace.distance, newCost, verdict: 'not-sound' as const };
     return {
       cleanPrice: result.clean.price,
       cleanDistance: result.clean.distance,
       newDistance: result.replace.distance,
-      difference: constants.perDistance * difference,
-      differenceUncertainty: constants.perDistance * differenceUncertainty,
-      cleanCost: (constants.perDistance * result.clean.price) / result.clean.distance,
-      newCost: (constants.perDistance * result.replace.price) / result.replace.distance,
+      difference: perDistance * difference,
+      differenceUncertainty: perDistance * differenceUncertainty,
+      cleanCost: (perDistance * result.clean.price) / result.clean.distance,
+      newCost,
       cleanCheaper,
       replaceCheaper,
       breakEvenPrice: result.breakEvenPrice,
-      verdict: input.condition === 'damaged' ? 'not-sound' : input.condition === 'unknown' ? 'look-first' : byCost,
+      verdict: input.condition === 'unknown' ? ('look-first' as const) : byCost,
     };
   },
   advise: ({ verdict }) => [

@@ -32,12 +32,15 @@ import { cfr1065, siBrochure } from '../../sources.js';
 import { dryingPractice, heatBalance, nistSteamTables, waterDensity20 } from '../sources.js';
 import { boilingPoint, dryingPower, evaporationHeatAt, heatToDry, steamVolume } from './kernel.js';
 
+/** Longest run that is still a plan, s: common practice, no source. */
+const longestPlan = 7200;
+
 const heatOutput = (symbol: string, label: string) => quantityOutput(energy, { symbol, label, digits: 3, units: ['kJ', 'MJ', 'kWh'] });
 const timeOutput = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 2, units: ['min', 's', 'h'] });
 
 export const dryingCalculation = defineCalculation({
   id: 'drying',
-  version: '1.1.0',
+  version: '1.2.0',
   subject: 'cleaning',
   title: 'Drying the filter after a clean',
   purpose: 'How long must the engine run to evaporate the water that is still in the filter?',
@@ -242,6 +245,7 @@ export const dryingCalculation = defineCalculation({
     { code: 'water', text: 'The liquid is water; cleaner in it dries on unless it was rinsed out.' },
   ],
   limits: [
+    { code: 'two_hours', text: 'More than two hours are no plan (common practice, no source); the result then says what to change.' },
     {
       code: 'wet_readings_prove_nothing',
       text: 'A drop read while the filter dries is no result: films close pores, steam adds flow, and the temperature is not steady.',
@@ -280,6 +284,13 @@ export const dryingCalculation = defineCalculation({
     const heat = heatToDry(waterMass, startTemperature, water) + bodyHeat;
     const available = dryingPower(exhaustMassFlow, input.gasHeatCapacity, gasTemperature, leavingTemperature);
     const evaporationRate = available / evaporationHeat;
+    const dryingTime = input.practiceFactor * (heat / available);
+    if (dryingTime > longestPlan) {
+      return noSolution(
+        'at this flow and temperature it would take more than two hours, which is no plan: run hotter or faster, drain more, or dry it off the vehicle in warm air',
+        ['gasTemperature'],
+      );
+    }
     return {
       boilingTemperature,
       evaporationHeat,
@@ -293,7 +304,7 @@ export const dryingCalculation = defineCalculation({
       evaporationRate,
       steamVolume: steamVolume(waterMass, leavingTemperature, gasPressure, constants.gasConstant, constants.waterMolarMass),
       steamShare: (evaporationRate * constants.gasMolarMass) / (exhaustMassFlow * constants.waterMolarMass),
-      dryingTime: input.practiceFactor * (heat / available),
+      dryingTime,
     };
   },
   advise: () => [

@@ -38,6 +38,8 @@ const verdicts = {
   'quantity-only': 'right quantity, but drip or spray was not watched: not yet a pass',
   low: 'too little',
   high: 'too much',
+  'low-once': 'low on this run: repeat it twice',
+  'high-once': 'high on this run: repeat it twice',
   drips: 'fails: it drips after closing',
   'uneven-spray': 'fails: the spray is uneven',
   undecided: 'undecided: the limit lies inside the uncertainty',
@@ -51,7 +53,7 @@ const run = z.strictObject({
     label: 'Collected mass',
     min: '0 g',
     max: '5 kg',
-    example: '64 g',
+    example: '46.9 g',
     units: ['g', 'kg'],
   }).optional(),
   collectedVolume: quantity(volume, {
@@ -59,7 +61,7 @@ const run = z.strictObject({
     label: 'Collected volume',
     min: '0 mL',
     max: '5 L',
-    example: '59 mL',
+    example: '43 mL',
     units: ['mL', 'L'],
   }).optional(),
   duration: quantity(time, { symbol: 't_i', label: 'Time of the run', above: '0 s', max: '1 h', example: '60 s', units: ['s', 'min'] }),
@@ -67,7 +69,7 @@ const run = z.strictObject({
 
 export const dosingTestCalculation = defineCalculation({
   id: 'dosing-test',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'reductant',
   title: 'Dosing test into a measuring cup',
   purpose: 'Does the injector give the quantity it should, every time, and without dripping?',
@@ -81,10 +83,10 @@ export const dosingTestCalculation = defineCalculation({
       min: 1,
       max: 20,
       example: [
-        { collectedVolume: '52 mL', duration: '60 s' },
-        { collectedVolume: '59 mL', duration: '60 s' },
-        { collectedVolume: '60 mL', duration: '60 s' },
-        { collectedVolume: '59 mL', duration: '60 s' },
+        { collectedVolume: '38 mL', duration: '60 s' },
+        { collectedVolume: '43 mL', duration: '60 s' },
+        { collectedVolume: '42.5 mL', duration: '60 s' },
+        { collectedVolume: '43.5 mL', duration: '60 s' },
       ],
     }),
     discardFirst: flag({
@@ -100,7 +102,7 @@ export const dosingTestCalculation = defineCalculation({
       description: "From the vehicle maker's test instruction. There is no universal value.",
       above: '0 g',
       max: '5 kg',
-      example: '65 g',
+      example: '54.5 g',
       units: ['g', 'kg'],
     }).optional(),
     nominalVolume: quantity(volume, {
@@ -109,7 +111,7 @@ export const dosingTestCalculation = defineCalculation({
       description: "From the vehicle maker's test instruction. There is no universal value.",
       above: '0 mL',
       max: '5 L',
-      example: '60 mL',
+      example: '50 mL',
       units: ['mL', 'L'],
     }).optional(),
     nominalDuration: quantity(time, {
@@ -228,7 +230,7 @@ export const dosingTestCalculation = defineCalculation({
       defaultReason: 'nothing was said about it',
     }),
   }),
-  example: { nominalVolume: '60 mL' },
+  example: { nominalVolume: '50 mL' },
   intermediates: {
     runsCounted: countOutput({ symbol: 'n', label: 'Runs that count' }),
     fluidDensity: quantityOutput(density, { symbol: '\\rho', label: 'Density of the fluid', digits: 4, leastDigits: 4, units: ['kg/m3'] }),
@@ -251,10 +253,15 @@ export const dosingTestCalculation = defineCalculation({
     volumeFlow: quantityOutput(volumeFlow, { symbol: '\\dot V', label: 'Mean flow by volume', digits: 4, units: ['mL/min', 'L/h'] }),
     deviation: quantityOutput(fraction, { symbol: '\\delta', label: 'Deviation from the expected flow', digits: 3, units: ['%'] }),
     missingArea: optional(
-      quantityOutput(fraction, { symbol: '\\delta_A', label: 'Missing hole area, if the pressure is right', digits: 2, units: ['%'] }),
+      quantityOutput(fraction, {
+        symbol: '\\delta_A',
+        label: 'Blocked share of the nozzle, if the pressure is right',
+        digits: 2,
+        units: ['%'],
+      }),
     ),
     missingPressure: optional(
-      quantityOutput(fraction, { symbol: '\\delta_p', label: 'Missing pressure, if the hole is right', digits: 2, units: ['%'] }),
+      quantityOutput(fraction, { symbol: '\\delta_p', label: 'Pressure too low by, if the nozzle is clear', digits: 2, units: ['%'] }),
     ),
     verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
   },
@@ -295,7 +302,7 @@ export const dosingTestCalculation = defineCalculation({
     },
     {
       gives: 'verdict',
-      text: 'Quantity with its uncertainty against the tolerance, then drip and spray. Tolerance: [[tolerance]].',
+      text: 'Quantity with its uncertainty against the tolerance, then drip and spray. A single run counts as low or high only beyond the greatest spread as well. Tolerance: [[tolerance]].',
       source: 'acceptance',
     },
   ],
@@ -383,6 +390,24 @@ export const dosingTestCalculation = defineCalculation({
       missingPressure: low?.pressure,
       verdict: wholeVerdict(quantityVerdict, input.drip, input.spray),
     };
+  },
+  advise({ verdict }) {
+    if (verdict === 'low-once')
+      return [{ tone: 'do', text: 'Fill the line, empty the cup, and run the test twice more: air in the line makes the first run low.' }];
+    if (verdict === 'high-once' || verdict === 'too-few-runs') return [{ tone: 'do', text: 'Empty the cup and run the test twice more.' }];
+    if (verdict === 'low')
+      return [
+        {
+          tone: 'do',
+          text: 'The nozzle is partly clogged or the pressure is low: read the line pressure during the test, then look at filters, line and tip for crystals.',
+        },
+        { tone: 'do', text: 'Check the strength of the fluid too: weak fluid and a low quantity multiply.' },
+      ];
+    if (verdict === 'high')
+      return [
+        { tone: 'do', text: 'Read the line pressure, and see that the valve closes: a worn tip or one that sticks open gives too much.' },
+      ];
+    return [];
   },
 });
 

@@ -8,7 +8,7 @@ export function orificeLoss(flowRatio: number): { readonly area: number; readonl
   return { area: 1 - flowRatio, pressure: 1 - flowRatio ** 2 };
 }
 
-export type DosingQuantityVerdict = 'pass' | 'low' | 'high' | 'undecided' | 'not-repeatable' | 'too-few-runs';
+export type DosingQuantityVerdict = 'pass' | 'low' | 'high' | 'low-once' | 'high-once' | 'undecided' | 'not-repeatable' | 'too-few-runs';
 
 export interface DosingQuantityInput {
   /** Number of runs that count. */
@@ -23,10 +23,16 @@ export interface DosingQuantityInput {
   readonly greatestSpread: number;
 }
 
-/** A verdict on the quantity; low, high or pass only where the whole interval lies on one side of the limit. */
+/**
+ * A verdict on the quantity; low, high or pass only where the whole interval lies on one side of the limit. A single run does not
+ * show its spread: it is low or high only beyond the greatest spread that would be accepted, and has to be repeated.
+ */
 export function dosingQuantityVerdict(input: DosingQuantityInput): DosingQuantityVerdict {
   const { count, deviation, uncertainty, tolerance, spread, greatestSpread } = input;
-  if (count < 2) return 'too-few-runs';
+  if (count < 2) {
+    const beyond = Math.abs(deviation) - uncertainty - greatestSpread > tolerance;
+    return beyond ? (deviation < 0 ? 'low-once' : 'high-once') : 'too-few-runs';
+  }
   if (spread > greatestSpread) return 'not-repeatable';
   if (deviation + uncertainty < -tolerance) return 'low';
   if (deviation - uncertainty > tolerance) return 'high';

@@ -21,7 +21,7 @@ const ppm = { min: '0 ppm', max: '10000 ppm', units: ['ppm'] } as const;
 
 export const noxConversionCalculation = defineCalculation({
   id: 'nox-conversion',
-  version: '1.1.0',
+  version: '1.2.0',
   subject: 'reductant',
   title: 'NOx conversion from two sensors',
   purpose: 'How much NOx does the SCR catalyst convert, and could a poor figure be ammonia slip instead?',
@@ -197,7 +197,7 @@ export const noxConversionCalculation = defineCalculation({
         'The readings give a negative conversion; they cannot both be right, or ammonia is read as NOx.',
         ['downstream'],
       );
-    const tooCold = input.catalystTemperature === undefined || input.catalystTemperature < input.judgeFrom;
+    const tooCold = input.catalystTemperature === undefined ? undefined : input.catalystTemperature < input.judgeFrom;
     if (input.catalystTemperature === undefined)
       context.warn('temperature_unknown', 'Without the temperature of the catalyst a poor figure proves nothing.', ['catalystTemperature']);
     return {
@@ -237,6 +237,8 @@ export const noxConversionCalculation = defineCalculation({
       return [{ tone: 'do', text: 'Measure at a load with more NOx, 200 ppm or more before the catalyst.' }];
     if (verdict === 'no-signal')
       return [{ tone: 'do', text: 'See that the sensor behind is ready and heated, then stop the dosing: its reading must rise.' }];
+    if (verdict === 'temperature-unknown')
+      return [{ tone: 'do', text: 'Read the gas temperature at the catalyst with the NOx, on a warm engine under load.' }];
     if (verdict === 'contradiction') return [{ tone: 'do', text: 'Compare both sensors in the same gas with the dosing off.' }];
     return [];
   },

@@ -4,6 +4,7 @@ export const conversionVerdicts = {
   slip: 'converts, but ammonia slips and is read as NOx',
   'cannot-tell': 'cannot tell: too little conversion and ammonia slip read the same',
   'too-cold': 'too cold to judge',
+  'temperature-unknown': 'cannot tell: the temperature of the catalyst is not known, and a cold one converts little',
   'too-little-nox': 'cannot tell: too little NOx before the catalyst for the error of the sensors',
   'no-signal': 'not proven: the sensor behind reads zero, as one does that is not ready or dead',
   contradiction: 'more NOx behind the catalyst than before it: check sensors, order and units first',
@@ -16,7 +17,8 @@ export interface ConversionVerdictInput {
   /** Conversion with the ammonia taken out, where that is known. */
   readonly corrected: number | undefined;
   readonly wanted: number;
-  readonly tooCold: boolean;
+  /** Whether the catalyst is below the temperature to judge from; undefined where its temperature is not known. */
+  readonly tooCold: boolean | undefined;
   /** Whether the NOx before the catalyst is below what the error of the sensors lets judge. */
   readonly tooLittle: boolean;
   /** Whether the sensor behind reads exactly nothing. */
@@ -29,6 +31,7 @@ export function conversionVerdict({ apparent, corrected, wanted, tooCold, tooLit
   if (apparent < 0 && (corrected === undefined || corrected < 0)) return 'contradiction';
   if (apparent >= wanted) return 'converting';
   if (corrected !== undefined && corrected >= wanted) return 'slip';
+  if (tooCold === undefined) return 'temperature-unknown';
   if (tooCold) return 'too-cold';
   return corrected === undefined ? 'cannot-tell' : 'poor';
 }
