@@ -1,6 +1,6 @@
 // Runs the pnpm version that package.json names, on a machine that may have only node and npm.
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { root } from './support/root.mjs';
@@ -17,14 +17,29 @@ export function pnpmVersion() {
 /** @type {readonly string[] | undefined} */
 let known;
 
-/** @returns {readonly string[]} the command and its first arguments */
+/**
+ * The command and its first arguments: a pnpm of that version from the PATH, or one fetched once into `out`, so that a later
+ * start needs neither the network nor npm's folder in the home.
+ *
+ * @returns {readonly string[]}
+ */
 function pnpmCommand() {
   if (known !== undefined) return known;
   const version = pnpmVersion();
   const options = { cwd: root, encoding: /** @type {const} */ ('utf8'), shell: process.platform === 'win32' };
-  const installed = spawnSync('pnpm', ['--version'], options);
-  const fits = installed.status === 0 && installed.stdout.trim() === version;
-  known = fits ? ['pnpm'] : ['npm', 'exec', '--yes', `--package=pnpm@${version}`, '--', 'pnpm'];
+  const folder = join(root, 'out', 'tools', `pnpm-${version}`);
+  const fetched = join(folder, 'node_modules', 'pnpm', 'bin', 'pnpm.cjs');
+  if (!existsSync(fetched)) {
+    const installed = spawnSync('pnpm', ['--version'], options);
+    if (installed.status === 0 && installed.stdout.trim() === version) {
+      known = ['pnpm'];
+      return known;
+    }
+    const flags = ['--no-save', '--no-package-lock', '--no-audit', '--no-fund', '--ignore-scripts'];
+    const npm = spawnSync('npm', ['install', '--prefix', folder, ...flags, `pnpm@${version}`], options);
+    if (npm.status !== 0) throw new Error(`pnpm ${version} could not be fetched:\n${npm.stderr || npm.error?.message}`);
+  }
+  known = [process.execPath, fetched];
   return known;
 }
 
@@ -34,7 +49,7 @@ function pnpmCommand() {
  * @param {readonly string[]} args
  * @param {Parameters<typeof run>[2]} [options]
  */
-export function pnpm(args, options) {
+export async function pnpm(args, options) {
   const [command = 'pnpm', ...first] = pnpmCommand();
   // `npm test --silent` would make npm and pnpm below it silent as well, and their failures unexplained.
   return run(command, [...first, ...args], { ...options, env: { ...options?.env, npm_config_loglevel: undefined } });

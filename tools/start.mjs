@@ -1,14 +1,15 @@
 // npm start: from a fresh clone to the job sheet of the demo vehicle.
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { buildPackages, packagesAreStale } from './support/build-packages.mjs';
+import { buildScripts, scriptsAreStale } from './support/build-packages.mjs';
 import { demoJob, runDemoJob } from './support/demo-job.mjs';
 import { install } from './support/install.mjs';
 import { root } from './support/root.mjs';
 import { step } from './support/step.mjs';
 
 await step('Installing', install);
-if (await packagesAreStale()) await step('Building the packages', buildPackages);
+// Declarations are for programmers; nothing that runs here reads them.
+if (await scriptsAreStale()) await step('Building the packages', buildScripts);
 const sheet = await step(`Running ${demoJob}`, () => runDemoJob('out'));
 
 process.stdout.write(`\n${sheet.stdout.trimEnd()}\n\n`);

@@ -16,11 +16,19 @@ describe.each(packedPackages)('$name as packed', ({ home, tarball }) => {
     expect(files.filter((file) => file.startsWith('package/dist/')).length).toBeGreaterThan(1);
   });
 
-  it('can be found by words, and names no address', () => {
-    const manifest = JSON.parse(manifestText) as { keywords?: string[]; description?: string };
+  it('can be found by words, says where it comes from, and names no other address', () => {
+    const manifest = JSON.parse(manifestText) as Record<string, unknown> & { keywords?: string[]; description?: string };
+    for (const field of ['homepage', 'repository', 'bugs']) expect(JSON.stringify(manifest[field])).toContain('https://wallflow.example');
     expect(manifest.keywords?.length).toBeGreaterThan(2);
     expect(manifest.description?.length).toBeGreaterThan(10);
-    expect(manifestText).not.toMatch(/https?:/);
+    expect(manifestText.replaceAll('https://wallflow.example', '')).not.toMatch(/https?:/);
+  });
+
+  it('has a source map with its sources for each script', () => {
+    const scripts = files.filter((file) => file.endsWith('.js'));
+    expect(scripts.filter((file) => !files.includes(`${file}.map`))).toEqual([]);
+    const map = JSON.parse(execFileSync('tar', ['-xzOf', tarball, 'package/dist/index.js.map'], { encoding: 'utf8' })) as object;
+    expect(map).toMatchObject({ sourcesContent: [expect.stringContaining('\n')] });
   });
 
   it('says nothing that only the workspace understands', () => {
