@@ -79,19 +79,39 @@ function fieldTwin(schema: z.core.$ZodType): fc.Arbitrary<{ si: unknown; other: 
         .map(inOrderOfTime)
         .map((rows) => ({ si: rows.map((row) => row.si), other: rows.map((row) => row.other) }));
     }
+    case 'group': {
+      const item = itemSchema(schema);
+      if (item === undefined) throw new Error(`${field.label}: a group without inputs`);
+      return objectTwin(item);
+    }
     default:
       throw new Error('an input without field metadata');
   }
 }
 
+/** Keys to leave out so that sets of inputs keep their rules: one or, where that is allowed, more of them; all or none. */
+function leftOut(schema: z.ZodObject): fc.Arbitrary<ReadonlySet<string>> {
+  const rules = shapeOf(schema).map(([, child]) => fieldOf(child)?.rules);
+  const choices = [...new Set(rules.flatMap((rule) => rule?.oneOf ?? []))].map(({ keys, required, both }) => {
+    const one = fc.constantFrom(...keys).map((kept) => keys.filter((key) => key !== kept));
+    const others = [...(required ? [] : [keys]), ...(both === 'refused' ? [] : [[]])].map((out) => fc.constant(out));
+    return fc.oneof({ weight: 3, arbitrary: one }, ...others);
+  });
+  const parts = [...new Set(rules.flatMap((rule) => rule?.together ?? []))].map(({ keys }) => fc.constantFrom<readonly string[]>([], keys));
+  return fc.tuple(...choices, ...parts).map((sets) => new Set(sets.flat()));
+}
+
 function objectTwin(schema: z.ZodObject): fc.Arbitrary<TwinInput> {
   const entries = shapeOf(schema).map(([key, child]) => {
     const twin = fieldTwin(child);
-    const maybe = isOptional(child) ? fc.option(twin, { nil: undefined, freq: 3 }) : twin;
-    return [key, maybe] as const;
+    const rules = fieldOf(child)?.rules;
+    const mayBeMissing = isOptional(child) && rules?.needed !== true && rules?.oneOf === undefined && rules?.together === undefined;
+    return [key, mayBeMissing ? fc.option(twin, { nil: undefined, freq: 3 }) : twin] as const;
   });
-  return fc.record(Object.fromEntries(entries)).map((record) => {
-    const present = Object.entries(record).filter((entry): entry is [string, { si: unknown; other: unknown }] => entry[1] !== undefined);
+  return fc.tuple(fc.record(Object.fromEntries(entries)), leftOut(schema)).map(([record, out]) => {
+    const present = Object.entries(record).filter(
+      (entry): entry is [string, { si: unknown; other: unknown }] => entry[1] !== undefined && !out.has(entry[0]),
+    );
     return {
       si: Object.fromEntries(present.map(([key, value]) => [key, value.si])),
       other: Object.fromEntries(present.map(([key, value]) => [key, value.other])),

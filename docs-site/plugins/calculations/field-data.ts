@@ -99,6 +99,12 @@ function fieldData(key: string, schema: z.core.$ZodType): FieldData {
       if (item === undefined) throw new Error(`${key}: a list without records`);
       return { ...base, type: 'list', min: field.min, max: field.max, item: fieldsData(item) };
     }
+    case 'group': {
+      const item = itemSchema(schema);
+      if (item === undefined) throw new Error(`${key}: a group without inputs`);
+      // Until the form knows groups: a list of one.
+      return { ...base, type: 'list', min: 1, max: 1, item: fieldsData(item) };
+    }
   }
 }
 

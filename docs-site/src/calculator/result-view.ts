@@ -187,7 +187,7 @@ export function viewResult(
   const view: SuccessView = {
     ok: true,
     method: result.method,
-    values: answerFirst(outputs.values, steps.at(-1)?.gives),
+    values: answerFirst(outputs.values, calculation.spec.answer as string),
     intermediates: intermediates.values,
     tables: [...outputs.tables, ...intermediates.tables],
     warnings,
@@ -225,9 +225,9 @@ function adviceOnce(advice: SuccessView['advice'], said: readonly { readonly tex
   return once(advice).filter((one) => !said.some((other) => other.text === one.text));
 }
 
-/** The last step of the working gives the answer itself; it comes first. */
-function answerFirst(values: readonly ValueView[], lastStep: string | undefined): ValueView[] {
-  return [...values.filter((value) => value.key === lastStep), ...values.filter((value) => value.key !== lastStep)];
+/** What the calculation is asked for comes first. */
+function answerFirst(values: readonly ValueView[], answer: string): ValueView[] {
+  return [...values.filter((value) => value.key === answer), ...values.filter((value) => value.key !== answer)];
 }
 
 /** A link may name a unit that the output never had; such a choice is dropped. */

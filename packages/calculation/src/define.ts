@@ -1,28 +1,34 @@
 import type * as z from 'zod';
-import { type CheckedInputs, checkInputs } from './check-inputs.js';
+import { checkWithRules, type RuledInputs } from './check-inputs.js';
 import {
   type AnyCalculation,
   type Calculation,
   type ComputeContext,
   type Constants,
   type ConstantValues,
+  type Definition,
   type DefinitionSpec,
   type Failure,
   isRefusal,
+  noSolution,
   type Refusal,
   type RunResult,
   type Success,
 } from './definition.js';
 import { exampleOf } from './example.js';
-import { explainResult } from './explain.js';
+import type { ObjectOf, Shape } from './fields.js';
 import { freezeData } from './freeze.js';
-import { readGiven } from './given.js';
+import { type Given, readGiven } from './given.js';
 import { CalculationError, type Issue, type Warning } from './issue.js';
 import { withExample } from './issues-from-zod.js';
 import { inputJsonSchema } from './json-schema.js';
 import { issueText } from './messages.js';
+import { wholeSpec } from './normalise.js';
 import type { OutputField, Outputs, ValuesOf } from './outputs.js';
 import { propagate } from './propagate.js';
+import { assertWhole } from './whole.js';
+import { explainResult } from './working/explain.js';
+import type { AnySpec } from './working/spec.js';
 
 type Values = Readonly<Record<string, unknown>>;
 
@@ -31,27 +37,6 @@ interface Evaluation {
   readonly warnings: Warning[];
   readonly assumptions: { code: string; text: string }[];
   readonly method: string;
-}
-
-/** Check that a definition is whole; a mistake here is a programmer's and throws when the module is loaded. */
-function assertWhole(spec: DefinitionSpec<z.ZodObject, Outputs, Outputs, Constants>): void {
-  const fail = (what: string) => {
-    throw new Error(`${spec.id}: ${what}`);
-  };
-  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(spec.id)) fail('the id is not kebab-case');
-  if (!/^\d+\.\d+\.\d+$/.test(spec.version)) fail('the version is not semantic');
-  for (const key of Object.keys(spec.outputs)) if (key in spec.intermediates) fail(`${key} is both output and intermediate`);
-  const last = spec.steps.at(-1);
-  if (last === undefined || !(last.gives in spec.outputs)) fail('the last step does not give an output');
-  for (const step of spec.steps) {
-    if (step.tex === undefined && step.text === undefined) fail(`step ${step.gives} has neither a formula nor words`);
-    if (step.source !== undefined && !(step.source in spec.sources)) fail(`step ${step.gives} names an unknown source ${step.source}`);
-    for (const [, key = ''] of `${step.tex ?? ''}${step.text ?? ''}`.matchAll(/\[\[(\w+)\]\]/g)) {
-      const known = key in spec.inputs.shape || key in spec.outputs || key in spec.intermediates || key in spec.constants;
-      if (!known) fail(`step ${step.gives} mentions an unknown name ${key}`);
-    }
-  }
-  if (Object.keys(spec.sources).length === 0) fail('no source');
 }
 
 /** The first output that is missing or not a finite number, if any. */
@@ -90,10 +75,19 @@ function notCarried(note: string | undefined): Warning[] {
 }
 
 /** Describe a calculation once; validation, working, forms, pages, JSON Schema and tests follow from it. */
-export function defineCalculation<I extends z.ZodObject, const O extends Outputs, const M extends Outputs, const C extends Constants>(
+export function defineCalculation<
+  const S extends Shape,
+  const O extends Outputs,
+  const M extends Outputs = Record<never, never>,
+  const C extends Constants = Record<never, never>,
+>(written: Definition<S, O, M, C>): Calculation<ObjectOf<S>, O, M, C> {
+  return calculationOf<ObjectOf<S>, O, M, C>(wholeSpec(written));
+}
+
+function calculationOf<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
   spec: DefinitionSpec<I, O, M, C>,
 ): Calculation<I, O, M, C> {
-  assertWhole(spec as unknown as DefinitionSpec<z.ZodObject, Outputs, Outputs, Constants>);
+  assertWhole(spec as unknown as AnySpec);
   const definition = { id: spec.id, version: spec.version };
   const ownConstants = Object.fromEntries(Object.entries(spec.constants).map(([key, { value }]) => [key, value])) as ConstantValues<C>;
 
@@ -109,19 +103,29 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
         method = name;
       },
     };
-    const values = spec.compute(input, context);
+    const values = computed(input, context);
     if (isRefusal(values)) return values;
     const bad = firstBad({ ...spec.intermediates, ...spec.outputs }, values as Values);
     if (bad !== undefined) {
-      return { refused: [{ code: 'no_solution', path: [], reason: `not_finite: ${bad} has no finite value for these inputs` }] };
+      return { refused: [{ code: 'no_solution', path: [], cause: 'not_finite', reason: `${bad} has no finite value for these inputs` }] };
     }
     return { values: values as Values, warnings, assumptions, method };
   }
 
-  function succeed(input: z.output<I>, raw: unknown): RunResult<O, M> {
+  /** What `compute` gives; an error in it is no reason for a program to stop. */
+  function computed(input: z.output<I>, context: ComputeContext<C>) {
+    try {
+      return spec.compute(input, context);
+    } catch (error) {
+      return noSolution(`the calculation failed (${error instanceof Error ? error.message : String(error)})`);
+    }
+  }
+
+  function succeed(checked: Checked): Worked | Failure {
+    const { input, ruled } = checked;
     const evaluation = compute(input, ownConstants);
     if (isRefusal(evaluation)) return refuse(evaluation.refused.map((issue) => withExample(spec.inputs, issue)));
-    const given = readGiven(spec.inputs, raw);
+    const given = readGiven(spec.inputs, ruled.raw, ruled.idle);
     const again = (changed: z.output<I>) => {
       const values = compute(changed, ownConstants);
       return isRefusal(values) ? undefined : values.values;
@@ -131,29 +135,33 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
     const outputs = pick(spec.outputs, evaluation.values);
     const intermediates = pick(spec.intermediates, evaluation.values);
     const advice = spec.advise?.({ ...outputs, ...intermediates }, input) ?? [];
-    return {
+    const result: Success<O, M> = {
       ok: true,
       outputs,
       intermediates,
-      warnings: [...given.warnings, ...evaluation.warnings, ...notCarried(note), ...(uncertainty?.warnings ?? [])],
-      assumptions: [...spec.assumptions, ...evaluation.assumptions, ...given.defaults],
+      warnings: [...ruled.warnings, ...given.warnings, ...evaluation.warnings, ...notCarried(note), ...(uncertainty?.warnings ?? [])],
+      assumptions: [...spec.assumptions, ...evaluation.assumptions, ...given.defaults, ...ruled.assumptions],
       advice,
       method: evaluation.method,
       ...(uncertainty === undefined ? {} : { uncertainty: { values: uncertainty.values, budget: uncertainty.budget } }),
       inputDigits: given.significantDigits,
       definition,
     };
+    return { result, given };
   }
 
   function refuse(issues: readonly Issue[]): Failure {
     return { ok: false, issues, definition };
   }
 
-  const check = (raw: unknown): CheckedInputs<I> => checkInputs(spec.inputs, raw);
+  type Checked = Extract<RuledInputs<I>, { ok: true }>;
+  type Worked = { readonly result: Success<O, M>; readonly given: Given };
 
   function run(raw: unknown): RunResult<O, M> {
-    const checked = check(raw);
-    return checked.ok ? succeed(checked.input, raw) : refuse(checked.issues);
+    const checked = checkWithRules(spec.inputs, raw);
+    if (!checked.ok) return refuse(checked.issues);
+    const worked = succeed(checked);
+    return 'result' in worked ? worked.result : worked;
   }
 
   const calculation: Calculation<I, O, M, C> = {
@@ -170,11 +178,15 @@ export function defineCalculation<I extends z.ZodObject, const O extends Outputs
       throw new CalculationError(`${spec.id}: ${sentences(result.issues)}`, result.issues);
     },
     explain(raw) {
-      const checked = check(raw);
+      const checked = checkWithRules(spec.inputs, raw);
       if (!checked.ok) return refuse(checked.issues);
-      const result = succeed(checked.input, raw);
-      if (!result.ok) return result;
-      return { ok: true, result, definition, steps: explainResult(spec, checked.input as Values, result) };
+      const worked = succeed(checked);
+      if (!('result' in worked)) return worked;
+      const { result, given } = worked;
+      const values: Values = { ...result.intermediates, ...result.outputs };
+      const shown = { values, inputDigits: result.inputDigits, uncertainty: result.uncertainty?.values ?? {} };
+      const steps = explainResult(spec as unknown as AnySpec, checked.input as Values, given, shown);
+      return { ok: true, result, definition, steps };
     },
     evaluate(input, constants = ownConstants) {
       const evaluation = compute(input, constants);

@@ -1,13 +1,16 @@
 import type { Kind, KindName } from '@wallflow/units';
 import type * as z from 'zod';
+import type { ObjectOf, Shape } from './fields.js';
 import type { Assumption, Issue, Path, Warning } from './issue.js';
 import type { Outputs, PlainValuesOf, ValuesOf } from './outputs.js';
 import type { Source } from './source.js';
+import type { Step } from './step.js';
+import type { Explanation } from './working/explained.js';
 
 /** Parts of the field; the command line and the site group calculations by it. */
 export const subjects = ['gas', 'flow', 'filter', 'soot', 'regeneration', 'reductant', 'smoke', 'cleaning', 'workshop'] as const;
-/** A part of the field. */
-export type Subject = (typeof subjects)[number];
+/** A part of the field; somebody else's calculations may have subjects of their own. */
+export type Subject = (typeof subjects)[number] | (string & Record<never, never>);
 
 /** A short text with a stable code: an assumption, a limit of use, a caution. */
 export interface CodedText {
@@ -21,7 +24,8 @@ export interface Constant<K extends KindName = KindName> {
   readonly value: number;
   readonly symbol: string;
   readonly label: string;
-  readonly source: string;
+  /** The source, or its key in the definition's sources. */
+  readonly source: string | Source;
 }
 
 /** Constants of a definition by key. */
@@ -29,25 +33,22 @@ export type Constants = Readonly<Record<string, Constant>>;
 /** Their values in SI, as `compute` gets them. */
 export type ConstantValues<C> = { readonly [Key in keyof C]: number };
 
-/** A constant of a definition; `value` in SI, `source` a key in the definition's sources. */
+/**
+ * A constant: `value` in SI or as text with a unit, and where it comes from. One that several definitions use is made once and
+ * carries all this with it.
+ */
 export function constant<K extends KindName>(
   kind: Kind<K>,
-  value: number,
-  text: { readonly symbol: string; readonly label: string; readonly source: string },
+  value: number | string,
+  text: { readonly symbol: string; readonly label: string; readonly source: string | Source },
 ): Constant {
-  return { kind, value, ...text } as unknown as Constant;
+  return { kind, value: typeof value === 'number' ? value : constantValue(kind, value), ...text } as unknown as Constant;
 }
 
-/** One line of the working: what it gives, the formula, and where the formula stands in the source. */
-export interface Step<Key extends string = string> {
-  readonly gives: Key;
-  /** TeX with `[[key]]` for every input, constant, intermediate or output; symbols or numbers are put there. */
-  readonly tex?: string;
-  /** For a decision that is not a formula: one sentence in plain words, with the same `[[key]]`. */
-  readonly text?: string;
-  /** Key in `sources`. */
-  readonly source?: string;
-  readonly locator?: string;
+function constantValue<K extends KindName>(kind: Kind<K>, text: string): number {
+  const parsed = kind.parse(text);
+  if (!parsed.ok) throw new Error(`"${text}" is not a ${kind.label}: ${parsed.issue.code}`);
+  return parsed.quantity;
 }
 
 /** What to do with a result. */
@@ -87,7 +88,7 @@ export function inconsistentInputs(reason: string, ...paths: Path[]): Refusal {
   return { refused: [{ code: 'inconsistent_inputs', path: paths[0] ?? [], paths, reason }] };
 }
 
-/** All that a calculation is, described once; `defineCalculation` makes the functions from it. */
+/** A whole definition, as a calculation carries it: every part is there. */
 export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants> {
   /** Kebab-case, unique, never changed once published. */
   readonly id: string;
@@ -97,7 +98,8 @@ export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M exte
   readonly title: string;
   /** One sentence: the question it answers. */
   readonly purpose: string;
-  readonly usedBy: readonly ('technician' | 'developer' | 'trainer')[];
+  readonly usedBy: readonly string[];
+  /** Words by which people search for it, abbreviations and other spellings of the trade among them. */
   readonly keywords?: readonly string[];
   /** How the result is obtained, in a few words; `context.method` overrides it. */
   readonly method: string;
@@ -105,7 +107,9 @@ export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M exte
   readonly outputs: O;
   readonly intermediates: M;
   readonly constants: C;
-  readonly steps: readonly [Step<keyof (O & M) & string>, ...Step<keyof (O & M) & string>[]];
+  readonly steps: readonly Step<keyof (O & M) & string>[];
+  /** The output that the calculation is asked for. */
+  readonly answer: keyof O & string;
   readonly assumptions: readonly CodedText[];
   readonly limits: readonly CodedText[];
   readonly cautions: readonly CodedText[];
@@ -126,6 +130,45 @@ export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M exte
   compute(input: z.output<I>, context: ComputeContext<C>): (PlainValuesOf<O> & PlainValuesOf<M>) | Refusal;
   /** What to do and not to do with this result. */
   advise?(values: ValuesOf<O> & ValuesOf<M>, input: z.output<I>): readonly Advice[];
+}
+
+/** A short text by its code: `{ ideal_gas: 'The gas is ideal.' }`, or a list of coded texts that several definitions share. */
+export type CodedTexts = Readonly<Record<string, string>> | readonly CodedText[];
+
+/**
+ * What one writes to define a calculation; parts that are empty are left out. Names in formulas are keys of inputs, constants,
+ * intermediates and outputs, which are therefore all different.
+ */
+export interface Definition<I extends Shape, O extends Outputs, M extends Outputs, C extends Constants>
+  extends Omit<
+    DefinitionSpec<ObjectOf<I>, O, M, C>,
+    | 'usedBy'
+    | 'inputs'
+    | 'intermediates'
+    | 'constants'
+    | 'answer'
+    | 'assumptions'
+    | 'limits'
+    | 'cautions'
+    | 'sources'
+    | 'compute'
+    | 'advise'
+  > {
+  readonly usedBy?: readonly string[];
+  /** Inputs by key. */
+  readonly inputs: I;
+  readonly intermediates?: M;
+  readonly constants?: C;
+  /** The output that the calculation is asked for; it may be left out where there is only one. */
+  readonly answer?: keyof O & string;
+  readonly assumptions?: CodedTexts;
+  readonly limits?: CodedTexts;
+  readonly cautions?: CodedTexts;
+  /** Sources that no step and no constant names. */
+  readonly sources?: Readonly<Record<string, Source>> | readonly Source[];
+  compute(input: z.output<ObjectOf<I>>, context: ComputeContext<C>): (PlainValuesOf<O> & PlainValuesOf<M>) | Refusal;
+  /** What to do and not to do with this result. */
+  advise?(values: ValuesOf<O> & ValuesOf<M>, input: z.output<ObjectOf<I>>): readonly Advice[];
 }
 
 /** How much each uncertain input adds to one output. */
@@ -168,29 +211,6 @@ export interface Failure {
 
 /** A result or the issues with the input, told apart by `ok`. */
 export type RunResult<O extends Outputs, M extends Outputs> = Success<O, M> | Failure;
-
-/** One step of `explain` with its numbers. */
-export interface ExplainedStep {
-  readonly gives: string;
-  readonly symbol?: string;
-  readonly label: string;
-  /** The formula in symbols. */
-  readonly tex?: string;
-  /** The right-hand side with SI numbers in place of symbols. */
-  readonly numbersTex?: string;
-  readonly text?: string;
-  readonly value: unknown;
-  /** The value in the unit that people use, with its uncertainty. */
-  readonly valueText: string;
-  readonly valueTex?: string;
-  readonly source?: string;
-}
-
-/** The working of a result, in the order of the steps. */
-export interface Explanation {
-  readonly definition: { readonly id: string; readonly version: string };
-  readonly steps: readonly ExplainedStep[];
-}
 
 /** A calculation that is ready to run: what `defineCalculation` returns. It and its metadata are frozen, as all users share them. */
 export interface Calculation<

@@ -1,15 +1,29 @@
 import type * as z from 'zod';
-import { fieldOf, isOptional } from './fields.js';
+import { fieldOf, isOptional } from './field.js';
 import { shapeOf } from './walk.js';
 
-/** The example of every input that has one, in the form a user would type. */
+/** The example of every input that has one, in the form a user would type; together they fit the rules. */
 export function exampleOf(schema: z.ZodObject): Record<string, unknown> {
   const example: Record<string, unknown> = {};
   for (const [key, child] of shapeOf(schema)) {
     const field = fieldOf(child);
     if (field === undefined) throw new Error(`${key}: made without one of the field functions`);
-    // An optional input's example is shown as a hint, and left out of the run that must work.
-    if (!isOptional(child)) example[key] = field.example;
+    if (isShown(key, child, example)) example[key] = field.example;
   }
   return example;
+}
+
+function isShown(key: string, schema: z.core.$ZodType, before: Readonly<Record<string, unknown>>): boolean {
+  const rules = fieldOf(schema)?.rules;
+  const counts = (rules?.when ?? []).every((when) => {
+    const value = before[when.key];
+    return when.is === undefined ? value !== undefined : when.is.includes(value as string);
+  });
+  if (!counts) return false;
+  if (rules?.oneOf?.required === true) {
+    const { keys, both } = rules.oneOf;
+    return key === (typeof both === 'object' ? both.use : keys[0]);
+  }
+  // An optional input's example is shown as a hint, and left out of the run that must work.
+  return !isOptional(schema) || rules?.needed === true;
 }

@@ -1,109 +1,30 @@
 import type { Kind, KindName, Quantity } from '@wallflow/units';
 import * as z from 'zod';
+import { exampleOf } from './example.js';
+import { describeField, type FieldText, type InputField, type QuantityField } from './field.js';
 import { parseQuantityInput, type QuantityInput, type QuantityLimits } from './quantity-input.js';
+import { readRange } from './range.js';
+import type { InputRecord } from './rules.js';
 import type { UsualReason } from './usual-reason.js';
 
-/** What a form, a page or a message needs to know of one input, whatever its type. */
-interface FieldText {
-  /** Full name as the trade says it. */
-  readonly label: string;
-  /** One sentence: what it is and where to get it. */
-  readonly description?: string;
-}
-
-/** Metadata of a quantity input. Texts with units are parsed once, when the definition is made. */
-export interface QuantityField<K extends KindName = KindName> extends FieldText {
-  readonly type: 'quantity';
-  readonly kind: Kind<K>;
-  /** TeX symbol. */
-  readonly symbol: string;
-  readonly limits: QuantityLimits;
-  /** Where the source says that the formula holds; outside it the result carries a warning. */
-  readonly usual?: readonly [number, number];
-  readonly usualReason?: UsualReason;
-  readonly example: string;
-  readonly default?: string;
-  readonly defaultReason?: string;
-  /** Units to offer, most usual first. */
-  readonly units: readonly string[];
-}
-
-/** Metadata of a choice. */
-export interface ChoiceField extends FieldText {
-  readonly type: 'choice';
-  /** Key and the words a person reads for it. */
-  readonly options: Readonly<Record<string, string>>;
-  readonly example: string;
-  readonly default?: string;
-  readonly defaultReason?: string;
-}
-
-/** Metadata of a whole number. */
-export interface CountField extends FieldText {
-  readonly type: 'count';
-  readonly symbol: string;
-  readonly min: number;
-  readonly max: number;
-  readonly example: number;
-  readonly default?: number;
-  readonly defaultReason?: string;
-}
-
-/** Metadata of a yes or no. */
-export interface FlagField extends FieldText {
-  readonly type: 'flag';
-  readonly example: boolean;
-  readonly default?: boolean;
-  readonly defaultReason?: string;
-}
-
-/** Metadata of a short text. */
-export interface TextField extends FieldText {
-  readonly type: 'text';
-  readonly example: string;
-  readonly maxLength: number;
-}
-
-/** Metadata of a list of records; `min` and `max` count its entries. */
-export interface ListField extends FieldText {
-  readonly type: 'list';
-  readonly min: number;
-  readonly max: number;
-  readonly example: readonly Readonly<Record<string, unknown>>[];
-  /** There, the list may be left out, and then is empty. */
-  readonly default?: readonly [];
-}
-
-/** Metadata of any input, told apart by `type`. */
-export type InputField = QuantityField | ChoiceField | CountField | FlagField | TextField | ListField;
-
-// Not a zod registry: that would rewrite the type of `kind`, which is a callable.
-const fields = new WeakMap<z.core.$ZodType, InputField>();
-
-/** The metadata of an input, looking through optional and default wrappers; undefined for a foreign schema. */
-export function fieldOf(schema: z.core.$ZodType): InputField | undefined {
-  const own = fields.get(schema);
-  if (own !== undefined) return own;
-  const inner = (schema._zod.def as { innerType?: z.core.$ZodType }).innerType;
-  return inner === undefined ? undefined : fieldOf(inner);
-}
-
-/** Whether the input may be left out without a default taking its place. */
-export function isOptional(schema: z.core.$ZodType): boolean {
-  return schema._zod.def.type === 'optional';
-}
+/** A value that stands in where nothing is given, and why it may. */
+type WithReason<T> = readonly [value: T, reason: string];
 
 /** How a quantity input is described; every value is text with a unit. */
 export interface QuantityOptions<K extends KindName> extends FieldText {
   readonly symbol: string;
-  /** Least value that makes sense, such as `'0 mbar'`; `above` excludes the value itself. */
+  /** Where the input stops making sense at both ends, such as `'0 < x <= 10000 m3/h'` or `'-60 <= T <= 1500 degC'`. */
+  readonly range?: string;
+  /** The same in parts: least value, such as `'0 mbar'`; `above` excludes the value itself. */
   readonly min?: string;
   readonly above?: string;
   readonly max?: string;
   readonly below?: string;
-  readonly usual?: readonly [string, string];
+  /** Where the source says that the formula holds, and why it warns outside. */
+  readonly usual?: readonly [from: string, to: string] | readonly [from: string, to: string, reason: UsualReason];
   readonly usualReason?: UsualReason;
-  readonly example: string;
+  /** Left out where there is a default, which is then the example too. */
+  readonly example?: string;
   readonly units?: readonly Parameters<Kind<K>['in']>[1][];
 }
 
@@ -116,6 +37,15 @@ function definitionValue<K extends KindName>(kind: Kind<K>, text: string, label:
 }
 
 function limitsOf<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K>): QuantityLimits {
+  if (options.range !== undefined) {
+    const { min, max, minInclusive, maxInclusive } = readRange(options.range, options.label);
+    return {
+      min: definitionValue(kind, min, options.label),
+      max: definitionValue(kind, max, options.label),
+      minInclusive,
+      maxInclusive,
+    };
+  }
   const at = (text: string | undefined) => (text === undefined ? undefined : definitionValue(kind, text, options.label));
   const min = at(options.min ?? options.above);
   const max = at(options.max ?? options.below);
@@ -125,21 +55,52 @@ function limitsOf<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K>
   return { min, max, minInclusive: options.min !== undefined, maxInclusive: options.max !== undefined };
 }
 
-function quantityField<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K>): QuantityField<K> {
-  definitionValue(kind, options.example, options.label);
+type DefaultOptions = { readonly default?: WithReason<string> | string | undefined; readonly defaultReason?: string };
+
+function defaultOf<T>(options: { readonly default?: WithReason<T> | T | undefined; readonly defaultReason?: string }): {
+  readonly default?: T;
+  readonly defaultReason?: string;
+} {
+  const given = options.default;
+  if (given === undefined) return {};
+  if (Array.isArray(given)) return { default: given[0] as T, defaultReason: given[1] as string };
+  return { default: given as T, ...(options.defaultReason === undefined ? {} : { defaultReason: options.defaultReason }) };
+}
+
+/** The example, or the default in its place. */
+function shownExample<T>(options: FieldText & { readonly example?: T }, standard: T | undefined): T {
+  const example = options.example ?? standard;
+  if (example === undefined) throw new Error(`${options.label}: an input without a default has an example`);
+  return example;
+}
+
+function quantityField<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K> & DefaultOptions): QuantityField<K> {
+  const standard = defaultOf<string>(options);
+  const example = shownExample(options, standard.default);
+  const limits = limitsOf(kind, options);
+  for (const text of [example, ...(standard.default === undefined ? [] : [standard.default])]) {
+    const { min, max, minInclusive, maxInclusive } = limits;
+    const value = definitionValue(kind, text, options.label);
+    const slack = 1e-12 * Math.abs(value);
+    const low = minInclusive ? value < min - slack : value <= min;
+    if (low || (maxInclusive ? value > max + slack : value >= max))
+      throw new Error(`${options.label}: "${text}" is outside its own limits`);
+  }
   const usual = options.usual;
+  const usualReason = usual?.[2] ?? options.usualReason;
   return {
     type: 'quantity',
     kind,
     symbol: options.symbol,
     label: options.label,
     ...(options.description === undefined ? {} : { description: options.description }),
-    limits: limitsOf(kind, options),
+    limits,
     ...(usual === undefined
       ? {}
       : { usual: [definitionValue(kind, usual[0], options.label), definitionValue(kind, usual[1], options.label)] as const }),
-    ...(options.usualReason === undefined ? {} : { usualReason: options.usualReason }),
-    example: options.example,
+    ...(usualReason === undefined ? {} : { usualReason }),
+    example,
+    ...standard,
     units: options.units ?? kind.units,
   };
 }
@@ -166,13 +127,21 @@ function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySc
 
 /**
  * An input that is a quantity of one kind, typed as `"360 mbar"`, `"360 ± 5 mbar"` or
- * `{ value: 360, unit: "mbar" }`. Leaving it out is an issue.
+ * `{ value: 360, unit: "mbar" }`. Leaving it out is an issue, unless it has a default with a reason,
+ * `default: ['20 °C', 'room temperature']`, which the result then lists as an assumption.
  */
-export function quantity<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K>): QuantitySchema<K> {
+export function quantity<K extends KindName>(
+  kind: Kind<K>,
+  options: QuantityOptions<K> & { readonly default: WithReason<string> },
+): z.ZodPrefault<QuantitySchema<K>>;
+export function quantity<K extends KindName>(
+  kind: Kind<K>,
+  options: QuantityOptions<K> & { readonly example: string; readonly default?: undefined },
+): QuantitySchema<K>;
+export function quantity<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K> & DefaultOptions): z.core.$ZodType {
   const field = quantityField(kind, options);
   const schema = quantitySchema(field);
-  fields.set(schema, field as unknown as InputField);
-  return schema;
+  return describeField(field.default === undefined ? schema : schema.prefault(field.default), field as unknown as InputField);
 }
 
 /** A quantity that may be left out; the result then lists the default as an assumption. */
@@ -180,52 +149,68 @@ export function quantityWithDefault<K extends KindName>(
   kind: Kind<K>,
   options: QuantityOptions<K> & { readonly default: string; readonly defaultReason: string },
 ): z.ZodPrefault<QuantitySchema<K>> {
-  definitionValue(kind, options.default, options.label);
-  const field = { ...quantityField(kind, options), default: options.default, defaultReason: options.defaultReason };
-  const schema = quantitySchema(field).prefault(options.default);
-  fields.set(schema, field as unknown as InputField);
-  return schema as unknown as z.ZodPrefault<QuantitySchema<K>>;
+  const { default: standard, defaultReason, ...others } = options;
+  return quantity(kind, { ...others, default: [standard, defaultReason] });
 }
 
-interface Default<T> {
-  readonly default?: T;
-  readonly defaultReason?: string;
-}
+type ChoiceSchema<O> = z.ZodType<keyof O & string, keyof O & string>;
 
-/** One of a few named possibilities. */
+/** One of a few named possibilities; with `default: ['none', 'nothing was said about it']` it may be left out. */
 export function choice<const O extends Readonly<Record<string, string>>>(
-  options: FieldText & { readonly options: O; readonly example: keyof O & string },
-): z.ZodType<keyof O & string, string> {
+  options: FieldText & { readonly options: O; readonly example?: keyof O & string; readonly default: WithReason<keyof O & string> },
+): z.ZodPrefault<ChoiceSchema<O>>;
+export function choice<const O extends Readonly<Record<string, string>>>(
+  options: FieldText & { readonly options: O; readonly example: keyof O & string; readonly default?: undefined },
+): ChoiceSchema<O>;
+export function choice(
+  options: FieldText & {
+    readonly options: Readonly<Record<string, string>>;
+    readonly example?: string;
+    readonly default?: WithReason<string> | undefined;
+  },
+): z.ZodType {
+  const { default: given, ...others } = options;
+  const standard = given === undefined ? {} : defaultOf<string>({ default: given });
   const schema = choiceSchema(options.options, options);
-  fields.set(schema, { type: 'choice', ...options });
-  return schema;
+  return describeField(standard.default === undefined ? schema : schema.prefault(standard.default), {
+    type: 'choice',
+    ...others,
+    example: shownExample(options, standard.default),
+    ...standard,
+  });
 }
 
 /** A choice with a default that the result lists as an assumption. */
 export function choiceWithDefault<const O extends Readonly<Record<string, string>>>(
   options: FieldText & {
     readonly options: O;
-    readonly example: keyof O & string;
+    readonly example?: keyof O & string;
     readonly default: keyof O & string;
     readonly defaultReason: string;
   },
-): z.ZodPrefault<z.ZodType<keyof O & string, string>> {
-  const schema = choiceSchema(options.options, options).prefault(options.default);
-  fields.set(schema, { type: 'choice', ...options });
-  return schema as unknown as z.ZodPrefault<z.ZodType<keyof O & string, string>>;
+): z.ZodPrefault<ChoiceSchema<O>> {
+  const { default: standard, defaultReason, ...others } = options;
+  return choice<O>({ ...others, default: [standard, defaultReason] });
 }
 
-function choiceSchema<O extends Readonly<Record<string, string>>>(options: O, text: FieldText): z.ZodType<keyof O & string, string> {
+function choiceSchema<O extends Readonly<Record<string, string>>>(options: O, text: FieldText): ChoiceSchema<O> {
   const keys = Object.keys(options) as [string, ...string[]];
   return z.enum(keys).meta({
     title: text.label,
     ...(text.description === undefined ? {} : { description: text.description }),
-  }) as unknown as z.ZodType<keyof O & string, string>;
+  }) as unknown as ChoiceSchema<O>;
+}
+
+/** A yes or no, or a number, with a default in a pair with its reason or, as texts of older definitions have it, beside it. */
+interface Default<T> {
+  readonly example?: T;
+  readonly default?: T | WithReason<T>;
+  readonly defaultReason?: string;
 }
 
 /** A whole number: cylinders, passes, cells. A string of digits is accepted, as a form gives it. */
 export function count(
-  options: FieldText & { readonly symbol: string; readonly min: number; readonly max: number; readonly example: number } & Default<number>,
+  options: FieldText & { readonly symbol: string; readonly min: number; readonly max: number } & Default<number>,
 ): z.ZodType<number, number | string> {
   const base = z
     .union([
@@ -241,8 +226,10 @@ export function count(
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),
     });
-  const schema = options.default === undefined ? base : base.prefault(options.default);
-  fields.set(schema, { type: 'count', ...options });
+  const { default: _, defaultReason: __, ...others } = options;
+  const standard = defaultOf<number>(options);
+  const schema = standard.default === undefined ? base : base.prefault(standard.default);
+  describeField(schema, { type: 'count', ...others, example: shownExample(options, standard.default), ...standard });
   return schema as unknown as z.ZodType<number, number | string>;
 }
 
@@ -250,7 +237,7 @@ export function count(
 const yesOrNo = /^\s*(?:[Yy][Ee][Ss]|[Nn][Oo]|[Tt][Rr][Uu][Ee]|[Ff][Aa][Ll][Ss][Ee])\s*$/;
 
 /** Yes or no. A form's or a command line's `"yes"`, `"no"`, `"true"`, `"false"` are accepted, in upper and lower case. */
-export function flag(options: FieldText & { readonly example: boolean } & Default<boolean>): z.ZodType<boolean, boolean | string> {
+export function flag(options: FieldText & Default<boolean>): z.ZodType<boolean, boolean | string> {
   const base = z
     .union([z.boolean(), z.string().max(20).regex(yesOrNo)])
     .transform((raw) => raw === true || (typeof raw === 'string' && /yes|true/i.test(raw)))
@@ -258,8 +245,10 @@ export function flag(options: FieldText & { readonly example: boolean } & Defaul
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),
     });
-  const schema = options.default === undefined ? base : base.prefault(options.default);
-  fields.set(schema, { type: 'flag', ...options });
+  const { default: _, defaultReason: __, ...others } = options;
+  const standard = defaultOf<boolean>(options);
+  const schema = standard.default === undefined ? base : base.prefault(standard.default);
+  describeField(schema, { type: 'flag', ...others, example: shownExample(options, standard.default), ...standard });
   return schema as unknown as z.ZodType<boolean, boolean | string>;
 }
 
@@ -267,33 +256,61 @@ export function flag(options: FieldText & { readonly example: boolean } & Defaul
 export function text(options: FieldText & { readonly example: string; readonly maxLength?: number }): z.ZodType<string, string> {
   const maxLength = options.maxLength ?? 200;
   const schema = z.string().max(maxLength).meta({ title: options.label });
-  fields.set(schema, { type: 'text', ...options, maxLength });
-  return schema;
+  return describeField(schema, { type: 'text', ...options, maxLength });
+}
+
+/** Inputs as a record, or as an object schema of one. */
+export type Shape = InputRecord | z.ZodObject;
+/** The object schema of a record of inputs. */
+export type ObjectOf<S> = S extends z.ZodObject
+  ? S
+  : S extends InputRecord
+    ? z.ZodObject<{ -readonly [Key in keyof S]: S[Key] }, z.core.$strict>
+    : never;
+/** What a record of inputs gives once it is checked: branded SI numbers, keys of choices, lists. */
+export type CheckedOf<S> = z.output<ObjectOf<S>>;
+/** What is accepted for a record of inputs. */
+export type GivenOf<S> = z.input<ObjectOf<S>>;
+
+/** The object schema of inputs, which no other keys may join. */
+export function objectOf<S extends Shape>(shape: S): ObjectOf<S> {
+  return (shape instanceof z.core.$ZodObject ? shape : z.strictObject(shape as z.core.$ZodLooseShape)) as ObjectOf<S>;
 }
 
 /** A list of records, each with inputs of its own: measured points, containers, steps of a schedule. */
-export function list<S extends z.ZodObject>(
+export function list<const S extends Shape>(
   item: S,
-  options: FieldText & { readonly min: number; readonly max: number; readonly example: readonly z.input<S>[] },
-): z.ZodArray<S> {
+  options: FieldText & { readonly min: number; readonly max: number; readonly example: readonly GivenOf<S>[] },
+): z.ZodArray<ObjectOf<S>> {
   const schema = z
-    .array(item)
+    .array(objectOf(item))
     .min(options.min)
     .max(options.max)
     .meta({
       title: options.label,
       ...(options.description === undefined ? {} : { description: options.description }),
     });
-  fields.set(schema, { type: 'list', ...options } as unknown as InputField);
-  return schema as unknown as z.ZodArray<S>;
+  describeField(schema, { type: 'list', ...options } as unknown as InputField);
+  return schema as unknown as z.ZodArray<ObjectOf<S>>;
 }
 
 /** A list that may be left out; it is then empty, and the result lists that as an assumption. */
-export function listOrNone<S extends z.ZodObject>(
+export function listOrNone<const S extends Shape>(
   item: S,
-  options: FieldText & { readonly max: number; readonly example: readonly z.input<S>[] },
-): z.ZodPrefault<z.ZodArray<S>> {
-  const schema = list(item, { ...options, min: 0 }).prefault([]);
-  fields.set(schema, { type: 'list', ...options, min: 0, default: [] } as unknown as InputField);
-  return schema;
+  options: FieldText & { readonly max: number; readonly example: readonly GivenOf<S>[] },
+): z.ZodPrefault<z.ZodArray<ObjectOf<S>>> {
+  const schema = (list(item, { ...options, min: 0 }) as unknown as z.ZodArray).prefault([]);
+  describeField(schema, { type: 'list', ...options, min: 0, default: [] } as unknown as InputField);
+  return schema as unknown as z.ZodPrefault<z.ZodArray<ObjectOf<S>>>;
+}
+
+/** A record of inputs within the input, with a heading of its own: `ambient: group({ temperature: …, pressure: … }, …)`. */
+export function group<const S extends Shape>(fields: S, options: FieldText): ObjectOf<S> {
+  const object = objectOf(fields);
+  const schema = z.core.clone(object as z.ZodObject).meta({
+    title: options.label,
+    ...(options.description === undefined ? {} : { description: options.description }),
+  });
+  describeField(schema, { type: 'group', ...options, example: exampleOf(schema) });
+  return schema as unknown as ObjectOf<S>;
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod';
-import type { InputField, QuantityField } from './fields.js';
-import type { Assumption, Path, Warning } from './issue.js';
+import type { InputField, QuantityField } from './field.js';
+import { type Assumption, type Path, pathText, type Warning } from './issue.js';
 import { isInverted, limitInUnit } from './limit.js';
 import { parseQuantityInput, type QuantityInput } from './quantity-input.js';
 import { reasonOfSide } from './usual-reason.js';
@@ -11,7 +11,15 @@ export interface UncertainInput {
   readonly uncertainty: number;
 }
 
+/** The number and unit as they were typed, of a default too. */
+export interface TypedInput {
+  readonly path: Path;
+  readonly value: number;
+  readonly unit: string;
+}
+
 export interface Given {
+  readonly typed: readonly TypedInput[];
   readonly uncertain: readonly UncertainInput[];
   readonly warnings: readonly Warning[];
   readonly defaults: readonly Assumption[];
@@ -19,26 +27,37 @@ export interface Given {
 }
 
 /** Read from the raw input what the checked one no longer shows: units, digits, uncertainties, defaults that were used. */
-export function readGiven(schema: z.ZodObject, raw: unknown): Given {
+export function readGiven(schema: z.ZodObject, raw: unknown, idle: ReadonlySet<string> = new Set()): Given {
+  const typed: TypedInput[] = [];
   const uncertain: UncertainInput[] = [];
   const warnings: Warning[] = [];
   const defaults: Assumption[] = [];
   let significantDigits = 12;
   visitInputs(schema, raw, (field, value, path) => {
+    if (idle.size > 0 && idle.has(pathText(path))) return;
     if (value === undefined) {
       const note = defaultNote(field, path);
       if (note !== undefined) defaults.push(note);
+      if (field.type === 'quantity' && field.default !== undefined) typed.push(...typedOf(field, field.default, path));
       return;
     }
     if (field.type !== 'quantity') return;
     const read = parseQuantityInput(field, value as QuantityInput);
     if (!read.ok) return;
+    typed.push(...typedOf(field, value as QuantityInput, path));
     significantDigits = Math.min(significantDigits, read.significantDigits);
     if (read.uncertainty !== undefined && read.uncertainty > 0) uncertain.push({ path, uncertainty: read.uncertainty });
     const warning = usualWarning(field, read.quantity, read.unit, value, path);
     if (warning !== undefined) warnings.push(warning);
   });
-  return { uncertain, warnings, defaults, significantDigits };
+  return { typed, uncertain, warnings, defaults, significantDigits };
+}
+
+function typedOf(field: QuantityField, given: QuantityInput, path: Path): TypedInput[] {
+  const read = parseQuantityInput(field, given);
+  if (!read.ok) return [];
+  const value = field.kind.in(read.quantity, read.unit as never);
+  return [{ path, value: Number(value.toPrecision(12)), unit: read.unit }];
 }
 
 function defaultNote(field: InputField, path: Path): Assumption | undefined {

@@ -6,14 +6,14 @@ export {
   type BudgetEntry,
   type Calculation,
   type CodedText,
+  type CodedTexts,
   type ComputeContext,
   type Constant,
   type Constants,
   type ConstantValues,
   constant,
+  type Definition,
   type DefinitionSpec,
-  type ExplainedStep,
-  type Explanation,
   type Failure,
   inconsistentInputs,
   isRefusal,
@@ -21,7 +21,6 @@ export {
   noSolution,
   type Refusal,
   type RunResult,
-  type Step,
   type Subject,
   type Success,
   subjects,
@@ -30,22 +29,30 @@ export {
 export {
   type ChoiceField,
   type CountField,
-  choice,
-  choiceWithDefault,
-  count,
   type FlagField,
   fieldOf,
-  flag,
+  type GroupField,
   type InputField,
   isOptional,
   type ListField,
+  type QuantityField,
+  type TextField,
+} from './field.js';
+export {
+  type CheckedOf,
+  choice,
+  choiceWithDefault,
+  count,
+  flag,
+  type GivenOf,
+  group,
   list,
   listOrNone,
-  type QuantityField,
+  type ObjectOf,
   type QuantityOptions,
   quantity,
   quantityWithDefault,
-  type TextField,
+  type Shape,
   text,
 } from './fields.js';
 export { givenData } from './given-data.js';
@@ -80,8 +87,14 @@ export {
 } from './outputs.js';
 export { digitsToShow, type Presented, type PresentOptions, present, presentValue } from './present.js';
 export type { GivenQuantity, QuantityInput, QuantityLimits } from './quantity-input.js';
+export { readable } from './readable.js';
 export { createRegistry, type Registry } from './registry.js';
+export type { FieldRules, OneOf, Section, Together, When } from './rule.js';
+export { type InputRecord, type OptionalFields, oneOf, relevantWhen, section, together, whenGiven } from './rules.js';
 export { citation, commonPractice, type Source, type SourceMark } from './source.js';
+export type { How, Step } from './step.js';
+export { cases, formula, fromTable, nested, rows, solved, statement, verdict } from './steps.js';
 export { numberTex, quantityTex, textTex, unitTex } from './tex.js';
 export type { UsualReason } from './usual-reason.js';
 export { itemSchema, mapQuantities, shapeOf, visitInputs } from './walk.js';
+export type { ColumnWorking, Comparison, ExplainedStep, Explanation, UnitChange } from './working/explained.js';

@@ -17,7 +17,8 @@ export interface LimitInUnit {
  * so that issues are always plain data of bounded size.
  */
 export type Issue =
-  | { readonly code: 'missing_input'; readonly path: Path; readonly example?: string }
+  /** `paths` where any one of several would do. */
+  | { readonly code: 'missing_input'; readonly path: Path; readonly paths?: readonly Path[]; readonly example?: string }
   | { readonly code: 'unknown_input'; readonly path: Path; readonly given: unknown; readonly candidates: readonly string[] }
   | { readonly code: 'wrong_type'; readonly path: Path; readonly given: unknown; readonly expected: string; readonly example?: string }
   | { readonly code: 'not_a_number'; readonly path: Path; readonly given: unknown; readonly reason?: string; readonly example?: string }
@@ -60,7 +61,7 @@ export type Issue =
       readonly limit: number;
     }
   | { readonly code: 'inconsistent_inputs'; readonly path: Path; readonly paths: readonly Path[]; readonly reason: string }
-  | { readonly code: 'no_solution'; readonly path: Path; readonly reason: string };
+  | { readonly code: 'no_solution'; readonly path: Path; readonly reason: string; readonly cause?: 'not_finite' };
 
 /** The code of an issue; codes stay, their sentences may change. */
 export type IssueCode = Issue['code'];

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { fieldOf, type InputField } from './fields.js';
+import { fieldOf, type InputField } from './field.js';
 import { givenData } from './given-data.js';
 import type { Issue, Path } from './issue.js';
 import { nearest } from './nearest.js';
@@ -41,13 +41,15 @@ function expectedOf(field: InputField | undefined): string {
       return 'a list';
     case 'text':
       return 'text';
+    case 'group':
+      return 'a record of inputs by name';
     default:
       return 'an object with the inputs by name';
   }
 }
 
 function exampleOf(field: InputField | undefined): { example: string } | Record<never, never> {
-  return field === undefined || field.type === 'list' ? {} : { example: String(field.example) };
+  return field === undefined || field.type === 'list' || field.type === 'group' ? {} : { example: String(field.example) };
 }
 
 /** Turn what zod found into our own issues, with what the user gave and what would be right. */

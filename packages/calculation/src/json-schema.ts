@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { AnyCalculation } from './definition.js';
-import { fieldOf, type InputField, type QuantityField } from './fields.js';
+import { fieldOf, type InputField, type QuantityField } from './field.js';
 import { limitInUnit } from './limit.js';
 
 type Keywords = Record<string, unknown>;

@@ -30,6 +30,7 @@ export function issueText(issue: Issue): string {
   const name = where(issue.path);
   switch (issue.code) {
     case 'missing_input':
+      if (issue.paths !== undefined) return `Enter either ${issue.paths.map(where).join(' or ')}.`;
       return `${name} is missing${issue.example === undefined ? '' : `; for example ${issue.example}`}.`;
     case 'unknown_input':
       return `${name} is not an input here${issue.candidates.length === 0 ? '' : `; did you mean ${listed(issue.candidates)}?`}`;

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import type { InputField } from './fields.js';
+import type { InputField } from './field.js';
 import type { Path } from './issue.js';
 import { mapQuantities } from './walk.js';
 

@@ -1,4 +1,6 @@
 import type { Kind, KindName, Quantity } from '@wallflow/units';
+import type * as z from 'zod';
+import { optionalInput } from './rules.js';
 
 /** A number with a kind that a calculation gives. */
 export interface QuantityOutput<K extends KindName = KindName> {
@@ -108,9 +110,14 @@ export function tableOutput<const C extends Columns>(
   return { type: 'table', ...options, optional: false };
 }
 
-/** Mark an output that does not exist for every input. Its value is then `undefined`, never a made-up number. */
-export function optional<F extends OutputField>(field: F): Optional<F> {
-  return { ...field, optional: true };
+/**
+ * Mark what may be missing: an input that may be left out, or an output that does not exist for every input, and is then
+ * `undefined`, never a made-up number.
+ */
+export function optional<F extends OutputField>(field: F): Optional<F>;
+export function optional<S extends z.core.$ZodType>(schema: S): z.ZodOptional<S>;
+export function optional(field: OutputField | z.core.$ZodType): unknown {
+  return '_zod' in field ? optionalInput(field) : { ...field, optional: true };
 }
 
 type PresentValue<F> = F extends { readonly type: 'quantity'; readonly kind: Kind<infer K> }

@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { fieldOf, type InputField } from './fields.js';
+import { fieldOf, type InputField } from './field.js';
 import type { Path } from './issue.js';
 
 /** Fields of an object schema in order of definition. */
@@ -7,10 +7,11 @@ export function shapeOf(schema: z.ZodObject): [string, z.core.$ZodType][] {
   return Object.entries(schema.shape);
 }
 
-/** The object schema of a list's items. */
+/** The object schema of a list's items, or of a group. */
 export function itemSchema(schema: z.core.$ZodType): z.ZodObject | undefined {
   const def = schema._zod.def as { type: string; element?: z.core.$ZodType; innerType?: z.core.$ZodType };
   if (def.type === 'array' && def.element?._zod.def.type === 'object') return def.element as unknown as z.ZodObject;
+  if (def.type === 'object') return schema as unknown as z.ZodObject;
   return def.innerType === undefined ? undefined : itemSchema(def.innerType);
 }
 
@@ -29,6 +30,11 @@ export function visitInputs(
     const field = fieldOf(child);
     const value = own(raw, key);
     if (field === undefined) continue;
+    if (field.type === 'group') {
+      const inner = itemSchema(child);
+      if (inner !== undefined) visitInputs(inner, value, visit, [...path, key]);
+      continue;
+    }
     if (field.type !== 'list') {
       visit(field, value, [...path, key]);
       continue;
@@ -55,6 +61,8 @@ export function mapQuantities<T extends object>(
     const value = copy[key];
     if (field === undefined || value === undefined) continue;
     if (field.type === 'quantity') copy[key] = map(value as number, field, [...path, key]);
+    const inner = field.type === 'group' ? itemSchema(child) : undefined;
+    if (inner !== undefined) copy[key] = mapQuantities(inner, value as object, map, [...path, key]);
     const item = field.type === 'list' ? itemSchema(child) : undefined;
     if (item !== undefined) {
       copy[key] = (value as object[]).map((entry, index) => mapQuantities(item, entry, map, [...path, key, index]));

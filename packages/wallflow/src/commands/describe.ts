@@ -20,6 +20,8 @@ function usage(field: InputField, optional: boolean): string {
       return `text, ${need}; for example "${field.example}"`;
     case 'list':
       return `list as JSON, ${field.min} to ${field.max} entries, ${need}; for example ${JSON.stringify(field.example)}`;
+    case 'group':
+      return `record as JSON, ${need}; for example ${JSON.stringify(field.example)}`;
   }
 }
 

@@ -1,11 +1,10 @@
 import type * as z from 'zod';
-import type { Constants, DefinitionSpec, ExplainedStep, Step, Success } from './definition.js';
-import { fieldOf } from './fields.js';
-import { shortText } from './limit.js';
-import type { OutputField, Outputs } from './outputs.js';
-import { presentValue } from './present.js';
-import { citation } from './source.js';
-import { quantityTex, textTex } from './tex.js';
+import { fieldOf } from '../field.js';
+import { shortText } from '../limit.js';
+import type { OutputField, Outputs } from '../outputs.js';
+import { presentValue } from '../present.js';
+import { quantityTex, textTex } from '../tex.js';
+import type { AnySpec } from './spec.js';
 
 type Values = Readonly<Record<string, unknown>>;
 
@@ -49,11 +48,10 @@ function inputName(schema: z.core.$ZodType, value: unknown): Name {
   return { symbol: label, number: label, words: field.label };
 }
 
-function namesOf<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
-  spec: DefinitionSpec<I, O, M, C>,
-  input: Values,
-  result: Success<O, M>,
-): Map<string, Name> {
+/** What `[[key]]` stands for in the sentences and formulas of one run. */
+export type TemplateNames = ReadonlyMap<string, Name>;
+
+export function templateNames(spec: AnySpec, input: Values, values: Values, inputDigits: number): TemplateNames {
   const names = new Map<string, Name>();
   for (const [key, { kind, symbol, value }] of Object.entries(spec.constants)) {
     names.set(key, {
@@ -63,14 +61,13 @@ function namesOf<I extends z.ZodObject, O extends Outputs, M extends Outputs, C 
     });
   }
   for (const [key, schema] of Object.entries(spec.inputs.shape)) names.set(key, inputName(schema as z.core.$ZodType, input[key]));
-  const values: Values = { ...result.intermediates, ...result.outputs };
   for (const [key, field] of Object.entries({ ...spec.intermediates, ...spec.outputs } as Outputs)) {
-    names.set(key, outputName(field, values[key], result.inputDigits));
+    names.set(key, outputName(field, values[key], inputDigits));
   }
   return names;
 }
 
-function fill(template: string, names: Map<string, Name>, part: keyof Name): string {
+export function fill(template: string, names: TemplateNames, part: keyof Name): string {
   return template.replaceAll(placeholder, (_, key: string) => {
     const name = names.get(key)?.[part] ?? key;
     return part === 'words' ? name : `{${name}}`;
@@ -78,7 +75,7 @@ function fill(template: string, names: Map<string, Name>, part: keyof Name): str
 }
 
 /** The right-hand side of a formula with numbers; what stands left of the first equals sign stays in symbols. */
-function withNumbers(tex: string, names: Map<string, Name>): string {
+export function texWithNumbers(tex: string, names: TemplateNames): string {
   const at = tex.indexOf('=');
   if (at < 0) return fill(tex, names, 'number');
   const right = tex.slice(at + 1).replaceAll(placeholder, (_, key: string) => {
@@ -86,36 +83,4 @@ function withNumbers(tex: string, names: Map<string, Name>): string {
     return `{\\left(${number}\\right)}`;
   });
   return `${fill(tex.slice(0, at), names, 'symbol')}=${right}`;
-}
-
-/** The working of a result, with numbers from the same evaluation that gave it. */
-export function explainResult<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
-  spec: DefinitionSpec<I, O, M, C>,
-  input: Values,
-  result: Success<O, M>,
-): ExplainedStep[] {
-  const names = namesOf(spec, input, result);
-  const fields: Outputs = { ...spec.intermediates, ...spec.outputs };
-  const values: Values = { ...result.intermediates, ...result.outputs };
-  return spec.steps.flatMap((step: Step): ExplainedStep[] => {
-    const field = fields[step.gives];
-    const value = values[step.gives];
-    if (field === undefined || value === undefined) return [];
-    const shown = presentValue(field, value, result.inputDigits, result.uncertainty?.values[step.gives]);
-    const source = step.source === undefined ? undefined : spec.sources[step.source];
-    const located = source === undefined ? undefined : citation(step.locator === undefined ? source : { ...source, locator: step.locator });
-    return [
-      {
-        gives: step.gives,
-        label: field.label,
-        ...('symbol' in field ? { symbol: field.symbol } : {}),
-        ...(step.tex === undefined ? {} : { tex: fill(step.tex, names, 'symbol'), numbersTex: withNumbers(step.tex, names) }),
-        ...(step.text === undefined ? {} : { text: fill(step.text, names, 'words') }),
-        value,
-        valueText: shown.type === 'table' ? `${shown.rows.length} rows` : shown.text,
-        ...(field.type === 'quantity' ? { valueTex: quantityTex(field.kind, value as number, field.units[0], 6) } : {}),
-        ...(located === undefined ? {} : { source: located }),
-      },
-    ];
-  });
 }

@@ -1,0 +1,126 @@
+import type * as z from 'zod';
+import { fieldOf } from './field.js';
+import type { OutputField, Outputs } from './outputs.js';
+import type { Step } from './step.js';
+import { namesOfStep } from './steps.js';
+import { itemSchema, shapeOf } from './walk.js';
+import type { AnySpec } from './working/spec.js';
+
+type Fail = (what: string) => never;
+
+/** Check that a definition is whole; a mistake here is a programmer's and throws when the module is loaded. */
+export function assertWhole(spec: AnySpec): void {
+  const fail: Fail = (what) => {
+    throw new Error(`${spec.id}: ${what}`);
+  };
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(spec.id)) fail('the id is not kebab-case');
+  if (!/^\d+\.\d+\.\d+$/.test(spec.version)) fail('the version is not semantic');
+  for (const key of Object.keys(spec.outputs)) if (key in spec.intermediates) fail(`${key} is both output and intermediate`);
+  if (!(spec.answer in spec.outputs)) fail('the answer is not an output');
+  for (const step of spec.steps) assertStep(spec, step, fail);
+  if (Object.keys(spec.sources).length === 0) fail('no source');
+  assertRules(spec.inputs, [], fail);
+  if (isSecondEdition(spec)) assertWorking(spec, fail);
+}
+
+/** Whether the working is made of formulas; in others only names are checked. */
+export function isSecondEdition(spec: { readonly steps: readonly Step[] }): boolean {
+  return spec.steps.some((step) => step.how !== undefined);
+}
+
+function assertStep(spec: AnySpec, step: Step, fail: Fail): void {
+  if (step.tex === undefined && step.text === undefined && step.how === undefined)
+    fail(`step ${step.gives} has neither a formula nor words`);
+  if (typeof step.source === 'string' && !(step.source in spec.sources)) fail(`step ${step.gives} names an unknown source ${step.source}`);
+  for (const [, key = ''] of `${step.tex ?? ''}${step.text ?? ''}`.matchAll(/\[\[(\w+)\]\]/g)) {
+    const known = key in spec.inputs.shape || key in spec.outputs || key in spec.intermediates || key in spec.constants;
+    if (!known) fail(`step ${step.gives} mentions an unknown name ${key}`);
+  }
+}
+
+function needsStep(field: OutputField): boolean {
+  return field.type !== 'text';
+}
+
+/** Every result has one step, which rests on inputs, constants and earlier results only. */
+function assertWorking(spec: AnySpec, fail: Fail): void {
+  const results: Outputs = { ...spec.intermediates, ...spec.outputs };
+  const given = new Set([...Object.keys(spec.inputs.shape), ...Object.keys(spec.constants)]);
+  for (const key of Object.keys(results))
+    if (given.has(key)) fail(`${key} is a result and an input or a constant; formulas could not tell them apart`);
+  for (const key of Object.keys(spec.constants)) if (key in spec.inputs.shape) fail(`${key} is an input and a constant`);
+  const done = new Set<string>();
+  for (const step of spec.steps) {
+    const { gives } = step;
+    if (done.has(gives)) fail(`two steps give ${gives}`);
+    for (const { key, column, later } of namesOfStep(step)) {
+      const own = results[gives];
+      if (step.how?.type === 'rows' && own?.type === 'table') {
+        if (key === 'previous' || key === gives) continue;
+        if (column === undefined && key in own.columns) continue;
+      }
+      if (given.has(key)) {
+        if (column !== undefined) assertColumn(spec.inputs, key, column, gives, fail);
+        continue;
+      }
+      if (!(key in results)) fail(`step ${gives} uses an unknown name ${key}`);
+      if (!done.has(key) && !later) fail(`step ${gives} uses ${key} before it is worked out`);
+    }
+    done.add(gives);
+    const field = results[gives];
+    if (step.how === undefined && step.tex === undefined && (field?.type === 'quantity' || field?.type === 'count')) {
+      fail(`step ${gives} gives a number without a formula`);
+    }
+  }
+  for (const [key, field] of Object.entries(results)) if (needsStep(field) && !done.has(key)) fail(`no step gives ${key}`);
+  assertLabels(
+    Object.values(results).map((field) => field.label),
+    fail,
+  );
+  assertInputLabels(spec.inputs, fail);
+}
+
+function assertColumn(inputs: z.ZodObject, key: string, column: string, gives: string, fail: Fail): void {
+  const child = inputs.shape[key];
+  const item = child === undefined ? undefined : itemSchema(child);
+  if (item === undefined || !(column in item.shape)) fail(`step ${gives} uses an unknown name ${key}.${column}`);
+}
+
+function assertLabels(labels: readonly string[], fail: Fail): void {
+  for (const [index, label] of labels.entries()) if (labels.indexOf(label) !== index) fail(`two fields are called "${label}"`);
+}
+
+function assertInputLabels(schema: z.ZodObject, fail: Fail): void {
+  const children = shapeOf(schema).map(([, child]) => child);
+  assertLabels(
+    children.map((child) => fieldOf(child)?.label ?? ''),
+    fail,
+  );
+  for (const child of children) {
+    const item = itemSchema(child);
+    if (item !== undefined) assertInputLabels(item, fail);
+  }
+}
+
+/** Rules name inputs of the same record, or of one around it. */
+function assertRules(schema: z.ZodObject, outer: readonly z.ZodObject[], fail: Fail): void {
+  const records = [schema, ...outer];
+  for (const [key, child] of shapeOf(schema)) {
+    const rules = fieldOf(child)?.rules;
+    for (const set of [rules?.oneOf, rules?.together]) {
+      for (const other of set?.keys ?? []) if (!(other in schema.shape)) fail(`${key} goes with ${other}, which is no input beside it`);
+    }
+    for (const when of rules?.when ?? []) {
+      const home = records.find((record) => when.key in record.shape);
+      const target = home?.shape[when.key];
+      const field = target === undefined ? undefined : fieldOf(target);
+      if (field === undefined) fail(`${key} depends on ${when.key}, which is no input`);
+      for (const value of when.is ?? []) {
+        if (field?.type === 'choice' && !Object.hasOwn(field.options, String(value)))
+          fail(`${key} depends on ${when.key} being ${value}, which it cannot be`);
+      }
+    }
+    const item = itemSchema(child);
+    if (item !== undefined) assertRules(item, records, fail);
+  }
+}
