@@ -52,7 +52,7 @@ describe('runaway index', () => {
     fc.assert(
       fc.property(input, number(1.001, 2), (chosen, factor) => {
         const at = (change: Partial<typeof chosen>) =>
-          runawayIndex({ law: bai2016Oxygen, gasSpecificHeat: 1110, heatOfCombustion: 32.8e6, ...chosen, ...change });
+          runawayIndex({ law: bai2016Oxygen, gasSpecificHeat: 1110, heatOfCombustion: 32.8e6, ...chosen, ...change }) ?? Number.NaN;
         const here = at({});
         expect(at({ sootMass: chosen.sootMass * factor })).toBeCloseTo(here * factor, 6);
         expect(at({ oxygen: chosen.oxygen * factor })).toBeCloseTo(here * factor, 6);
@@ -62,7 +62,7 @@ describe('runaway index', () => {
     );
   });
 
-  it('bounds the simulated rise by one R T²/E where it is at most 1', () => {
+  it('bounds the simulated rise by the critical rise where it is at most 1', () => {
     fc.assert(
       fc.property(bedChoice, number(700, 950), number(3, 25), number(0.01, 0.2), (bed, temperature, perVolume, oxygen) => {
         const cold: BedChoice = { ...bed, start: temperature, fast: false, monoxide: 0 };
@@ -78,9 +78,9 @@ describe('runaway index', () => {
           gasSpecificHeat,
           heatOfCombustion,
         });
-        if (index > 1) return;
+        if (index === undefined || index > 1) return;
         const rise = peakTemperature(solveAxialRegeneration(run)).value - temperature;
-        expect(rise).toBeLessThanOrEqual(criticalRise(bai2016Oxygen, temperature) * (1 + 1e-4));
+        expect(rise).toBeLessThanOrEqual((criticalRise(bai2016Oxygen, temperature) ?? 0) * (1 + 1e-4));
       }),
       { numRuns: 60 },
     );

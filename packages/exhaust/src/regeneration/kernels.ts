@@ -22,8 +22,9 @@ export {
   sootBandsAround,
   sootBandsOf,
 } from './permission/kernel-load-band.js';
-export { expectedBurnOff, type QualitySample, timeAbove } from './quality/kernel.js';
+export { burnExponent, expectedBurnOff, type QualitySample, timeAbove } from './quality/kernel.js';
 export { criticalRise, oxygenRise, type RunawayInput, runawayIndex } from './runaway-index/kernel.js';
+export { type HotStart, hotStartPeak } from './runaway-index/kernel-hot-start.js';
 export { adiabaticRise, heatOfCarbonToDioxide, heatOfCarbonToMonoxide, sootHeat } from './simulation/kernel-adiabatic.js';
 export { AxialBed } from './simulation/kernel-axial.js';
 export type { FilterBed, SootCombustion } from './simulation/kernel-bed.js';

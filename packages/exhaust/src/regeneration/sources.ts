@@ -168,7 +168,7 @@ export const semenov1928: Source = {
   title: 'Zur Theorie des Verbrennungsprozesses, Zeitschrift für Physik 48, 571–582',
   year: 1928,
   mark: 'from memory',
-  note: 'A well mixed reacting body loses its steady state when ψ exceeds 1/e; the rise is then one R T²/E.',
+  note: 'A well mixed reacting body loses its steady state where the curves of heat released and removed touch. The exact form is used, not that for high energies, which is 7 % lower here.',
 };
 
 export const tripChance: Source = {

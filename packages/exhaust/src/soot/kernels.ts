@@ -22,5 +22,8 @@ export {
   bai2016Oxygen,
   bissettShadman1985,
   bissettShadman1985Oxygen,
+  kineticsSpread,
+  konstandopoulos2008Oxygen,
+  uncoated2008,
 } from './oxidation/kernel-sets.js';
 export { firstOrderOfSurfaceLaw, type SurfaceLaw } from './oxidation/kernel-surface-law.js';

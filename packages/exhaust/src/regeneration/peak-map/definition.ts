@@ -10,7 +10,7 @@ import {
 } from '@wallflow/calculation';
 import { fraction, massConcentration, massFlow, temperature, time } from '@wallflow/units';
 import * as z from 'zod';
-import { ashReview2019, bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
 import { simulationConstants, simulationInputs } from '../simulation/inputs.js';
 import { adiabaticRise } from '../simulation/kernel-adiabatic.js';
@@ -60,7 +60,7 @@ const flow = (symbol: string, label: string, example: string) =>
 
 export const peakTemperatureMapCalculation = defineCalculation({
   id: 'peak-temperature-map',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'regeneration',
   title: 'Map of the peak temperature over soot load and flow',
   purpose: 'Which soot loads does the filter bear at which flow, going on steadily or after a drop to idle?',
@@ -136,6 +136,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
     konstandopoulos2000,
     bai2016,
     bissettShadman1985,
+    uncoatedDisk2008,
     adiabaticBalance,
     carbonHeats,
     squareDuctHeat,

@@ -1,5 +1,6 @@
 import {
   choiceOutput,
+  choiceWithDefault,
   countOutput,
   defineCalculation,
   isRefusal,
@@ -12,12 +13,14 @@ import {
 import { fraction, mass, moleFraction, temperature, time } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { chosenKinetics, kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
-import { bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { chosenKinetics, kineticsConstants, kineticsInputs, kineticsOptions } from '../../soot/oxidation/inputs.js';
+import type { SootKinetics } from '../../soot/oxidation/kernel.js';
+import { kineticsSpread } from '../../soot/oxidation/kernel-sets.js';
+import { bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { siBrochure } from '../../sources.js';
 import { checkedLog } from '../checked-log.js';
 import { qualityPractice } from '../sources.js';
-import { expectedBurnOff, timeAbove } from './kernel.js';
+import { burnExponent, timeAbove } from './kernel.js';
 
 const line = z.strictObject({
   time: quantity(time, {
@@ -49,12 +52,15 @@ const example = [
   [24, 250],
 ].map(([minute, celsius]) => ({ time: `${minute} min`, temperature: `${celsius} °C` }));
 
+/** What counts where nobody knows the filter. */
+const bothKinds = ['bai-2016', 'uncoated-2008'] as const;
+
 /** Hotter than a normal regeneration, K. */
 const tooHot = 1073.15;
 
 export const regenerationQualityCalculation = defineCalculation({
   id: 'regeneration-quality',
-  version: '2.0.0',
+  version: '3.0.0',
   subject: 'regeneration',
   title: 'Quality of a finished regeneration',
   purpose: 'Was it hot for long enough, without breaks, and did it burn the soot?',
@@ -111,6 +117,13 @@ export const regenerationQualityCalculation = defineCalculation({
       units: ['g'],
     }).optional(),
     ...kineticsInputs,
+    kinetics: choiceWithDefault({
+      label: 'Kind of filter, for the rate at which soot burns',
+      options: { 'not-known': 'not known: coated and uncoated both counted', ...kineticsOptions },
+      example: 'not-known',
+      default: 'not-known',
+      defaultReason: 'the coating of a filter cannot be seen; coated and uncoated burn several times apart',
+    }),
   }),
   example: { sootBefore: '18 g', sootAfter: '3 g' },
   intermediates: {
@@ -123,13 +136,25 @@ export const regenerationQualityCalculation = defineCalculation({
       label: 'Verdict',
       options: {
         complete: 'complete: hot long enough, and the soot fell',
+        incomplete: 'hot long enough, but only part of the soot burnt',
         unproven: 'hot long enough; burn not proven',
-        partial: 'only in part',
+        partial: 'heated only in part: too short or not hot enough',
         failed: 'not really one',
-        doubtful: 'hot enough, but the soot did not fall: look for ash or a wrong signal',
+        doubtful: 'hot enough, but the soot hardly fell: look for ash or a wrong signal',
       },
     }),
-    expected: quantityOutput(fraction, { symbol: 'X_k', label: 'Burn-off to be expected from the temperatures', digits: 3, units: ['%'] }),
+    leastExpected: quantityOutput(fraction, {
+      symbol: 'X_1',
+      label: 'Burn-off to be expected from the temperatures, at least',
+      digits: 2,
+      units: ['%'],
+    }),
+    mostExpected: quantityOutput(fraction, {
+      symbol: 'X_2',
+      label: 'Burn-off to be expected from the temperatures, at most',
+      digits: 2,
+      units: ['%'],
+    }),
     measured: optional(
       quantityOutput(fraction, { symbol: 'X_m', label: 'Burn-off by the soot before and after', digits: 3, units: ['%'] }),
     ),
@@ -147,12 +172,23 @@ export const regenerationQualityCalculation = defineCalculation({
     { gives: 'totalTime', text: 'Time above [[threshold]], straight lines between the lines of the log.', source: 'qualityPractice' },
     { gives: 'longestTime', text: 'Longest of the times without a break.', source: 'qualityPractice' },
     { gives: 'interruptions', text: 'How often the temperature came back above it.' },
-    { gives: 'expected', tex: '[[expected]] = 1-\\exp\\left(-\\int k(T)\\,dt\\right)', source: 'bai2016' },
+    {
+      gives: 'leastExpected',
+      tex: '[[leastExpected]] = 1-\\exp\\left(-\\int \\frac{k(T)}{2}\\,dt\\right)',
+      text: 'With half the rate of the slowest law that is chosen: filters of one kind differ by a factor of 2 either way.',
+      source: 'uncoatedDisk2008',
+    },
+    {
+      gives: 'mostExpected',
+      tex: '[[mostExpected]] = 1-\\exp\\left(-\\int 2\\,k(T)\\,dt\\right)',
+      text: 'With twice the rate of the fastest law that is chosen.',
+      source: 'bai2016',
+    },
     { gives: 'measured', tex: '[[measured]] = \\frac{[[sootBefore]]-[[sootAfter]]}{[[sootBefore]]}' },
     { gives: 'timeShare', tex: '[[timeShare]] = \\frac{[[totalTime]]}{[[wantedTime]]}' },
     {
       gives: 'verdict',
-      text: 'Complete: wanted time reached, expected burn-off at least 80 %, measured at least 70 %. Not proven: the soot before and after is not known, or after is exactly zero, as a counter is set. Failed: less than a quarter of the time.',
+      text: 'Complete: wanted time reached, a burn-off of 80 % possible at that heat, measured at least 70 %. Less measured: only part of it burnt; below 30 %, and below what the slowest rate would have burnt: doubtful. Not proven: the soot before and after is not known, or after is exactly zero, as a counter is set. Failed: less than a quarter of the time.',
       source: 'qualityPractice',
     },
   ],
@@ -163,36 +199,53 @@ export const regenerationQualityCalculation = defineCalculation({
     },
   ],
   limits: [
-    { code: 'rate_spread', text: 'Published rate laws differ widely: the expected burn-off sorts, it does not measure.' },
+    {
+      code: 'rate_spread',
+      text: 'Rates measured on filters differ by a factor of twenty from the slowest uncoated to the fastest coated: the expected burn-off sorts, it does not measure.',
+    },
     { code: 'counter', text: 'A soot counter that falls to zero proves nothing; the pressure drop at known flow does.' },
   ],
   cautions: [cautions.sensorFirst, cautions.makerFirst],
-  sources: { qualityPractice, bai2016, bissettShadman1985, siBrochure },
+  sources: { qualityPractice, bai2016, bissettShadman1985, uncoatedDisk2008, siBrochure },
   compute(input, { constants, warn }) {
     const { threshold, sootBefore, sootAfter } = input;
     const log = checkedLog(input.log, warn);
     if (isRefusal(log)) return log;
-    const kinetics = chosenKinetics(input, constants);
-    if (isRefusal(kinetics)) return kinetics;
+    const laws: SootKinetics[] = [];
+    for (const kinetics of input.kinetics === 'not-known' ? bothKinds : [input.kinetics]) {
+      const law = chosenKinetics({ ...input, kinetics }, constants);
+      if (isRefusal(law)) return law;
+      laws.push(law);
+    }
+    const exponents = laws.map((law) => burnExponent(log, law, input.oxygen, constants.gasConstant));
+    const leastExpected = -Math.expm1(-Math.min(...exponents) / kineticsSpread);
+    const mostExpected = -Math.expm1(-Math.max(...exponents) * kineticsSpread);
     const { total, longest, interruptions } = timeAbove(log, threshold);
-    const expected = expectedBurnOff(log, kinetics, input.oxygen, constants.gasConstant);
     const measured = sootBefore === undefined || sootAfter === undefined ? undefined : 1 - sootAfter / sootBefore;
     const timeShare = total / input.wantedTime;
-    const hotEnough = timeShare >= 1 && expected >= 0.8;
+    const hotEnough = timeShare >= 1 && mostExpected >= 0.8;
     if (sootAfter === 0)
       warn('soot_zero', 'Soot after is exactly zero: a counter is set to that. It proves nothing; take it from the pressure drop.', [
         'sootAfter',
       ]);
-    const peak = Math.max(...log.map((entry) => entry.temperature));
+    const peak = log.reduce((most, entry) => Math.max(most, entry.temperature), -Infinity);
     if (peak > tooHot) warn('too_hot', 'It got hotter than 800 °C: look for melted or cracked places before the filter is used again.');
-    const proof = measured === undefined || sootAfter === 0 ? 'unproven' : measured >= 0.7 ? 'complete' : 'doubtful';
+    const proof =
+      measured === undefined || sootAfter === 0
+        ? 'unproven'
+        : measured >= 0.7
+          ? 'complete'
+          : measured < 0.3 && measured < leastExpected
+            ? 'doubtful'
+            : 'incomplete';
     if (timeShare < 0.25 && measured !== undefined && measured > 0.3)
       warn('fell_without_heat', 'The soot fell although it was hardly ever hot: a counter was set, or one of the signals is wrong.');
     return {
       peak,
       totalTime: total,
       longestTime: longest,
-      expected,
+      leastExpected,
+      mostExpected,
       measured,
       timeShare,
       interruptions,
@@ -203,7 +256,15 @@ export const regenerationQualityCalculation = defineCalculation({
     if (verdict === 'unproven')
       return [{ tone: 'do', text: 'Prove the burn: compare the pressure drop at the same flow and temperature before and after.' }];
     if (verdict === 'complete') return [];
-    if (verdict === 'doubtful') return [{ tone: 'do', text: 'Do not repeat it: check the pressure signal, then look for ash.' }];
+    if (verdict === 'incomplete')
+      return [
+        {
+          tone: 'do',
+          text: 'Measure the soot again at known flow. What is left needs more time hot: go on, with the conditions checked anew, or 20 min of steady hot driving.',
+        },
+        { tone: 'do-not', text: 'Do not set the soot counter back, and do not count it as complete.' },
+      ];
+    if (verdict === 'doubtful') return [{ tone: 'do-not', text: 'Do not repeat it yet: check the pressure signal, then look for ash.' }];
     return [
       {
         tone: 'do',

@@ -37,11 +37,16 @@ function shareAbove(first: number, last: number, threshold: number): number {
   return high <= threshold ? 0 : (high - threshold) / (high - low);
 }
 
-/**
- * Share of soot that the log should have burnt, 1 − e^(−∫k dt), with temperatures straight between the lines; Simpson's
- * rule on parts in which the temperature changes by at most 0.5 %.
- */
+/** Share of soot that the log should have burnt, 1 − e^(−∫k dt). */
 export function expectedBurnOff(log: readonly QualitySample[], kinetics: SootKinetics, oxygen: number, gasConstant?: number): number {
+  return -Math.expm1(-burnExponent(log, kinetics, oxygen, gasConstant));
+}
+
+/**
+ * ∫k dt of a log, with temperatures straight between the lines; Simpson's rule on parts in which the temperature changes by
+ * at most 0.5 %.
+ */
+export function burnExponent(log: readonly QualitySample[], kinetics: SootKinetics, oxygen: number, gasConstant?: number): number {
   let exponent = 0;
   const rate = (temperature: number) => sootOxidationRate(kinetics, { temperature, oxygen, nitrogenDioxide: 0 }, gasConstant).total;
   for (let i = 1; i < log.length; i += 1) {
@@ -56,5 +61,5 @@ export function expectedBurnOff(log: readonly QualitySample[], kinetics: SootKin
     }
     exponent += (span * sum) / (3 * parts);
   }
-  return -Math.expm1(-exponent);
+  return exponent;
 }

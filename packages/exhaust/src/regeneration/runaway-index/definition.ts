@@ -22,13 +22,14 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { molarMassOfDryAir } from '../../gas/constants.js';
 import { chosenKinetics, kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
-import { ashReview2019, bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { siBrochure } from '../../sources.js';
 import { filterInputs, heatConstants, honeycombConstants } from '../simulation/inputs.js';
 import { adiabaticRise, sootHeat } from '../simulation/kernel-adiabatic.js';
 import { honeycombOf } from '../simulation/prepare.js';
 import { adiabaticBalance, airTable, carbonHeats, honeycombData, semenov1928 } from '../sources.js';
 import { criticalRise, oxygenRise, runawayIndex } from './kernel.js';
+import { hotStartPeak } from './kernel-hot-start.js';
 
 const flow = {
   above: '0 kg/h',
@@ -38,15 +39,23 @@ const flow = {
   units: ['kg/h', 'g/s'],
 } as const;
 
-function verdictOf(index: number, idleIndex: number, canDamage: boolean) {
+interface Found {
+  readonly index: number;
+  readonly idleIndex: number;
+  /** Mean temperatures in K that the filter reaches before its soot has run out. */
+  readonly peak: number;
+  readonly idlePeak: number;
+}
+
+function verdictOf({ index, idleIndex, peak, idlePeak }: Found, bearable: number) {
   if (Math.max(index, idleIndex) <= 1) return 'stable' as const;
-  if (!canDamage) return 'bounded' as const;
-  return index > 1 ? ('critical' as const) : ('idle-critical' as const);
+  if (peak > bearable) return 'critical' as const;
+  return idlePeak > bearable ? ('idle-critical' as const) : ('bounded' as const);
 }
 
 export const runawayIndexCalculation = defineCalculation({
   id: 'runaway-index',
-  version: '1.0.0',
+  version: '2.0.0',
   subject: 'regeneration',
   title: 'Runaway index: how near to burning out of control',
   purpose: 'Can the gas still carry away the heat of the burning soot, now and if the engine dropped to idle?',
@@ -125,21 +134,38 @@ export const runawayIndexCalculation = defineCalculation({
     }),
   },
   outputs: {
-    index: quantityOutput(ratio, { symbol: 'I', label: 'Runaway index now (1 is critical)', digits: 3, units: ['1'] }),
-    idleIndex: quantityOutput(ratio, { symbol: 'I_i', label: 'Runaway index after a drop to idle', digits: 3, units: ['1'] }),
+    index: quantityOutput(ratio, {
+      symbol: 'I',
+      label: 'Runaway index now: above 1 it would speed up if the soot did not run out',
+      digits: 3,
+      units: ['1'],
+    }),
+    idleIndex: quantityOutput(ratio, { symbol: 'I_i', label: 'The same index after a drop to idle', digits: 3, units: ['1'] }),
     worstTemperature: quantityOutput(temperature, {
       symbol: 'T_w',
       label: 'Temperature plus the adiabatic rise',
       digits: 4,
       units: ['degC', 'K', 'degF'],
     }),
+    peak: quantityOutput(temperature, {
+      symbol: 'T_1',
+      label: 'Highest mean temperature before the soot runs out, at this flow',
+      digits: 3,
+      units: ['degC', 'K', 'degF'],
+    }),
+    idlePeak: quantityOutput(temperature, {
+      symbol: 'T_2',
+      label: 'Highest mean temperature before the soot runs out, after a drop to idle',
+      digits: 3,
+      units: ['degC', 'K', 'degF'],
+    }),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
         stable: 'the flow carries the heat away, also at idle',
-        bounded: 'the burning speeds up by itself, but this soot cannot heat the filter above 800 °C in the mean',
-        'idle-critical': 'carried away at this flow, not at idle: there it can exceed 800 °C',
-        critical: 'not carried away even at this flow: only the end of the soot limits it, and it can exceed 800 °C',
+        bounded: 'would speed up by itself if the soot did not run out; it runs out before the filter reaches 800 °C in the mean',
+        'idle-critical': 'bears it at this flow; after a drop to idle it gets above 800 °C before the soot runs out',
+        critical: 'gets above 800 °C even at this flow before the soot runs out',
       },
     }),
   },
@@ -155,7 +181,11 @@ export const runawayIndexCalculation = defineCalculation({
     gasMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M_g', label: 'Molar mass of the gas as air', source: 'siBrochure' }),
   },
   steps: [
-    { gives: 'criticalRise', tex: '[[criticalRise]] = \\frac{[[gasConstant]]\\,[[temperature]]^2}{E}', source: 'semenov1928' },
+    {
+      gives: 'criticalRise',
+      tex: '[[criticalRise]] = \\frac{E}{2\\,[[gasConstant]]}\\left(1-\\sqrt{1-\\frac{4\\,[[gasConstant]]\\,[[temperature]]}{E}}\\right)-[[temperature]]',
+      source: 'semenov1928',
+    },
     {
       gives: 'adiabaticRise',
       text: 'Soot load times heat of burning over heat capacity of the honeycomb per volume.',
@@ -169,36 +199,58 @@ export const runawayIndexCalculation = defineCalculation({
     { gives: 'worstTemperature', tex: '[[worstTemperature]] = [[temperature]]+[[adiabaticRise]]', source: 'adiabaticBalance' },
     {
       gives: 'idleIndex',
-      tex: '[[idleIndex]] = \\mathrm{e}\\,\\frac{k\\,[[sootLoad]]\\,[[filterVolume]]\\,\\Delta h}{[[idleMassFlow]]\\,[[gasSpecificHeat]]\\,[[criticalRise]]}',
+      tex: '[[idleIndex]] = \\frac{k(T_c)\\,[[sootLoad]]\\,[[filterVolume]]\\,\\Delta h}{[[idleMassFlow]]\\,[[gasSpecificHeat]]\\,[[criticalRise]]}',
       source: 'semenov1928',
     },
     {
       gives: 'index',
-      tex: '[[index]] = \\mathrm{e}\\,\\frac{k\\,[[sootLoad]]\\,[[filterVolume]]\\,\\Delta h}{[[massFlow]]\\,[[gasSpecificHeat]]\\,[[criticalRise]]}',
+      tex: '[[index]] = \\frac{k(T_c)\\,[[sootLoad]]\\,[[filterVolume]]\\,\\Delta h}{[[massFlow]]\\,[[gasSpecificHeat]]\\,[[criticalRise]]}',
       source: 'semenov1928',
     },
     {
+      gives: 'peak',
+      text: 'Heat and soot balance of the filter as one piece, from all soot at the temperature of the gas until it has burnt: unlike the index it lets the soot and the oxygen run out.',
+      source: 'adiabaticBalance',
+    },
+    { gives: 'idlePeak', text: 'The same with flow and oxygen of idle.', source: 'adiabaticBalance' },
+    {
       gives: 'verdict',
-      text: 'An index above 1 speeds up by itself; it matters where temperature and adiabatic rise together exceed 800 °C.',
+      text: 'An index above 1 would speed up by itself if the soot did not run out; it matters where the filter gets above 800 °C before it does.',
       source: 'ashReview2019',
     },
   ],
   assumptions: [
     {
       code: 'well_mixed',
-      text: 'The filter has one temperature, that of the gas before it; the soot is not used up while it heats, and oxygen is enough.',
+      text: 'The filter has one temperature, at the start that of the gas. For the index the soot is not used up and oxygen is enough; for the peaks both run out.',
     },
     { code: 'idle_still_hot', text: 'At the drop to idle the filter is still as hot as before.' },
   ],
   limits: [
     {
       code: 'index_not_damage',
-      text: 'The index leaves out that soot is used up: above 1 the burning speeds up by itself, yet a normal regeneration ends by its soot. How hot it gets shows the simulation.',
+      text: 'The index alone is no danger: every ordinary regeneration has one above 1, speeds up for a while, and ends because its soot runs out. How hot the filter gets show the peaks here, and the simulation along the filter, whose hottest place near the outlet is hotter than the mean.',
     },
-    { code: 'kinetics_spread', text: 'Published rate laws differ by a factor of fifty at 600 °C, and so does the index.' },
+    {
+      code: 'kinetics_spread',
+      text: 'Rates measured on coated and uncoated filters differ by a factor of five at 600 °C, and so does the index.',
+    },
   ],
   cautions: [cautions.makerFirst, cautions.runaway, cautions.hotExhaust, cautions.neverUnattended],
-  sources: { semenov1928, ashReview2019, adiabaticBalance, carbonHeats, honeycombData, airTable, bai2016, bissettShadman1985, siBrochure },
+  sources: {
+    semenov1928,
+    ashReview2019,
+    adiabaticBalance,
+    carbonHeats,
+    honeycombData,
+    airTable,
+    bai2016,
+    bissettShadman1985,
+    uncoatedDisk2008,
+    siBrochure,
+  },
+  precision: 1e-4,
+  dimensional: 'time stepping with tolerances tied to the units',
   compute(input, { constants, assume }) {
     const kinetics = chosenKinetics(input, constants);
     if (isRefusal(kinetics)) return kinetics;
@@ -209,22 +261,34 @@ export const runawayIndexCalculation = defineCalculation({
     const heatOfCombustion = sootHeat(constants.heatToDioxide, constants.heatToMonoxide, carbonMonoxideShare, constants.carbonMolarMass);
     const { bulkDensity, specificHeat } = honeycombOf(input, constants, assume);
     const common = { law, temperature, sootMass: sootLoad * input.filterVolume, gasSpecificHeat, heatOfCombustion };
-    const index = runawayIndex({ ...common, massFlow: input.massFlow, oxygen: input.oxygen }, constants.gasConstant);
+    const now = { massFlow: input.massFlow, oxygen: input.oxygen };
     const idle = { massFlow: input.idleMassFlow, oxygen: input.idleOxygen };
+    const critical = criticalRise(law, temperature, constants.gasConstant);
+    const index = runawayIndex({ ...common, ...now }, constants.gasConstant);
     const idleIndex = runawayIndex({ ...common, ...idle }, constants.gasConstant);
+    if (critical === undefined || index === undefined || idleIndex === undefined)
+      return noSolution('with so low an activation energy the burning never speeds up by itself');
     const rise = adiabaticRise(sootLoad, heatOfCombustion, bulkDensity, specificHeat);
+    const { gasMolarMass, gasConstant } = constants;
+    const combustion = { kinetics: { oxygen: law }, heatOfCombustion, carbonMonoxideShare, gasSpecificHeat, gasMolarMass, gasConstant };
+    const bed = { volume: input.filterVolume, bulkDensity, specificHeat, combustion, sootLoad, temperature };
+    const peak = hotStartPeak({ ...bed, ...now });
+    const idlePeak = hotStartPeak({ ...bed, ...idle });
+    if (peak === undefined || idlePeak === undefined) return noSolution('the steps in time became too short');
     return {
-      criticalRise: criticalRise(law, temperature, constants.gasConstant),
+      criticalRise: critical,
       adiabaticRise: rise,
       oxygenRise: oxygenRise({ ...common, ...idle }, carbonMonoxideShare, constants.gasMolarMass, constants.carbonMolarMass),
       index,
       idleIndex,
+      peak,
+      idlePeak,
       worstTemperature: temperature + rise,
-      verdict: verdictOf(index, idleIndex, temperature + rise > constants.bearable),
+      verdict: verdictOf({ index, idleIndex, peak, idlePeak }, constants.bearable),
     };
   },
   advise({ verdict }) {
-    if (verdict === 'stable' || verdict === 'bounded') return [];
+    if (verdict === 'stable') return [];
     return [
       {
         tone: 'do-not',

@@ -18,19 +18,28 @@ export interface RunawayInput {
 }
 
 /**
- * How near the burning is to running away: 1 where a steady state ceases to exist (Semenov 1928), proportional to soot,
- * oxygen and 1/flow: e · k m Δh E / (R T² ṁ c).
+ * How near the burning is to running away, if the soot did not run out: 1 where a steady state ceases to exist, proportional
+ * to soot, oxygen and 1/flow. It is the heat released over that removed at the temperature T_c at which both curves touch
+ * (Semenov 1928): k(T_c) m Δh / (ṁ c (T_c − T)). Undefined for a law so flat that nothing ever runs away.
  */
-export function runawayIndex(input: RunawayInput, gasConstant = molarGasConstant): number {
+export function runawayIndex(input: RunawayInput, gasConstant = molarGasConstant): number | undefined {
   const { law, temperature, sootMass, oxygen, massFlow, gasSpecificHeat, heatOfCombustion } = input;
-  const rate = oxidationRateConstant(law, temperature, oxygen, gasConstant);
-  const sharpness = law.activationEnergy / (gasConstant * temperature ** 2);
-  return (Math.E * rate * sootMass * heatOfCombustion * sharpness) / (massFlow * gasSpecificHeat);
+  const rise = criticalRise(law, temperature, gasConstant);
+  if (rise === undefined) return undefined;
+  const rate = oxidationRateConstant(law, temperature + rise, oxygen, gasConstant);
+  return (rate * sootMass * heatOfCombustion) / (massFlow * gasSpecificHeat * rise);
 }
 
-/** Rise in K beyond which no steady burning exists, one R T²/E. */
-export function criticalRise(law: OxidationLaw, temperature: number, gasConstant = molarGasConstant): number {
-  return (gasConstant * temperature ** 2) / law.activationEnergy;
+/**
+ * Rise in K beyond which no steady burning exists: T_c − T with T_c = (E/2R)(1 − √(1 − 4RT/E)), where the curves of heat
+ * released and removed touch. One R T²/E, as often written, is its limit for high energies, some 15 % lower here.
+ */
+export function criticalRise(law: OxidationLaw, temperature: number, gasConstant = molarGasConstant): number | undefined {
+  const share = (4 * gasConstant * temperature) / law.activationEnergy;
+  if (!(share > 0 && share < 1)) return undefined;
+  const root = Math.sqrt(1 - share);
+  // 2T/(1 + √) − T, without the difference of two large numbers.
+  return (temperature * (1 - root)) / (1 + root);
 }
 
 /** Rise in K of the gas if all its oxygen burnt soot: x M_C Δh / ((1 − f/2) M_g c). */

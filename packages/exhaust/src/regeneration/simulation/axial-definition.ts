@@ -1,5 +1,5 @@
 import { defineCalculation, isRefusal, noSolution } from '@wallflow/calculation';
-import { ashReview2019, bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
 import { adiabaticBalance, airTable, bissett1984, carbonHeats, honeycombData, squareDuctHeat, wrongWay2009 } from '../sources.js';
 import { cellCounts, simulationConstants, simulationInputs } from './inputs.js';
@@ -11,7 +11,7 @@ import { comparisonText, peakAdvice, simulationAssumptions, simulationCautions, 
 
 export const regenerationAxialCalculation = defineCalculation({
   id: 'regeneration-axial',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'regeneration',
   title: 'Simulated regeneration along the filter',
   purpose: 'How hot does which place of the filter get, and how fast does the soot burn, when the gas before it runs a given course?',
@@ -60,6 +60,7 @@ export const regenerationAxialCalculation = defineCalculation({
     konstandopoulos2000,
     bai2016,
     bissettShadman1985,
+    uncoatedDisk2008,
     adiabaticBalance,
     carbonHeats,
     squareDuctHeat,

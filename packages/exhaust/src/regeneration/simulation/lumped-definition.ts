@@ -1,6 +1,6 @@
 import { defineCalculation, isRefusal, noSolution } from '@wallflow/calculation';
 import * as z from 'zod';
-import { ashReview2019, bai2016, bissettShadman1985 } from '../../soot/sources.js';
+import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
 import { adiabaticBalance, airTable, carbonHeats, honeycombData, wrongWay2009 } from '../sources.js';
 import { simulationConstants, simulationInputs } from './inputs.js';
@@ -14,7 +14,7 @@ const inputs = z.strictObject(simulationInputs.omit({ cells: true, axialConducti
 
 export const regenerationLumpedCalculation = defineCalculation({
   id: 'regeneration-lumped',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'regeneration',
   title: 'Simulated regeneration, filter as one piece',
   purpose: 'How does the soot burn off, and how warm does the filter get, if it had one temperature throughout?',
@@ -64,6 +64,7 @@ export const regenerationLumpedCalculation = defineCalculation({
     konstandopoulos2000,
     bai2016,
     bissettShadman1985,
+    uncoatedDisk2008,
     carbonHeats,
     airTable,
     honeycombData,

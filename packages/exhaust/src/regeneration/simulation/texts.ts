@@ -18,7 +18,7 @@ export const simulationLimits: readonly CodedText[] = [
   { code: 'not_a_permission', text: 'A simulation permits nothing: uneven soot, oil or fuel in the filter make it hotter than any model.' },
   {
     code: 'kinetics_spread',
-    text: 'Published rate laws differ by a factor of fifty at 600 °C; run more than one before relying on a peak.',
+    text: 'Rates measured on coated and uncoated filters differ by a factor of five at 600 °C, flame laws by far more; run more than one before relying on a peak.',
   },
   {
     code: 'wrong_way_temperature',

@@ -4,12 +4,12 @@ import * as z from 'zod';
 import { siBrochure } from '../../sources.js';
 import { chosenKinetics, gasInputs, kineticsConstants, kineticsInputs } from '../oxidation/inputs.js';
 import { sootOxidationRate } from '../oxidation/kernel.js';
-import { bai2016, bissettShadman1985, wholeFilterBalance } from '../sources.js';
+import { bai2016, bissettShadman1985, uncoatedDisk2008, wholeFilterBalance } from '../sources.js';
 import { balanceTemperature } from './kernel.js';
 
 export const balanceTemperatureCalculation = defineCalculation({
   id: 'soot-balance-temperature',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'soot',
   title: 'Temperature at which a filter keeps its soot load',
   purpose: 'How hot must the exhaust be so that as much soot burns as comes in?',
@@ -79,7 +79,7 @@ export const balanceTemperatureCalculation = defineCalculation({
     },
   ],
   cautions: [],
-  sources: { wholeFilterBalance, bai2016, bissettShadman1985, siBrochure },
+  sources: { wholeFilterBalance, bai2016, bissettShadman1985, uncoatedDisk2008, siBrochure },
   compute(input, { constants }) {
     const kinetics = chosenKinetics(input, constants);
     if (isRefusal(kinetics)) return kinetics;

@@ -5,14 +5,14 @@ import { molarMassOfDryAir } from '../../gas/constants.js';
 import { siBrochure } from '../../sources.js';
 import { chosenKinetics, gasInputs, kineticsConstants, kineticsInputs } from '../oxidation/inputs.js';
 import { sootOxidationRate } from '../oxidation/kernel.js';
-import { bai2016, bissettShadman1985, nitrogenDioxideSupply, wholeFilterBalance } from '../sources.js';
+import { bai2016, bissettShadman1985, nitrogenDioxideSupply, uncoatedDisk2008, wholeFilterBalance } from '../sources.js';
 import { equilibriumSootMass, nitrogenDioxidePerCarbon, sootBalance } from './kernel.js';
 
 const molarMassOfNitrogenDioxide = 0.0460055;
 
 export const sootBalanceCalculation = defineCalculation({
   id: 'soot-balance',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'soot',
   title: 'Soot balance at steady conditions',
   purpose: 'Does the filter fill or empty itself at this temperature, how fast, and where does it settle?',
@@ -120,7 +120,7 @@ export const sootBalanceCalculation = defineCalculation({
     { code: 'fitted_range', text: 'Fitted to one filter from 250 °C to 350 °C; weighed burn-offs there agree within 5 % to 15 %.' },
   ],
   cautions: [],
-  sources: { wholeFilterBalance, bai2016, bissettShadman1985, nitrogenDioxideSupply, siBrochure },
+  sources: { wholeFilterBalance, bai2016, bissettShadman1985, uncoatedDisk2008, nitrogenDioxideSupply, siBrochure },
   compute(input, { constants, warn }) {
     const kinetics = chosenKinetics(input, constants);
     if (isRefusal(kinetics)) return kinetics;

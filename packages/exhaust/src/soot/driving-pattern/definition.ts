@@ -3,13 +3,13 @@ import { length, mass, massConcentration, massPerDistance, time, volume } from '
 import * as z from 'zod';
 import { siBrochure } from '../../sources.js';
 import { kineticsConstants, kineticsInputs } from '../oxidation/inputs.js';
-import { bai2016, bissettShadman1985, drivingPractice, wholeFilterBalance } from '../sources.js';
+import { bai2016, bissettShadman1985, drivingPractice, uncoatedDisk2008, wholeFilterBalance } from '../sources.js';
 import { drivingPatternInput, stretchesOf } from './inputs.js';
 import { type DrivenState, drivePattern, patternMap, settledMass } from './kernel.js';
 
 export const sootDrivingPatternCalculation = defineCalculation({
   id: 'soot-driving-pattern',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'soot',
   title: 'Soot over a driving pattern',
   purpose: 'How does the soot in the filter rise and fall when this pattern is driven again and again, and where does it settle?',
@@ -77,7 +77,7 @@ export const sootDrivingPatternCalculation = defineCalculation({
   ],
   limits: [{ code: 'no_active', text: 'No active regeneration takes place during the pattern.' }],
   cautions: [],
-  sources: { wholeFilterBalance, bai2016, bissettShadman1985, drivingPractice, siBrochure },
+  sources: { wholeFilterBalance, bai2016, bissettShadman1985, uncoatedDisk2008, drivingPractice, siBrochure },
   compute(input, { constants }) {
     const chosen = stretchesOf(input, constants);
     if (isRefusal(chosen)) return chosen;

@@ -7,12 +7,12 @@ import { drivingPatternInput, stretchesOf } from '../driving-pattern/inputs.js';
 import { patternMap, settledMass } from '../driving-pattern/kernel.js';
 import { kineticsConstants, kineticsInputs } from '../oxidation/inputs.js';
 import { sootOxidationRate } from '../oxidation/kernel.js';
-import { bai2016, bissettShadman1985, drivingPractice, wholeFilterBalance } from '../sources.js';
+import { bai2016, bissettShadman1985, drivingPractice, uncoatedDisk2008, wholeFilterBalance } from '../sources.js';
 import { preventingStretch, reachTrigger } from './kernel.js';
 
 export const nextRegenerationCalculation = defineCalculation({
   id: 'next-regeneration',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'soot',
   title: 'Distance and time to the next regeneration',
   purpose: 'When will this driving pattern call for the next regeneration, and how much hot driving would make it needless?',
@@ -129,7 +129,7 @@ export const nextRegenerationCalculation = defineCalculation({
     { code: 'passive_only', text: 'The hot stretch burns soot by itself; it is no forced regeneration.' },
   ],
   cautions: [cautions.sensorFirst],
-  sources: { wholeFilterBalance, bai2016, bissettShadman1985, drivingPractice, siBrochure },
+  sources: { wholeFilterBalance, bai2016, bissettShadman1985, uncoatedDisk2008, drivingPractice, siBrochure },
   compute(input, { constants }) {
     const chosen = stretchesOf(input, constants);
     if (isRefusal(chosen)) return chosen;

@@ -10,14 +10,14 @@ import {
 import { fraction, reactionRate, time } from '@wallflow/units';
 import * as z from 'zod';
 import { konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { bai2016, bissettShadman1985 } from '../sources.js';
+import { bai2016, bissettShadman1985, uncoatedDisk2008 } from '../sources.js';
 import { chosenKinetics, gasInputs, kineticsConstants, kineticsInputs } from './inputs.js';
 import { sootOxidationRate } from './kernel.js';
 import { publishedEnergies } from './published.js';
 
 export const sootOxidationRateCalculation = defineCalculation({
   id: 'soot-oxidation-rate',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'soot',
   title: 'How fast soot burns at a temperature',
   purpose: 'How fast do oxygen and nitrogen dioxide burn soot in the filter at a steady temperature, and how long does a burn-off take?',
@@ -95,15 +95,15 @@ export const sootOxidationRateCalculation = defineCalculation({
   limits: [
     {
       code: 'fitted_range',
-      text: 'Fitted to one catalysed cordierite filter; another coating or soot burns several times faster or slower.',
+      text: 'Each law is fitted to one filter; filters of its kind burn from half as fast to twice as fast. Below 450 °C oxygen alone burns less than the law of the coated filter says.',
     },
     {
       code: 'surface_law_fast',
-      text: 'The surface law of 1985 is some fifty times faster at 600 °C than the whole-filter law; treat the two as bounds.',
+      text: 'The surface law of 1985 is some eight times faster at 600 °C than what was measured on filters: compare with it, decide nothing by it.',
     },
   ],
   cautions: [],
-  sources: { bai2016, bissettShadman1985, konstandopoulos2000, konstandopoulos2008, siBrochure },
+  sources: { bai2016, bissettShadman1985, uncoatedDisk2008, konstandopoulos2000, konstandopoulos2008, siBrochure },
   compute(input, { constants }) {
     const kinetics = chosenKinetics(input, constants);
     if (isRefusal(kinetics)) return kinetics;

@@ -2,20 +2,24 @@ import { choiceWithDefault, constant, missingInputs, quantity, quantityWithDefau
 import { molarEnergy, molarHeatCapacity, moleFraction, ratio, reactionRate, temperature } from '@wallflow/units';
 import { molarGasConstant } from '../../gas/constants.js';
 import type { OxidationLaw, SootKinetics } from './kernel.js';
-import { bai2016NitrogenDioxide, bai2016Oxygen, bissettShadman1985Oxygen } from './kernel-sets.js';
+import { bai2016NitrogenDioxide, bai2016Oxygen, bissettShadman1985Oxygen, konstandopoulos2008Oxygen } from './kernel-sets.js';
+
+export const kineticsOptions = {
+  'bai-2016': 'coated filter, or a catalyst ahead of it: Bai et al. 2016, whole filter (misprint corrected)',
+  'uncoated-2008': 'uncoated filter, no additive: Konstandopoulos and Papaioannou 2008 (oxygen), Bai et al. 2016 (nitrogen dioxide)',
+  'bissett-shadman-1985': 'Bissett and Shadman 1985, oxygen on the soot surface (from memory): for comparison',
+  own: 'my own',
+} as const;
 
 /** Which rate laws to use, and a reader's own. Shared by every calculation that burns soot. */
 export const kineticsInputs = {
   kinetics: choiceWithDefault({
-    label: 'Rate laws',
-    options: {
-      'bai-2016': 'Bai et al. 2016, whole filter (misprint corrected)',
-      'bissett-shadman-1985': 'Bissett and Shadman 1985, oxygen on the soot surface (from memory)',
-      own: 'my own',
-    },
+    label: 'Rate at which soot burns: kind of filter',
+    options: kineticsOptions,
     example: 'bai-2016',
     default: 'bai-2016',
-    defaultReason: 'the published whole-filter laws that weighed burn-offs confirm best',
+    defaultReason:
+      'nearly every road vehicle has a catalyst ahead of the filter or in it; an uncoated filter burns four to seven times slower',
   }),
   ownOxygenFactor: quantity(reactionRate, {
     symbol: 'A_{O_2}',
@@ -123,6 +127,16 @@ export const kineticsConstants = {
     label: 'Energy of the nitrogen dioxide law',
     ...bai,
   }),
+  uncoatedOxygenFactor: constant(reactionRate, konstandopoulos2008Oxygen.preExponential, {
+    symbol: 'A_{O_2,u}',
+    label: 'Factor of the oxygen law of the uncoated filter',
+    source: 'uncoatedDisk2008',
+  }),
+  uncoatedOxygenEnergy: constant(molarEnergy, konstandopoulos2008Oxygen.activationEnergy, {
+    symbol: 'E_{O_2,u}',
+    label: 'Energy of the oxygen law of the uncoated filter',
+    source: 'uncoatedDisk2008',
+  }),
   bissettOxygenFactor: constant(reactionRate, bissettShadman1985Oxygen.preExponential, {
     symbol: 'A_{O_2,s}',
     label: 'Factor of the surface law at 10 % oxygen',
@@ -136,7 +150,7 @@ export const kineticsConstants = {
 };
 
 /** Which set of laws. */
-export type KineticsName = 'bai-2016' | 'bissett-shadman-1985' | 'own';
+export type KineticsName = 'bai-2016' | 'uncoated-2008' | 'bissett-shadman-1985' | 'own';
 
 type Values<S> = { readonly [Key in keyof S]: number };
 
@@ -152,9 +166,14 @@ interface KineticsChoice {
 
 /** The laws that the reader chose, or the issue that says what is missing of their own. */
 export function chosenKinetics(choice: KineticsChoice, constants: Values<typeof kineticsConstants>): SootKinetics | Refusal {
-  if (choice.kinetics === 'bai-2016') {
+  if (choice.kinetics === 'bai-2016' || choice.kinetics === 'uncoated-2008') {
+    const coated = choice.kinetics === 'bai-2016';
     return {
-      oxygen: { ...bai2016Oxygen, preExponential: constants.baiOxygenFactor, activationEnergy: constants.baiOxygenEnergy },
+      oxygen: {
+        ...(coated ? bai2016Oxygen : konstandopoulos2008Oxygen),
+        preExponential: coated ? constants.baiOxygenFactor : constants.uncoatedOxygenFactor,
+        activationEnergy: coated ? constants.baiOxygenEnergy : constants.uncoatedOxygenEnergy,
+      },
       nitrogenDioxide: {
         ...bai2016NitrogenDioxide,
         preExponential: constants.baiNitrogenDioxideFactor,
