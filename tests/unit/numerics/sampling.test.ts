@@ -45,7 +45,7 @@ describe('draws around a fit', () => {
     [3, 0.05],
     [6, 0.01],
   ])('give the closed form for a reading of %f with error %f', (y, s) => {
-    const { points, weights, logEvidence, effectiveSize } = sampleByFit(oneReading(y, s), { draws: 2000 });
+    const { points, weights, logEvidence, effectiveSize } = sampleByFit(oneReading(y, s), { draws: 1000 });
     const values = points.map((point) => point[0]!);
     const mean = meanOf(values, weights);
     const spread = Math.sqrt(
@@ -104,7 +104,7 @@ describe('draws around a fit', () => {
         return true;
       },
     };
-    const { points, weights } = sampleByFit(problem, { draws: 2000 });
+    const { points, weights } = sampleByFit(problem, { draws: 1000 });
     const right = points.reduce((sum, point, i) => sum + (point[0]! > 0 ? weights[i]! : 0), 0);
     expect(right).toBeGreaterThan(0.35);
     expect(right).toBeLessThan(0.65);

@@ -24,19 +24,24 @@ export interface Evaluator {
   logLikelihood(point: Float64Array): number;
   /** Standardised residuals of the last point that was evaluated. */
   readonly residuals: Float64Array;
+  /** How often the model was evaluated. */
+  count(): number;
 }
 
 export function evaluatorOf(problem: SamplingProblem): Evaluator {
-  const count = problem.observed.length;
-  const [expected, scale, residuals] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
+  const length = problem.observed.length;
+  const [expected, scale, residuals] = [new Float64Array(length), new Float64Array(length), new Float64Array(length)];
   const freedom = problem.degreesOfFreedom;
+  let evaluations = 0;
   return {
     problem,
     residuals,
+    count: () => evaluations,
     logLikelihood(point) {
+      evaluations += 1;
       if (!problem.predict(point, expected, scale)) return -Infinity;
       let sum = 0;
-      for (let i = 0; i < count; i += 1) {
+      for (let i = 0; i < length; i += 1) {
         const residual = (problem.observed[i]! - expected[i]!) / scale[i]!;
         residuals[i] = residual;
         sum -= Math.log(scale[i]!) + ((freedom + 1) / 2) * Math.log1p((residual * residual) / freedom);
@@ -46,53 +51,72 @@ export function evaluatorOf(problem: SamplingProblem): Evaluator {
   };
 }
 
-/** A place where the posterior density is highest nearby. */
+/** A place where the posterior density is highest nearby, along some of the unknowns. */
 export interface Mode {
   readonly point: Float64Array;
-  /** What the observations add to the precision there, row by row (Gauss–Newton). */
+  /** What the observations add to the precision of these unknowns there, row by row (Gauss–Newton). */
   readonly information: Float64Array;
   readonly logPosterior: number;
 }
 
 const step = 1e-4;
 
+/** Climb from a start to the nearest mode along all unknowns. */
+export function climb(evaluator: Evaluator, start: Float64Array, most = 15): Mode | undefined {
+  return climbAlong(
+    evaluator,
+    start,
+    Array.from(start, (_, index) => index),
+    most,
+  );
+}
+
 /**
- * Climb from a start to the nearest mode by damped Gauss–Newton steps; the heavy tails of the errors enter as weights
- * (iteratively reweighted least squares).
+ * Climb to the nearest mode along the named unknowns by damped Gauss–Newton steps; the heavy tails of the errors enter as
+ * weights (iteratively reweighted least squares). Undefined when the start is impossible.
  */
-export function climb(evaluator: Evaluator, start: Float64Array, most = 12): Mode | undefined {
-  const { problem } = evaluator;
-  const size = problem.dimension;
-  const count = problem.observed.length;
+export function climbAlong(evaluator: Evaluator, start: Float64Array, along: readonly number[], most: number): Mode | undefined {
+  const size = along.length;
   const point = start.slice();
   let value = logPosterior(evaluator, point);
   if (!Number.isFinite(value)) return undefined;
-  const jacobian = new Float64Array(count * size);
+  const trial = point.slice();
   const information = new Float64Array(size * size);
-  const trial = new Float64Array(size);
   for (let turn = 0; ; turn += 1) {
-    linearise(evaluator, point, jacobian, information);
+    const base = evaluator.residuals.slice();
+    const columns = jacobian(evaluator, point, along, base);
+    const weights = base.map((residual) => weightOf(evaluator, residual));
+    const gradient = fill(information, columns, weights, base);
     if (turn === most) break;
-    const direction = newtonDirection(evaluator, point, jacobian, information);
+    const direction = newtonDirection(information, gradient, point, along);
     if (direction === undefined) break;
-    let moved = false;
-    for (let part = 1; part > 0.01; part /= 3) {
-      for (let i = 0; i < size; i += 1) trial[i] = point[i]! + part * direction[i]!;
+    let gain = 0;
+    for (let part = 1; part > 0.02; part /= 3) {
+      for (let i = 0; i < size; i += 1) trial[along[i]!] = point[along[i]!]! + part * direction[i]!;
       const next = logPosterior(evaluator, trial);
       if (next > value) {
-        moved = next > value + 1e-3;
+        gain = next - value;
         value = next;
         point.set(trial);
         break;
       }
     }
-    if (!moved) {
-      linearise(evaluator, point, jacobian, information);
-      break;
-    }
+    // The residuals are those of the point again before they are used.
+    if (gain < 1e-2) break;
   }
   return { point, information, logPosterior: value };
 }
+
+/** Columns of the Jacobian of the standardised residuals, each times the root of its weight. */
+export function linearised(evaluator: Evaluator, point: Float64Array): Float64Array[] {
+  evaluator.logLikelihood(point);
+  const base = evaluator.residuals.slice();
+  const all = Array.from(point, (_, index) => index);
+  return jacobian(evaluator, point, all, base).map((column) => column.map((value, i) => value * Math.sqrt(weightOf(evaluator, base[i]!))));
+}
+
+const weightOf = ({ problem: { degreesOfFreedom } }: Evaluator, residual: number) =>
+  (degreesOfFreedom + 1) / (degreesOfFreedom + residual * residual);
 
 function logPosterior(evaluator: Evaluator, point: Float64Array): number {
   let squares = 0;
@@ -100,51 +124,44 @@ function logPosterior(evaluator: Evaluator, point: Float64Array): number {
   return evaluator.logLikelihood(point) - squares / 2;
 }
 
-/** Fill the Jacobian of the residuals and the information JᵀWJ; the residuals of the point itself are left in the evaluator. */
-function linearise(evaluator: Evaluator, point: Float64Array, jacobian: Float64Array, information: Float64Array): void {
-  const { residuals, problem } = evaluator;
-  const [size, count, freedom] = [problem.dimension, residuals.length, problem.degreesOfFreedom];
-  evaluator.logLikelihood(point);
-  const base = residuals.slice();
+function jacobian(evaluator: Evaluator, point: Float64Array, along: readonly number[], base: Float64Array): Float64Array[] {
   const moved = point.slice();
-  for (let j = 0; j < size; j += 1) {
+  return along.map((j) => {
     moved[j] = point[j]! + step;
     const possible = evaluator.logLikelihood(moved) > -Infinity;
-    for (let i = 0; i < count; i += 1) jacobian[i * size + j] = possible ? (residuals[i]! - base[i]!) / step : 0;
     moved[j] = point[j]!;
-  }
-  residuals.set(base);
-  information.fill(0);
-  for (let i = 0; i < count; i += 1) {
-    const weight = (freedom + 1) / (freedom + base[i]! ** 2);
-    for (let j = 0; j < size; j += 1) {
-      const scaled = weight * jacobian[i * size + j]!;
-      if (scaled === 0) continue;
-      for (let k = 0; k <= j; k += 1) information[j * size + k]! += scaled * jacobian[i * size + k]!;
+    return base.map((residual, i) => (possible ? (evaluator.residuals[i]! - residual) / step : 0));
+  });
+}
+
+/** Fill JᵀWJ; gives JᵀWr. */
+function fill(information: Float64Array, columns: readonly Float64Array[], weights: Float64Array, residuals: Float64Array): Float64Array {
+  const size = columns.length;
+  const gradient = new Float64Array(size);
+  for (let j = 0; j < size; j += 1) {
+    for (let k = 0; k <= j; k += 1) {
+      let sum = 0;
+      for (let i = 0; i < weights.length; i += 1) sum += weights[i]! * columns[j]![i]! * columns[k]![i]!;
+      information[j * size + k] = sum;
+      information[k * size + j] = sum;
     }
+    for (let i = 0; i < weights.length; i += 1) gradient[j]! += weights[i]! * residuals[i]! * columns[j]![i]!;
   }
-  for (let j = 0; j < size; j += 1) for (let k = 0; k < j; k += 1) information[k * size + j] = information[j * size + k]!;
+  return gradient;
 }
 
 /** -(I + JᵀWJ)⁻¹ (z + JᵀWr) */
 function newtonDirection(
-  { residuals, problem }: Evaluator,
-  point: Float64Array,
-  jacobian: Float64Array,
   information: Float64Array,
+  gradient: Float64Array,
+  point: Float64Array,
+  along: readonly number[],
 ): Float64Array | undefined {
-  const [size, freedom] = [problem.dimension, problem.degreesOfFreedom];
+  const size = along.length;
   const factor = information.slice();
-  for (let i = 0; i < size; i += 1) factor[i * size + i]! += 1;
+  for (let i = 0; i < size; i += 1) factor[i * (size + 1)]! += 1;
   if (!factorInPlace(factor, size)) return undefined;
-  const direction = new Float64Array(size);
-  for (let j = 0; j < size; j += 1) {
-    let sum = point[j]!;
-    for (let i = 0; i < residuals.length; i += 1) {
-      sum += ((freedom + 1) / (freedom + residuals[i]! ** 2)) * residuals[i]! * jacobian[i * size + j]!;
-    }
-    direction[j] = -sum;
-  }
+  const direction = gradient.map((value, i) => -(value + point[along[i]!]!));
   solveFactored(factor, size, direction);
   return direction.every(Number.isFinite) ? direction : undefined;
 }

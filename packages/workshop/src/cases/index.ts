@@ -1,0 +1,1 @@
+export { type GeneratedCase, generateCase } from './generate-case.js';
