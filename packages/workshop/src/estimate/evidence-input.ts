@@ -32,6 +32,8 @@ export interface Vehicle {
   readonly ambientPressure?: number;
   readonly filter?: {
     readonly volume?: number;
+    /** As long as it is wide, if not given. */
+    readonly length?: number;
     readonly cellDensity?: number;
     readonly wallThickness?: number;
   };

@@ -52,7 +52,7 @@ export function bodyOf(point: Float64Array, priors: Priors): Body | undefined {
   ) => lognormal(point[at[name]]!, priors[name].median, priors[name].spread);
   const volume = draw('volume');
   // As long as it is wide; what another shape changes is far below the other unknowns.
-  const filterLength = Math.cbrt((4 * volume) / Math.PI);
+  const filterLength = priors.length ?? Math.cbrt((4 * volume) / Math.PI);
   const channels = filterChannels({
     cellDensity: draw('cellDensity'),
     wallThickness: draw('wallThickness'),

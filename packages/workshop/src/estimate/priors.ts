@@ -17,6 +17,8 @@ export interface Prior {
 /** All that is assumed of the filter, the engine and the sensor of one vehicle. */
 export interface Priors {
   readonly volume: Prior;
+  /** Length of the body if it is known, m. */
+  readonly length?: number;
   readonly cellDensity: Prior;
   readonly wallThickness: Prior;
   readonly wallPermeability: Prior;
@@ -65,6 +67,7 @@ export function priorsOf(vehicle: Vehicle): Priors {
   const spread = Math.exp(Math.hypot(Math.log(2.3), distance === undefined ? Math.log(1.6) : 0));
   return {
     volume,
+    ...(filter.length === undefined ? {} : { length: filter.length }),
     cellDensity:
       filter.cellDensity !== undefined
         ? known('Cell density', filter.cellDensity, 1.005)
