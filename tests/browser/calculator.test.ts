@@ -221,7 +221,7 @@ describe('rows of readings', () => {
     expect(await visibleText(page.locator('#result-panel'))).toContain('Still needed');
     await rows.last().click();
     await settled(page);
-    expect(await visibleText(page.locator('#result-panel [data-output="verdict"]'))).toContain('blocked');
+    expect(await visibleText(page.locator('#result-panel [data-output="verdict"]'))).toContain('loaded');
     await page.getByText('Paste rows from a spreadsheet').click();
     await page.getByLabel(/One row per line/).fill('warm idle\t0\t56\t130\n3000 rpm\t25\t290\t220');
     await page.getByRole('button', { name: 'Replace the rows with these' }).click();

@@ -11,7 +11,10 @@ interface Point {
   readonly mbar: number;
 }
 
-function condition(points: readonly Point[], change: Record<string, unknown> = {}): { verdict: string; warnings: readonly string[] } {
+function condition(
+  points: readonly Point[],
+  change: Record<string, unknown> = {},
+): { verdict: string; growthShape: string; warnings: readonly string[] } {
   const readings = points.map(({ flow, celsius, mbar }, index) => ({
     state: `reading ${index + 1}`,
     pressureDrop: { value: mbar, unit: 'mbar' },
@@ -20,7 +23,8 @@ function condition(points: readonly Point[], change: Record<string, unknown> = {
   }));
   const result = calculation?.run({ ...calculation.example, readings, ...change });
   if (!result?.ok) throw new Error('refused as input');
-  return { verdict: (result.outputs as { verdict: string }).verdict, warnings: result.warnings.map((warning) => warning.code) };
+  const { verdict, growthShape } = result.outputs as { verdict: string; growthShape: string };
+  return { verdict, growthShape, warnings: result.warnings.map((warning) => warning.code) };
 }
 
 // Sutherland's formula for air, 40 CFR 1065.640 Table 4.
@@ -49,6 +53,31 @@ describe('condition of a filter', () => {
         },
       ),
       { numRuns: 200 },
+    );
+  });
+
+  it('takes a drop with viscosity times flow for no pipe, and one with density times flow squared for no filter', () => {
+    const pair = fc.record({
+      flow: number(40, 200),
+      faster: number(2, 6),
+      cold: number(80, 250),
+      hotter: number(0, 200),
+      mbar: number(15, 60),
+    });
+    fc.assert(
+      fc.property(pair, ({ flow, faster, cold, hotter, mbar }) => {
+        const hot = cold + hotter;
+        const ends = (high: number): Point[] => [
+          { flow, celsius: cold, mbar },
+          { flow: flow * faster, celsius: hot, mbar: high },
+        ];
+        const zero = { zeroReading: '0 mbar' };
+        const filter = mbar * faster * (viscosity(hot) / viscosity(cold));
+        expect(['filter-like', 'unknown']).toContain(condition(ends(filter), zero).growthShape);
+        const pipe = (mbar * faster ** 2 * (cold + 273.15)) / (hot + 273.15);
+        fc.pre(pipe < 1400);
+        expect(['filter-like', 'impossible']).not.toContain(condition(ends(pipe), zero).growthShape);
+      }),
     );
   });
 

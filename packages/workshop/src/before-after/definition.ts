@@ -35,20 +35,21 @@ const dropOutput = (symbol: string, label: string) =>
   quantityOutput(differentialPressure, { symbol, label, digits: 3, units: ['mbar', 'kPa', 'hPa', 'psi'] });
 
 const verdicts = {
-  cleaned: 'cleaned: the resistance fell, and is back in the range of the clean filter',
+  cleaned: 'cleaned: the resistance fell as far as a clean should make it',
   improved: 'improved, but not shown to be back in the range of the clean filter',
   'improved-unproven': 'improved; whether it is clean is not known: there is no drop of the clean filter to compare with',
+  'before-too-low': 'not comparable: the reading before was lower than a clean filter can give. A hose leaked or was off then',
   'too-low': 'not proven: lower than a clean filter can be. Hose off, sensor fault, or a hole in the filter',
   'no-signal': 'not proven: no signal beyond its error. Hose off or swapped, dead sensor, or no filter in it',
   unchanged: 'no change beyond the uncertainty',
-  worse: 'worse than before',
+  worse: 'higher than before: worse, or a hose leaked before',
   'not-comparable': 'not comparable: the flows differ too much',
-  unclear: 'cannot be told: the first reading is negative or as small as its error',
+  unclear: 'not clear: the first reading is negative or as small as its error',
 } as const satisfies Record<ChangeVerdict, string>;
 
 export const beforeAfterCalculation = defineCalculation({
   id: 'before-after',
-  version: '2.0.0',
+  version: '3.0.0',
   subject: 'workshop',
   title: 'Before and after at comparable flow',
   purpose: 'Did the work lower the resistance of the filter, or is the lower reading only less flow or cooler gas?',
@@ -56,12 +57,12 @@ export const beforeAfterCalculation = defineCalculation({
   keywords: ['proof', 'verification', 'cleaning result', 'comparison'],
   method: 'flow resistance Δp/(μQ) before and after, and against the clean filter, with its uncertainty',
   inputs: z.strictObject({
-    dropBefore: dropInput('\\Delta p_1', 'Pressure drop before', '360 mbar'),
-    flowBefore: flowInput('Q_1', 'Exhaust volume flow before', '290 m3/h'),
-    temperatureBefore: temperatureInput('T_1', 'Gas temperature before', '220 °C'),
-    dropAfter: dropInput('\\Delta p_2', 'Pressure drop after', '24 mbar'),
-    flowAfter: flowInput('Q_2', 'Exhaust volume flow after', '275 m3/h'),
-    temperatureAfter: temperatureInput('T_2', 'Gas temperature after', '205 °C'),
+    dropBefore: dropInput('\\Delta p_1', 'Pressure drop before', '94.4 mbar'),
+    flowBefore: flowInput('Q_1', 'Exhaust volume flow before', '414 m3/h'),
+    temperatureBefore: temperatureInput('T_1', 'Gas temperature before', '206 °C'),
+    dropAfter: dropInput('\\Delta p_2', 'Pressure drop after', '13.4 mbar'),
+    flowAfter: flowInput('Q_2', 'Exhaust volume flow after', '376 m3/h'),
+    temperatureAfter: temperatureInput('T_2', 'Gas temperature after', '184 °C'),
     cleanDrop: quantity(differentialPressure, {
       symbol: '\\Delta p_c',
       label: 'Drop of the clean filter at the flow and temperature after',
@@ -70,7 +71,7 @@ export const beforeAfterCalculation = defineCalculation({
       max: '1500 mbar',
       usual: ['1 mbar', '200 mbar'],
       usualReason: 'a clean filter has a few millibar to a few tens at raised engine speed',
-      example: '17 mbar',
+      example: '10 mbar',
       units: ['mbar', 'kPa', 'hPa', 'psi'],
     }).optional(),
     cleanFrom: choiceWithDefault({
@@ -100,7 +101,7 @@ export const beforeAfterCalculation = defineCalculation({
       defaultReason: 'air-mass signal in good order',
     }),
   }),
-  example: { cleanDrop: '17 mbar' },
+  example: { cleanDrop: '10 mbar' },
   intermediates: {
     viscosityBefore: quantityOutput(dynamicViscosity, { symbol: '\\mu_1', label: 'Viscosity before', digits: 4, units: ['uPa.s'] }),
     viscosityAfter: quantityOutput(dynamicViscosity, { symbol: '\\mu_2', label: 'Viscosity after', digits: 4, units: ['uPa.s'] }),
@@ -132,8 +133,18 @@ export const beforeAfterCalculation = defineCalculation({
     }),
     calculatedBand: constant(ratio, 2.5, {
       symbol: 'r_c',
-      label: 'Clean up to this multiple of a calculated clean drop',
+      label: 'Possibly clean up to this multiple of a calculated clean drop',
       source: 'readingBands',
+    }),
+    cleanShare: constant(fraction, 0.4, {
+      symbol: 's_c',
+      label: 'Share of the resistance before at which a clean counts',
+      source: 'acceptance',
+    }),
+    surelyClean: constant(ratio, 0.676, {
+      symbol: 'r_s',
+      label: 'Clean for certain up to this multiple of a calculated clean drop: 1.3 of one that is too large by 2.5/1.3',
+      source: 'acceptance',
     }),
     calculatedLow: constant(ratio, 0.3, {
       symbol: 'r_0',
@@ -169,7 +180,7 @@ export const beforeAfterCalculation = defineCalculation({
     { gives: 'cleanMultiple', tex: '[[cleanMultiple]] = \\frac{[[dropAfter]]}{[[cleanDrop]]}', source: 'acceptance' },
     {
       gives: 'verdict',
-      text: 'A drop and a change count beyond twice their uncertainty. Clean: up to [[measuredBand]] times a measured clean drop and not below the inverse of that, or [[calculatedLow]] to [[calculatedBand]] times a calculated one.',
+      text: 'A drop and a change count beyond twice their uncertainty. Cleaned: up to [[measuredBand]] times a measured clean drop. A calculated one is uncertain by half: up to [[surelyClean]] times it, or up to [[calculatedBand]] times it and down to [[cleanShare]] of the resistance before. Below the inverse of [[measuredBand]], or [[calculatedLow]] of a calculated one, a reading before or after is too low.',
       source: 'acceptance',
     },
   ],
@@ -257,11 +268,32 @@ export const beforeAfterCalculation = defineCalculation({
           { tone: 'do', text: 'Then read again at the same engine speed, 2500 rpm or more.' },
           noReset,
         ];
+      case 'before-too-low':
+        return [
+          { tone: 'do', text: 'Judge the filter by the reading after alone: before, a hose leaked, or the sensor read too low.' },
+          noReset,
+        ];
+      case 'worse':
+        return [
+          {
+            tone: 'do',
+            text: 'Find out whether hose or sensor was repaired in between: then the reading before was too low, and nothing got worse.',
+          },
+          { tone: 'do', text: 'Otherwise look for water left in the filter, a part that was fitted wrongly, or a restriction elsewhere.' },
+          noReset,
+        ];
       case 'not-comparable':
       case 'unclear':
         return [{ tone: 'do', text: 'Measure again at the same engine speed, 2500 rpm or more, with similar gas temperature.' }, noReset];
       default:
-        return [{ tone: 'do', text: 'Look for ash, a closed-up face or a restriction elsewhere before repeating the work.' }, noReset];
+        return [
+          {
+            tone: 'do',
+            text: 'If a complete regeneration was verified, soot cannot explain what is left: it is ash. Weigh the filter, or put a rod into its channels.',
+          },
+          { tone: 'do', text: 'Look for a closed-up face or a restriction elsewhere before repeating the work.' },
+          noReset,
+        ];
     }
   },
 });
@@ -270,10 +302,16 @@ export const beforeAfterCalculation = defineCalculation({
 function referenceOf(
   cleanDrop: number | undefined,
   from: 'measured' | 'calculated',
-  bands: { readonly measuredBand: number; readonly calculatedBand: number; readonly calculatedLow: number },
+  bands: Readonly<Record<'measuredBand' | 'calculatedBand' | 'calculatedLow' | 'surelyClean' | 'cleanShare', number>>,
 ): CleanReference | undefined {
   if (cleanDrop === undefined) return undefined;
   return from === 'measured'
-    ? { cleanDrop, lowest: 1 / bands.measuredBand, highest: bands.measuredBand }
-    : { cleanDrop, lowest: bands.calculatedLow, highest: bands.calculatedBand };
+    ? { cleanDrop, lowest: 1 / bands.measuredBand, highest: bands.measuredBand, surelyClean: bands.measuredBand }
+    : {
+        cleanDrop,
+        lowest: bands.calculatedLow,
+        highest: bands.calculatedBand,
+        surelyClean: bands.surelyClean,
+        cleanShare: bands.cleanShare,
+      };
 }

@@ -16,6 +16,10 @@ export interface CleanReference {
   readonly cleanDrop: number;
   readonly lowest: number;
   readonly highest: number;
+  /** Clean for certain up to this multiple, however far off the clean drop is. */
+  readonly surelyClean: number;
+  /** Share of the resistance before at which a clean counts, where the clean drop alone cannot tell; undefined where it can. */
+  readonly cleanShare?: number;
 }
 
 /** Flow resistance in 1/m³ and its standard uncertainty. */
@@ -32,6 +36,7 @@ export type ChangeVerdict =
   | 'improved'
   | 'improved-unproven'
   | 'too-low'
+  | 'before-too-low'
   | 'no-signal'
   | 'unchanged'
   | 'worse'
@@ -40,8 +45,9 @@ export type ChangeVerdict =
 
 /**
  * Judge a change of resistance. It counts only when it is larger than twice its uncertainty, and a later drop within twice
- * its own error counts for nothing: a hose that is off reads the same. `cleaned` also needs the later drop to lie among the
- * multiples of the clean filter with twice its uncertainty to the upper end; without that reference nobody knows.
+ * its own error counts for nothing: a hose that is off reads the same. A drop before that is lower than a clean filter gives makes
+ * the comparison void: a hose leaked then. `cleaned` needs the later drop, with twice its uncertainty, to be clean for certain; or,
+ * where the clean drop is only calculated, to lie among its possible multiples and to be down to the share of practice.
  */
 export function changeVerdict(
   before: ComparedReading,
@@ -56,6 +62,11 @@ export function changeVerdict(
   const second = resistanceOf(after);
   if (first.resistance <= 2 * first.uncertainty) return 'unclear';
   if (after.pressureDrop <= 2 * after.dropUncertainty) return 'no-signal';
+  if (reference !== undefined) {
+    // The clean filter at the earlier flow: its drop goes with viscosity times flow.
+    const cleanBefore = (reference.cleanDrop * before.viscousFlow) / after.viscousFlow;
+    if (before.pressureDrop < reference.lowest * cleanBefore) return 'before-too-low';
+  }
   if (reference !== undefined && after.pressureDrop < reference.lowest * reference.cleanDrop) return 'too-low';
   const change = first.resistance - second.resistance;
   const spread = 2 * Math.hypot(first.uncertainty, second.uncertainty);
@@ -63,5 +74,9 @@ export function changeVerdict(
   if (change <= spread) return 'unchanged';
   if (reference === undefined) return 'improved-unproven';
   const upperEnd = (second.resistance + 2 * second.uncertainty) * after.viscousFlow;
-  return upperEnd <= reference.highest * reference.cleanDrop ? 'cleaned' : 'improved';
+  if (upperEnd <= reference.surelyClean * reference.cleanDrop) return 'cleaned';
+  if (reference.cleanShare === undefined || upperEnd > reference.highest * reference.cleanDrop) return 'improved';
+  const share = second.resistance / first.resistance;
+  const shareUncertainty = Math.hypot(second.uncertainty, share * first.uncertainty) / first.resistance;
+  return share + 2 * shareUncertainty <= reference.cleanShare ? 'cleaned' : 'improved';
 }

@@ -1,6 +1,7 @@
 import {
   choiceOutput,
   constant,
+  countOutput,
   defineCalculation,
   isRefusal,
   list,
@@ -26,7 +27,7 @@ import {
 import { absolutePressure, differentialPressure, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { backPressureCeiling, oneResistance, readingBands, zeroPractice } from '../sources.js';
-import { type ConditionVerdict, conditionOfReading, flowTooLow, growthExponent } from './kernel.js';
+import { type ConditionVerdict, conditionOfReading, flowTooLow, type GrowthShape, growthOf, growthShape } from './kernel.js';
 import { contradiction } from './kernel-contradiction.js';
 
 const verdicts = {
@@ -34,22 +35,30 @@ const verdicts = {
   contradiction: 'not judged: the readings contradict each other',
   reversed: 'negative: hoses swapped, or the hose behind the filter blocked',
   'suspiciously-low': 'suspiciously low: hose off, sensor dead, or filter cracked or removed',
-  clean: 'clean',
-  'in-service': 'in service, acceptable',
+  clean: 'clean, if the hoses are tight',
+  'in-service': 'in service, acceptable, if the hoses are tight',
   loaded: 'loaded',
   blocked: 'blocked',
-  unclear: 'cannot be told',
+  unclear: 'not clear from these readings',
 } as const satisfies Record<ConditionVerdict, string>;
 
+const shapes = {
+  'filter-like': 'like a filter: with the flow',
+  between: 'between a filter and a pipe',
+  'pipe-like': 'like a pipe, not like a filter: with the flow squared',
+  impossible: 'faster than anything in an exhaust can: a reading is wrong',
+  unknown: 'not clear from these readings',
+} as const satisfies Record<GrowthShape, string>;
+
 const reading = z.strictObject({
-  state: text({ label: 'Engine state', example: '3000 rpm, no load', maxLength: 60 }),
+  state: text({ label: 'Engine state', example: '2200 rpm, no load', maxLength: 60 }),
   pressureDrop: quantity(differentialPressure, {
     symbol: '\\Delta p',
     label: 'Pressure drop over the filter',
     description: 'As read; the reading with the engine off is subtracted here.',
     min: '-1000 mbar',
     max: '1500 mbar',
-    example: '360 mbar',
+    example: '95 mbar',
     units: ['mbar', 'kPa', 'hPa', 'psi'],
   }),
   exhaustVolumeFlow: quantity(volumeFlow, {
@@ -58,7 +67,7 @@ const reading = z.strictObject({
     description: 'Actual flow at the temperature and pressure in the filter.',
     above: '1 m3/h',
     max: '10000 m3/h',
-    example: '290 m3/h',
+    example: '414 m3/h',
     units: ['m3/h', 'L/s', 'ft3/min'],
   }),
   gasTemperature: quantity(temperature, {
@@ -66,7 +75,7 @@ const reading = z.strictObject({
     label: 'Gas temperature in the filter',
     min: '-40 °C',
     max: '1200 °C',
-    example: '220 °C',
+    example: '206 °C',
   }),
 });
 
@@ -86,7 +95,7 @@ const drop = (symbol: string, label: string) =>
 
 export const filterConditionCalculation = defineCalculation({
   id: 'filter-condition',
-  version: '2.0.0',
+  version: '3.0.0',
   subject: 'workshop',
   title: 'Is the filter blocked?',
   purpose: 'Do these readings show a clean, a loaded or a blocked filter, or a fault of hose and sensor?',
@@ -109,8 +118,9 @@ export const filterConditionCalculation = defineCalculation({
       min: 1,
       max: 20,
       example: [
-        { state: 'warm idle', pressureDrop: '10 mbar', exhaustVolumeFlow: '56 m3/h', gasTemperature: '130 °C' },
-        { state: '3000 rpm, no load', pressureDrop: '360 mbar', exhaustVolumeFlow: '290 m3/h', gasTemperature: '220 °C' },
+        { state: 'warm idle', pressureDrop: '18 mbar', exhaustVolumeFlow: '91 m3/h', gasTemperature: '118 °C' },
+        { state: '1500 rpm, no load', pressureDrop: '50 mbar', exhaustVolumeFlow: '235 m3/h', gasTemperature: '164 °C' },
+        { state: '2200 rpm, no load', pressureDrop: '95 mbar', exhaustVolumeFlow: '414 m3/h', gasTemperature: '206 °C' },
       ],
     }),
     zeroUncertainty: quantityWithDefault(differentialPressure, {
@@ -160,7 +170,14 @@ export const filterConditionCalculation = defineCalculation({
       defaultReason: 'back-pressure ceiling for engines of 50 to 500 kW, secondary source',
     }),
   }),
-  example: { zeroReading: '0 mbar', filterDiameter: '144 mm', cellDensity: '200 cpsi', wallThickness: '14 mil', filterLength: '152 mm' },
+  example: {
+    zeroReading: '0.6 mbar',
+    filterDiameter: '190.5 mm',
+    cellDensity: '200 cpsi',
+    wallThickness: '12 mil',
+    filterLength: '203.2 mm',
+    ambientPressure: '986 hPa',
+  },
   intermediates: {
     readingsJudged: tableOutput({
       label: 'Readings',
@@ -175,10 +192,16 @@ export const filterConditionCalculation = defineCalculation({
       },
     }),
     growth: optional(quantityOutput(ratio, { symbol: 'n', label: 'Growth exponent of the drop with flow', digits: 2 })),
+    growthUncertainty: optional(quantityOutput(ratio, { symbol: 'u(n)', label: 'Standard uncertainty of that exponent', digits: 2 })),
+    largestGrowth: optional(
+      quantityOutput(ratio, { symbol: 'n_{max}', label: 'Exponent of a pipe between the same readings, the largest possible', digits: 2 }),
+    ),
   },
   outputs: {
-    decidingReading: textOutput({ label: 'Reading that decides' }),
-    cleanDrop: drop('\\Delta p_c', 'Clean filter at the deciding flow'),
+    decidingRow: countOutput({ symbol: 'i', label: 'Reading used, counted from 1' }),
+    decidingReading: textOutput({ label: 'Reading used' }),
+    growthShape: choiceOutput({ label: 'How the drop grows with the flow', options: shapes }),
+    cleanDrop: drop('\\Delta p_c', 'Clean filter at that flow'),
     cleanRatio: quantityOutput(ratio, { symbol: 'r', label: 'Multiple of the clean filter', digits: 3 }),
     resistance: quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
     why: textOutput({ label: 'Why' }),
@@ -192,6 +215,16 @@ export const filterConditionCalculation = defineCalculation({
       label: 'Reference temperature 200 °C',
       source: 'readingBands',
     }),
+    filterShare: constant(fraction, 0.3, {
+      symbol: 's_f',
+      label: 'Like a filter up to this share of the way to a pipe',
+      source: 'oneResistance',
+    }),
+    pipeShare: constant(fraction, 0.6, {
+      symbol: 's_p',
+      label: 'Like a pipe from this share of the way on',
+      source: 'oneResistance',
+    }),
   },
   steps: [
     {
@@ -201,6 +234,25 @@ export const filterConditionCalculation = defineCalculation({
       source: 'konstandopoulos2008',
       locator: 'Eq. 8',
     },
+    {
+      gives: 'largestGrowth',
+      tex: '[[largestGrowth]] = \\frac{\\ln(\\rho_2 Q_2^2/\\rho_1 Q_1^2)}{\\ln(\\mu_2 Q_2/\\mu_1 Q_1)}',
+      text: 'Between the readings of least and most flow that count: no restriction grows faster than with density times flow squared.',
+      source: 'oneResistance',
+    },
+    {
+      gives: 'growth',
+      tex: '[[growth]] = \\frac{\\ln(\\Delta p_2/\\Delta p_1)}{\\ln(\\mu_2 Q_2/\\mu_1 Q_1)}',
+      text: 'A filter grows with the exponent 1, a pipe with the largest possible one.',
+      source: 'oneResistance',
+    },
+    { gives: 'growthUncertainty', text: 'From the uncertainties of the two drops and their flows: [[growthUncertainty]].' },
+    {
+      gives: 'growthShape',
+      text: 'Like a filter up to [[filterShare]] of the way from 1 to the largest, like a pipe from [[pipeShare]] on, each beyond twice the uncertainty [[growthUncertainty]]: [[growthShape]].',
+      source: 'oneResistance',
+    },
+    { gives: 'decidingRow', text: 'Its place among the readings: [[decidingRow]].' },
     { gives: 'decidingReading', text: 'The reading with the highest flow that can tell: [[decidingReading]].', source: 'readingBands' },
     { gives: 'cleanDrop', text: 'Closed form for the clean filter: [[cleanDrop]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
     { gives: 'cleanRatio', text: 'Measured drop over clean drop: [[cleanRatio]].' },
@@ -218,7 +270,7 @@ export const filterConditionCalculation = defineCalculation({
   assumptions: [
     {
       code: 'linear_in_flow',
-      text: 'A loaded filter is laminar: its drop goes with viscosity times flow, not with engine speed or flow squared.',
+      text: 'A loaded filter is laminar: its drop goes nearly with viscosity times flow, not with engine speed or flow squared.',
     },
     {
       code: 'one_filter',
@@ -286,6 +338,7 @@ export const filterConditionCalculation = defineCalculation({
         verdict: zeroState === 'repair' ? 'unclear' : conditionOfReading(reading, bands),
         tooLow: flowTooLow(reading),
         viscousFlow,
+        inertialFlow: density * entry.exhaustVolumeFlow ** 2,
         uncertainty,
         flowUncertainty: input.flowUncertainty,
         meanFreePath: meanFreePath({ viscosity, pressure: input.ambientPressure, temperature: entry.gasTemperature }),
@@ -296,14 +349,11 @@ export const filterConditionCalculation = defineCalculation({
     if (top === undefined) return noSolution('there is no reading');
     const deciding = byFlow.find((row) => row.verdict !== 'unclear') ?? top;
     // A drop within its error says nothing of how the drop grows.
-    const lowest = byFlow.findLast((row) => row.pressureDrop > 2 * row.uncertainty) ?? top;
-    const growth = growthExponent(lowest, top);
-    if (growth !== undefined && growth > 2.1) {
-      warn(
-        'steeper_than_flow',
-        `The drop grows with flow to the power ${growth.toFixed(1)}; a filter does so with 1, a pipe with 2. Check the zero reading and read idle again; the reading at the higher flow counts.`,
-      );
-    }
+    const telling = byFlow.filter((row) => row.pressureDrop > 2 * row.uncertainty);
+    const [fastest, slowest] = [telling[0], telling.at(-1)];
+    const growth = fastest === undefined || slowest === undefined ? undefined : growthOf(slowest, fastest);
+    const shape = growthShape(growth, { filter: constants.filterShare, pipe: constants.pipeShare });
+    warnOfGrowth(shape, warn);
     if (zeroState === undefined) {
       warn('zero_not_read', 'The reading with the engine off is missing: a sensor that is off makes this verdict wrong. Read it.');
     } else if (zeroState !== 'accepted') {
@@ -325,24 +375,24 @@ export const filterConditionCalculation = defineCalculation({
         dropAtReference: row.dropAtReference,
         verdict: row.verdict,
       })),
-      growth,
+      growth: growth?.exponent,
+      growthUncertainty: growth?.uncertainty,
+      largestGrowth: growth?.largest,
+      decidingRow: rows.indexOf(deciding) + 1,
       decidingReading: deciding.state,
+      growthShape: shape,
       cleanDrop: deciding.cleanDrop,
       cleanRatio: deciding.cleanRatio,
       resistance: deciding.resistance,
-      why: reasonOf(verdict, deciding, pair),
+      why: reasonOf(verdict, deciding, pair, input.lowBand),
       verdict,
     };
   },
-  advise({ verdict }) {
+  advise({ verdict, growthShape: shape }) {
     switch (verdict) {
       case 'blocked':
-        return [
-          { tone: 'do', text: 'Estimate the soot and check the permission for a regeneration before any heat.' },
-          { tone: 'do-not', text: 'Do not force a regeneration on this reading alone: above the soot limit it can melt the filter.' },
-        ];
       case 'loaded':
-        return [{ tone: 'do', text: 'Find why it loads, then check the permission for a regeneration.' }];
+        return shape === 'filter-like' || shape === 'unknown' ? adviceOnFilter(verdict) : adviceOnShape(shape);
       case 'reversed':
       case 'suspiciously-low':
         return [
@@ -366,9 +416,15 @@ export const filterConditionCalculation = defineCalculation({
           { tone: 'do-not', text: 'Do not judge, clean, heat or reset anything on these readings.' },
         ];
       case 'unclear':
-        return [{ tone: 'do', text: 'Read again at 2500 rpm or more, warm, 60 s steady.' }];
+        return [
+          { tone: 'do', text: 'Read again at 2500 rpm or more, or at the highest speed that is allowed without load, warm, 60 s steady.' },
+          { tone: 'do', text: 'Check that both hoses are tight, free and dry: a hose that leaks reads too low.' },
+        ];
       default:
-        return [{ tone: 'note', text: 'If faults came back with a filter like this, look at sensors, hoses and the rest of the exhaust.' }];
+        return [
+          { tone: 'do', text: 'Check that both hoses are tight: one that leaks makes a loaded filter read like this.' },
+          { tone: 'note', text: 'If faults came back with a filter like this, look at sensors, hoses and the rest of the exhaust.' },
+        ];
     }
   },
 });
@@ -381,14 +437,73 @@ interface Judged {
   readonly tooLow: boolean;
 }
 
+const noHeat = { tone: 'do-not' as const, text: 'Do not heat the filter on these readings: what is in the way may not be in the filter.' };
+
+function adviceOnFilter(verdict: 'blocked' | 'loaded') {
+  if (verdict === 'loaded') return [{ tone: 'do' as const, text: 'Find why it loads, then check the permission for a regeneration.' }];
+  return [
+    { tone: 'do' as const, text: 'Estimate the soot and check the permission for a regeneration before any heat.' },
+    { tone: 'do-not' as const, text: 'Do not force a regeneration on this reading alone: above the soot limit it can melt the filter.' },
+  ];
+}
+
+/** What to do about a restriction that does not grow as a filter's does. */
+function adviceOnShape(shape: 'between' | 'pipe-like' | 'impossible') {
+  switch (shape) {
+    case 'pipe-like':
+      return [
+        {
+          tone: 'do' as const,
+          text: 'Look for a restriction like a pipe between the two taps: crushed pipe, closed flap, collapsed catalyst, closed face of the filter.',
+        },
+        { tone: 'do' as const, text: 'Compare with a gauge at the upstream tap, and with the back-pressure behind the filter.' },
+        noHeat,
+      ];
+    case 'impossible':
+      return [
+        {
+          tone: 'do' as const,
+          text: 'Read the sensor with the engine off, and idle again with the exhaust recirculation shut: open, it halves the flow at idle.',
+        },
+        { tone: 'do' as const, text: 'Take a third reading between the two, 60 s steady.' },
+        noHeat,
+      ];
+    case 'between':
+      return [
+        {
+          tone: 'do' as const,
+          text: 'Take a third reading, read the sensor with the engine off, and compare with a gauge at the upstream tap.',
+        },
+        noHeat,
+      ];
+  }
+}
+
+function warnOfGrowth(shape: GrowthShape, warn: (code: string, text: string) => void): void {
+  if (shape === 'impossible')
+    warn(
+      'steeper_than_possible',
+      'The drop grows faster with flow than any restriction does. The reading at low flow is too small, or its flow too high: check the zero, the hoses, and the exhaust recirculation at idle. The reading at the higher flow counts.',
+    );
+  if (shape === 'pipe-like')
+    warn('pipe_like', 'The drop grows like that of a pipe, not like that of a loaded filter: a pipe, flap or catalyst may be in the way.');
+  if (shape === 'between')
+    warn(
+      'between_filter_and_pipe',
+      'The drop grows faster than that of a filter, and slower than that of a pipe: these readings do not tell which of the two is in the way.',
+    );
+}
+
 /** One sentence for the technician. */
-function reasonOf(verdict: ConditionVerdict, deciding: Judged, pair: readonly [Judged, Judged] | undefined): string {
+function reasonOf(verdict: ConditionVerdict, deciding: Judged, pair: readonly [Judged, Judged] | undefined, low: number): string {
   if (verdict === 'zero-fault') return 'The reading with the engine off is too far from zero: no reading of this sensor can be trusted.';
   if (verdict === 'contradiction' && pair !== undefined)
     return `No filter gives both readings, "${pair[0].state}" and "${pair[1].state}": a hose, the sensor or its zero is wrong.`;
   if (verdict === 'reversed') return 'The drop is negative beyond its error.';
   if (verdict !== 'unclear')
     return `The drop is ${Number(deciding.cleanRatio.toPrecision(2))} times that of the clean filter at the same flow and temperature.`;
+  if (!deciding.tooLow && deciding.cleanRatio < 2 * low)
+    return 'The drop is as low as a clean filter can hardly give: a hose that leaks, or a crack, reads like this.';
   return deciding.tooLow
     ? 'The flow was too low: there even a clean filter is lost in the error of the sensor zero.'
     : 'The reading is as small as the error of the sensor zero.';

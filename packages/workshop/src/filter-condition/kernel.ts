@@ -60,15 +60,61 @@ export function conditionOfReading(reading: ConditionReading, bands: ConditionBa
   return bandOf(pressureDrop, cleanDrop, bands);
 }
 
+/** A reading for the growth of the drop, all SI. */
+export interface GrowthReading {
+  readonly pressureDrop: number;
+  /** Standard uncertainty of the drop, that of the flow included, Pa. */
+  readonly uncertainty: number;
+  /** Viscosity times volume flow, Pa·m³. */
+  readonly viscousFlow: number;
+  /** Density times volume flow squared, N·m². */
+  readonly inertialFlow: number;
+}
+
+export interface Growth {
+  /** Exponent n of Δp ∝ (μQ)^n between the two readings. */
+  readonly exponent: number;
+  /** Standard uncertainty of that. */
+  readonly uncertainty: number;
+  /** The exponent that Δp ∝ ρQ² gives between these very readings: no restriction grows faster. */
+  readonly largest: number;
+}
+
 /**
- * Exponent n of Δp ∝ (μQ)^n between two readings: 1 for a filter, 2 for a pipe. Undefined without two positive drops at
- * flows that differ.
+ * How the drop grows between two readings: with μQ it is a filter's, with ρQ² a pipe's, and nothing grows faster than that. Hot gas
+ * is thinner, so that the pipe's exponent in μQ is below two. Undefined without two positive drops at flows that differ.
  */
-export function growthExponent(
-  low: { readonly pressureDrop: number; readonly viscousFlow: number },
-  high: { readonly pressureDrop: number; readonly viscousFlow: number },
-): number | undefined {
+export function growthOf(low: GrowthReading, high: GrowthReading): Growth | undefined {
   const ratio = high.viscousFlow / low.viscousFlow;
   if (!(ratio > 1.2) || low.pressureDrop <= 0 || high.pressureDrop <= 0) return undefined;
-  return Math.log(high.pressureDrop / low.pressureDrop) / Math.log(ratio);
+  const logRatio = Math.log(ratio);
+  const relative = Math.hypot(low.uncertainty / low.pressureDrop, high.uncertainty / high.pressureDrop);
+  return {
+    exponent: Math.log(high.pressureDrop / low.pressureDrop) / logRatio,
+    uncertainty: relative / logRatio,
+    largest: Math.log(high.inertialFlow / low.inertialFlow) / logRatio,
+  };
+}
+
+/** What the growth says of the restriction. */
+export type GrowthShape = 'filter-like' | 'between' | 'pipe-like' | 'impossible' | 'unknown';
+
+/** Shares of the way from a filter's exponent to a pipe's. */
+export interface ShapeShares {
+  /** A filter up to here: channels, plugs and the ends of the filter have their own part that goes with flow squared. */
+  readonly filter: number;
+  /** A pipe from here on. */
+  readonly pipe: number;
+}
+
+/** The restriction by its growth, told only as far as twice the uncertainty allows. */
+export function growthShape(growth: Growth | undefined, shares: ShapeShares): GrowthShape {
+  if (growth === undefined || !(growth.largest > 1.05)) return 'unknown';
+  const { exponent, uncertainty, largest } = growth;
+  const share = (value: number) => (value - 1) / (largest - 1);
+  const [lowest, middle, highest] = [share(exponent - 2 * uncertainty), share(exponent), share(exponent + 2 * uncertainty)];
+  if (lowest > 1) return 'impossible';
+  if (lowest > shares.pipe) return 'pipe-like';
+  if (highest <= shares.pipe) return middle <= shares.filter ? 'filter-like' : 'between';
+  return middle <= shares.filter ? 'unknown' : 'between';
 }

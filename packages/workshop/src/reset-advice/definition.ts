@@ -18,7 +18,7 @@ import { openProofs, resetRows } from './rows.js';
 
 const verdicts = {
   reset: 'reset to zero, or clear',
-  set: 'set to the measured or printed value',
+  set: 'set to the value that was measured or is printed on the part',
   relearn: 'relearn',
   confirm: 'let the vehicle confirm it by its own test',
   leave: 'leave as it is',
@@ -37,7 +37,7 @@ const doIt = 'Do only what the table allows, by the procedure of the vehicle mak
 
 export const resetAdviceCalculation = defineCalculation({
   id: 'reset-advice',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'workshop',
   title: 'What may be reset after this work?',
   purpose: 'What may be reset or relearned after this work, to which value, and what must not?',
@@ -142,7 +142,7 @@ export const resetAdviceCalculation = defineCalculation({
         code,
         what,
         verdict,
-        value: code === 'ash' ? ashToSet : code === 'soot' && verdict === 'reset' ? 0 : undefined,
+        value: code === 'ash' ? ashToSet : code === 'soot' ? sootToSet(verdict, input.mostSoot) : undefined,
         uncertainty: code === 'ash' && measured !== undefined ? ashUncertainty : undefined,
         why,
         first: missing.length === 0 ? undefined : missing.map((proof) => proofWords[proof].wanted).join('; '),
@@ -173,3 +173,8 @@ export const resetAdviceCalculation = defineCalculation({
     ];
   },
 });
+
+function sootToSet(verdict: ResetVerdict, mostSoot: number | undefined): number | undefined {
+  if (verdict === 'reset') return 0;
+  return verdict === 'set' ? mostSoot : undefined;
+}

@@ -90,7 +90,20 @@ const ash = {
   }),
 };
 
-export const resetInputs = z.strictObject({ ...done, ...ash, ...proven });
+const soot = {
+  mostSoot: quantity(mass, {
+    symbol: 'm_{s,max}',
+    label: 'Most soot that the readings after the work allow',
+    description:
+      'Upper end of the estimate by pressure drop. Without a verified regeneration the soot value may be set to it, never to zero.',
+    min: '0 g',
+    max: '2 kg',
+    example: '9 g',
+    units: ['g', 'kg'],
+  }).optional(),
+};
+
+export const resetInputs = z.strictObject({ ...done, ...ash, ...soot, ...proven });
 
 /** Checked values in SI. */
 export type ResetInput = z.output<typeof resetInputs>;

@@ -38,6 +38,21 @@ function row(code: string, what: string, ruling: ReasonedRuling, answers: Answer
   return { code, what, why: ruling.why, ...judge({ ...ruling, proofs: [...alwaysNeeded, ...ruling.proofs] }, answers) };
 }
 
+/** Proofs that a filter is free of soot. */
+const freeOfSoot: readonly Proof[] = ['regeneration', 'sootFree'];
+
+/**
+ * Where nothing is missing but the proof that the filter is free of soot, the soot value may be set to the most that the readings
+ * allow: too high asks for a regeneration too early, which harms nothing. Without this a clean filter would have to be regenerated
+ * although it holds too little soot to burn.
+ */
+function sootBySetting(row: ResetRow, { dropVerified, mostSoot }: ResetInput): ResetRow {
+  const onlySoot = row.missing.length > 0 && row.missing.every((proof) => freeOfSoot.includes(proof));
+  if (row.verdict !== 'not-yet' || !onlySoot || dropVerified !== true || mostSoot === undefined) return row;
+  const why = 'The readings prove that no more than this is left. Too high a value only brings the next regeneration earlier.';
+  return { ...row, verdict: 'set', missing: [], why };
+}
+
 /** Every stored value with what may be done to it. */
 export function resetRows(input: ResetInput): readonly ResetRow[] {
   const answers = proofAnswers(input);
@@ -46,7 +61,8 @@ export function resetRows(input: ResetInput): readonly ResetRow[] {
   return [
     ...keys.map((key) => {
       const ruling = key === 'pressureZero' && input.pressureSensor ? pressureSensorRuling : ofFilter[key];
-      return row(filterCodes[key], filterValues[key], ruling, answers);
+      const ruled = row(filterCodes[key], filterValues[key], ruling, answers);
+      return key === 'soot' ? sootBySetting(ruled, input) : ruled;
     }),
     ...partRulings.map((part) => row(part.code, part.what, part.after.some((work) => input[work]) ? part : notWorkedOn, answers)),
     row('fault_codes', 'Stored fault codes', faultCodeRuling(input), answers),
