@@ -29,8 +29,8 @@ describe('readings that were written down by hand', () => {
     job.readings.before[1].gasTemperature = '133 kg';
     const outcome = runJob(job, demoFile);
     expect(outcome.ok ? [] : outcome.issues.map(jobIssueText)).toEqual([
-      expect.stringMatching(/^readings\.before: \[1\]\.gasTemperature: "kg" is not a unit of temperature/),
-      expect.stringMatching(/^readings\.before: \[2\]\.pressureDrop: "9000 mbar" is out of range; it must be at most 2000 mbar/),
+      expect.stringMatching(/^Readings before the work: row 2, Gas temperature before the filter: "kg" is not a unit of temperature/),
+      expect.stringMatching(/^Readings before the work: row 3, Pressure drop over the filter: "9000 mbar" .* at most 2000 mbar/),
     ]);
     expect(outcome.ok ? [] : outcome.issues.map(placeInForm)).toEqual([
       ['readingsBefore', 1, 'gasTemperature'],
@@ -69,7 +69,6 @@ describe('the job as a form', () => {
     const { readings, ...rest } = byHand();
     const job = jobFromForm(formFromJob({ ...rest, readings: { before: readings.before } }));
     expect(job.permission).toEqual({ before: rest.permission.before });
-    expect(job.faultCodes).toEqual({ before: rest.faultCodes.before });
     expect(resultOf(job).after).toBeUndefined();
   });
 
@@ -112,9 +111,9 @@ describe('what may be reset', () => {
   };
   const verdictFor = (job: unknown, code: string) => rowsOf(job).values.find((row) => row.code === code)?.verdict;
 
-  it('after a clean on the vehicle is the sensor zero, not the ash, and the soot only after a verified regeneration', () => {
+  it('after a clean on the vehicle is the sensor zero, not the ash, and the soot at zero only after a verified regeneration', () => {
     expect(verdictFor(onVehicle(), 'ash')).toBe('leave');
-    expect(verdictFor(onVehicle(), 'soot')).toBe('not-yet');
+    expect(verdictFor(onVehicle(), 'soot')).toBe('set');
     const job = onVehicle();
     job.reset.regenerationVerified = true;
     expect(verdictFor(job, 'soot')).toBe('reset');

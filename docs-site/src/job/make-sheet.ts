@@ -16,8 +16,8 @@ export function makeSheet(fields: readonly FieldData[], input: Readonly<Record<s
     ...(logs.after === undefined ? {} : { after: logs.after.name }),
   };
   const job = jobFromForm(input, names);
-  const files = [logs.before, logs.after];
-  const outcome = runJob(job, (name) => files.find((file) => file?.name === name)?.text);
+  // By side: two logs of one name are two logs.
+  const outcome = runJob(job, (_, side) => logs[side]?.text);
   if (!outcome.ok) return { ok: false, issues: outcome.issues.map((problem) => view(problem, fields)) };
   const sheet = jobSheet(outcome.result);
   return { ok: true, sheet: { title: sheet.title, html: sheetAsHtml(sheet), job: `${JSON.stringify(job, undefined, 2)}\n` } };

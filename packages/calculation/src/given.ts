@@ -60,10 +60,15 @@ function typedOf(field: QuantityField, given: QuantityInput, path: Path): TypedI
   return [{ path, value: Number(value.toPrecision(12)), unit: read.unit }];
 }
 
+/** A default as a person reads it. */
+function defaultText(value: unknown): string {
+  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+}
+
 function defaultNote(field: InputField, path: Path): Assumption | undefined {
   if (!('default' in field) || field.default === undefined) return undefined;
   if (field.type === 'list') return { code: 'default_assumed', path, text: `${field.label}: none, as none is given` };
-  const shown = field.type === 'choice' ? (field.options[field.default] ?? field.default) : String(field.default);
+  const shown = defaultText(field.type === 'choice' ? (field.options[field.default] ?? field.default) : field.default);
   const reason = field.defaultReason === undefined ? '' : ` (${field.defaultReason})`;
   return { code: 'default_assumed', path, text: `${field.label}: ${shown} assumed${reason}` };
 }

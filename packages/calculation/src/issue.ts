@@ -66,7 +66,7 @@ export type Issue =
 /** The code of an issue; codes stay, their sentences may change. */
 export type IssueCode = Issue['code'];
 
-/** Something true of the result that the user must know before acting on it. */
+/** Something true of the result that the user must know before acting on it; `output` names the output that it is about. */
 export type Warning =
   | {
       readonly code: 'outside_usual_range';
@@ -77,7 +77,7 @@ export type Warning =
       readonly text: string;
     }
   | { readonly code: 'uncertainty_incomplete'; readonly path: Path; readonly text: string }
-  | { readonly code: string; readonly path?: Path; readonly text: string };
+  | { readonly code: string; readonly path?: Path; readonly output?: string; readonly text: string };
 
 /** What was taken for granted to get the result: the definition's own assumptions and any default that was used. */
 export interface Assumption {

@@ -17,6 +17,6 @@ export function unsureChoices(fields: Outputs, nominal: Values, others: readonly
     const different = [...new Set(others.map((values) => values[key]).filter((value) => value !== nominal[key]))];
     if (different.length === 0) return [];
     const could = different.map((value) => `“${wordsOf(field, value)}”`).join(' or ');
-    return [{ code: 'verdict_unsure', text: `${field.label}: within the ± that was given it could as well be ${could}.` }];
+    return [{ code: 'verdict_unsure', output: key, text: `${field.label}: within the ± that was given it could as well be ${could}.` }];
   });
 }

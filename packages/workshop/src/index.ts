@@ -11,14 +11,16 @@ export { type FormInput, type FormLogs, jobFromForm } from './form/job-from-form
 export { type Attempt, type Evaluation, type NoEvaluation, succeeded } from './job/evaluation.js';
 export { type AttemptData, type JobData, jobData, type SideData } from './job/job-data.js';
 export { type JobFile, jobFile } from './job/job-file.js';
-export { type JobIssue, jobIssueText } from './job/job-issue.js';
+export type { JobIssue } from './job/job-issue.js';
+export { jobIssueText } from './job/job-issue-text.js';
+export type { LeftOutCell } from './job/left-out.js';
 export type { ReadFile } from './job/log-file.js';
 export type { FlowReading, MeasuredSide } from './job/measured-side.js';
 export { type Log, type LogResult, readLog } from './job/read-log.js';
 export { type JobOutcome, type JobResult, runJob } from './job/run-job.js';
 export { type SteadyReading, type SteadyRule, steadyReadings, usualRule } from './job/steady.js';
 export { readingFields, readingList } from './job/typed-readings.js';
-export type { Block, PlotSeries, Sheet, Tone, VerdictLine } from './sheet/blocks.js';
+export { type Block, customerPage, type PlotSeries, type Sheet, type Tone, type VerdictLine } from './sheet/blocks.js';
 export { jobSheet } from './sheet/job-sheet.js';
 export { sheetAsHtml } from './sheet/to-html.js';
 export { sheetAsMarkdown } from './sheet/to-markdown.js';

@@ -180,10 +180,74 @@ describe('steady stretches', () => {
     expect(steadyReadings(rows)[0]?.mean).not.toHaveProperty('pressureDrop');
   });
 
-  it('give the mean and the scatter of what was logged', () => {
-    const rows = stretch(0, 50, 800, 5).map((entry, index) => ({ ...entry, pressureDrop: index % 2 === 0 ? 4 : 6 }));
+  it('give the middle of what was logged, with the uncertainty that its scatter leaves', () => {
+    const rows = stretch(0, 50, 800, 500).map((entry, index) => ({ ...entry, pressureDrop: index % 2 === 0 ? 400 : 600 }));
     const [reading] = steadyReadings(rows);
-    expect(reading?.mean.pressureDrop).toBeCloseTo(5, 12);
-    expect(reading?.deviation.pressureDrop).toBeCloseTo(Math.sqrt(40 / 39), 12);
+    expect(reading?.mean.pressureDrop).toBeCloseTo(500, 12);
+    // Median of absolute deviations 100, times 1.4826, over the root of 39 s / 5 s samples that count (Rousseeuw & Croux 1993 for the factor).
+    expect(reading?.uncertainty.pressureDrop).toBeCloseTo(148.26 / Math.sqrt(39 / 5), 9);
+  });
+
+  it('take a single dropout for what it is, and name its line', () => {
+    const rows = stretch(0, 50, 3000, 36_200).map((entry, index) => ({ ...entry, line: index + 2 }));
+    rows[30] = { ...rows[30]!, pressureDrop: 65_535 };
+    const [reading] = steadyReadings(rows);
+    expect(reading?.mean.pressureDrop).toBe(36_200);
+    expect(reading?.leftOut).toMatchObject([{ line: 32, column: 'pressureDrop', reason: 'outlier' }]);
+  });
+
+  it('are none where the samples are few or far apart, or where a gap lies between them', () => {
+    expect(steadyReadings([row(0, 3000, 5), row(3600, 3000, 5)])).toEqual([]);
+    expect(steadyReadings([row(0, 3000, 1000), row(40, 3000, 36_200)])).toEqual([]);
+    const gap = [...stretch(0, 20, 3000, 5), ...stretch(320, 20, 3000, 5)];
+    expect(steadyReadings(gap)).toEqual([]);
+    const slow = Array.from({ length: 4 }, (_, index) => row(index * 9, 3000, 5));
+    expect(steadyReadings(slow)).toEqual([]);
+  });
+
+  it('call a channel restless that does not stand still', () => {
+    const rows = stretch(0, 60, 3000).map((entry, index) => ({ ...entry, pressureDrop: index % 2 === 0 ? 1000 : 36_200 }));
+    expect(steadyReadings(rows)[0]?.restless).toEqual(['pressureDrop']);
+  });
+});
+
+describe('a number that is no reading', () => {
+  const air = 'time [s],engineSpeed [rpm],airMassFlow [kg/h],gasTemperature [°C],pressureDrop [mbar],coolantTemperature [°C]';
+
+  it.each([
+    ['the all-ones of a lost air mass', '0,3000,6553.5,250,362,88', 'airMassFlow', 'lost_signal'],
+    ['the all-ones of a lost drop', '0,3000,206,250,655.35,88', 'pressureDrop', 'lost_signal'],
+    ['all ones as a temperature', '0,3000,206,6513.5,362,88', 'gasTemperature', 'lost_signal'],
+    ['a temperature sensor without signal', '0,3000,206,-40,362,88', 'gasTemperature', 'lost_signal'],
+    ['the all-ones of a coolant temperature', '0,3000,206,250,362,215', 'coolantTemperature', 'lost_signal'],
+    ['a drop beyond the limit of a typed one', '0,3000,206,250,30000,88', 'pressureDrop', 'beyond_limits'],
+    ['more air than a typed reading may have', '0,3000,5001,250,362,88', 'airMassFlow', 'beyond_limits'],
+  ])('is left out, with line and column: %s', (_, cells, column, reason) => {
+    const { rows, leftOut } = rowsOf(`${air}\n${cells}`);
+    expect(rows[0]).not.toHaveProperty(column);
+    expect(leftOut).toMatchObject([{ line: 2, column, reason }]);
+  });
+
+  it('does not take an ordinary reading with it', () => {
+    const { rows, leftOut } = rowsOf(`${air}\n0,3000,206,215,362,88`);
+    expect(leftOut).toEqual([]);
+    expect(rows[0]?.gasTemperature).toBeCloseTo(488.15, 9);
+  });
+});
+
+describe('a point before three digits', () => {
+  const semicolons = header.replaceAll(',', ';');
+
+  it.each([
+    ['in a log with decimal commas', '0;800;100;12,5\n1;3.000;100;12,5', 'engineSpeed', '3.000'],
+    ['in its own column of decimal commas', '0;800;100;1,5\n1;800;100;2.25', 'pressureDrop', '2.25'],
+  ])('is refused as ambiguous %s', (_, lines, column, given) => {
+    expect(issuesOf(`${semicolons}\n${lines}`)).toMatchObject([
+      { code: 'log_cell', line: 3, column, given, reason: 'ambiguous_separator' },
+    ]);
+  });
+
+  it('is a decimal point where no comma is one', () => {
+    expect(rowsOf(`${semicolons}\n0;800;100;1.206`).rows[0]?.pressureDrop).toBeCloseTo(120.6, 9);
   });
 });

@@ -54,7 +54,10 @@ function SheetBar({ view }: { readonly view: SheetView | undefined }): ReactNode
 
 function withToday(values: FormValues): FormValues {
   const rows = values.about !== undefined && 'rows' in values.about ? values.about.rows : [];
-  const today = new Date().toISOString().slice(0, 10);
+  const now = new Date();
+  // The date on the wall of the workshop, not that of Greenwich.
+  const two = (part: number) => String(part).padStart(2, '0');
+  const today = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
   return { ...values, about: { rows: rows.map((row) => ({ ...row, date: { text: today, unit: '' } })) } };
 }
 

@@ -72,7 +72,7 @@ export const jobForm = z.strictObject({
       complaint: words('Complaint', 'Low power, the filter lamp is on.', 'What the customer says.'),
     }),
     'Vehicle and complaint',
-    'What stands at the head of the sheet.',
+    'The head of the sheet.',
   ),
   history: lines(
     'History',
@@ -99,8 +99,8 @@ export const jobForm = z.strictObject({
         example: '14 °C',
       }).optional(),
     }),
-    'Air of the day',
-    'The flow follows from it.',
+    'Ambient conditions',
+    'Used to work out the flow.',
   ),
   engine: section(
     inputsOf('exhaust-mass-flow', [
@@ -138,14 +138,14 @@ export const jobForm = z.strictObject({
   ),
   sensor: section(
     inputsOf('filter-condition', ['zeroUncertainty', 'flowUncertainty']),
-    'How well it was measured',
+    'Measurement uncertainty',
     'Of the pressure sensor and of the flow.',
   ),
   readingsBefore: readingList,
   permissionBefore: section(
     permissionFields,
-    'Before the work: may it be burnt off?',
-    'What is left open counts as not known, and what is not known does not pass.',
+    'Before the work: may it be regenerated?',
+    'What is left open counts as not checked, and is treated as failed.',
   ),
   cleaning: section(
     inputsOf('cleaning-volumes', ['dilutionRatio', 'fillShare', 'passes', 'rinseVolume']),
@@ -158,8 +158,12 @@ export const jobForm = z.strictObject({
     max: 50,
     example: [{ engineSpeed: '2200 rpm', pressureDrop: '14 mbar', gasTemperature: '184 °C', airMassFlow: '286 kg/h' }],
   }),
-  permissionAfter: section(permissionFields, 'After the work: may it be burnt off?', 'Counts only with readings after the work.'),
-  codesAfter: lines('Fault codes after', 'None, when the list stays empty and there are readings after the work.', 'none'),
+  permissionAfter: section(permissionFields, 'After the work: may it be regenerated?', 'Counts only with readings after the work.'),
+  codesAfter: lines(
+    'Fault codes after',
+    'If they were read and there were none, write none. Left empty, the sheet says that they were not read.',
+    'none',
+  ),
   reductant: section(
     inputsOf('reductant-concentration', ['refractiveIndex', 'density', 'specificGravity', 'temperature']),
     'Reductant in the tank',
@@ -177,7 +181,7 @@ export const jobForm = z.strictObject({
     'Quantity and time from the test instruction of the vehicle maker; left empty when there was no test.',
   ),
   reset: section(
-    resetInputs.omit({ dropVerified: true }),
+    resetInputs.omit({ dropVerified: true, mostSoot: true }),
     'What was done, and what is proven',
     'For what may be reset. The drop counts as proven only when the readings before and after prove it.',
   ),

@@ -1,4 +1,4 @@
-import { type FormInput, lineSections, readingSections, rowSections, singleSections } from './job-from-form.js';
+import { codeSections, type FormInput, lineSections, readingSections, rowSections, singleSections } from './job-from-form.js';
 
 function at(record: unknown, path: readonly string[]): unknown {
   return path.reduce<unknown>(
@@ -43,6 +43,10 @@ export function formFromJob(job: unknown): FormInput {
     }
   }
   for (const [key, path] of Object.entries(readingSections)) input[key] = asRows(at(job, path));
-  for (const [key, path] of Object.entries(lineSections)) input[key] = asRows(at(job, path)).map((line) => ({ line }));
+  for (const [key, path] of Object.entries(lineSections)) {
+    const found = at(job, path);
+    const none = codeSections.has(key) && Array.isArray(found) && found.length === 0;
+    input[key] = none ? [{ line: 'none' }] : asRows(found).map((line) => ({ line }));
+  }
   return input;
 }

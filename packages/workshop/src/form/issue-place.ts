@@ -8,6 +8,8 @@ const closings = new Set(['rootCause', 'nextCheck']);
 
 function ofJobFile([first, ...rest]: Path): Path | undefined {
   if (first === 'vehicle') return ['about', 0, about[String(rest[0])] ?? 'vehicle'];
+  const whole = [first, ...rest].join('.');
+  for (const [key, path] of Object.entries(singleSections)) if (path.join('.') === whole) return [key];
   if (first === 'ambient') return ['ambient', 0, ...rest];
   if (first === 'readings') return [rest[0] === 'after' ? 'readingsAfter' : 'readingsBefore'];
   if (heads.has(String(first))) return ['about', 0, String(first)];

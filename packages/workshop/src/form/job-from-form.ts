@@ -32,6 +32,13 @@ export const lineSections: Readonly<Record<string, readonly string[]>> = {
   advice: ['advice'],
 };
 
+/** Lists that may say that there was nothing. */
+export const codeSections: ReadonlySet<string> = new Set(['codesBefore', 'codesAfter']);
+
+function isNone(line: unknown): boolean {
+  return typeof line === 'string' && /^\s*(none|no codes)\s*[.]?\s*$/i.test(line);
+}
+
 /** Sections that every job has, even with nothing in them. */
 const always = new Set(['ambient', 'engine', 'filter', 'permissionBefore']);
 
@@ -85,8 +92,9 @@ export function jobFromForm(input: FormInput, logs: FormLogs = {}): Record<strin
   const measuredAfter = logs.after !== undefined || rowsOf(input, 'readingsAfter').length > 0;
   for (const [key, path] of Object.entries(lineSections)) {
     const texts = rowsOf(input, key).flatMap(({ line }) => (line === undefined ? [] : [line]));
-    // No codes after the work is a finding; before it, or without a reading, it means that none were written down.
-    if (texts.length > 0 || (key === 'codesAfter' && measuredAfter)) put(job, path, texts);
+    // That there were none is a finding, and has to be said: a list that was left empty was not read.
+    const none = codeSections.has(key) && texts.length === 1 && isNone(texts[0]);
+    if (texts.length > 0) put(job, path, none ? [] : texts);
   }
   for (const [key, path] of Object.entries(readingSections)) {
     const rows = filledRows(input, key);

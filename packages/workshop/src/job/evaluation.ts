@@ -67,7 +67,17 @@ export function wordOf(evaluation: Evaluation, key: string): string {
   return String({ ...evaluation.result.intermediates, ...evaluation.result.outputs }[key]);
 }
 
-/** An SI number as the record form of an input. */
-export function si(value: number, unit: string): { readonly value: number; readonly unit: string } {
-  return { value, unit };
+/** An SI number as the record form of an input, with its standard uncertainty where one is known. */
+export function si(value: number, unit: string, uncertainty?: number): { value: number; unit: string; uncertainty?: number } {
+  return { value, unit, ...(uncertainty === undefined || !(uncertainty > 0) ? {} : { uncertainty }) };
+}
+
+/** The uncertainty that an evaluation gives one of its numbers, in SI. */
+export function uncertaintyOf(evaluation: Evaluation, key: string): number | undefined {
+  return evaluation.result.uncertainty?.values[key];
+}
+
+/** What the verdict could as well be within the uncertainty of what went into it; undefined where that changes nothing. */
+export function unsureText(evaluation: Evaluation): string | undefined {
+  return evaluation.result.warnings.find((warning) => 'output' in warning && warning.output === 'verdict')?.text;
 }

@@ -1,7 +1,10 @@
 import type { JobIssue } from './job-issue.js';
 
-/** Gives the text of a file that the job names, or undefined when there is none. */
-export type ReadFile = (name: string) => string | undefined;
+/**
+ * Gives the text of a file that the job names, or undefined when there is none. The side tells two files of one name apart, where
+ * they do not lie in one folder.
+ */
+export type ReadFile = (name: string, side: 'before' | 'after') => string | undefined;
 
 type LogText = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly issues: readonly JobIssue[] };
 
@@ -15,11 +18,11 @@ function refuse(where: string, detail: string): LogText {
 }
 
 /** Ask the caller's reader for a log. What it throws, or gives in place of text, is an answer about the file, not a fault of the job. */
-export function readLogFile(name: string, readFile: ReadFile): LogText {
+export function readLogFile(name: string, side: 'before' | 'after', readFile: ReadFile): LogText {
   if (!staysInside(name)) return refuse(name, 'a log lies in the folder of the job, and its name may not lead out of there');
   let text: unknown;
   try {
-    text = readFile(name);
+    text = readFile(name, side);
   } catch {
     return refuse(name, 'the file could not be opened');
   }

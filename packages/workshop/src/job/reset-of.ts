@@ -1,18 +1,21 @@
-import { type Attempt, evaluate, succeeded, wordOf } from './evaluation.js';
+import { dropProven } from './comparison.js';
+import { type Attempt, evaluate, si, succeeded } from './evaluation.js';
+import type { MeasuredSide } from './measured-side.js';
 
-/** Results of the comparison that settle whether the drop is proven; any other leaves it open. */
-const settled: Readonly<Record<string, boolean>> = {
-  cleaned: true,
-  improved: false,
-  unchanged: false,
-  worse: false,
-  'no-signal': false,
-  'too-low': false,
-};
+/** The most soot that the readings after the work allow, as a mass. */
+function mostSoot(after: MeasuredSide | undefined): Readonly<Record<string, unknown>> {
+  if (after === undefined || !succeeded(after.soot)) return {};
+  const { mostSootMass } = after.soot.result.outputs as Readonly<Record<string, unknown>>;
+  return typeof mostSootMass === 'number' ? { mostSoot: si(mostSootMass, 'kg') } : {};
+}
 
-/** What may be reset, with the drop taken as proven only where the readings prove it, whatever was typed in. */
-export function resetOf(given: Readonly<Record<string, unknown>> | undefined, comparison: Attempt | undefined): Attempt | undefined {
+/** What may be reset, with the drop and the soot taken as proven only where the readings prove it, whatever was typed in. */
+export function resetOf(
+  given: Readonly<Record<string, unknown>> | undefined,
+  comparison: Attempt | undefined,
+  after: MeasuredSide | undefined,
+): Attempt | undefined {
   if (given === undefined) return undefined;
-  const proven = succeeded(comparison) ? settled[wordOf(comparison, 'verdict')] : undefined;
-  return evaluate('reset-advice', { ...given, dropVerified: proven });
+  const { mostSoot: _, ...done } = given;
+  return evaluate('reset-advice', { ...done, ...mostSoot(after), dropVerified: dropProven(comparison) });
 }

@@ -1,10 +1,12 @@
 import { givenData, type Issue } from '@wallflow/calculation';
-import type * as z from 'zod';
-import { type Attempt, evaluate, inputsFor, isCalculation, numberOf, si, succeeded, unknownInputs, wordOf } from './evaluation.js';
-import { type JobFile, jobFile } from './job-file.js';
+import { comparisonOf } from './comparison.js';
+import { type Attempt, evaluate, inputsFor, isCalculation, succeeded, unknownInputs } from './evaluation.js';
+import type { JobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
+import { bounded, checkJobFile } from './job-issues.js';
 import { type ReadFile, readLogFile } from './log-file.js';
-import { dropOf, type MeasuredSide, measureSide } from './measured-side.js';
+import { type MeasuredSide, measureSide } from './measured-side.js';
+import { permissionOf } from './permission-of.js';
 import { readLog } from './read-log.js';
 import { resetOf } from './reset-of.js';
 import { steadyReadings } from './steady.js';
@@ -26,23 +28,6 @@ export interface JobResult {
 /** The result of a job, or what is to be mended in its files. */
 export type JobOutcome = { readonly ok: true; readonly result: JobResult } | { readonly ok: false; readonly issues: readonly JobIssue[] };
 
-function structureIssues(raw: unknown, error: z.ZodError): JobIssue[] {
-  return error.issues.map((found): JobIssue => {
-    const path = found.path.map((part) => (typeof part === 'symbol' ? String(part) : part));
-    const value = path.reduce<unknown>(
-      (at, key) => (typeof at === 'object' && at !== null ? (at as Record<string | number, unknown>)[key] : undefined),
-      raw,
-    );
-    const issue: Issue =
-      found.code === 'unrecognized_keys'
-        ? { code: 'unknown_input', path: [...path, found.keys[0] ?? ''], given: undefined, candidates: [] }
-        : value === undefined
-          ? { code: 'missing_input', path }
-          : { code: 'wrong_type', path, given: givenData(value), expected: found.message };
-    return { code: 'input', where: 'job file', issue };
-  });
-}
-
 const readers = {
   engine: ['exhaust-mass-flow'],
   filter: ['filter-condition', 'soot-mass-from-pressure-drop', 'regeneration-permission', 'cleaning-volumes'],
@@ -62,58 +47,30 @@ function strayInputs(job: JobFile): JobIssue[] {
   );
 }
 
-/** Least uncertainty of a soot load by pressure drop, g/L: what goes into the wall first is not in the range of the estimate. */
-const leastSootUncertainty = 1;
+const materials: Readonly<Record<string, string>> = {
+  'silicon-carbide': 'silicon carbide',
+  cordierite: 'cordierite',
+  unknown: 'not known',
+};
 
-/** Soot load for the permission, with the whole way up to the most that the drop allows as its uncertainty. */
-function sootLoadOf({ soot }: MeasuredSide): Readonly<Record<string, unknown>> {
-  if (!succeeded(soot)) return {};
-  const { mostSootLoad } = soot.result.outputs as Readonly<Record<string, unknown>>;
-  // Without an upper end nothing is known that a permission could rest on.
-  if (typeof mostSootLoad !== 'number') return {};
-  const load = numberOf(soot, 'sootLoad');
-  return { sootLoad: si(load, 'kg/m3'), sootLoadUncertainty: si(Math.max(leastSootUncertainty, mostSootLoad - load), 'kg/m3') };
+/** The material of the filter is one: what the sections say of it must agree. */
+function substrateIssues(job: JobFile): JobIssue[] {
+  const given = [job.filter.substrate, job.permission.before.substrate, job.permission.after?.substrate].filter((one) => one !== undefined);
+  const different = [...new Set(given)];
+  if (different.length < 2) return [];
+  const words = different.map((one) => materials[String(one)] ?? 'something else').join(' and ');
+  const reason = `the filter material is entered more than once, and not alike: ${words}. Keep the one that is right`;
+  return [{ code: 'input', where: 'filter', issue: { code: 'inconsistent_inputs', path: ['substrate'], paths: [['substrate']], reason } }];
 }
 
-function permissionOf(side: MeasuredSide, known: Readonly<Record<string, unknown>>, job: JobFile): Attempt {
-  const coolant = side.deciding.steady.mean.coolantTemperature;
-  return evaluate('regeneration-permission', {
-    ...inputsFor('regeneration-permission', job.filter),
-    ...sootLoadOf(side),
-    ...(side.zero?.mean.pressureDrop === undefined ? {} : { pressureSensorZero: si(side.zero.mean.pressureDrop, 'Pa') }),
-    ...(coolant === undefined ? {} : { coolantTemperature: si(coolant, 'K') }),
-    ...known,
-  });
-}
-
-/** Conditions that say that the readings themselves are wrong; nothing can be proven with them. */
-const wrongReadings = new Set(['zero-fault', 'contradiction']);
-
-function comparisonOf(before: MeasuredSide, after: MeasuredSide, job: JobFile): Attempt {
-  const side = (measured: MeasuredSide) => ({
-    drop: si(dropOf(measured.deciding, measured.zero), 'Pa'),
-    flow: si(numberOf(measured.deciding.volumeFlow, 'exhaustVolumeFlow'), 'm3/s'),
-    temperature: si(measured.deciding.steady.mean.gasTemperature ?? 0, 'K'),
-  });
-  const [first, second] = [side(before), side(after)];
-  const input = {
-    dropBefore: first.drop,
-    flowBefore: first.flow,
-    temperatureBefore: first.temperature,
-    dropAfter: second.drop,
-    flowAfter: second.flow,
-    temperatureAfter: second.temperature,
-    // The clean filter at the later flow and temperature, as the condition after the work was judged against it.
-    cleanDrop: si(numberOf(after.condition, 'cleanDrop'), 'Pa'),
-    cleanFrom: 'calculated',
-    ...(job.sensor?.zeroUncertainty === undefined ? {} : { dropUncertainty: job.sensor.zeroUncertainty }),
-    ...(job.sensor?.flowUncertainty === undefined ? {} : { flowUncertainty: job.sensor.flowUncertainty }),
-  };
-  const wrong = [before, after].find((measured) => wrongReadings.has(wordOf(measured.condition, 'verdict')));
-  const compared = evaluate('before-after', input);
-  if (wrong === undefined) return compared;
-  const issue: Issue = { code: 'no_solution', path: [], reason: `the readings of ${wrong.file} cannot be trusted` };
-  return { calculation: compared.calculation, input, issues: [issue] };
+/** The job with the ash that the work has left in the filter, where it was weighed or a new filter was fitted. */
+function withAshLeft(job: JobFile): JobFile {
+  const { filterWork, ashBasis, residualAsh } = job.reset ?? {};
+  const weighed = ashBasis === 'weighed' && residualAsh !== undefined && (filterWork === 'off-vehicle' || filterWork === 'exchange');
+  const left = filterWork === 'new' ? '0 g' : weighed ? residualAsh : undefined;
+  if (left === undefined) return job;
+  const { ashPlugShare: _, ...filter } = job.filter;
+  return { ...job, filter: { ...filter, ashMass: left } };
 }
 
 function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): ReturnType<typeof measureSide> | undefined {
@@ -121,19 +78,20 @@ function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): R
   const typed = job.readings?.[side];
   const where = `readings.${side}`;
   if (name !== undefined && typed !== undefined) {
-    const reason = 'give the log or the readings of one side, not both';
-    const issue: Issue = { code: 'inconsistent_inputs', path: ['readings', side], paths: [['logs', side]], reason };
+    const reason = 'enter either the log or the readings of one side, not both';
+    const issue: Issue = { code: 'inconsistent_inputs', path: ['readings', side], paths: [['readings', side]], reason };
     return { ok: false, issues: [{ code: 'input', where: 'job file', issue }] };
   }
   if (typed !== undefined) {
     const readings = typedReadings(typed, where);
-    return readings.ok ? measureSide(where, readings.steady, job) : readings;
+    return readings.ok ? measureSide({ file: where, steady: readings.steady, leftOut: [] }, job) : readings;
   }
   if (name === undefined) return undefined;
-  const file = readLogFile(name, readFile);
+  const file = readLogFile(name, side, readFile);
   if (!file.ok) return file;
   const log = readLog(file.text, name);
-  return log.ok ? measureSide(name, steadyReadings(log.log.rows), job) : log;
+  if (!log.ok) return log;
+  return measureSide({ file: name, steady: steadyReadings(log.log.rows), leftOut: log.log.leftOut }, job);
 }
 
 /** Issues of sections that a user wrote by hand: those are mistakes to mend, not missing results. */
@@ -144,19 +102,23 @@ function sectionIssues(where: string, attempt: Attempt | undefined): JobIssue[] 
 
 /** Run a whole job from its parsed JSON. Never throws on data. */
 export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
-  const parsed = jobFile.safeParse(raw);
-  if (!parsed.success) return { ok: false, issues: structureIssues(raw, parsed.error) };
-  const job = parsed.data;
-  const stray = strayInputs(job);
-  if (stray.length > 0) return { ok: false, issues: stray };
+  const checked = checkJobFile(raw);
+  if (!checked.ok) return checked;
+  const { job } = checked;
+  const stray = [...strayInputs(job), ...substrateIssues(job)];
+  if (stray.length > 0) return { ok: false, issues: bounded(stray) };
   const before = readSide('before', job, readFile);
-  const after = readSide('after', job, readFile);
+  const after = readSide('after', withAshLeft(job), readFile);
   if (before === undefined) {
-    const issue: Issue = { code: 'missing_input', path: ['readings', 'before'], example: 'logs.before, the name of a log' };
+    const issue: Issue = {
+      code: 'missing_input',
+      path: ['readings', 'before'],
+      example: 'a row with the engine off, one at idle, one at raised speed, or a log',
+    };
     return { ok: false, issues: [{ code: 'input', where: 'job file', issue }] };
   }
   if (!before.ok || after?.ok === false) {
-    return { ok: false, issues: [...(before.ok ? [] : before.issues), ...(after?.ok === false ? after.issues : [])] };
+    return { ok: false, issues: bounded([...(before.ok ? [] : before.issues), ...(after?.ok === false ? after.issues : [])]) };
   }
   const permissionBefore = permissionOf(before.side, job.permission.before, job);
   const permissionAfter = after === undefined ? undefined : permissionOf(after.side, job.permission.after ?? {}, job);
@@ -165,7 +127,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
       ? undefined
       : evaluate('cleaning-volumes', { ...inputsFor('cleaning-volumes', job.filter), ...job.cleaning });
   const comparison = after === undefined ? undefined : comparisonOf(before.side, after.side, job);
-  const reset = resetOf(job.reset, comparison);
+  const reset = resetOf(job.reset, comparison, after?.side);
   const reductant = Object.entries(job.reductant ?? {}).map(
     ([id, input]) => [id, isCalculation(id) ? evaluate(id, input) : undefined] as const,
   );
@@ -181,7 +143,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
         : sectionIssues(`reductant.${id}`, attempt),
     ),
   ];
-  if (issues.length > 0) return { ok: false, issues };
+  if (issues.length > 0) return { ok: false, issues: bounded(issues) };
   return {
     ok: true,
     result: {

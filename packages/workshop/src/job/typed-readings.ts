@@ -1,7 +1,7 @@
 import { checkInputs, list, quantity } from '@wallflow/calculation';
-import { differentialPressure, massFlow, rotationalSpeed, temperature } from '@wallflow/units';
+import { differentialPressure, type Kind, type KindName, massFlow, rotationalSpeed, temperature } from '@wallflow/units';
 import * as z from 'zod';
-import { channels, type LogRow } from './channels.js';
+import { type ChannelName, channelNames, channels } from './channels.js';
 import type { JobIssue } from './job-issue.js';
 import type { SteadyReading } from './steady.js';
 
@@ -11,16 +11,16 @@ export const readingFields = z.strictObject({
     symbol: 'n',
     label: 'Engine speed',
     description: '0 rpm is the engine off: its pressure drop is the zero of the sensor.',
-    min: '0 rpm',
-    max: '6000 rpm',
+    min: channels.engineSpeed.min,
+    max: channels.engineSpeed.max,
     example: '2200 rpm',
     units: ['rpm'],
   }),
   pressureDrop: quantity(differentialPressure, {
     symbol: '\\Delta p',
     label: 'Pressure drop over the filter',
-    min: '-200 mbar',
-    max: '2000 mbar',
+    min: channels.pressureDrop.min,
+    max: channels.pressureDrop.max,
     example: '95 mbar',
     units: ['mbar', 'kPa', 'hPa', 'bar', 'psi'],
   }),
@@ -28,24 +28,24 @@ export const readingFields = z.strictObject({
     symbol: 'T',
     label: 'Gas temperature before the filter',
     description: 'Needed while the engine runs.',
-    min: '-40 °C',
-    max: '1000 °C',
+    min: channels.gasTemperature.min,
+    max: channels.gasTemperature.max,
     example: '206 °C',
   }).optional(),
   airMassFlow: quantity(massFlow, {
     symbol: '\\dot m_a',
     label: 'Air mass flow',
     description: 'From the air-mass signal; left out, it is worked out from displacement and speed.',
-    min: '0 kg/h',
-    max: '5000 kg/h',
+    min: channels.airMassFlow.min,
+    max: channels.airMassFlow.max,
     example: '300 kg/h',
     units: ['kg/h', 'g/s'],
   }).optional(),
   coolantTemperature: quantity(temperature, {
     symbol: 'T_c',
     label: 'Coolant temperature',
-    min: '-40 °C',
-    max: '150 °C',
+    min: channels.coolantTemperature.min,
+    max: channels.coolantTemperature.max,
     example: '88 °C',
   }).optional(),
 });
@@ -73,10 +73,44 @@ export function typedReadings(raw: readonly unknown[], where: string): Readings 
   }
   return {
     ok: true,
-    steady: checked.input.readings.map((reading) => {
-      const given = Object.keys(channels).filter((name) => reading[name as keyof typeof reading] !== undefined);
-      const mean: LogRow = Object.fromEntries(given.map((name) => [name, reading[name as keyof typeof reading]]));
-      return { from: 0, to: 0, samples: 1, mean, deviation: {} };
+    steady: checked.input.readings.map((reading, index) => {
+      const given = channelNames.filter((name) => name !== 'time' && reading[name] !== undefined);
+      const typed = raw[index] as Readonly<Record<string, unknown>>;
+      const of = <T>(value: (name: ChannelName) => T | undefined) =>
+        Object.fromEntries(given.flatMap((name) => (value(name) === undefined ? [] : [[name, value(name)]])));
+      return {
+        from: 0,
+        to: 0,
+        samples: 1,
+        mean: of((name) => (name === 'time' ? undefined : reading[name])),
+        uncertainty: of((name) => givenUncertainty(name, typed[name])),
+        typed: of((name) => asTyped(typed[name])),
+        leftOut: [],
+        restless: [],
+        lost: [],
+      };
     }),
   };
+}
+
+/** The ± that a reading was typed with, in SI. */
+function givenUncertainty(name: ChannelName, given: unknown): number | undefined {
+  const kind = channels[name].kind as unknown as Kind<KindName>;
+  if (typeof given === 'string') {
+    const parsed = kind.parse(given);
+    return parsed.ok ? parsed.uncertainty : undefined;
+  }
+  if (typeof given !== 'object' || given === null) return undefined;
+  const { value, unit, uncertainty } = given as { readonly value?: unknown; readonly unit?: unknown; readonly uncertainty?: unknown };
+  if (typeof value !== 'number' || typeof unit !== 'string' || typeof uncertainty !== 'number') return undefined;
+  const parsed = kind.parse(value, unit);
+  return parsed.ok ? uncertainty / kind.differenceIn(1, parsed.unit, parsed.quantity) : undefined;
+}
+
+/** What a person typed, as a person reads it. */
+function asTyped(given: unknown): string | undefined {
+  if (typeof given === 'string') return given.trim();
+  if (typeof given !== 'object' || given === null) return undefined;
+  const { value, unit } = given as { readonly value?: unknown; readonly unit?: unknown };
+  return typeof value === 'number' && typeof unit === 'string' ? `${value} ${unit}` : undefined;
 }

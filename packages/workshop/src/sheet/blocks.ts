@@ -26,6 +26,7 @@ export type Block =
   | { readonly type: 'verdicts'; readonly lines: readonly VerdictLine[] }
   | { readonly type: 'table'; readonly caption: string; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
   | { readonly type: 'list'; readonly items: readonly string[]; readonly tone?: 'caution' }
+  | { readonly type: 'page-end' }
   | {
       readonly type: 'plot';
       readonly title: string;
@@ -38,5 +39,12 @@ export type Block =
 /** A job sheet before it is written as text, Markdown or HTML. */
 export interface Sheet {
   readonly title: string;
+  /** The whole sheet; it begins with the page for the customer. */
   readonly blocks: readonly Block[];
+}
+
+/** The first page alone, for the customer. */
+export function customerPage({ title, blocks }: Sheet): Sheet {
+  const end = blocks.findIndex((block) => block.type === 'page-end');
+  return { title, blocks: end === -1 ? blocks : blocks.slice(0, end) };
 }

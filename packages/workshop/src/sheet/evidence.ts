@@ -35,10 +35,16 @@ export function evidenceBlocks(result: JobResult): Block[] {
   const used = evaluations(result);
   const warnings = unique(used.flatMap((evaluation) => evaluation.result.warnings.map((warning) => warning.text)));
   const assumptions = unique(
-    used.flatMap((evaluation) => evaluation.result.assumptions.filter((note) => note.code === 'default_assumed').map((note) => note.text)),
+    used.flatMap((evaluation) => {
+      const notes = evaluation.result.assumptions.filter((note) => note.code === 'default_assumed');
+      // What was not worked on is one line, not one for each part of the vehicle.
+      if (evaluation.calculation.id === 'reset-advice')
+        return notes.length === 0 ? [] : ['Parts that are not mentioned were not worked on.'];
+      return notes.map((note) => note.text);
+    }),
   );
   const methods = unique(
-    used.map(({ calculation, result: { method } }) => `${calculation.title}: ${method} (${calculation.id} ${calculation.version})`),
+    used.map(({ calculation, result: { method } }) => `${calculation.title}: ${method} (version ${calculation.version})`),
   );
   const sources = unique(used.flatMap(({ calculation }) => Object.values(calculation.spec.sources).map(citation)));
   const section = (text: string, items: readonly string[]): Block[] =>
@@ -49,8 +55,8 @@ export function evidenceBlocks(result: JobResult): Block[] {
           { type: 'list', items },
         ];
   return [
-    ...section('What to keep in mind', warnings),
-    ...section('Taken for granted because it was not given', assumptions),
+    ...section('Warnings', warnings),
+    ...section('Assumed, because not entered', assumptions),
     ...section('Methods', methods),
     ...section('Sources', sources),
   ];

@@ -1,10 +1,19 @@
 import { shortText } from '@wallflow/calculation';
-import { absolutePressure, type Kind, type KindName, temperature } from '@wallflow/units';
+import { absolutePressure, type Kind, type KindName, length, temperature } from '@wallflow/units';
 import type { JobResult } from '../job/run-job.js';
 import type { Block, Sheet } from './blocks.js';
+import { customerBlocks } from './customer.js';
 import { cautionBlocks, evidenceBlocks } from './evidence.js';
 import { readingsPlot, readingsTable } from './readings.js';
-import { cleaningBlocks, comparisonBlocks, permissionBlocks, reductantBlocks, resetBlocks, sootBlocks, verdicts } from './sections.js';
+import {
+  cleaningBlocks,
+  comparisonBlocks,
+  permissionBlocks,
+  reductantBlocks,
+  resetBlocks,
+  sootBlocks,
+  workshopVerdicts,
+} from './sections.js';
 
 function words(heading: string, text: string | undefined): Block[] {
   return text === undefined
@@ -30,20 +39,30 @@ function asRead<K extends KindName>(kind: Kind<K>, text: string | undefined): st
   return parsed?.ok === true ? shortText(kind, parsed.quantity, parsed.unit) : text;
 }
 
-function facts({ job }: JobResult): Block {
-  const codes = (list: readonly string[] | undefined) => (list === undefined ? 'not read' : list.length === 0 ? 'none' : list.join('; '));
-  const rows: (readonly [string, string | undefined])[] = [
+type Row = readonly [string, string | undefined];
+
+function facts(rows: readonly Row[]): Block {
+  return { type: 'facts', rows: rows.filter((row): row is readonly [string, string] => row[1] !== undefined) };
+}
+
+function headFacts({ job }: JobResult): Block {
+  return facts([
     ['Vehicle', job.vehicle.description],
-    ['Odometer', job.vehicle.odometer],
+    ['Odometer', asRead(length, job.vehicle.odometer)],
     ['Date', job.date],
     ['Reference', job.reference],
     ['Technician', job.technician],
+  ]);
+}
+
+function workshopFacts({ job }: JobResult): Block {
+  const codes = (list: readonly string[] | undefined) => (list === undefined ? 'not read' : list.length === 0 ? 'none' : list.join('; '));
+  return facts([
     ['Ambient pressure', asRead(absolutePressure, job.ambient.pressure)],
     ['Ambient temperature', asRead(temperature, job.ambient.temperature)],
     ['Fault codes before', codes(job.faultCodes?.before)],
     ['Fault codes after', codes(job.faultCodes?.after)],
-  ];
-  return { type: 'facts', rows: rows.filter((row): row is readonly [string, string] => row[1] !== undefined) };
+  ]);
 }
 
 function leftOut({ before, after }: JobResult): Block[] {
@@ -57,11 +76,13 @@ export function jobSheet(result: JobResult): Sheet {
   return {
     title: job.title,
     blocks: [
-      verdicts(result),
-      facts(result),
+      headFacts(result),
+      ...customerBlocks(result),
+      { type: 'heading', text: 'For the workshop' },
+      workshopVerdicts(result),
+      workshopFacts(result),
       ...words('Complaint', job.complaint),
       ...lines('History', job.history),
-      ...words('Cause found', job.rootCause),
       ...cautionBlocks(result),
       { type: 'heading', text: 'What was measured' },
       readingsTable(result),
@@ -69,14 +90,11 @@ export function jobSheet(result: JobResult): Sheet {
       ...readingsPlot(result),
       ...comparisonBlocks(result),
       ...sootBlocks(result),
-      ...permissionBlocks('before the work', result.permissionBefore),
+      ...permissionBlocks('before the work', result.permissionBefore, result.before.condition),
       ...cleaningBlocks(result),
-      ...permissionBlocks('after the work', result.permissionAfter),
+      ...permissionBlocks('after the work', result.permissionAfter, result.after?.condition),
       ...reductantBlocks(result),
       ...resetBlocks(result),
-      ...lines('Reset or relearned, and why', job.resets),
-      ...lines('Advice', job.advice),
-      ...words('Next check', job.nextCheck),
       ...evidenceBlocks(result),
       { type: 'paragraph', text: 'The emission control of this vehicle is fitted and was not altered. Signature: ____________________' },
     ],

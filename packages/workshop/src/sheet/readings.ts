@@ -2,6 +2,7 @@ import { differentialPressure, temperature } from '@wallflow/units';
 import { succeeded } from '../job/evaluation.js';
 import { dropOf, type FlowReading, type MeasuredSide } from '../job/measured-side.js';
 import type { JobResult } from '../job/run-job.js';
+import type { SteadyReading } from '../job/steady.js';
 import type { Block, PlotSeries } from './blocks.js';
 import { shown } from './shown.js';
 
@@ -27,12 +28,27 @@ function verdictWords(side: MeasuredSide, verdict: string): string {
   return field?.type === 'choice' ? (field.options[verdict] ?? verdict) : verdict;
 }
 
+/** The drop as it was typed, or the middle of the log with its scatter. */
+function asRead({ typed, mean, uncertainty }: SteadyReading): string {
+  if (typed?.pressureDrop !== undefined) return typed.pressureDrop;
+  const { pressureDrop } = mean;
+  if (pressureDrop === undefined) return '';
+  const off = uncertainty.pressureDrop;
+  return off === undefined || !(off >= 1) ? mbar(pressureDrop) : `${mbar(pressureDrop)} ± ${mbar(off, 1)}`;
+}
+
+/** The reading with the engine off, which was subtracted from the others. */
+function zeroRow(side: MeasuredSide, when: string): readonly (readonly string[])[] {
+  return side.zero === undefined ? [] : [[when, 'off', '', '', asRead(side.zero), '', '', '', '', 'zero of the sensor']];
+}
+
 function row(side: MeasuredSide, when: string, reading: FlowReading, judged: JudgedRow | undefined): readonly string[] {
   return [
     when,
     reading.state,
     celsius(reading.steady.mean.gasTemperature ?? 0),
     shown(reading.volumeFlow, 'exhaustVolumeFlow'),
+    asRead(reading.steady),
     mbar(dropOf(reading, side.zero)),
     judged === undefined ? '' : mbar(judged.cleanDrop),
     judged === undefined ? '' : judged.cleanRatio.toPrecision(2),
@@ -46,13 +62,13 @@ export function readingsTable({ before, after }: JobResult): Block {
   const rows = ([['before', before], ...(after === undefined ? [] : [['after', after]])] as [string, MeasuredSide][]).flatMap(
     ([when, side]) => {
       const judged = judgedRows(side);
-      return side.readings.map((reading, index) => row(side, when, reading, judged[index]));
+      return [...zeroRow(side, when), ...side.readings.map((reading, index) => row(side, when, reading, judged[index]))];
     },
   );
   return {
     type: 'table',
-    caption: 'Readings, mean of steady running, zero reading subtracted',
-    head: ['', 'engine', 'gas', 'flow', 'drop', 'clean filter', 'times clean', 'at 200 m³/h, 200 °C', 'this reading says'],
+    caption: 'Readings, middle of steady running; the drop is less the reading with the engine off',
+    head: ['', 'engine', 'gas', 'flow', 'as read', 'drop', 'clean filter', 'times clean', 'at 200 m³/h, 200 °C', 'this reading says'],
     rows,
   };
 }

@@ -1,6 +1,6 @@
 import { issueText, type Outputs } from '@wallflow/calculation';
 import { mass } from '@wallflow/units';
-import { type Attempt, type Evaluation, numberOf, succeeded, wordOf } from '../job/evaluation.js';
+import { type Attempt, type Evaluation, numberOf, succeeded, unsureText, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block, Tone, VerdictLine } from './blocks.js';
 import { shown } from './shown.js';
@@ -18,14 +18,22 @@ const conditionTone: Readonly<Record<string, Tone>> = {
 const changeTone: Readonly<Record<string, Tone>> = {
   cleaned: 'good',
   unchanged: 'bad',
-  worse: 'bad',
+  worse: 'open',
   'no-signal': 'bad',
   'too-low': 'bad',
 };
 /** Verdicts that say nothing of how far the resistance fell. */
-const noFall = new Set(['no-signal', 'too-low', 'not-comparable', 'unclear']);
+const noFall = new Set(['no-signal', 'too-low', 'before-too-low', 'not-comparable', 'unclear']);
 const resetTone: Readonly<Record<string, Tone>> = { all: 'good', none: 'bad' };
 const permissionTone: Readonly<Record<string, Tone>> = { permitted: 'good', refused: 'bad' };
+
+/** Why there is no result, in words. */
+export function reasonText(attempt: Attempt): string {
+  if (succeeded(attempt)) return '';
+  return attempt.issues
+    .map((issue) => (issue.code === 'no_solution' ? `${capital(issue.reason)}.`.replace(/([.!?])\.$/, '$1') : issueText(issue)))
+    .join(' ');
+}
 
 function nextStep(attempt: Attempt | undefined): string {
   return succeeded(attempt) ? `. ${shown(attempt, 'next')}` : '';
@@ -33,29 +41,81 @@ function nextStep(attempt: Attempt | undefined): string {
 
 function verdictLine(question: string, attempt: Attempt | undefined, tones: Readonly<Record<string, Tone>>, more = ''): VerdictLine[] {
   if (attempt === undefined) return [];
-  if (!succeeded(attempt)) return [{ question, answer: `not known: ${attempt.issues.map(issueText).join(' ')}`, tone: 'open' }];
-  return [{ question, answer: `${shown(attempt, 'verdict')}${more}`, tone: tones[wordOf(attempt, 'verdict')] ?? 'open' }];
+  if (!succeeded(attempt)) return [{ question, answer: `not known. ${reasonText(attempt)}`, tone: 'open' }];
+  const unsure = unsureText(attempt);
+  const answer = `${shown(attempt, 'verdict')}${more}`;
+  if (unsure !== undefined) return [{ question, answer: `${answer}. Not sure: ${unsure.replace(/^[^:]*: /, '')}`, tone: 'open' }];
+  return [{ question, answer, tone: tones[wordOf(attempt, 'verdict')] ?? 'open' }];
 }
 
-/** The answers first: a customer reads no further. */
-export function verdicts(result: JobResult): Block {
-  const { comparison } = result;
+/** How many of the refusals are due to the load alone: too much of it, or too little to be worth burning. */
+function loadRefusals(attempt: Evaluation): { readonly tooMuch: boolean; readonly tooLittle: boolean } {
+  const values = { ...attempt.result.intermediates, ...attempt.result.outputs } as Readonly<Record<string, unknown>>;
+  const { countedLoad: load, countedUncertainty: uncertainty, highestLoad: highest } = values;
+  if (typeof load !== 'number' || typeof uncertainty !== 'number' || typeof highest !== 'number')
+    return { tooMuch: false, tooLittle: false };
+  const least = attempt.calculation.spec.constants.leastShare?.value ?? 0;
+  return { tooMuch: load > highest, tooLittle: load < least * (highest + uncertainty) };
+}
+
+/** Whether too little soot is all that stands against a regeneration: then there is nothing to refuse, only nothing to do. */
+export function isNotNeeded(attempt: Attempt | undefined): boolean {
+  if (!succeeded(attempt) || numberOf(attempt, 'refusals') !== 1) return false;
+  const { tooMuch, tooLittle } = loadRefusals(attempt);
+  return tooLittle && !tooMuch;
+}
+
+const readsWell = new Set(['clean', 'in-service']);
+
+const openButUnsure =
+  'The filter reads open, so there is no need to heat it; the readings cannot rule out a load that is too high to heat it with';
+
+/** Whether the load alone refuses although the filter reads open: the range of the estimate reaches too high, not the filter. */
+function isOpenButUnsure(attempt: Evaluation, condition: Evaluation | undefined): boolean {
+  const { tooMuch, tooLittle } = loadRefusals(attempt);
+  const byLoad = tooMuch && numberOf(attempt, 'refusals') === (tooLittle ? 2 : 1);
+  return byLoad && condition !== undefined && readsWell.has(wordOf(condition, 'verdict'));
+}
+
+/** The permission, in line with what the readings say of the filter. */
+function permissionLine(question: string, attempt: Attempt | undefined, condition: Evaluation | undefined): VerdictLine[] {
+  if (!succeeded(attempt)) return verdictLine(question, attempt, permissionTone);
+  if (isNotNeeded(attempt)) return [{ question, answer: 'not needed: there is too little soot to burn', tone: 'good' }];
+  if (isOpenButUnsure(attempt, condition)) return [{ question, answer: `refused. ${openButUnsure}`, tone: 'open' }];
+  return verdictLine(question, attempt, permissionTone, nextStep(attempt));
+}
+
+function fallText(comparison: Attempt | undefined): string {
   const fell = succeeded(comparison) && !noFall.has(wordOf(comparison, 'verdict'));
-  const fall = fell ? ` (${shown(comparison, 'improvement')} less resistance, ± ${shown(comparison, 'improvementUncertainty')})` : '';
+  if (!fell || numberOf(comparison, 'improvement') <= 0) return '';
+  return ` (${shown(comparison, 'improvement')} less resistance, ± ${shown(comparison, 'improvementUncertainty')})`;
+}
+
+/** What a customer asks first: how was it, how is it, did it help. */
+export function resultVerdicts(result: JobResult): Block {
   return {
     type: 'verdicts',
     lines: [
       ...verdictLine('Filter before', result.before.condition, conditionTone),
-      ...verdictLine('Burn it off before cleaning', result.permissionBefore, permissionTone, nextStep(result.permissionBefore)),
       ...verdictLine('Filter after', result.after?.condition, conditionTone),
-      ...verdictLine('Result of the work', comparison, changeTone, fall),
-      ...verdictLine('Forced regeneration now', result.permissionAfter, permissionTone, nextStep(result.permissionAfter)),
+      ...verdictLine('Result of the work', result.comparison, changeTone, fallText(result.comparison)),
+    ],
+  };
+}
+
+/** What may be done now, for the workshop. */
+export function workshopVerdicts(result: JobResult): Block {
+  return {
+    type: 'verdicts',
+    lines: [
+      ...permissionLine('Forced regeneration before the work', result.permissionBefore, result.before.condition),
+      ...permissionLine('Forced regeneration now', result.permissionAfter, result.after?.condition),
       ...verdictLine('Reset or relearn', result.reset, resetTone, nextStep(result.reset)),
     ],
   };
 }
 
-function capital(text: string): string {
+export function capital(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }
 
@@ -63,7 +123,7 @@ function capital(text: string): string {
 export function comparisonBlocks({ comparison }: JobResult): Block[] {
   if (comparison === undefined) return [];
   const heading: Block = { type: 'heading', text: 'Before and after at comparable flow' };
-  if (!succeeded(comparison)) return [heading, { type: 'paragraph', text: comparison.issues.map(issueText).join(' ') }];
+  if (!succeeded(comparison)) return [heading, { type: 'paragraph', text: reasonText(comparison) }];
   if (noFall.has(wordOf(comparison, 'verdict')))
     return [heading, { type: 'paragraph', text: `Nothing is proven by this comparison. ${capital(shown(comparison, 'verdict'))}.` }];
   const flow = numberOf(comparison, 'flowEffect');
@@ -85,7 +145,7 @@ export function comparisonBlocks({ comparison }: JobResult): Block[] {
         ['Flow resistance before', shown(comparison, 'resistanceBefore')],
         ['Flow resistance after', shown(comparison, 'resistanceAfter')],
         [
-          'Later drop over that of the clean filter, calculated',
+          'Pressure drop after ÷ clean filter, calculated',
           `${shown(comparison, 'cleanMultiple')} ± ${shown(comparison, 'cleanMultipleUncertainty')}`,
         ],
       ],
@@ -94,19 +154,30 @@ export function comparisonBlocks({ comparison }: JobResult): Block[] {
 }
 
 function sootText(attempt: Attempt): string {
-  if (!succeeded(attempt)) return `not estimated: ${attempt.issues.map(issueText).join(' ')}`;
+  if (!succeeded(attempt)) return `not estimated. ${reasonText(attempt)}`;
   const most = `at most ${shown(attempt, 'mostSootMass')} (${shown(attempt, 'mostSootLoad')})`;
   if (wordOf(attempt, 'verdict') === 'within-clean')
     return `none can be told by pressure drop, which is no proof that there is none: ${most}`;
   return `${shown(attempt, 'sootMass')} (${shown(attempt, 'sootLoad')}) by pressure drop, at least ${shown(attempt, 'leastSootMass')}, ${most}`;
 }
 
-export function sootBlocks({ before, after }: JobResult): Block[] {
-  const rows: (readonly [string, string])[] = [['Soot before', sootText(before.soot)]];
-  if (after !== undefined) rows.push(['Soot after', sootText(after.soot)]);
+/** A load as somebody typed it, control unit or own estimate. */
+function typedLoad(inputs: Readonly<Record<string, unknown>> | undefined): string | undefined {
+  const { sootLoad, sootLoadUncertainty } = inputs ?? {};
+  if (typeof sootLoad !== 'string') return undefined;
+  return `${sootLoad}${typeof sootLoadUncertainty === 'string' ? ` ± ${sootLoadUncertainty}` : ''} (control unit or own estimate)`;
+}
+
+export function sootBlocks({ before, after, job }: JobResult): Block[] {
+  const rows: (readonly [string, string | undefined])[] = [
+    ['Soot before, by the readings', sootText(before.soot)],
+    ['Soot before, as entered', typedLoad(job.permission.before)],
+    ['Soot after, by the readings', after === undefined ? undefined : sootText(after.soot)],
+    ['Soot after, as entered', typedLoad(job.permission.after)],
+  ];
   return [
-    { type: 'heading', text: 'How much is in it' },
-    { type: 'facts', rows },
+    { type: 'heading', text: 'Soot in the filter' },
+    { type: 'facts', rows: rows.filter((row): row is readonly [string, string] => row[1] !== undefined) },
   ];
 }
 
@@ -123,10 +194,10 @@ function conditionRows(evaluation: Evaluation): readonly ConditionRow[] {
   return (evaluation.result.outputs as Readonly<Record<string, unknown>>).conditions as readonly ConditionRow[];
 }
 
-export function permissionBlocks(when: string, attempt: Attempt | undefined): Block[] {
+export function permissionBlocks(when: string, attempt: Attempt | undefined, condition: Evaluation | undefined): Block[] {
   if (attempt === undefined) return [];
   const heading: Block = { type: 'heading', text: `Permission for a forced regeneration, ${when}` };
-  if (!succeeded(attempt)) return [heading, { type: 'paragraph', text: attempt.issues.map(issueText).join(' ') }];
+  if (!succeeded(attempt)) return [heading, { type: 'paragraph', text: reasonText(attempt) }];
   const rows = conditionRows(attempt);
   const refusing = rows.filter((entry) => entry.result === 'refuse');
   const unknown = rows.filter((entry) => entry.result === 'unknown');
@@ -138,12 +209,17 @@ export function permissionBlocks(when: string, attempt: Attempt | undefined): Bl
   };
   const open: Block = {
     type: 'paragraph',
-    text: `Not known, and therefore not passed: ${unknown.map((entry) => entry.condition).join('; ')}.`,
+    text: `Not checked, so treated as failed: ${unknown.map((entry) => entry.condition).join('; ')}.`,
   };
-  const counts = `${shown(attempt, 'passed')} conditions pass, ${shown(attempt, 'refusals')} refuse, ${shown(attempt, 'unknowns')} are not known`;
+  const counts = `${shown(attempt, 'passed')} conditions pass, ${shown(attempt, 'refusals')} refuse, ${shown(attempt, 'unknowns')} were not checked`;
+  if (isNotNeeded(attempt))
+    return [heading, { type: 'paragraph', text: `Not needed: there is too little soot to burn. ${capital(counts)}.` }];
   return [
     heading,
-    { type: 'paragraph', text: `${shown(attempt, 'verdict')}: ${counts}. Next: ${shown(attempt, 'next')}` },
+    {
+      type: 'paragraph',
+      text: `${capital(shown(attempt, 'verdict'))}: ${counts}. ${isOpenButUnsure(attempt, condition) ? `${openButUnsure}.` : `Next: ${shown(attempt, 'next')}`}`,
+    },
     ...(refusing.length === 0 ? [] : [table]),
     ...(unknown.length === 0 ? [] : [open]),
   ];

@@ -13,6 +13,7 @@ export function shown(evaluation: Evaluation, key: string, unit?: string): strin
   if (field === undefined) throw new Error(`${evaluation.calculation.id} has no ${key}`);
   if (value === undefined) return 'not known';
   const digits = Math.min(measuredDigits, evaluation.result.inputDigits);
-  const presented: Presented = presentValue(field, value, digits, evaluation.result.uncertainty?.values[key], unit);
+  // The scatter of the readings stands beside them, and in the verdicts; on every figure it would claim more than it knows.
+  const presented: Presented = presentValue(field, value, digits, undefined, unit);
   return presented.type === 'table' ? `${presented.rows.length} rows` : presented.text;
 }

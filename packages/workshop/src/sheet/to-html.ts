@@ -14,8 +14,9 @@ main{max-width:60rem;margin:0 auto;padding:1.25rem}h1{font-size:1.6rem;line-heig
 dl{display:grid;grid-template-columns:minmax(8rem,auto) 1fr;gap:.2rem 1rem;margin:0}dt{font-weight:600}dd{margin:0;overflow-wrap:anywhere}
 .scroll{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.9rem}caption{text-align:left;padding:.3rem 0}th,td{border:1px solid var(--rule);padding:.3rem .5rem;text-align:left;vertical-align:top}th{background:var(--soft)}
 .caution{border:2px solid var(--bad);padding:.6rem .8rem .6rem 2rem;margin:0}svg{width:100%;height:auto;max-width:42rem}
+.page-end{border:0;border-top:2px solid var(--rule);margin:2rem 0}
 .grid{stroke:var(--rule);stroke-width:.6}.line{fill:none;stroke-width:2.2}.line.before,.mark.before{stroke:var(--bad)}.line.after,.mark.after{stroke:var(--good)}.line.clean{stroke:var(--clean);stroke-dasharray:6 5}
-.mark{fill:var(--paper);stroke-width:2.2}text{fill:var(--ink);font:13px system-ui,sans-serif}@media print{body{font-size:11pt;background:#fff}main{max-width:none;padding:0}h2{break-after:avoid}tr,li,svg{break-inside:avoid}}
+.mark{fill:var(--paper);stroke-width:2.2}text{fill:var(--ink);font:13px system-ui,sans-serif}@media print{body{font-size:11pt;background:#fff}main{max-width:none;padding:0}.page-end{break-after:page;border:0}h2{break-after:avoid}tr,li,svg{break-inside:avoid}}
 @media (max-width:30rem){dl{grid-template-columns:1fr}dd{margin-bottom:.4rem}}
 `.trim();
 
@@ -46,6 +47,8 @@ function render(block: Block): string {
       return table(block.caption, block.head, block.rows);
     case 'list':
       return `<ul${block.tone === 'caution' ? ' class="caution"' : ''}>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</ul>`;
+    case 'page-end':
+      return '<hr class="page-end">';
     case 'plot':
       return `<figure>${plotSvg(block)}<figcaption>${escapeHtml(block.description)}</figcaption></figure>`;
   }
@@ -55,6 +58,8 @@ function render(block: Block): string {
 export function sheetAsHtml(sheet: Sheet): string {
   return (
     `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1">` +
+    // A second lock beside the escaping: the sheet runs nothing and asks nobody.
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">` +
     `<title>${escapeHtml(sheet.title)}</title><style>${style}</style></head>\n<body><main><h1>${escapeHtml(sheet.title)}</h1>\n` +
     `${sheet.blocks.map(render).join('\n')}\n</main></body></html>\n`
   );

@@ -4,9 +4,16 @@ import { visibleText } from './visible-text.js';
 const marks: Readonly<Record<Tone, string>> = { good: '✔', bad: '✘', open: '?' };
 
 function escaped(text: string): string {
-  return visibleText(text)
-    .replace(/[\\`*_{}[\]<>|#]/g, '\\$&')
-    .replace(/\s*\n\s*/g, ' ');
+  return (
+    visibleText(text)
+      .replace(/[\\`*_{}[\]<>|#~&]/g, '\\$&')
+      .replace(/\s*\n\s*/g, ' ')
+      // What would begin a list, a rule or a link when it stands first or alone.
+      .replace(/^(\s*)([-+=])/, '$1\\$2')
+      .replace(/^(\s*\d+)([.)])/, '$1\\$2')
+      .replace(/\b(https?|ftp|mailto):/gi, '$1\\:')
+      .replace(/\bwww\./gi, 'www\\.')
+  );
 }
 
 function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
@@ -28,6 +35,8 @@ function render(block: Block): string {
       return `${escaped(block.caption)}:\n\n${table(block.head, block.rows)}`;
     case 'list':
       return block.items.map((item) => `- ${block.tone === 'caution' ? '**!** ' : ''}${escaped(item)}`).join('\n');
+    case 'page-end':
+      return '---';
     case 'plot':
       return `**${escaped(block.title)}.** ${escaped(block.description)}`;
   }

@@ -51,6 +51,8 @@ function render(block: Block): string {
       return `  ${block.caption}:\n${table(block.head, block.rows)}`;
     case 'list':
       return block.items.map((item) => wrap(item, '    ', block.tone === 'caution' ? '  ! ' : '  - ')).join('\n');
+    case 'page-end':
+      return `\n${'-'.repeat(width)}`;
     case 'plot':
       return wrap(`${block.title}: ${block.description}`, '  ');
   }

@@ -1,0 +1,105 @@
+import { checkInputs, givenData, type Issue, type Path, quantity } from '@wallflow/calculation';
+import { absolutePressure, length, temperature } from '@wallflow/units';
+import * as z from 'zod';
+import { type JobFile, jobFile } from './job-file.js';
+import type { JobIssue } from './job-issue.js';
+
+/** Issues that are listed one by one; what a file gets wrong a hundred thousand times is told once. */
+const listed = 20;
+
+/** Each issue once, and not more than a person reads. */
+export function bounded(issues: readonly JobIssue[]): readonly JobIssue[] {
+  const each = new Map(issues.map((issue) => [JSON.stringify(issue), issue]));
+  const all = [...each.values()];
+  const more: JobIssue = { code: 'more', where: 'job file', count: all.length - listed };
+  return all.length <= listed ? all : [...all.slice(0, listed), more];
+}
+
+/** Values of the head that no calculation checks. */
+const headFields = {
+  odometer: quantity(length, { symbol: 's', label: 'Odometer', min: '0 km', max: '5000000 km', example: '146300 km', units: ['km', 'mi'] }),
+  pressure: quantity(absolutePressure, {
+    symbol: 'p_a',
+    label: 'Ambient pressure',
+    min: '50 kPa',
+    max: '110 kPa',
+    example: '986 hPa',
+    units: ['hPa', 'kPa', 'mbar'],
+  }),
+  temperature: quantity(temperature, { symbol: 'T_a', label: 'Ambient temperature', min: '-50 °C', max: '60 °C', example: '14 °C' }),
+};
+
+function headIssues(job: JobFile): JobIssue[] {
+  const given: [keyof typeof headFields, unknown, Path][] = [
+    ['odometer', job.vehicle.odometer, ['vehicle', 'odometer']],
+    ['pressure', job.ambient.pressure, ['ambient', 'pressure']],
+    ['temperature', job.ambient.temperature, ['ambient', 'temperature']],
+  ];
+  return given.flatMap(([key, value, path]) => {
+    if (value === undefined) return [];
+    const checked = checkInputs(z.strictObject({ [key]: headFields[key] }), { [key]: value });
+    return checked.ok ? [] : checked.issues.map((issue): JobIssue => ({ code: 'input', where: 'job file', issue: { ...issue, path } }));
+  });
+}
+
+/** A date written another way, as the file wants it; undefined where day and month could be mixed up. */
+function asDate(text: unknown): string {
+  const match = typeof text === 'string' ? /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(text.trim()) : null;
+  if (match === null) return 'a date; write year, month and day, such as 2026-03-12';
+  const [, day = '', month = '', year = ''] = match;
+  return `a date as the job needs it; write ${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+}
+
+const expectations: Readonly<Record<string, string>> = {
+  string: 'text',
+  object: 'a group of entries',
+  array: 'a list',
+  record: 'a group of entries',
+  number: 'a number',
+  boolean: 'yes or no',
+};
+
+function expected(found: z.core.$ZodIssue, value: unknown): string {
+  switch (found.code) {
+    case 'invalid_type':
+      return expectations[found.expected] ?? 'what belongs here';
+    case 'too_big':
+      return found.origin === 'array' ? `a list of at most ${found.maximum}` : `text of at most ${found.maximum} signs`;
+    case 'invalid_format':
+      return asDate(value);
+    case 'invalid_value':
+      return `what belongs here; write ${found.values.map((allowed) => `"${String(allowed)}"`).join(' or ')}`;
+    default:
+      return 'what belongs here';
+  }
+}
+
+function own(at: unknown, key: PropertyKey): unknown {
+  return typeof at === 'object' && at !== null && Object.hasOwn(at, key) ? (at as Record<PropertyKey, unknown>)[key] : undefined;
+}
+
+function structureIssue(raw: unknown, found: z.core.$ZodIssue): Issue[] {
+  const path = found.path.map((part) => (typeof part === 'symbol' ? String(part) : part));
+  if (found.code === 'unrecognized_keys')
+    return found.keys.map(
+      (key): Issue => ({ code: 'unknown_input', path: [...path, key.slice(0, 200)], given: undefined, candidates: [] }),
+    );
+  const value = path.reduce<unknown>(own, raw);
+  if (value === undefined) return [{ code: 'missing_input', path }];
+  return [{ code: 'wrong_type', path, given: givenData(value), expected: expected(found, value) }];
+}
+
+type Checked = { readonly ok: true; readonly job: JobFile } | { readonly ok: false; readonly issues: readonly JobIssue[] };
+
+/** The structure of a job file, and what no calculation checks; what is wrong in words of ours, not of a library. */
+export function checkJobFile(raw: unknown): Checked {
+  const parsed = jobFile.safeParse(raw);
+  if (!parsed.success) {
+    const issues = parsed.error.issues.flatMap((found) =>
+      structureIssue(raw, found).map((issue): JobIssue => ({ code: 'input', where: 'job file', issue })),
+    );
+    return { ok: false, issues: bounded(issues) };
+  }
+  const issues = headIssues(parsed.data);
+  return issues.length > 0 ? { ok: false, issues: bounded(issues) } : { ok: true, job: parsed.data };
+}
