@@ -1,4 +1,4 @@
-import { differenceInUnit, getKind, type Kind, type KindName, unitSymbol } from '@wallflow/units';
+import { differenceInUnit, getKind, type Kind, type KindName, typeableNumber, unitSymbol } from '@wallflow/units';
 import type { Entry } from '../data/types.js';
 
 /** A number with its uncertainty at the start of a text, `+/-` for ± among it; an `e` counts when an exponent follows it. */
@@ -73,7 +73,7 @@ function converted(kindName: string, typed: Entry, unit: string): Entry {
   if (unit === parsed.unit) return { text: splitNumber(typed.text)?.number ?? typed.text, unit };
   const digits = Math.max(4, parsed.significantDigits + 2);
   const value = kind.in(parsed.quantity, unit as never);
-  const number = significant(value, digits);
+  const number = typeableNumber(significant(value, digits), unit);
   if (parsed.uncertainty === undefined) return { text: number, unit, typed };
   const spread = Math.abs(differenceInUnit(kind.kind, parsed.uncertainty, unit, parsed.quantity));
   return { text: `${number} ± ${significant(spread, 3)}`, unit, typed };

@@ -1,3 +1,4 @@
+import { unitSymbol } from '@wallflow/units';
 import type * as z from 'zod';
 import type { InputField, QuantityField } from './field.js';
 import { type Assumption, type Path, pathText, type Warning } from './issue.js';
@@ -45,6 +46,7 @@ export function readGiven(schema: z.ZodObject, raw: unknown, idle: ReadonlySet<s
     const read = parseQuantityInput(field, value as QuantityInput);
     if (!read.ok) return;
     typed.push(...typedOf(field, value as QuantityInput, path));
+    if (read.alternatives !== undefined) defaults.push(unitNote(field, read.unit, read.alternatives, path));
     significantDigits = Math.min(significantDigits, read.significantDigits);
     if (read.uncertainty !== undefined && read.uncertainty > 0) uncertain.push({ path, uncertainty: read.uncertainty });
     const warning = usualWarning(field, read.quantity, read.unit, value, path);
@@ -71,6 +73,12 @@ function defaultNote(field: InputField, path: Path): Assumption | undefined {
   const shown = defaultText(field.type === 'choice' ? (field.options[field.default] ?? field.default) : field.default);
   const reason = field.defaultReason === undefined ? '' : ` (${field.defaultReason})`;
   return { code: 'default_assumed', path, text: `${field.label}: ${shown} assumed${reason}` };
+}
+
+function unitNote({ kind, label }: QuantityField, unit: string, alternatives: readonly string[], path: Path): Assumption {
+  const symbol = (id: string) => unitSymbol(kind.kind, id) || id;
+  const text = `${label}: read in ${symbol(unit)}; the unit as written can also mean ${alternatives.map(symbol).join(' or ')}, which differs by less than the digits entered`;
+  return { code: 'unit_assumed', path, text };
 }
 
 function usualWarning(field: QuantityField, value: number, unit: string, given: unknown, path: Path): Warning | undefined {

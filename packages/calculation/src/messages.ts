@@ -19,7 +19,8 @@ const numberReasons: Readonly<Record<string, string>> = {
   empty: 'nothing was typed',
   too_long: 'it is too long',
   control_character: 'it contains a control character',
-  ambiguous_separator: 'a comma before three digits may part thousands or decimals; write it without, or with a point',
+  ambiguous_separator:
+    'its comma or point before three digits may part thousands or decimals; write it without thousands marks, or with another digit behind the decimals',
   not_finite: 'it is too large or not a finite number',
   too_small: 'it is too close to zero to be kept',
   negative_uncertainty: 'an uncertainty is never negative',

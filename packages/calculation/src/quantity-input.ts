@@ -19,6 +19,8 @@ export interface GivenQuantity<K extends KindName = KindName> {
   readonly unit: string;
   readonly significantDigits: number;
   readonly uncertainty?: number;
+  /** What else the spelling of the unit can mean, within the digits typed. */
+  readonly alternatives?: readonly string[];
 }
 
 interface QuantityTarget<K extends KindName> {
@@ -59,6 +61,7 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Quanti
     unit: parsed.unit,
     significantDigits: parsed.significantDigits,
     ...(uncertainty === undefined ? {} : { uncertainty }),
+    ...(parsed.alternatives === undefined ? {} : { alternatives: parsed.alternatives }),
   };
 }
 

@@ -1,5 +1,6 @@
 import { changeFromSI, fromSI } from './convert.js';
 import { formatNumber, formatSpread, roundAt } from './number-format.js';
+import { typeableNumber } from './thousands.js';
 import type { KindName, UnitData } from './types.js';
 
 /** How a quantity is written. */
@@ -25,5 +26,5 @@ export function formatQuantity(kind: KindName, si: number, unit: UnitData, optio
   const number = certain ? formatNumber(value, options.digits) : formatSpread(value, spread);
   if (options.unitless === true) return number;
   if (kind === 'dilutionRatio' && certain && value >= 0) return `1:${number}`;
-  return unit.symbol === '' ? number : `${number} ${unit.symbol}`;
+  return unit.symbol === '' ? number : `${certain ? typeableNumber(number, unit.id) : number} ${unit.symbol}`;
 }

@@ -13,4 +13,5 @@ export type { Kind } from './kind.js';
 export { formatNumber } from './number-format.js';
 export type { Parsed, ParseResult } from './parse.js';
 export { compare, difference, toAbsolute, toGauge } from './relations.js';
+export { typeableNumber } from './thousands.js';
 export type { Dimension, KindName, Quantity, UnitOf } from './types.js';

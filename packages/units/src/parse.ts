@@ -17,6 +17,8 @@ export interface Parsed<K extends KindName> {
   readonly uncertainty?: number;
   /** The uncertainty in the unit of the value. */
   readonly uncertaintyInUnit?: number;
+  /** Units that the spelling means as well, where they differ by less than the digits typed and the conventional one was taken. */
+  readonly alternatives?: readonly string[];
 }
 
 /** What reading a text or record gives: the quantity, or a coded issue. */
@@ -57,8 +59,10 @@ export function parseText(data: KindData, raw: string): Finished | Refused {
   const value = divisor === undefined ? number.value : number.value / divisor.value;
   // Parts of a mix are counted, so that "1:4" says more than one digit would.
   const digits = divisor === undefined ? number.significantDigits : Math.min(number.significantDigits, divisor.significantDigits) + 2;
-  const finished = finish(data, raw, value, read.unit, digits);
-  if (!finished.ok || spread === undefined) return finished;
+  const checked = finish(data, raw, value, read.unit, digits);
+  if (!checked.ok) return checked;
+  const finished = read.alternatives === undefined ? checked : { ...checked, alternatives: read.alternatives };
+  if (spread === undefined) return finished;
   const uncertainty = spreadToSI(data, read, value, finished.quantity);
   if (!Number.isFinite(uncertainty)) return notANumber(raw, 'not_finite');
   const typedInUnit = 'number' in spread && spread.unit === read.unit;
@@ -83,6 +87,7 @@ export function parseRecord(data: KindData, value: unknown, unit: unknown): Fini
   if (!Number.isFinite(value)) return notANumber(text, 'not_finite');
   if (typed.length > longestText) return notANumber(text, 'too_long');
   if (hasControlCharacter(typed)) return notANumber(text, 'control_character');
+  // A number of a record was not typed, so that its digits settle no ambiguity of its unit.
   const unitId = resolveUnit(data, plainText(typed), text);
   return typeof unitId === 'string' ? finish(data, text, value, unitId, digitsOf(value)) : unitId;
 }

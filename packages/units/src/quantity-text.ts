@@ -1,7 +1,9 @@
+import { alikeUnits } from './alike-units.js';
 import { notANumber, type Refused, refuse } from './issue.js';
 import { lookUpUnit } from './lookup.js';
 import { type NumberText, readNumber } from './number-text.js';
 import { hasControlCharacter, longestText, plainText } from './spelling.js';
+import { couldBeThousands } from './thousands.js';
 import type { KindData } from './types.js';
 
 /** A quantity's text taken apart: numbers still as decimal text, units found. */
@@ -11,10 +13,30 @@ export interface QuantityText {
   /** For parts such as `2:3` the number is 3 and is to be divided by 2. */
   readonly divisor?: NumberText;
   readonly unit: string;
+  /** What else the spelling can mean, where the digits typed cannot tell it apart. */
+  readonly alternatives?: readonly string[];
   readonly spread?: { readonly number: NumberText; readonly unit: string } | { readonly percent: NumberText };
 }
 
 const plusMinus = / ?(?:±|\+\/-|\+-) ?/;
+
+/** A unit that was found, with those that its spelling could mean as well and that differ by less than the digits typed. */
+interface Resolved {
+  readonly unit: string;
+  readonly alternatives?: readonly string[];
+}
+
+/** As `resolveUnit`, but where an ambiguity is smaller than the digits of the number, it is the conventional unit. */
+function resolveUnitOf(data: KindData, typed: string, text: string, number: NumberText): Resolved | Refused {
+  const looked = typed === '' ? undefined : lookUpUnit(data, typed);
+  if (looked === undefined || !('ambiguous' in looked)) {
+    const unit = resolveUnit(data, typed, text);
+    return typeof unit === 'string' ? { unit } : unit;
+  }
+  const unit = alikeUnits(data, looked.ambiguous, number.decimal);
+  if (unit === undefined) return refuse({ code: 'ambiguous_unit', text, unit: typed, candidates: looked.ambiguous });
+  return { unit, alternatives: looked.ambiguous.filter((other) => other !== unit) };
+}
 
 /** The unit that a spelling means in a kind; no spelling at all is the unit one, where the kind has it. */
 export function resolveUnit(data: KindData, typed: string, text: string): string | Refused {
@@ -74,11 +96,14 @@ export function readQuantityText(data: KindData, raw: string): QuantityText | Re
   if (spread?.decimal.startsWith('-')) return notANumber(raw, 'negative_uncertainty');
   // "360 mbar ± 2 %" is two per cent of 360 mbar, but "80 % ± 2 %" reaches from 78 % to 82 %.
   const relative = spread?.rest === '%' && number.rest !== '' && !data.units.has('%');
-  const unit = resolveUnit(data, number.rest === '' ? (spread?.rest ?? '') : number.rest, raw);
-  if (typeof unit !== 'string') return unit;
-  if (spread === undefined) return { ok: true, number, unit };
-  if (relative) return { ok: true, number, unit, spread: { percent: spread } };
-  const spreadUnit = number.rest === '' || spread.rest === '' ? unit : resolveUnit(data, spread.rest, raw);
-  if (typeof spreadUnit !== 'string') return spreadUnit;
-  return { ok: true, number, unit, spread: { number: spread, unit: spreadUnit } };
+  const resolved = resolveUnitOf(data, number.rest === '' ? (spread?.rest ?? '') : number.rest, raw, number);
+  if ('ok' in resolved) return resolved;
+  const { unit } = resolved;
+  // "184.123 ± 0.010 km" shows by its second number what the point is.
+  if (couldBeThousands(head, number.rest, unit) && spread?.decimal.startsWith('0.') !== true) return notANumber(raw, 'ambiguous_separator');
+  if (spread === undefined) return { ok: true, number, ...resolved };
+  if (relative) return { ok: true, number, ...resolved, spread: { percent: spread } };
+  const ofSpread = number.rest === '' || spread.rest === '' ? resolved : resolveUnitOf(data, spread.rest, raw, number);
+  if ('ok' in ofSpread) return ofSpread;
+  return { ok: true, number, ...resolved, spread: { number: spread, unit: ofSpread.unit } };
 }

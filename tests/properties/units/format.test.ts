@@ -100,6 +100,8 @@ describe('a formatted quantity', () => {
       fc.property(fc.constantFrom(...allUnits), value, spread, ({ kind, unit }, [whole, exponent], [width, place]) => {
         const number = new Decimal(`${whole}e${exponent}`);
         const text = `${number} ± ${new Decimal(`${width}e${place}`)}`;
+        // "1.001 ± 10 rpm" is asked about: its point could part thousands.
+        fc.pre(!(['km', 'mi', 'rpm'].includes(unit) && /^[1-9]\d{0,2}\.\d{3} ± [1-9]/.test(text)));
         const parsed = kind.parse(kind.symbol(unit as never) === '' ? text : `${text} ${kind.symbol(unit as never)}`);
         if (!parsed.ok || parsed.uncertainty === undefined) throw new Error(`${text} ${unit} is not read`);
         const shown = kind.format(parsed.quantity, unit as never, { uncertainty: parsed.uncertainty, unitless: true });

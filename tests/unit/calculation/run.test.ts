@@ -56,6 +56,11 @@ describe('a good input', () => {
     expect(text({ voltage: '40 V' })).toEqual(['Voltage is above the usual 10 V to 30 V: two vehicle systems']);
   });
 
+  it('says which unit it took where the difference is below the digits', () => {
+    const { assumptions } = heater.calculate({ ...good, backPressure: '3 inH2O' });
+    expect(assumptions).toContainEqual(expect.objectContaining({ code: 'unit_assumed', path: ['backPressure'] }));
+  });
+
   it('leaves an optional output undefined rather than making one up', () => {
     expect(heater.calculate(good).intermediates.perPascal).toBeUndefined();
   });
@@ -70,7 +75,7 @@ describe('a bad input', () => {
     ['an unknown unit', { voltage: '12 vlt' }, { code: 'unknown_unit', unit: 'vlt', given: '12 vlt' }],
     [
       'an ambiguous unit',
-      { backPressure: '3 inH2O' },
+      { backPressure: '3.00000 inH2O' },
       { code: 'ambiguous_unit', candidates: expect.arrayContaining(['inH2O_4C', 'inH2O_60F']) },
     ],
     ['a unit of another kind', { voltage: '12 A' }, { code: 'wrong_kind', expected: 'voltage', found: ['electricCurrent'] }],

@@ -101,7 +101,7 @@ describe('exact reading', () => {
       const result = parseExact('differentialPressure', text);
       return result.ok ? 'read' : result.issue.code;
     };
-    expect(['360', '5 inH2O', '5 psig', '5 furlong', 'NaN'].map(code)).toEqual([
+    expect(['360', '5.00000 inH2O', '5 psig', '5 furlong', 'NaN'].map(code)).toEqual([
       'missing_unit',
       'ambiguous_unit',
       'wrong_kind',

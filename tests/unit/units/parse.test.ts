@@ -310,11 +310,65 @@ describe('an ambiguous spelling', () => {
 
   it.each(spellings)('of %s, %s, lists units that can be written instead', (kind, spelling) => {
     const own = getKind(kind);
-    const result = own?.parse(`5 ${spelling}`);
+    // With so many digits even units that are nearly alike can be told apart.
+    const result = own?.parse(`5.00000 ${spelling}`);
     const issue = result?.ok === false ? result.issue : undefined;
     if (own === undefined || issue?.code !== 'ambiguous_unit') throw new Error(JSON.stringify(result));
     expect(issue.candidates.length).toBeGreaterThan(1);
     for (const candidate of issue.candidates) expect(own.parse(`5 ${candidate}`)).toMatchObject({ ok: true, unit: candidate });
+  });
+});
+
+describe('an ambiguity smaller than the digits typed', () => {
+  it('is the conventional unit, and says what else it could be', () => {
+    // Inches of water differ by 0.1 %, half of the last digit of 9 by 6 %.
+    expect(getKind('differentialPressure')?.parse('9 inH2O')).toMatchObject({
+      unit: 'inH2O_conventional',
+      alternatives: ['inH2O_4C', 'inH2O_60F'],
+    });
+    expect(getKind('differentialPressure')?.parse('9.0 ± 0.5 inH2O')).toMatchObject({ ok: true, unit: 'inH2O_conventional' });
+    // A record's number was not typed digit by digit.
+    expect(getKind('differentialPressure')?.parse(9, 'inH2O').ok).toBe(false);
+    expect(getKind('absolutePressure')?.parse('30 inHg')).toMatchObject({ unit: 'inHg_conventional' });
+    expect(getKind('differentialPressure')?.parse('9.000 inH2O').ok).toBe(false);
+  });
+
+  it('is none where the units differ by more than a hundredth, however coarse the number', () => {
+    for (const text of ['1 gal', '1 qt', '1 oz', '1 fl oz']) expect(volume.parse(text).ok).toBe(false);
+    expect(power.parse('1 hp').ok).toBe(false);
+  });
+});
+
+describe('a point before three digits', () => {
+  it('is asked about with a unit that is read in thousands', () => {
+    for (const text of ['184.000 km', '184.300 km', '184.000 ± 1 km', '1.206 mi']) {
+      expect(length.parse(text)).toMatchObject({ ok: false, issue: { code: 'not_a_number', reason: 'ambiguous_separator' } });
+    }
+    expect(getKind('rotationalSpeed')?.parse('3.000 rpm').ok).toBe(false);
+  });
+
+  it('is a decimal point elsewhere, and where it cannot part thousands', () => {
+    for (const text of [
+      '184 km',
+      '184000 km',
+      '184 000 km',
+      '184.0 km',
+      '184.0000 km',
+      '0.184 km',
+      '1840.000 km',
+      '184.123 ± 0.010 km',
+      '1.500 m',
+      '101.325 mm',
+    ]) {
+      expect(length.parse(text).ok, text).toBe(true);
+    }
+    expect(volume.parse('1.500 L')).toMatchObject({ ok: true, value: 1.5 });
+    expect(getKind('density')?.parse('1.206 kg/m3')).toMatchObject({ ok: true, value: 1.206 });
+  });
+
+  it('is never written so by the formatter', () => {
+    expect(length.format(length.si(184_125), 'km')).toBe('184.1250 km');
+    expect(length.format(length.si(184_120), 'km')).toBe('184.12 km');
   });
 });
 
