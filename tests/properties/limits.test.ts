@@ -3,6 +3,7 @@ import type { Kind, KindName } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
 import type * as z from 'zod';
 import { allCalculations } from '../support/calculations.js';
+import { countingInputs } from '../support/counting-inputs.js';
 
 type QuantityField = Extract<InputField, { type: 'quantity' }>;
 interface Place {
@@ -14,14 +15,16 @@ function quantitiesOf(schema: z.ZodObject, path: Path = []): Place[] {
   return shapeOf(schema).flatMap(([key, child]): Place[] => {
     const field = fieldOf(child);
     if (field?.type === 'quantity') return [{ path: [...path, key], field }];
-    const item = field?.type === 'list' ? itemSchema(child) : undefined;
-    return item === undefined ? [] : quantitiesOf(item, [...path, key, 0]);
+    const item = itemSchema(child);
+    if (item === undefined) return [];
+    return quantitiesOf(item, field?.type === 'list' ? [...path, key, 0] : [...path, key]);
   });
 }
 
 /** What the check says of one value alone; other inputs are left out on purpose. */
 function limitIssue(calculation: AnyCalculation, { path }: Place, value: unknown) {
-  const input = path.reduceRight<unknown>((inner, key) => (typeof key === 'number' ? [inner] : { [key]: inner }), value);
+  const inner = path.reduceRight<unknown>((record, key) => (typeof key === 'number' ? [record] : { [key]: record }), value);
+  const input = { ...countingInputs(calculation.spec.inputs, String(path[0])), ...(inner as object) };
   const checked = checkInputs(calculation.spec.inputs, input);
   const issues = checked.ok ? [] : checked.issues;
   const found = issues.find((issue) => issue.path.join('.') === path.join('.'));

@@ -66,7 +66,8 @@ function recordRuled(schema: z.ZodObject, raw: Raw, path: Path, outer: readonly 
   const kept: Record<string, unknown> = { ...raw };
   const given = (key: string) => Object.hasOwn(raw, key) && raw[key] !== undefined;
   const counts = new Map<string, boolean>();
-  const holds = (when: When): boolean => {
+  const holds = (when: When): boolean => [when.key, ...(when.or ?? [])].some((key) => holdsFor({ ...when, key }));
+  const holdsFor = (when: When): boolean => {
     const [own, values] = records.find(([one]) => Object.hasOwn(one.shape, when.key)) ?? [schema, raw];
     // A condition on an input that does not count itself does not hold.
     if (own === schema && counts.get(when.key) === false) return false;

@@ -16,8 +16,8 @@ export function exampleOf(schema: z.ZodObject): Record<string, unknown> {
 function isShown(key: string, schema: z.core.$ZodType, before: Readonly<Record<string, unknown>>): boolean {
   const rules = fieldOf(schema)?.rules;
   const counts = (rules?.when ?? []).every((when) => {
-    const value = before[when.key];
-    return when.is === undefined ? value !== undefined : when.is.includes(value as string);
+    const values = [when.key, ...(when.or ?? [])].map((other) => before[other]);
+    return values.some((value) => (when.is === undefined ? value !== undefined : when.is.includes(value as string)));
   });
   if (!counts) return false;
   if (rules?.oneOf?.required === true) {

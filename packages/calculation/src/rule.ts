@@ -13,9 +13,10 @@ export interface Together {
   readonly otherwise?: { readonly code: string; readonly text: string };
 }
 
-/** An input counts only where another has one of these values, or is given at all. */
+/** An input counts only where another has one of these values, or is given at all; `or` names others that will do. */
 export interface When {
   readonly key: string;
+  readonly or?: readonly string[];
   readonly is?: readonly (string | number | boolean)[];
 }
 

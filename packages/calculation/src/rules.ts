@@ -16,8 +16,8 @@ function fieldAt(record: InputRecord, key: string): { readonly schema: z.core.$Z
   return { schema, field };
 }
 
-function canBeLeftOut(schema: z.core.$ZodType): boolean {
-  return schema._zod.optin === 'optional';
+function canBeLeftOut(schema: z.core.$ZodType, field: InputField): boolean {
+  return schema._zod.def.type === 'optional' || ('default' in field && field.default !== undefined);
 }
 
 function withRules(
@@ -71,7 +71,7 @@ export function together<const R extends InputRecord>(
 function counting<R extends InputRecord>(when: When, fields: R): OptionalFields<R> {
   return withRules(
     fields,
-    (schema, { rules }) => ({ when: [...(rules?.when ?? []), when], needed: rules?.needed ?? !canBeLeftOut(schema) }),
+    (schema, field) => ({ when: [...(field.rules?.when ?? []), when], needed: field.rules?.needed ?? !canBeLeftOut(schema, field) }),
     true,
   ) as OptionalFields<R>;
 }
@@ -89,9 +89,10 @@ export function relevantWhen<const R extends InputRecord>(
   return counting({ key, is: typeof is === 'object' ? is : [is] }, fields);
 }
 
-/** Inputs that count only where another is given: `...whenGiven('dosedRatio', { nitrogenDioxideShare: … })`. */
-export function whenGiven<const R extends InputRecord>(key: string, fields: R): OptionalFields<R> {
-  return counting({ key }, fields);
+/** Inputs that count only where another, or one of several, is given: `...whenGiven('dosedRatio', { share: … })`. */
+export function whenGiven<const R extends InputRecord>(keys: string | readonly [string, ...string[]], fields: R): OptionalFields<R> {
+  const [key, ...or] = typeof keys === 'string' ? [keys] : keys;
+  return counting({ key, ...(or.length === 0 ? {} : { or }) }, fields);
 }
 
 /** Inputs under a heading of the form; the input itself stays flat: `...section({ label: 'Filter' }, geometryInputs)`. */

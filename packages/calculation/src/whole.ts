@@ -110,7 +110,7 @@ function assertRules(schema: z.ZodObject, outer: readonly z.ZodObject[], fail: F
     for (const set of [rules?.oneOf, rules?.together]) {
       for (const other of set?.keys ?? []) if (!(other in schema.shape)) fail(`${key} goes with ${other}, which is no input beside it`);
     }
-    for (const when of rules?.when ?? []) {
+    for (const when of (rules?.when ?? []).flatMap((one) => [one.key, ...(one.or ?? [])].map((other) => ({ ...one, key: other })))) {
       const home = records.find((record) => when.key in record.shape);
       const target = home?.shape[when.key];
       const field = target === undefined ? undefined : fieldOf(target);

@@ -1,188 +1,176 @@
 import {
+  cases,
   choiceOutput,
   commonPractice,
   constant,
   defineCalculation,
+  formula,
   inconsistentInputs,
+  oneOf,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  verdict,
+  whenGiven,
 } from '@wallflow/calculation';
 import { fraction, moleFraction, ratio, temperature } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { ammoniaPerNox } from '../reductant-demand/stoichiometry.js';
 import { scrReactions, sensorCrossSensitivity } from '../sources.js';
 import { ammoniaBalance, apparentConversion, conversionWithAmmonia } from './kernel.js';
 import { conversionVerdict, conversionVerdicts } from './verdict.js';
 
-const ppm = { min: '0 ppm', max: '10000 ppm', units: ['ppm'] } as const;
+const percent = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+const ppm = { range: '0 <= x <= 10000 ppm', units: ['ppm'] } as const;
+const practice = commonPractice('A warm, sound SCR system converts 80 % to 90 % of the NOx above 250 °C');
 
 export const noxConversionCalculation = defineCalculation({
   id: 'nox-conversion',
-  version: '1.2.0',
+  version: '1.0.0',
   subject: 'reductant',
   title: 'NOx conversion from two sensors',
   purpose: 'How much NOx does the SCR catalyst convert, and could a poor figure be ammonia slip instead?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['SCR', 'conversion', 'efficiency', 'NOx sensor', 'ammonia slip', 'cross-sensitivity'],
-  method: 'readings before and behind the catalyst, corrected for ammonia where it is known',
-  inputs: z.strictObject({
+  method: 'readings before and after the catalyst, corrected for ammonia where it is known',
+  inputs: {
     upstream: quantity(moleFraction, {
       symbol: 'x_1',
       label: 'NOx before the catalyst',
-      above: '0 ppm',
-      max: '10000 ppm',
-      usual: ['50 ppm', '3000 ppm'],
-      usualReason: {
-        below: 'the error of the sensors rules the result',
-        above: 'diesel engines rarely make so much; check the scaling of the signal',
-      },
+      range: '0 < x <= 10000 ppm',
+      usual: ['50 ppm', '3000 ppm', 'below 50 ppm the error of the sensors is larger than what they tell'],
       example: '500 ppm',
       units: ['ppm'],
     }),
-    downstream: quantity(moleFraction, { symbol: 'x_2', label: 'Reading behind the catalyst', ...ppm, example: '140 ppm' }),
-    ammonia: quantity(moleFraction, {
-      symbol: 'x_{NH_3}',
-      label: 'Ammonia behind the catalyst, if measured',
-      description: 'From an ammonia analyser; a NOx sensor cannot tell.',
-      ...ppm,
-      example: '20 ppm',
-    }).optional(),
-    dosedRatio: quantity(ratio, {
-      symbol: '\\alpha',
-      label: 'Ammonia-to-NOx ratio that is dosed, if known',
-      description: 'Moles of ammonia dosed per mole of NOx before the catalyst.',
-      min: '0',
-      max: '3',
-      example: '1.1',
-    }).optional(),
-    crossSensitivity: quantityWithDefault(ratio, {
-      symbol: 'K',
-      label: 'Cross-sensitivity of the sensor to ammonia',
-      description: 'What the sensor shows per ppm of ammonia. It changes with temperature.',
-      min: '0',
-      max: '1.5',
-      usual: ['0.5', '1'],
-      usualReason: 'usual for zirconia sensors, from memory',
-      example: '0.8',
-      default: '0.8',
-      defaultReason: 'between 0.5 and 1.0, from memory',
+    downstream: quantity(moleFraction, { symbol: 'x_2', label: 'Reading after the catalyst', ...ppm, example: '140 ppm' }),
+    ...oneOf(
+      {
+        ammonia: quantity(moleFraction, {
+          symbol: 'x_{NH_3}',
+          label: 'Ammonia after the catalyst, if measured',
+          description: 'From an ammonia analyser; a NOx sensor does not tell ammonia from NOx.',
+          ...ppm,
+          example: '20 ppm',
+        }),
+        dosedRatio: quantity(ratio, {
+          symbol: '\\alpha',
+          label: 'Ammonia-to-NOx ratio that is dosed, if known',
+          description: 'Moles of ammonia dosed per mole of NOx before the catalyst.',
+          range: '0 <= x <= 3',
+          example: '1.1',
+        }),
+      },
+      { required: false, prefer: 'ammonia' },
+    ),
+    ...whenGiven(['ammonia', 'dosedRatio'], {
+      crossSensitivity: quantity(ratio, {
+        symbol: 'K',
+        label: 'Cross-sensitivity of the sensor to ammonia',
+        description: 'What the sensor shows per ppm of ammonia. It changes with temperature.',
+        range: '0 <= K <= 1.5',
+        usual: ['0.5', '1', 'usual for zirconia sensors, from memory'],
+        default: ['0.8', 'between 0.5 and 1.0, from memory'],
+      }),
     }),
-    nitrogenDioxideShare: quantityWithDefault(fraction, {
-      symbol: 'y',
-      label: 'Share of NO2 in the NOx, by moles',
-      min: '0 %',
-      max: '100 %',
-      example: '40 %',
-      units: ['%'],
-      default: '40 %',
-      defaultReason: 'any share up to 50 % gives the same ammonia demand',
+    ...whenGiven('dosedRatio', {
+      nitrogenDioxideShare: quantity(fraction, {
+        symbol: 'y',
+        label: 'Share of NO2 in the NOx, by moles',
+        range: '0 <= y <= 100 %',
+        units: ['%'],
+        default: ['40 %', 'any share up to 50 % gives the same ammonia demand'],
+      }),
     }),
-    catalystTemperature: quantity(temperature, {
-      symbol: 'T',
-      label: 'Gas temperature at the SCR catalyst',
-      min: '-40 °C',
-      max: '900 °C',
-      example: '300 °C',
-      units: ['degC'],
-    }).optional(),
-    wantedConversion: quantityWithDefault(fraction, {
+    catalystTemperature: optional(
+      quantity(temperature, {
+        symbol: 'T',
+        label: 'Gas temperature at the SCR catalyst',
+        range: '-40 <= T <= 900 degC',
+        example: '300 °C',
+        units: ['degC'],
+      }),
+    ),
+    wantedConversion: quantity(fraction, {
       symbol: '\\eta_w',
       label: 'Conversion that a sound system reaches',
-      above: '0 %',
-      max: '100 %',
-      example: '80 %',
+      range: '0 < x <= 100 %',
       units: ['%'],
-      default: '80 %',
-      defaultReason: 'warm catalyst above 250 °C; common practice, no source',
+      default: ['80 %', 'warm catalyst above 250 °C; common practice, no source'],
     }),
-    judgeFrom: quantityWithDefault(temperature, {
+    judgeFrom: quantity(temperature, {
       symbol: 'T_j',
       label: 'Temperature from which to judge',
-      min: '150 °C',
-      max: '400 °C',
-      example: '250 °C',
+      range: '150 <= T <= 400 degC',
       units: ['degC'],
-      default: '250 °C',
-      defaultReason: 'common practice, no source',
-    }),
-  }),
-  example: { dosedRatio: '1.1', catalystTemperature: '300 °C' },
-  intermediates: {
-    lowestConversion: quantityOutput(fraction, {
-      symbol: '\\eta_{min}',
-      label: 'Lowest conversion that these readings allow',
-      digits: 3,
-      units: ['%'],
-    }),
-    highestConversion: quantityOutput(fraction, {
-      symbol: '\\eta_{max}',
-      label: 'Highest: all of the reading behind is ammonia',
-      digits: 3,
-      units: ['%'],
+      default: ['250 °C', 'common practice, no source'],
     }),
   },
+  example: { dosedRatio: '1.1', catalystTemperature: '300 °C' },
+  intermediates: {
+    ammoniaDemand: optional(quantityOutput(ratio, { symbol: 's', label: 'Moles of ammonia that one mole of NOx takes', digits: 4 })),
+    lowestConversion: percent('\\eta_{min}', 'Lowest conversion that these readings allow'),
+    highestConversion: percent('\\eta_{max}', 'Highest: all of the reading after the catalyst is ammonia'),
+  },
   outputs: {
-    apparentConversion: quantityOutput(fraction, {
-      symbol: '\\eta_a',
-      label: 'Conversion as the readings show it',
-      description: 'Negative when the sensor behind reads more than the one before.',
-      digits: 3,
-      units: ['%'],
-    }),
-    correctedConversion: optional(
-      quantityOutput(fraction, { symbol: '\\eta', label: 'Conversion with the ammonia taken out', digits: 3, units: ['%'] }),
-    ),
+    apparentConversion: {
+      ...percent('\\eta_a', 'Conversion as the readings show it'),
+      description: 'Negative when the sensor after the catalyst reads more than the one before.',
+    },
+    correctedConversion: optional(percent('\\eta', 'Conversion with the ammonia taken out')),
     ammoniaSlip: optional(quantityOutput(moleFraction, { symbol: 'x_s', label: 'Ammonia slip', digits: 3, units: ['ppm'] })),
     verdict: choiceOutput({ label: 'Verdict', options: conversionVerdicts }),
   },
+  answer: 'verdict',
   constants: {
-    leastNox: constant(moleFraction, 50e-6, { symbol: 'x_{min}', label: 'NOx before the catalyst to judge from', source: 'practice' }),
+    leastNox: constant(moleFraction, '50 ppm', { symbol: 'x_{min}', label: 'NOx before the catalyst to judge from', source: practice }),
   },
   steps: [
-    { gives: 'apparentConversion', tex: '[[apparentConversion]] = 1-\\frac{[[downstream]]}{[[upstream]]}' },
-    {
-      gives: 'correctedConversion',
-      tex: '[[correctedConversion]] = 1-\\frac{[[downstream]]-[[crossSensitivity]]\\,[[ammoniaSlip]]}{[[upstream]]}',
-      source: 'sensorCrossSensitivity',
-    },
-    {
-      gives: 'ammoniaSlip',
-      text: 'As measured, or from the dosed ratio: what is dosed less what the converted NOx takes.',
-      source: 'scrReactions',
-    },
-    { gives: 'lowestConversion', text: 'Without any ammonia behind the catalyst.' },
-    { gives: 'highestConversion', text: 'If the sensor reads ammonia alone.' },
-    {
-      gives: 'verdict',
-      text: 'Compared with: [[wantedConversion]]. Not below [[leastNox]] before the catalyst, and not where the sensor behind reads zero.',
-      source: 'practice',
-    },
+    formula('apparentConversion', '1 - downstream / upstream'),
+    cases('ammoniaDemand', { 'nitrogenDioxideShare <= 0.5': '1', otherwise: '(2 + 2 * nitrogenDioxideShare) / 3' }, scrReactions),
+    cases(
+      'correctedConversion',
+      {
+        'known(ammonia)': 'min(1, 1 - (downstream - crossSensitivity * ammonia) / upstream)',
+        otherwise: '(1 + crossSensitivity * dosedRatio - downstream / upstream) / (1 + crossSensitivity * ammoniaDemand)',
+      },
+      sensorCrossSensitivity,
+    ),
+    cases(
+      'ammoniaSlip',
+      { 'known(ammonia)': 'ammonia', otherwise: '(dosedRatio - ammoniaDemand * correctedConversion) * upstream' },
+      scrReactions,
+      undefined,
+      'As measured, or what is dosed less what the converted NOx takes.',
+    ),
+    formula('lowestConversion', 'max(0, apparentConversion)', undefined, undefined, 'Without any ammonia after the catalyst.'),
+    formula('highestConversion', '1', undefined, undefined, 'If the sensor reads ammonia alone.'),
+    verdict(
+      'verdict',
+      {
+        'too-little-nox': 'upstream < leastNox',
+        'no-signal': 'downstream == 0',
+        contradiction: 'apparentConversion < 0 and (not known(correctedConversion) or correctedConversion < 0)',
+        converting: 'apparentConversion >= wantedConversion',
+        slip: 'known(correctedConversion) and correctedConversion >= wantedConversion',
+        'too-cold': 'not known(catalystTemperature) or catalystTemperature < judgeFrom',
+        'cannot-tell': 'not known(correctedConversion)',
+        poor: 'otherwise',
+      },
+      practice,
+    ),
   ],
-  assumptions: [
-    {
-      code: 'same_basis',
-      text: 'Both readings are wet, or both dry, and belong to the same gas: the delay between the sensors is taken out.',
-    },
-    { code: 'no_storage', text: 'With a dosed ratio: the ammonia in the catalyst neither grows nor shrinks, and none burns.' },
-  ],
-  limits: [
-    {
-      code: 'not_while_storing',
-      text: 'Not in the first minutes after a load change, during or right after a regeneration, or while the catalyst fills with ammonia.',
-    },
-  ],
-  cautions: [cautions.sensorFirst, cautions.noDefeat, cautions.fumes],
-  sources: {
-    scrReactions,
-    sensorCrossSensitivity,
-    practice: commonPractice('A warm, sound SCR system converts 80 % to 90 % of the NOx above 250 °C'),
+  assumptions: {
+    same_basis: 'Both readings are wet, or both dry, and belong to the same gas: the delay between the sensors is taken out.',
+    no_storage: 'With a dosed ratio: the ammonia in the catalyst neither grows nor shrinks, and none burns.',
   },
+  limits: {
+    not_while_storing:
+      'Not in the first minutes after a load change, during or right after a regeneration, or while the catalyst fills with ammonia.',
+  },
+  cautions: [cautions.sensorFirst, cautions.noDefeat, cautions.fumes],
   compute(input, context) {
     const apparent = apparentConversion(input);
-    if (input.ammonia !== undefined && input.crossSensitivity * input.ammonia > input.downstream * 1.1 + 1e-5) {
+    const { ammonia, crossSensitivity = 0 } = input;
+    if (ammonia !== undefined && crossSensitivity * ammonia > input.downstream * 1.1 + 1e-5) {
       return inconsistentInputs(
         'this much ammonia alone would read more than the sensor shows',
         ['ammonia'],
@@ -190,7 +178,8 @@ export const noxConversionCalculation = defineCalculation({
         ['crossSensitivity'],
       );
     }
-    const { correctedConversion, ammoniaSlip } = corrected(input, context.warn);
+    const found = corrected(input, context.warn);
+    const { correctedConversion } = found;
     if (apparent < 0)
       context.warn(
         'not_between_0_and_1',
@@ -204,8 +193,7 @@ export const noxConversionCalculation = defineCalculation({
       apparentConversion: apparent,
       lowestConversion: Math.max(0, apparent),
       highestConversion: 1,
-      correctedConversion,
-      ammoniaSlip,
+      ...found,
       verdict: conversionVerdict({
         apparent,
         corrected: correctedConversion,
@@ -244,32 +232,40 @@ export const noxConversionCalculation = defineCalculation({
   },
 });
 
-type Corrected = { readonly correctedConversion: number | undefined; readonly ammoniaSlip: number | undefined };
+interface Corrected {
+  readonly ammoniaDemand: number | undefined;
+  readonly correctedConversion: number | undefined;
+  readonly ammoniaSlip: number | undefined;
+}
+
+interface Readings {
+  readonly upstream: number;
+  readonly downstream: number;
+  readonly crossSensitivity?: number | undefined;
+  readonly nitrogenDioxideShare?: number | undefined;
+  readonly ammonia?: number | undefined;
+  readonly dosedRatio?: number | undefined;
+}
 
 /** By a measured ammonia first, by the dosed ratio next; nothing where neither is known or the balance does not close. */
-function corrected(
-  input: {
-    upstream: number;
-    downstream: number;
-    crossSensitivity: number;
-    nitrogenDioxideShare: number;
-    ammonia?: number | undefined;
-    dosedRatio?: number | undefined;
-  },
-  warn: (code: string, text: string, path?: readonly string[]) => void,
-): Corrected {
-  if (input.ammonia !== undefined) {
-    return { correctedConversion: Math.min(1, conversionWithAmmonia(input, input.ammonia)), ammoniaSlip: input.ammonia };
+function corrected(input: Readings, warn: (code: string, text: string, path?: readonly string[]) => void): Corrected {
+  const { ammonia, dosedRatio, crossSensitivity, nitrogenDioxideShare } = input;
+  const nothing = { ammoniaDemand: undefined, correctedConversion: undefined, ammoniaSlip: undefined };
+  if (crossSensitivity === undefined) return nothing;
+  const readings = { ...input, crossSensitivity };
+  if (ammonia !== undefined) {
+    return { ...nothing, correctedConversion: Math.min(1, conversionWithAmmonia(readings, ammonia)), ammoniaSlip: ammonia };
   }
-  if (input.dosedRatio === undefined) return { correctedConversion: undefined, ammoniaSlip: undefined };
-  const balance = ammoniaBalance(input, input.dosedRatio, ammoniaPerNox(input.nitrogenDioxideShare));
+  if (dosedRatio === undefined || nitrogenDioxideShare === undefined) return nothing;
+  const ammoniaDemand = ammoniaPerNox(nitrogenDioxideShare);
+  const balance = ammoniaBalance(readings, dosedRatio, ammoniaDemand);
   if (balance.ammoniaSlip < 0 || balance.conversion < 0 || balance.conversion > 1) {
     warn(
       'balance_open',
       'The dosed ammonia does not explain the readings: ammonia is stored, released or burnt, the ratio is not what is dosed, or a sensor is off.',
       ['dosedRatio'],
     );
-    return { correctedConversion: undefined, ammoniaSlip: undefined };
+    return { ...nothing, ammoniaDemand };
   }
-  return { correctedConversion: balance.conversion, ammoniaSlip: balance.ammoniaSlip };
+  return { ammoniaDemand, correctedConversion: balance.conversion, ammoniaSlip: balance.ammoniaSlip };
 }
