@@ -78,6 +78,12 @@ export function missingInputs(...keys: readonly string[]): Refusal {
   return { refused: keys.map((key) => ({ code: 'missing_input', path: [key] })) };
 }
 
+/** An input that a rule of the definition guarantees, as a type does not know rules. */
+export function known<T>(value: T | undefined): T {
+  if (value === undefined) throw new TypeError('an input is missing that the rules of the definition ask for');
+  return value;
+}
+
 /** No value of the result satisfies the inputs. */
 export function noSolution(reason: string, path: Path = []): Refusal {
   return { refused: [{ code: 'no_solution', path, reason }] };

@@ -17,6 +17,7 @@ export {
   type Failure,
   inconsistentInputs,
   isRefusal,
+  known,
   missingInputs,
   noSolution,
   type Refusal,

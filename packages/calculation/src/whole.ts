@@ -53,6 +53,7 @@ function assertWorking(spec: AnySpec, fail: Fail): void {
   for (const step of spec.steps) {
     const { gives } = step;
     if (done.has(gives)) fail(`two steps give ${gives}`);
+    assertNested(step, fail);
     for (const { key, column, later } of namesOfStep(step)) {
       const own = results[gives];
       if (step.how?.type === 'rows' && own?.type === 'table') {
@@ -78,6 +79,15 @@ function assertWorking(spec: AnySpec, fail: Fail): void {
     fail,
   );
   assertInputLabels(spec.inputs, fail);
+}
+
+/** A nested calculation has the inputs and the output that a step names. */
+function assertNested({ gives, how }: Step, fail: Fail): void {
+  if (how?.type === 'cases') for (const way of how.cases) assertNested(way.step, fail);
+  if (how?.type !== 'nested') return;
+  const other = how.calculation.spec as AnySpec;
+  for (const key of Object.keys(how.inputs)) if (!(key in other.inputs.shape)) fail(`step ${gives}: ${other.id} has no input ${key}`);
+  if (!(how.output in other.outputs) && !(how.output in other.intermediates)) fail(`step ${gives}: ${other.id} gives no ${how.output}`);
 }
 
 function assertColumn(inputs: z.ZodObject, key: string, column: string, gives: string, fail: Fail): void {
