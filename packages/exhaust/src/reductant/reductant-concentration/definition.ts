@@ -12,9 +12,17 @@ import { density, massFraction, ratio, refractiveIndex, temperature } from '@wal
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { waterDensityAt20 } from '../solution/density.js';
+import { refractiveIndexAt20 } from '../solution/refractive-index.js';
 import { densitySlopePractice, itmoIndex, pace1986, solubilityOfUrea, tanaka2001 } from '../solution/sources.js';
 import { iso22241Part1 } from '../sources.js';
-import { concentrationFromDensity, concentrationFromIndex, iso22241Limits, type QualityVerdict, qualityVerdict } from './kernel.js';
+import {
+  concentrationFromDensity,
+  concentrationFromIndex,
+  indexPerUrea,
+  iso22241Limits,
+  type QualityVerdict,
+  qualityVerdict,
+} from './kernel.js';
 
 const verdicts = {
   within: 'inside the limits of ISO 22241-1',
@@ -30,14 +38,25 @@ const possibleUrea = [-0.01, 0.53] as const;
 
 export const reductantConcentrationCalculation = defineCalculation({
   id: 'reductant-concentration',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'reductant',
-  title: 'Reductant quality from index or density',
+  title: 'Reductant quality from a refractometer or a hydrometer',
   purpose: 'How much urea is in the reductant, and is it inside the limits of the standard?',
   usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['urea', 'refractometer', 'hydrometer', 'refractive index', 'density', 'AUS 32', 'ISO 22241', 'quality'],
   method: 'published relation for urea in water, shifted to 20 °C',
   inputs: z.strictObject({
+    refractometerPercent: quantity(massFraction, {
+      symbol: 'w_r',
+      label: 'Refractometer for reductant, per cent of urea',
+      description: 'As read on the scale for reductant. For one that compensates for temperature enter 20 °C below.',
+      min: '0 %',
+      max: '50 %',
+      usual: ['20 %', '40 %'],
+      usualReason: 'reductant reads near 32.5 %; far from it the fluid is something else',
+      example: '30.1 %',
+      units: ['%'],
+    }).optional(),
     refractiveIndex: quantity(refractiveIndex, {
       symbol: 'n',
       label: 'Refractive index, sodium D line',
@@ -80,6 +99,16 @@ export const reductantConcentrationCalculation = defineCalculation({
       example: '20 °C',
       units: ['degC', 'degF'],
     }),
+    percentUncertainty: quantityWithDefault(massFraction, {
+      symbol: 'u_r',
+      label: 'How well that refractometer reads (±)',
+      min: '0.01 %',
+      max: '5 %',
+      example: '0.3 %',
+      units: ['%'],
+      default: '0.3 %',
+      defaultReason: 'usual for a hand refractometer with divisions of half a per cent, common practice, no source',
+    }),
     indexUncertainty: quantityWithDefault(refractiveIndex, {
       symbol: 'u_n',
       label: 'How well the refractometer reads (±)',
@@ -100,8 +129,11 @@ export const reductantConcentrationCalculation = defineCalculation({
       defaultReason: 'usual for a glass hydrometer, common practice, no source',
     }),
   }),
-  example: { refractiveIndex: '1.3829', temperature: '20 °C' },
+  example: { refractometerPercent: '30.1 %', temperature: '20 °C' },
   intermediates: {
+    indexRead: optional(
+      quantityOutput(refractiveIndex, { symbol: 'n_T', label: 'Refractive index at the reading', digits: 5, leastDigits: 5 }),
+    ),
     indexAt20: optional(
       quantityOutput(refractiveIndex, { symbol: 'n_{20}', label: 'Refractive index at 20 °C', digits: 5, leastDigits: 5 }),
     ),
@@ -127,9 +159,10 @@ export const reductantConcentrationCalculation = defineCalculation({
   },
   constants: {},
   steps: [
+    { gives: 'indexRead', text: 'As read, or that of a solution with the per cent that were read.', source: 'pace1986' },
     {
       gives: 'indexAt20',
-      tex: '[[indexAt20]] = [[refractiveIndex]] - \\frac{dn}{dT}\\,([[temperature]] - 293.15\\,\\mathrm{K})',
+      tex: '[[indexAt20]] = [[indexRead]] - \\frac{dn}{dT}\\,([[temperature]] - 293.15\\,\\mathrm{K})',
       source: 'itmoIndex',
     },
     {
@@ -174,10 +207,12 @@ export const reductantConcentrationCalculation = defineCalculation({
   sources: { iso22241Part1, pace1986, itmoIndex, tanaka2001, densitySlopePractice, solubilityOfUrea },
   dimensional: 'empirical relations in molarity, index and kg/m³',
   compute(input, context) {
-    const byIndex =
-      input.refractiveIndex === undefined
-        ? undefined
-        : concentrationFromIndex(input.refractiveIndex, input.temperature, input.indexUncertainty);
+    const { refractiveIndex: typedIndex, refractometerPercent: percent } = input;
+    if (typedIndex !== undefined && percent !== undefined)
+      context.warn('index_twice', 'Refractive index and per cent were both given; the index was used.', ['refractometerPercent']);
+    const indexRead = typedIndex ?? (percent === undefined ? undefined : refractiveIndexAt20(percent));
+    const instrument = typedIndex === undefined ? input.percentUncertainty * indexPerUrea : input.indexUncertainty;
+    const byIndex = indexRead === undefined ? undefined : concentrationFromIndex(indexRead, input.temperature, instrument);
     const density = input.density ?? (input.specificGravity === undefined ? undefined : input.specificGravity * waterDensityAt20);
     if (input.density !== undefined && input.specificGravity !== undefined) {
       context.warn('density_twice', 'Density and specific gravity were both given; the density was used.', ['specificGravity']);
@@ -186,13 +221,14 @@ export const reductantConcentrationCalculation = defineCalculation({
     const reading = byIndex ?? byDensity;
     if (reading === undefined)
       return inconsistentInputs(
-        'give the refractive index, the density or the specific gravity',
+        'enter the per cent of a refractometer, the refractive index, the density or the specific gravity',
+        ['refractometerPercent'],
         ['refractiveIndex'],
         ['density'],
         ['specificGravity'],
       );
     const readings = [
-      { path: 'refractiveIndex', ureaFraction: byIndex?.ureaFraction },
+      { path: typedIndex === undefined ? 'refractometerPercent' : 'refractiveIndex', ureaFraction: byIndex?.ureaFraction },
       { path: input.density === undefined ? 'specificGravity' : 'density', ureaFraction: byDensity?.ureaFraction },
     ];
     for (const { path, ureaFraction } of readings) {
@@ -216,6 +252,7 @@ export const reductantConcentrationCalculation = defineCalculation({
     }
     const ureaFraction = Math.max(0, reading.ureaFraction);
     return {
+      indexRead,
       indexAt20: byIndex?.at20,
       ureaFromIndex: byIndex?.ureaFraction,
       densityAt20: byDensity?.at20,

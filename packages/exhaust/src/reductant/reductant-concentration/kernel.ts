@@ -8,6 +8,9 @@ export const iso22241Limits = {
   density: [1087, 1093],
 } as const;
 
+/** Refractive index per mass fraction of urea near 32.5 %: 0.00165 are one per cent. */
+export const indexPerUrea = 0.165;
+
 /** A property read at some temperature and what it comes to at 20 °C. */
 export interface ReadingAt20 {
   readonly at20: number;
@@ -33,8 +36,8 @@ function shift(reading: number, temperature: number, slope: (urea: number) => nu
 export function concentrationFromIndex(index: number, temperature: number, instrument: number): ReadingAt20 {
   const [at20, ureaFraction] = shift(index, temperature, indexSlope, ureaFractionFromIndexAt20);
   const uncertainty = Math.hypot(instrument, 0.4e-4 * (temperature - referenceTemperature));
-  // ±0.0005 is what the published quadratic leaves; 0.00165 of index are one per cent of urea.
-  return { at20, ureaFraction, uncertainty, ureaUncertainty: Math.hypot(0.0005, uncertainty) / 0.165 };
+  // ±0.0005 is what the published quadratic leaves.
+  return { at20, ureaFraction, uncertainty, ureaUncertainty: Math.hypot(0.0005, uncertainty) / indexPerUrea };
 }
 
 /** Urea from a density in kg/m³ read at a temperature in K by an instrument that reads within ± `instrument`. */

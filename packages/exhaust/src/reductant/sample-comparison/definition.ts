@@ -3,6 +3,7 @@ import {
   choiceOutput,
   commonPractice,
   defineCalculation,
+  inconsistentInputs,
   list,
   noSolution,
   quantity,
@@ -13,7 +14,8 @@ import {
 import { massFraction, refractiveIndex, temperature } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { concentrationFromIndex } from '../reductant-concentration/kernel.js';
+import { concentrationFromIndex, indexPerUrea } from '../reductant-concentration/kernel.js';
+import { refractiveIndexAt20 } from '../solution/refractive-index.js';
 import { itmoIndex, pace1986 } from '../solution/sources.js';
 import { iso22241Part1 } from '../sources.js';
 import { compareSamples } from './kernel.js';
@@ -28,7 +30,7 @@ const places = {
 
 export const sampleComparisonCalculation = defineCalculation({
   id: 'sample-comparison',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'reductant',
   title: 'Samples of reductant compared',
   purpose: 'Is the fluid the same at the top, at the bottom and in the container, or has something been added or settled?',
@@ -47,7 +49,18 @@ export const sampleComparisonCalculation = defineCalculation({
           usual: ['1.36', '1.40'],
           usualReason: 'reductant reads near 1.383',
           example: '1.3829',
-        }),
+        }).optional(),
+        refractometerPercent: quantity(massFraction, {
+          symbol: 'w_r',
+          label: 'Refractometer for reductant, per cent of urea',
+          description: 'In place of the index. For one that compensates for temperature enter 20 °C.',
+          min: '0 %',
+          max: '50 %',
+          usual: ['20 %', '40 %'],
+          usualReason: 'reductant reads near 32.5 %',
+          example: '30.1 %',
+          units: ['%'],
+        }).optional(),
         temperature: quantity(temperature, {
           symbol: 'T',
           label: 'Temperature of the sample',
@@ -65,8 +78,9 @@ export const sampleComparisonCalculation = defineCalculation({
         min: 2,
         max: 6,
         example: [
-          { place: 'top', refractiveIndex: '1.3762', temperature: '20 °C' },
-          { place: 'bottom', refractiveIndex: '1.3829', temperature: '20 °C' },
+          { place: 'top', refractometerPercent: '30.1 %', temperature: '20 °C' },
+          { place: 'bottom', refractometerPercent: '30.3 %', temperature: '20 °C' },
+          { place: 'container', refractometerPercent: '32.4 %', temperature: '20 °C' },
         ],
       },
     ),
@@ -134,14 +148,22 @@ export const sampleComparisonCalculation = defineCalculation({
   },
   dimensional: 'empirical relations in molarity and index',
   compute(input) {
-    const read = input.samples.map((sample) => ({
+    const indices = input.samples.map(({ refractiveIndex: index, refractometerPercent: percent }) =>
+      percent === undefined ? index : (index ?? refractiveIndexAt20(percent)),
+    );
+    const unread = indices.indexOf(undefined);
+    if (unread >= 0) {
+      const paths = ['refractometerPercent', 'refractiveIndex'].map((key) => ['samples', unread, key]);
+      return inconsistentInputs('enter either the per cent of a refractometer or the refractive index of each sample', ...paths);
+    }
+    const read = input.samples.map((sample, index) => ({
       place: sample.place,
-      ...concentrationFromIndex(sample.refractiveIndex, sample.temperature, input.indexUncertainty),
+      ...concentrationFromIndex(indices[index] ?? 0, sample.temperature, input.indexUncertainty),
     }));
     const bad = read.findIndex((sample) => sample.ureaFraction < -0.01 || sample.ureaFraction > 0.53);
     if (bad >= 0) return noSolution('this index is not that of urea in water', ['samples', bad, 'refractiveIndex']);
     const { spread, uncertainty, verdict } = compareSamples(
-      read.map((sample) => ({ ureaFraction: sample.ureaFraction, uncertainty: sample.uncertainty / 0.165 })),
+      read.map((sample) => ({ ureaFraction: sample.ureaFraction, uncertainty: sample.uncertainty / indexPerUrea })),
       input.allowedDifference,
     );
     return {
