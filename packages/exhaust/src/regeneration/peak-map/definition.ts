@@ -147,6 +147,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
     siBrochure,
   },
   precision: 1e-5,
+  mostEvaluations: 4,
   dimensional: 'time stepping with tolerances tied to the units',
   compute(input, context) {
     const loads = spaced(Math.min(input.leastLoad, input.mostLoad), Math.max(input.leastLoad, input.mostLoad), gridSizes[input.grid]);

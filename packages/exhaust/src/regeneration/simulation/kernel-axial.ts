@@ -27,7 +27,8 @@ export class AxialBed {
   private readonly oxygen: Oxidant | undefined;
   private readonly nitrogenDioxide: Oxidant | undefined;
   private readonly soot: Float64Array;
-  private readonly conduction: number;
+  /** Rate in 1/s at which a cell takes on the temperature of a neighbour. */
+  readonly conduction: number;
 
   constructor(bed: FilterBed, combustion: SootCombustion, soot0: Float64Array) {
     this.cells = soot0.length;
