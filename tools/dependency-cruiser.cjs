@@ -104,7 +104,8 @@ module.exports = {
       comment: 'a package lists in its own package.json what it imports',
       severity: 'error',
       from: { path: '^packages/[^/]+/src/' },
-      to: { dependencyTypes: ['npm-no-pkg', 'npm-unknown', 'npm-dev'] },
+      // What users bring along themselves, a peer, is developed with as well.
+      to: { dependencyTypes: ['npm-no-pkg', 'npm-unknown', 'npm-dev'], dependencyTypesNot: ['npm-peer'] },
     },
     {
       name: 'resolvable',

@@ -11,13 +11,13 @@ const ceilings: readonly { readonly code: string; readonly bytes: number; readon
   { code: "export * from '@wallflow/units'", bytes: 15_000, without: ['zod', 'decimal.js'] },
   { code: "export { differentialPressure } from '@wallflow/units'", bytes: 5_900, without: ['zod', 'decimal.js'] },
   { code: "export * from '@wallflow/units/exact'", bytes: 31_000, without: ['zod'] },
-  { code: "export * from '@wallflow/numerics'", bytes: 11_500, without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'] },
-  { code: "export { findRoot } from '@wallflow/numerics'", bytes: 900, without: ['zod', 'decimal.js', 'ml-matrix'] },
+  { code: "export * from '@wallflow/numerics'", bytes: 11_500, without: ['zod', 'decimal.js', '@wallflow/units'] },
+  { code: "export { findRoot } from '@wallflow/numerics'", bytes: 900, without: ['zod', 'decimal.js'] },
   { code: "export * from '@wallflow/exhaust'", bytes: 58_000, without: ['zod', 'decimal.js', '@wallflow/calculation'] },
   {
     code: "export { loadedDropParts } from '@wallflow/exhaust'",
     bytes: 1_500,
-    without: ['zod', 'decimal.js', '@wallflow/units', 'ml-matrix'],
+    without: ['zod', 'decimal.js', '@wallflow/units'],
   },
   {
     code: "export { exhaustMassFlow } from '@wallflow/exhaust'",
@@ -28,12 +28,12 @@ const ceilings: readonly { readonly code: string; readonly bytes: number; readon
   {
     code: "export { gasDensityCalculation } from '@wallflow/exhaust/calculations'",
     bytes: 56_000,
-    without: ['decimal.js', '@wallflow/numerics', 'ml-matrix'],
+    without: ['decimal.js', '@wallflow/numerics'],
   },
   {
     code: "export { gasDensityCalculation } from '@wallflow/exhaust/calculations/gas'",
     bytes: 56_000,
-    without: ['decimal.js', '@wallflow/numerics', 'ml-matrix'],
+    without: ['decimal.js', '@wallflow/numerics'],
   },
   { code: "export * from '@wallflow/exhaust/calculations/filter'", bytes: 115_000, without: ['decimal.js'] },
   { code: "export * from '@wallflow/calculation'", bytes: 53_000, without: ['decimal.js'] },

@@ -9,6 +9,7 @@ export interface Manifest {
   readonly exports: Readonly<Record<string, string | Readonly<Record<string, string>>>>;
   readonly bin?: Readonly<Record<string, string>>;
   readonly dependencies?: Readonly<Record<string, string>>;
+  readonly peerDependencies?: Readonly<Record<string, string>>;
 }
 
 /** A project of somebody else, with the packed packages in its `node_modules`. */
@@ -27,8 +28,8 @@ function unpack(packed: PackedPackage, modules: string): Manifest {
 }
 
 /** Link what a package declares from elsewhere; what it does not declare cannot be found. */
-function linkDependencies(packed: PackedPackage, manifest: Manifest, modules: string): void {
-  for (const name of Object.keys(manifest.dependencies ?? {})) {
+function linkDependencies(packed: PackedPackage, { dependencies, peerDependencies }: Manifest, modules: string): void {
+  for (const name of Object.keys({ ...dependencies, ...peerDependencies })) {
     if (packedPackages.some((other) => other.name === name)) continue;
     const link = join(modules, name);
     mkdirSync(dirname(link), { recursive: true });
@@ -37,8 +38,12 @@ function linkDependencies(packed: PackedPackage, manifest: Manifest, modules: st
   }
 }
 
-/** Lay out a project as an installation of the packed packages would, without a registry. */
-export function createConsumer(): Consumer {
+/**
+ * Lay out a project as an installation of the packed packages would, without a registry.
+ *
+ * @param chosen folders in place of the versions that the workspace uses, by the name of the package
+ */
+export function createConsumer(chosen: Readonly<Record<string, string>> = {}): Consumer {
   const folder = mkdtempSync(join(tmpdir(), 'wallflow-consumer-'));
   const modules = join(folder, 'node_modules');
   const manifests = new Map<string, Manifest>();
@@ -46,6 +51,10 @@ export function createConsumer(): Consumer {
     const manifest = unpack(packed, modules);
     manifests.set(packed.name, manifest);
     linkDependencies(packed, manifest, modules);
+  }
+  for (const [name, target] of Object.entries(chosen)) {
+    rmSync(join(modules, name));
+    symlinkSync(realpathSync(target), join(modules, name), 'dir');
   }
   writeFileSync(join(folder, 'package.json'), JSON.stringify({ name: 'consumer', private: true, type: 'module' }));
   return {

@@ -1,4 +1,4 @@
-import { Matrix, QrDecomposition } from 'ml-matrix';
+import { factorise, lengthOf, type QrFactors } from './qr.js';
 
 /** Solution of `min |A x - b|`. */
 export interface LeastSquares {
@@ -16,39 +16,34 @@ export function solveLeastSquares(columns: readonly Float64Array[], rightHandSid
   const rows = rightHandSide.length;
   const count = columns.length;
   if (count === 0) return { solution: [], inverseGram: [] };
-  const lengths = columns.map((column) => Math.hypot(...column));
-  const scaled = new Matrix(rows, count);
-  columns.forEach((column, j) => {
-    for (let i = 0; i < rows; i += 1) scaled.set(i, j, lengths[j] === 0 ? 0 : column[i]! / lengths[j]!);
-  });
-  const factors = new QrDecomposition(scaled);
-  const triangle = factors.upperTriangularMatrix;
+  const lengths = columns.map(lengthOf);
+  const scaled = columns.map((column, j) => column.map((value) => (lengths[j] === 0 ? 0 : value / lengths[j]!)));
+  const factors = factorise(scaled);
   const negligible = Math.max(rows, count) * Number.EPSILON;
   for (let j = 0; j < count; j += 1) {
-    if (!(Math.abs(triangle.get(j, j)) > negligible)) return undefined;
+    if (!(Math.abs(factors.triangle(j, j)) > negligible)) return undefined;
   }
 
-  const target = Matrix.columnVector(rightHandSide);
-  const solution = factors.solve(target);
-  const residual = Matrix.sub(target, scaled.mmul(solution));
-  solution.add(factors.solve(residual));
+  const first = factors.solve(rightHandSide);
+  const residual = rightHandSide.map((value, i) => value - scaled.reduce((sum, column, j) => sum + column[i]! * first[j]!, 0));
+  const correction = factors.solve(residual);
   return {
-    solution: lengths.map((length, j) => solution.get(j, 0) / length),
-    inverseGram: invertGram(triangle, lengths),
+    solution: lengths.map((length, j) => (first[j]! + correction[j]!) / length),
+    inverseGram: invertGram(factors, lengths),
   };
 }
 
 /** `(RᵀR)⁻¹` with the scale of the columns put back. */
-function invertGram(triangle: Matrix, lengths: readonly number[]): number[][] {
+function invertGram({ triangle }: QrFactors, lengths: readonly number[]): number[][] {
   const count = lengths.length;
-  const inverse = Matrix.zeros(count, count);
+  const inverse = lengths.map(() => new Float64Array(count));
   for (let column = 0; column < count; column += 1) {
     for (let i = column; i >= 0; i -= 1) {
       let sum = i === column ? 1 : 0;
-      for (let k = i + 1; k <= column; k += 1) sum -= triangle.get(i, k) * inverse.get(k, column);
-      inverse.set(i, column, sum / triangle.get(i, i));
+      for (let k = i + 1; k <= column; k += 1) sum -= triangle(i, k) * inverse[k]![column]!;
+      inverse[i]![column] = sum / triangle(i, i);
     }
   }
-  const gram = inverse.mmul(inverse.transpose());
-  return lengths.map((length, i) => lengths.map((other, j) => gram.get(i, j) / length / other));
+  const gram = (i: number, j: number) => inverse[i]!.reduce((sum, value, k) => sum + value * inverse[j]![k]!, 0);
+  return lengths.map((length, i) => lengths.map((other, j) => gram(i, j) / length / other));
 }
