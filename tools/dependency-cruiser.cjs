@@ -6,10 +6,11 @@ const { join } = require('node:path');
 const layers = {
   units: [],
   numerics: [],
+  logs: ['units', 'numerics'],
   calculation: ['units'],
   exhaust: ['units', 'numerics', 'calculation'],
-  workshop: ['units', 'numerics', 'calculation', 'exhaust'],
-  wallflow: ['units', 'numerics', 'calculation', 'exhaust', 'workshop'],
+  workshop: ['units', 'numerics', 'logs', 'calculation', 'exhaust'],
+  wallflow: ['units', 'numerics', 'logs', 'calculation', 'exhaust', 'workshop'],
 };
 
 const packages = join(__dirname, '..', 'packages');

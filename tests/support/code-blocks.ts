@@ -14,6 +14,7 @@ export const filesWithCode = [
   'docs-site/docs/embedding.mdx',
   'packages/calculation/README.md',
   'packages/exhaust/README.md',
+  'packages/logs/README.md',
   'packages/workshop/README.md',
   'packages/wallflow/README.md',
 ];

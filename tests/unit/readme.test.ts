@@ -55,7 +55,15 @@ describe('README.md', () => {
   });
 
   it('names every package in its map', () => {
-    const names = ['@wallflow/units', '@wallflow/numerics', '@wallflow/calculation', '@wallflow/exhaust', '@wallflow/workshop', 'wallflow'];
+    const names = [
+      '@wallflow/units',
+      '@wallflow/numerics',
+      '@wallflow/logs',
+      '@wallflow/calculation',
+      '@wallflow/exhaust',
+      '@wallflow/workshop',
+      'wallflow',
+    ];
     for (const name of names) expect(readme).toContain(`| \`${name}\` |`);
   });
 

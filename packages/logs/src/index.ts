@@ -1,0 +1,26 @@
+/**
+ * Logs of engine and exhaust: columns understood, cells read fast, faults left out and counted, steady windows.
+ *
+ * @packageDocumentation
+ */
+export type { Channel } from './channels/channel.js';
+export { type ChannelName, channelNames, channelOf, channels, isChannelName } from './channels/channels.js';
+export type { Batch } from './clean/cleaner.js';
+export { type LeftOut, type LeftOutReason, reasonText } from './clean/left-out.js';
+export {
+  type ColumnAnswer,
+  checkMapping,
+  type Mapping,
+  type MappingProblem,
+  type MappingResult,
+  makeMapping,
+  mappingFor,
+  parseMapping,
+} from './mapping/mapping.js';
+export { type Sureness, shown } from './read/plan.js';
+export type { Choice, Question } from './read/question.js';
+export { type LogOptions, LogReader, readLog } from './read/reader.js';
+export { type ChannelReading, type LogProblem, type LogReading, type LogResult, logProblemText } from './read/reading.js';
+export { type SteadyRule, usualRule } from './steady/rule.js';
+export type { SteadyValue, SteadyWindow } from './steady/windows.js';
+export type { OtherFile } from './text/encoding.js';
