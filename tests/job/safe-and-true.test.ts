@@ -107,6 +107,12 @@ describe('the uncertainty of a reading', () => {
     expect(rows.find(({ code }) => code === 'soot')?.verdict).toBe('not-yet');
   });
 
+  it('makes a condition unsure that another value within it would change, and the sheet says so', () => {
+    const job = byHand();
+    for (const row of job.readings.after.slice(1)) row.pressureDrop = `${Number.parseFloat(row.pressureDrop)} ± 30 mbar`;
+    expect(sheetOf(job)).toMatch(/\[\?\?\] Filter after: [^[]*Not sure:/);
+  });
+
   it('widens the range of the soot', () => {
     const job = byHand();
     job.readings.before[3].pressureDrop = '95 ± 10 mbar';
@@ -301,5 +307,19 @@ describe('the sheet', () => {
 describe('the title', () => {
   it('survives the form and back', () => {
     expect(jobFromForm(formFromJob({ ...byHand(), title: 'Bus 7, second visit' })).title).toBe('Bus 7, second visit');
+  });
+});
+
+describe('a job file that holds what no field can show', () => {
+  it.each([
+    { complaint: { toString: null } },
+    { vehicle: { description: { toString: null } } },
+    { history: [{ toString: null }], advice: [1, null] },
+    { filter: { substrate: { toString: null } }, permission: { before: { substrate: 'cordierite' } } },
+    { title: 7, date: [], rootCause: {} },
+  ])('%j throws nowhere', (change) => {
+    const job = { ...byHand(), ...change };
+    expect(() => jobFromForm(formFromJob(job))).not.toThrow();
+    expect(runJob(job, demoFile).ok).toBe(false);
   });
 });

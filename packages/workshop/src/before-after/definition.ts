@@ -117,7 +117,7 @@ export const beforeAfterCalculation = defineCalculation({
     improvementUncertainty: optional(
       quantityOutput(fraction, { symbol: 'u(\\delta_R)', label: 'Standard uncertainty of that fall', digits: 2, units: ['%'] }),
     ),
-    cleanMultiple: optional(quantityOutput(ratio, { symbol: 'r', label: 'Later drop over that of the clean filter', digits: 3 })),
+    cleanMultiple: optional(quantityOutput(ratio, { symbol: 'r', label: 'Pressure drop after ÷ clean filter', digits: 3 })),
     cleanMultipleUncertainty: optional(
       quantityOutput(ratio, { symbol: 'u(r)', label: 'Standard uncertainty of that multiple', digits: 2 }),
     ),
@@ -145,6 +145,11 @@ export const beforeAfterCalculation = defineCalculation({
       symbol: 'r_s',
       label: 'Clean for certain up to this multiple of a calculated clean drop: 1.3 of one that is too large by 2.5/1.3',
       source: 'acceptance',
+    }),
+    calculatedUncertainty: constant(fraction, 0.33, {
+      symbol: 'u_c',
+      label: 'Standard uncertainty of a calculated clean drop: twice it, as a factor, leads from 1.3 to 2.5',
+      source: 'readingBands',
     }),
     calculatedLow: constant(ratio, 0.3, {
       symbol: 'r_0',
@@ -241,7 +246,7 @@ export const beforeAfterCalculation = defineCalculation({
       improvement: silent ? undefined : 1 - share,
       improvementUncertainty: silent ? undefined : Math.hypot(second.uncertainty, share * first.uncertainty) / Math.abs(first.resistance),
       cleanMultiple,
-      cleanMultipleUncertainty: input.cleanDrop === undefined ? undefined : (second.uncertainty * after.viscousFlow) / input.cleanDrop,
+      cleanMultipleUncertainty: uncertaintyOfMultiple(cleanMultiple, second.uncertainty * after.viscousFlow, input, constants),
       verdict,
     };
   },
@@ -314,4 +319,15 @@ function referenceOf(
         surelyClean: bands.surelyClean,
         cleanShare: bands.cleanShare,
       };
+}
+
+/** Of the multiple of the clean drop: that of the later drop, and that of a clean drop which is only calculated. */
+function uncertaintyOfMultiple(
+  multiple: number | undefined,
+  dropUncertainty: number,
+  { cleanDrop, cleanFrom }: { readonly cleanDrop?: number | undefined; readonly cleanFrom: 'measured' | 'calculated' },
+  { calculatedUncertainty }: { readonly calculatedUncertainty: number },
+): number | undefined {
+  if (multiple === undefined || cleanDrop === undefined) return undefined;
+  return Math.hypot(dropUncertainty / cleanDrop, cleanFrom === 'calculated' ? calculatedUncertainty * multiple : 0);
 }

@@ -101,7 +101,7 @@ export const filterConditionCalculation = defineCalculation({
   purpose: 'Do these readings show a clean, a loaded or a blocked filter, or a fault of hose and sensor?',
   usedBy: ['technician', 'trainer'],
   keywords: ['blocked', 'clean', 'diagnosis', 'idle', 'pressure sensor', 'hose'],
-  method: 'measured drop against the closed form of the clean filter at the same flow and temperature',
+  method: 'measured drop against the drop calculated for a clean filter at the same flow and temperature',
   inputs: z.strictObject({
     zeroReading: quantity(differentialPressure, {
       symbol: '\\Delta p_0',
@@ -230,7 +230,7 @@ export const filterConditionCalculation = defineCalculation({
     {
       gives: 'readingsJudged',
       tex: 'R = \\frac{\\Delta p}{\\mu(T)\\,Q},\\quad \\Delta p_{ref} = \\Delta p\\,\\frac{\\mu_{ref}\\,Q_{ref}}{\\mu\\,Q}',
-      text: 'Each reading less the zero reading, against the closed form of the clean filter at its own flow and temperature.',
+      text: 'Each reading less the zero reading, against the drop calculated for a clean filter at its own flow and temperature.',
       source: 'konstandopoulos2008',
       locator: 'Eq. 8',
     },
@@ -254,7 +254,7 @@ export const filterConditionCalculation = defineCalculation({
     },
     { gives: 'decidingRow', text: 'Its place among the readings: [[decidingRow]].' },
     { gives: 'decidingReading', text: 'The reading with the highest flow that can tell: [[decidingReading]].', source: 'readingBands' },
-    { gives: 'cleanDrop', text: 'Closed form for the clean filter: [[cleanDrop]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
+    { gives: 'cleanDrop', text: 'Calculated for a clean filter: [[cleanDrop]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
     { gives: 'cleanRatio', text: 'Measured drop over clean drop: [[cleanRatio]].' },
     {
       gives: 'why',
@@ -439,11 +439,18 @@ interface Judged {
 
 const noHeat = { tone: 'do-not' as const, text: 'Do not heat the filter on these readings: what is in the way may not be in the filter.' };
 
+const oneSided = {
+  tone: 'note' as const,
+  text: 'A sensor with one hose reads everything behind its tap: then the share of each part of the exhaust comes first, silencer and pipes too.',
+};
+
 function adviceOnFilter(verdict: 'blocked' | 'loaded') {
-  if (verdict === 'loaded') return [{ tone: 'do' as const, text: 'Find why it loads, then check the permission for a regeneration.' }];
+  if (verdict === 'loaded')
+    return [{ tone: 'do' as const, text: 'Find why it loads, then check the permission for a regeneration.' }, oneSided];
   return [
     { tone: 'do' as const, text: 'Estimate the soot and check the permission for a regeneration before any heat.' },
     { tone: 'do-not' as const, text: 'Do not force a regeneration on this reading alone: above the soot limit it can melt the filter.' },
+    oneSided,
   ];
 }
 

@@ -15,21 +15,27 @@ function defined(record: Record<string, unknown>): Record<string, unknown> {
   return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
 }
 
+/** Text of the head; anything else that a file may hold there is nothing that a field could show. */
+function textAt(job: unknown, path: readonly string[]): string | undefined {
+  const found = at(job, path);
+  return typeof found === 'string' ? found : undefined;
+}
+
 /** What the form shows of a job file; parts that it has no field for are left out. */
 export function formFromJob(job: unknown): FormInput {
   const input: Record<string, unknown> = {
     about: [
       defined({
-        title: at(job, ['title']),
-        vehicle: at(job, ['vehicle', 'description']),
-        odometer: at(job, ['vehicle', 'odometer']),
-        date: at(job, ['date']),
-        reference: at(job, ['reference']),
-        technician: at(job, ['technician']),
-        complaint: at(job, ['complaint']),
+        title: textAt(job, ['title']),
+        vehicle: textAt(job, ['vehicle', 'description']),
+        odometer: textAt(job, ['vehicle', 'odometer']),
+        date: textAt(job, ['date']),
+        reference: textAt(job, ['reference']),
+        technician: textAt(job, ['technician']),
+        complaint: textAt(job, ['complaint']),
       }),
     ],
-    closing: [defined({ rootCause: at(job, ['rootCause']), nextCheck: at(job, ['nextCheck']) })],
+    closing: [defined({ rootCause: textAt(job, ['rootCause']), nextCheck: textAt(job, ['nextCheck']) })],
   };
   for (const [key, path] of Object.entries(singleSections)) input[key] = [at(job, path) ?? {}];
   for (const [key, path] of Object.entries(rowSections)) {
@@ -46,7 +52,7 @@ export function formFromJob(job: unknown): FormInput {
   for (const [key, path] of Object.entries(lineSections)) {
     const found = at(job, path);
     const none = codeSections.has(key) && Array.isArray(found) && found.length === 0;
-    input[key] = none ? [{ line: 'none' }] : asRows(found).map((line) => ({ line }));
+    input[key] = none ? [{ line: 'none' }] : asRows(found).flatMap((line) => (typeof line === 'string' ? [{ line }] : []));
   }
   return input;
 }

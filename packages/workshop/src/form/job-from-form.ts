@@ -73,7 +73,7 @@ export function jobFromForm(input: FormInput, logs: FormLogs = {}): Record<strin
   const [about = {}] = rowsOf(input, 'about');
   const [closing = {}] = rowsOf(input, 'closing');
   const { title, vehicle, odometer, ...head } = about;
-  const made = vehicle === undefined ? 'Job sheet' : `Job sheet: ${String(vehicle)}`.slice(0, 200);
+  const made = typeof vehicle === 'string' ? `Job sheet: ${vehicle}`.slice(0, 200) : 'Job sheet';
   const job: Record<string, unknown> = {
     format: 'wallflow-job/1',
     title: title ?? made,

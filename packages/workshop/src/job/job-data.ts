@@ -24,7 +24,8 @@ export interface SideData {
   readonly file: string;
   /** Readings that were left out, and why. */
   readonly leftOut: readonly string[];
-  /** The engine state of the reading that decided the condition. */
+  /** The reading that decided the condition: its place among those that were used, from 0, and its engine state. */
+  readonly decidingIndex: number;
   readonly decidingReading: string;
   readonly massFlow: AttemptData;
   readonly volumeFlow: AttemptData;
@@ -53,10 +54,11 @@ function attemptData(attempt: Attempt): AttemptData {
   return { calculation: id, version, ok: true, ...present(attempt.calculation, attempt.result), warnings, assumptions, advice };
 }
 
-function sideData({ file, leftOut, deciding, condition, soot }: MeasuredSide): SideData {
+function sideData({ file, leftOut, readings, deciding, condition, soot }: MeasuredSide): SideData {
   return {
     file,
     leftOut,
+    decidingIndex: readings.indexOf(deciding),
     decidingReading: deciding.state,
     massFlow: attemptData(deciding.massFlow),
     volumeFlow: attemptData(deciding.volumeFlow),

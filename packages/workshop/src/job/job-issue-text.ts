@@ -75,18 +75,23 @@ function relabelled(issue: Issue, where: string, name: string): Issue {
   return { ...issue, path: first, paths: unique };
 }
 
+function labelOf(column: string): string {
+  return Object.entries(channels).find(([name]) => name === column)?.[1].label ?? column;
+}
+
 function unitText(problem: Extract<JobIssue, { code: 'log_unit' }>): string {
-  const { given, column } = problem;
+  const { given } = problem;
+  const column = `of the ${labelOf(problem.column)}`;
   const use = `use one of ${problem.candidates.join(', ')}.`;
   switch (problem.reason) {
     case 'unknown_unit':
-      return `the unit "${given}" of column ${column} is not known; ${use}`;
+      return `the unit "${given}" ${column} is not known; ${use}`;
     case 'ambiguous_unit':
-      return `the unit "${given}" of column ${column} can mean more than one unit; ${use}`;
+      return `the unit "${given}" ${column} can mean more than one unit; ${use}`;
     case 'wrong_kind':
-      return `"${given}" of column ${column} is a unit of something else; ${use}`;
+      return `"${given}" ${column} is a unit of something else; ${use}`;
     case 'missing_unit':
-      return `column ${column} has no unit; ${use}`;
+      return `the column ${column} has no unit; ${use}`;
   }
 }
 
@@ -128,9 +133,9 @@ export function jobIssueText(problem: JobIssue): string {
     case 'log_unreadable':
       return `${problem.where} cannot be read as a table: ${problem.detail}.`;
     case 'log_column_missing':
-      return `${problem.where} has no column ${problem.column}; write it as "${problem.column} [unit]". Found: ${problem.found.join(', ')}.`;
+      return `${problem.where} has no column for the ${labelOf(problem.column)}; its title must be "${problem.column} [unit]". Found: ${problem.found.join(', ')}.`;
     case 'log_column_twice':
-      return `${problem.where} has more than one column ${problem.column}; keep the one that is right.`;
+      return `${problem.where} has more than one column for the ${labelOf(problem.column)}; keep the one that is right.`;
     case 'log_unit':
       return `${problem.where}: ${unitText(problem)}`;
     case 'log_row_too_long':

@@ -58,7 +58,7 @@ function substrateIssues(job: JobFile): JobIssue[] {
   const given = [job.filter.substrate, job.permission.before.substrate, job.permission.after?.substrate].filter((one) => one !== undefined);
   const different = [...new Set(given)];
   if (different.length < 2) return [];
-  const words = different.map((one) => materials[String(one)] ?? 'something else').join(' and ');
+  const words = different.map((one) => (typeof one === 'string' ? materials[one] : undefined) ?? 'something else').join(' and ');
   const reason = `the filter material is entered more than once, and not alike: ${words}. Keep the one that is right`;
   return [{ code: 'input', where: 'filter', issue: { code: 'inconsistent_inputs', path: ['substrate'], paths: [['substrate']], reason } }];
 }

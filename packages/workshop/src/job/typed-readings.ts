@@ -108,7 +108,7 @@ function givenUncertainty(name: ChannelName, given: unknown): number | undefined
 }
 
 /** What a person typed, as a person reads it. */
-function asTyped(given: unknown): string | undefined {
+export function asTyped(given: unknown): string | undefined {
   if (typeof given === 'string') return given.trim();
   if (typeof given !== 'object' || given === null) return undefined;
   const { value, unit } = given as { readonly value?: unknown; readonly unit?: unknown };

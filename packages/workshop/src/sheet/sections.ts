@@ -2,6 +2,7 @@ import { issueText, type Outputs } from '@wallflow/calculation';
 import { mass } from '@wallflow/units';
 import { type Attempt, type Evaluation, numberOf, succeeded, unsureText, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
+import { asTyped } from '../job/typed-readings.js';
 import type { Block, Tone, VerdictLine } from './blocks.js';
 import { shown } from './shown.js';
 
@@ -163,9 +164,9 @@ function sootText(attempt: Attempt): string {
 
 /** A load as somebody typed it, control unit or own estimate. */
 function typedLoad(inputs: Readonly<Record<string, unknown>> | undefined): string | undefined {
-  const { sootLoad, sootLoadUncertainty } = inputs ?? {};
-  if (typeof sootLoad !== 'string') return undefined;
-  return `${sootLoad}${typeof sootLoadUncertainty === 'string' ? ` ± ${sootLoadUncertainty}` : ''} (control unit or own estimate)`;
+  const [load, uncertainty] = [asTyped(inputs?.sootLoad), asTyped(inputs?.sootLoadUncertainty)];
+  if (load === undefined) return undefined;
+  return `${load}${uncertainty === undefined ? '' : ` ± ${uncertainty}`} (control unit or own estimate)`;
 }
 
 export function sootBlocks({ before, after, job }: JobResult): Block[] {
