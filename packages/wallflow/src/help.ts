@@ -4,6 +4,7 @@ export const help = `wallflow: diesel exhaust-aftertreatment calculations with u
   wallflow list [--subject <subject>]        every calculation
   wallflow describe <id>                     inputs, outputs, cautions, sources
   wallflow run <id> key="value unit" ...     one calculation; or JSON on standard input
+  wallflow judge "<readings>"                  is the filter restricted, and by what: five lines
   wallflow job <file> [--out <folder>]       a whole workshop job and its job sheet
   wallflow help <command>                    more about one of these
 
@@ -37,6 +38,16 @@ wallflow run <id> [--json] < input.json
 One calculation. Each input is a word: pressure="101.3 kPa", or with its uncertainty pressure="101.3 ± 0.2 kPa". Lists are
 JSON: readings='[{"state":"idle"}]'. Without words the whole input is read as JSON from standard input.
 wallflow describe <id> names the inputs and prints a command to start from.
+`,
+  ],
+  [
+    'judge',
+    `wallflow judge "2.2 L; 146000 km; 0 rpm 0.5 mbar; 800 rpm 14 mbar; 2800 rpm 290 mbar 210 °C" [--json]
+
+The filter from what can be read in a minute: displacement, odometer if known, and readings as engine speed and pressure drop,
+with the gas temperature or the air mass flow where they are known. 0 rpm is the reading with the engine off. What is not known
+is taken from typical values with their spread. Answers in five lines: restricted or not, by what, how much is in the filter,
+what to test next, how sure.
 `,
   ],
   [

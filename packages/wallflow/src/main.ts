@@ -3,6 +3,7 @@ import { visibleText } from '@wallflow/workshop';
 import { describe } from './commands/describe.js';
 import { findCalculation } from './commands/find.js';
 import { job } from './commands/job.js';
+import { judge } from './commands/judge.js';
 import { list } from './commands/list.js';
 import { run } from './commands/run.js';
 import { commandHelp, help } from './help.js';
@@ -64,6 +65,8 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
       return describe(io, findCalculation(first), values.json);
     case 'run':
       return run(io, findCalculation(first), rest, values.json);
+    case 'judge':
+      return judge(io, first === undefined ? [] : [first, ...rest], values.json);
     case 'job':
       noMore(rest);
       return job(io, first, { json: values.json, out: values.out });

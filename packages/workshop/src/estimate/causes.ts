@@ -1,4 +1,4 @@
-import type { Vehicle } from './evidence-input.js';
+import type { EstimateInput } from './evidence-input.js';
 import { lognormal, normalShare, share, uniform } from './latent.js';
 import type { Priors } from './priors.js';
 import { at } from './unknowns.js';
@@ -72,7 +72,7 @@ const pipeSpread = 2.5;
  *
  * @param highestRhoQQ - ρ Q² at the highest flow that was read, N·m²
  */
-export function hypothesesFor(vehicle: Vehicle, priors: Priors, highestRhoQQ: number): Hypothesis[] {
+export function hypothesesFor({ vehicle, controlUnit }: EstimateInput, priors: Priors, highestRhoQQ: number): Hypothesis[] {
   const { complaint = true, washedRecently = false, sensor } = vehicle;
   const trigger = priors.trigger.median;
   const ashPrior = priors.ashLoad;
@@ -133,7 +133,13 @@ export function hypothesesFor(vehicle: Vehicle, priors: Priors, highestRhoQQ: nu
       sootLoad: (point: Float64Array) => uniform(point[at.soot]!, 0, 0.5) * trigger,
       distortion: (point: Float64Array) => ({ ...undistorted, factor: lognormal(Math.abs(fault(point)), 1.3, 1.5) }),
     },
-    { ...usual, id: 'figures-wrong', weight: 0.05, figureGain: (point) => uniform(fault(point), 0, 3) },
+    // Nobody can say that of figures that were not read.
+    {
+      ...usual,
+      id: 'figures-wrong',
+      weight: controlUnit?.sootMass === undefined ? 0 : 0.05,
+      figureGain: (point) => uniform(fault(point), 0, 3),
+    },
   ];
   return all.filter(({ weight }) => weight > 0);
 }

@@ -85,6 +85,11 @@ interface Explained {
   readonly logWeight: number;
 }
 
+interface CauseSums {
+  probability: number;
+  readonly sums: Float64Array;
+}
+
 interface Context {
   readonly observations: readonly Observation[];
   readonly input: EstimateInput;
@@ -153,7 +158,7 @@ export function estimateFilter(given: EstimateInput, options: EstimateOptions = 
   const highestRhoQQ = fast(new Float64Array(unknowns.length)).rhoQQ;
   const observations = observationsOf(input, highestRhoQQ);
   const context: Context = { observations, input, priors, seed: options.seed ?? 1 };
-  const first = hypothesesFor(input.vehicle, priors, highestRhoQQ).map((hypothesis, index) => {
+  const first = hypothesesFor(input, priors, highestRhoQQ).map((hypothesis, index) => {
     const draw = explainer(hypothesis, index, context);
     return { draw, explained: draw(firstDraws, 0) };
   });
@@ -169,7 +174,7 @@ export function estimateFilter(given: EstimateInput, options: EstimateOptions = 
   const total = logSumExp(explained.map(({ logWeight }) => logWeight));
   const states: VehicleState[] = [];
   const weights: number[] = [];
-  const byCause = new Map<FilterCause, { probability: number; sums: Float64Array }>();
+  const byCause = new Map<FilterCause, CauseSums>();
   for (const part of explained) {
     const probability = Math.exp(part.logWeight - total);
     const entry = byCause.get(causeOf(part.hypothesis.id)) ?? { probability: 0, sums: new Float64Array(observations.length) };
@@ -201,7 +206,7 @@ export function estimateFilter(given: EstimateInput, options: EstimateOptions = 
   if (!(effectiveSize >= leastEffectiveSize)) issues.push({ code: 'too_few_draws', effectiveSize });
   return {
     restricted: Math.min(1, restricted),
-    causes: [...byCause]
+    causes: [...allCauses(byCause, observations.length)]
       .map(([id, { probability, sums }]) => ({
         id,
         title: filterCauses[id],
@@ -220,6 +225,12 @@ export function estimateFilter(given: EstimateInput, options: EstimateOptions = 
     issues,
     draws: { states, weights: shares, input },
   };
+}
+
+/** Causes that were not weighed at all have no chance, but a place in the list. */
+function allCauses(weighed: ReadonlyMap<FilterCause, CauseSums>, observations: number): Map<FilterCause, CauseSums> {
+  const none = { probability: 0, sums: new Float64Array(observations) };
+  return new Map((Object.keys(filterCauses) as FilterCause[]).map((id) => [id, weighed.get(id) ?? none]));
 }
 
 function ratioToClean(state: VehicleState, fast: GasModel): number {

@@ -13,5 +13,6 @@ export {
 } from './estimate.js';
 export type { BackPressureReading, EstimateInput, SpeedReading, Trials, Vehicle } from './evidence-input.js';
 export { nextTests, type TestOutcome, type TestValue } from './next-test.js';
+export { type LineProblem, type LineResult, readLine } from './one-line.js';
 export { type Prior, type PriorMark, type Priors, priorsOf } from './priors.js';
 export { type DiscreteTrial, discreteTrials } from './trials.js';
