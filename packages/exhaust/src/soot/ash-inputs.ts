@@ -1,6 +1,21 @@
 import { inconsistentInputs, quantity, quantityWithDefault, type Refusal } from '@wallflow/calculation';
 import { cellDensity, density, length, volume } from '@wallflow/units';
 
+/** How densely ash packs: one density for the room it takes and for the drop that its layer makes. */
+export const ashDensityInput = (symbol: string, label: string) =>
+  quantityWithDefault(density, {
+    symbol,
+    label,
+    min: '0.1 kg/L',
+    max: '1.5 kg/L',
+    usual: ['0.2 kg/L', '1 kg/L'],
+    usualReason: 'ash in filters packs to 0.2 to 0.5 kg/L, poured and pressed in a tube to 0.4 to 1 kg/L',
+    example: '0.4 kg/L',
+    default: '0.4 kg/L',
+    defaultReason: 'published together with the permeability of the layer; 0.2 to 1 kg/L are found',
+    units: ['kg/L', 'kg/m3', 'g/cm3'],
+  });
+
 /** The filter whose channels hold ash, and how densely ash packs. */
 export const ashFilterInputs = {
   filterVolume: quantity(volume, { symbol: 'V', label: 'Filter volume', min: '0.1 L', max: '200 L', example: '3.0 L', units: ['L', 'm3'] }),
@@ -11,7 +26,7 @@ export const ashFilterInputs = {
     min: '30 mm',
     max: '600 mm',
     usual: ['80 mm', '400 mm'],
-    usualReason: 'common filters',
+    usualReason: 'common filters have channels of 80 to 400 mm',
     example: '145 mm',
     units: ['mm', 'in'],
   }),
@@ -21,7 +36,7 @@ export const ashFilterInputs = {
     min: '50 cpsi',
     max: '600 cpsi',
     usual: ['100 cpsi', '350 cpsi'],
-    usualReason: 'common wall-flow filters',
+    usualReason: 'common wall-flow filters have 100 to 350 cells per square inch',
     example: '200 cpsi',
   }),
   wallThickness: quantity(length, {
@@ -30,22 +45,11 @@ export const ashFilterInputs = {
     min: '0.05 mm',
     max: '1 mm',
     usual: ['0.15 mm', '0.45 mm'],
-    usualReason: 'common wall-flow filters',
+    usualReason: 'common wall-flow filters have walls of 0.15 to 0.45 mm',
     example: '0.305 mm',
     units: ['mm', 'mil'],
   }),
-  ashDensity: quantityWithDefault(density, {
-    symbol: '\\rho_a',
-    label: 'Packing density of the ash',
-    min: '0.1 kg/L',
-    max: '1.5 kg/L',
-    usual: ['0.2 kg/L', '0.4 kg/L'],
-    usualReason: 'laboratory work finds 0.2 to 0.4 kg/L; simulations used up to 1',
-    example: '0.35 kg/L',
-    default: '0.35 kg/L',
-    defaultReason: 'within 0.2 to 0.4 kg/L; common practice, no source',
-    units: ['kg/L', 'kg/m3', 'g/cm3'],
-  }),
+  ashDensity: ashDensityInput('\\rho_a', 'Packing density of the ash'),
 };
 
 /** Clear channel width in m of square cells, or why there is none. */

@@ -34,7 +34,7 @@ export const catalystExothermCalculation = defineCalculation({
       above: '0 kg/h',
       max: '5000 kg/h',
       usual: ['20 kg/h', '1500 kg/h'],
-      usualReason: 'from an idling car to a truck on the road',
+      usualReason: 'an idling car has some 30 kg/h, a truck on the road up to 1500 kg/h',
       example: '140 kg/h',
       units: ['kg/h', 'g/s'],
     }),

@@ -59,7 +59,7 @@ export const regenerationHeatCalculation = defineCalculation({
       label: 'Gas temperature wanted before the filter',
       ...range,
       usual: ['400 °C', '700 °C'],
-      usualReason: 'soot burns with oxygen from about 550 °C; above 700 °C the filter is at risk',
+      usualReason: { below: 'soot burns with oxygen from about 550 °C only', above: 'the filter is at risk' },
       example: '600 °C',
     }),
     duration: quantity(time, {

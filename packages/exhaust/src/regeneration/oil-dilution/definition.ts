@@ -69,7 +69,7 @@ export const oilDilutionCalculation = defineCalculation({
       above: '0 km',
       max: '10000 km',
       usual: ['50 km', '1500 km'],
-      usualReason: 'below 150 km look for the cause; above 1000 km is rare',
+      usualReason: { below: 'so often is a fault: look for its cause', above: 'control units hardly ever wait so long' },
       example: '300 km',
       units: ['km', 'mi'],
     }),

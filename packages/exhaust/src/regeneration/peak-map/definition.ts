@@ -42,7 +42,7 @@ const load = (symbol: string, label: string, example: string) =>
     min: '0.1 g/L',
     max: '20 g/L',
     usual: ['0.5 g/L', '12 g/L'],
-    usualReason: 'above it nobody should heat the filter at all',
+    usualReason: { below: 'so little soot heats no filter', above: 'nobody should heat a filter with so much soot' },
     example,
     units: ['g/L', 'kg/m3'],
   });
@@ -53,7 +53,7 @@ const flow = (symbol: string, label: string, example: string) =>
     min: '5 kg/h',
     max: '3000 kg/h',
     usual: ['10 kg/h', '800 kg/h'],
-    usualReason: 'from an idling car to a truck',
+    usualReason: 'an idling car has some 30 kg/h, a truck in a standing regeneration up to 800 kg/h',
     example,
     units: ['kg/h', 'g/s'],
   });

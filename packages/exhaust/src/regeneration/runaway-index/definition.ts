@@ -35,7 +35,7 @@ const flow = {
   above: '0 kg/h',
   max: '5000 kg/h',
   usual: ['10 kg/h', '1500 kg/h'],
-  usualReason: 'from an idling car to a truck on the road',
+  usualReason: 'an idling car has some 30 kg/h, a truck on the road up to 1500 kg/h',
   units: ['kg/h', 'g/s'],
 } as const;
 
@@ -78,7 +78,7 @@ export const runawayIndexCalculation = defineCalculation({
       min: '200 °C',
       max: '900 °C',
       usual: ['400 °C', '700 °C'],
-      usualReason: 'below nothing runs away, above it already has',
+      usualReason: { below: 'colder soot hardly burns with oxygen', above: 'so hot it has already run away' },
       example: '600 °C',
       units: ['degC', 'K', 'degF'],
     }),

@@ -57,13 +57,13 @@ export const ashConsistencyCalculation = defineCalculation({
   method: 'each estimate against the weighted mean of the others',
   inputs: z.strictObject({
     modelAsh: ash('m_{mod}', 'Ash by the model', '62 g', 'What the control unit counts, or oil consumption gives.'),
-    modelUncertainty: spread('u_{mod}', 'Its standard uncertainty', '20 g'),
+    modelUncertainty: spread('u_{mod}', 'Standard uncertainty of the ash by the model', '20 g'),
     weighedAsh: ash('m_{w}', 'Ash by weighing', '55 g', 'Weight hot and free of soot, less the weight when new.'),
-    weighedUncertainty: spread('u_w', 'Its standard uncertainty', '6 g'),
+    weighedUncertainty: spread('u_w', 'Standard uncertainty of the ash by weighing', '6 g'),
     rodAsh: ash('m_r', 'Ash by the rod', '48 g', 'Only the plugs; add what lies on the walls to the uncertainty.'),
-    rodUncertainty: spread('u_r', 'Its standard uncertainty', '12 g'),
+    rodUncertainty: spread('u_r', 'Standard uncertainty of the ash by the rod', '12 g'),
     dropAsh: ash('m_d', 'Ash by the pressure drop', '60 g', 'From the drop at known flow after a complete, hot regeneration.'),
-    dropUncertainty: spread('u_d', 'Its standard uncertainty', '25 g'),
+    dropUncertainty: spread('u_d', 'Standard uncertainty of the ash by the pressure drop', '25 g'),
   }),
   example: {
     modelAsh: '20 g',
@@ -89,7 +89,9 @@ export const ashConsistencyCalculation = defineCalculation({
     bestAsh: optional(
       quantityOutput(mass, { symbol: '\\bar m_a', label: 'Mean of the figures that agree', digits: 3, units: ['g', 'kg'] }),
     ),
-    bestUncertainty: optional(quantityOutput(mass, { symbol: 'u(\\bar m_a)', label: 'Its standard uncertainty', digits: 2, units: ['g'] })),
+    bestUncertainty: optional(
+      quantityOutput(mass, { symbol: 'u(\\bar m_a)', label: 'Standard uncertainty of that mean', digits: 2, units: ['g'] }),
+    ),
     doubtful: textOutput({ label: 'Figure to doubt first' }),
     comparison: tableOutput({
       label: 'Each figure against the others',

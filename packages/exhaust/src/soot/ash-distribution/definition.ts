@@ -3,13 +3,13 @@ import { fraction, length, mass, massConcentration, ratio } from '@wallflow/unit
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
-import { ashFilterInputs, channelWidthOf } from '../ash-inputs.js';
+import { ashDensityInput, ashFilterInputs, channelWidthOf } from '../ash-inputs.js';
 import { ashGeometry, ashPractice, ashReview2019 } from '../sources.js';
 import { inletOpenFraction, layerThickness, plugShare } from './kernel.js';
 
 export const ashDistributionCalculation = defineCalculation({
   id: 'ash-distribution',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'soot',
   title: 'What ash takes of a filter: end plug, layer, soot capacity',
   purpose: 'How long is the plug and how thick the layer that this ash makes, and how much soot may the filter still hold?',
@@ -23,7 +23,7 @@ export const ashDistributionCalculation = defineCalculation({
       min: '0 g',
       max: '10 kg',
       usual: ['0 g', '600 g'],
-      usualReason: 'even truck filters seldom hold more',
+      usualReason: { above: 'even truck filters seldom hold more' },
       example: '60 g',
       units: ['g', 'kg'],
     }),
@@ -37,7 +37,7 @@ export const ashDistributionCalculation = defineCalculation({
       defaultReason: 'driving with regular regenerations carries most ash to the end; common practice, no source',
     }),
     ...ashFilterInputs,
-    layerDensity: ashFilterInputs.ashDensity,
+    layerDensity: ashDensityInput('\\rho_l', 'Packing density of the ash layer on the walls'),
     sootLimit: quantityWithDefault(massConcentration, {
       symbol: "m'_{s,max}",
       label: 'Soot load limit of the clean filter',

@@ -126,7 +126,7 @@ export const ashRateCalculation = defineCalculation({
       above: '0 L/100km',
       max: '100 L/100km',
       usual: ['3 L/100km', '60 L/100km'],
-      usualReason: 'from a small car to a truck',
+      usualReason: 'a small car uses some 4 L/100km, a truck up to 60 L/100km',
       example: '6 L/100km',
       units: ['L/100km', 'mpg_imp', 'mpg_US'],
     }).optional(),

@@ -10,7 +10,7 @@ import { depthStatistics } from './kernel.js';
 
 export const ashRodDepthCalculation = defineCalculation({
   id: 'ash-rod-depth',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'soot',
   title: 'Ash from a rod in the channels',
   purpose: 'How much ash plugs the ends of the channels, by the depth that a rod reaches?',
@@ -26,8 +26,8 @@ export const ashRodDepthCalculation = defineCalculation({
           label: 'Depth reached',
           min: '0 mm',
           max: '600 mm',
-          usual: ['0 mm', '150 mm'],
-          usualReason: 'within common filters',
+          usual: ['0 mm', '400 mm'],
+          usualReason: { above: 'longer than the channels of common filters' },
           example: '130 mm',
           units: ['mm', 'in'],
         }),

@@ -31,7 +31,7 @@ const stretch = z.strictObject({
     min: '0 °C',
     max: '1000 °C',
     usual: ['50 °C', '600 °C'],
-    usualReason: 'above it the filter is in an active regeneration',
+    usualReason: { below: 'colder than a filter some minutes after a start', above: 'the filter is then in an active regeneration' },
     example: '180 °C',
     units: ['degC', 'K', 'degF'],
   }),

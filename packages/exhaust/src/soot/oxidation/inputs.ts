@@ -27,7 +27,7 @@ export const kineticsInputs = {
     min: '0 1/s',
     max: '1e15 1/s',
     usual: ['1e3 1/s', '1e10 1/s'],
-    usualReason: 'published factors lie in this range',
+    usualReason: 'published factors lie between 10³ and 10¹⁰ 1/s',
     example: '16000 1/s',
   }).optional(),
   ownOxygenEnergy: quantity(molarEnergy, {
@@ -55,7 +55,7 @@ export const kineticsInputs = {
     min: '0 1/s',
     max: '1e12 1/s',
     usual: ['1e2 1/s', '1e6 1/s'],
-    usualReason: 'published factors lie in this range',
+    usualReason: 'published factors lie between 10² and 10⁶ 1/s',
     example: '4200 1/s',
   }).optional(),
   ownNitrogenDioxideEnergy: quantity(molarEnergy, {
