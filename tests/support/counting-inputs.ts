@@ -5,8 +5,9 @@ import type * as z from 'zod';
 export function countingInputs(schema: z.ZodObject, key: string): Record<string, unknown> {
   const child = schema.shape[key];
   const rules = child === undefined ? undefined : fieldOf(child)?.rules;
+  const others = (rules?.together?.keys ?? []).filter((other) => other !== key);
   return Object.assign(
-    {},
+    Object.fromEntries(others.map((other) => [other, fieldOf(schema.shape[other] as z.ZodType)?.example])),
     ...(rules?.when ?? []).map((when) => {
       const target = schema.shape[when.key];
       const field = target === undefined ? undefined : fieldOf(target);

@@ -18,11 +18,10 @@ function typedIn(numbers: string): number {
   return Number(evaluate(asTyped(numbers)));
 }
 
-/** Whether a number, rounded where the printed one ends, is the printed one; one step of the last place for a tie. */
-function isPrintedAs(value: number, printed: number): boolean {
+/** Whether a number, rounded where the printed one ends, is the printed one; a tie may go either way. */
+function isPrintedAs(value: number, printed: number, digits: number): boolean {
   if (value === printed) return true;
-  const digits = Math.max(3, String(Math.abs(printed)).replace(/e.*$/, '').replace('.', '').replace(/^0+/, '').length);
-  const place = printed === 0 ? 1e-12 : 10 ** (Math.floor(Math.log10(Math.abs(printed))) - digits + 1);
+  const place = printed === 0 ? 0 : 10 ** (Math.floor(Math.log10(Math.abs(printed))) - digits + 1);
   return Math.abs(value - printed) <= 0.5001 * place;
 }
 
@@ -38,10 +37,12 @@ function largestIn(numbers: string | undefined): number {
   return Math.max(0, ...found.map(Number));
 }
 
-function lineFaults(line: Pick<ExplainedStep | ColumnWorking, 'numbers' | 'printed'>, name: string): string[] {
+function lineFaults(line: Pick<ExplainedStep | ColumnWorking, 'numbers' | 'printed' | 'printedDigits'>, name: string): string[] {
   if (line.numbers === undefined || line.printed === undefined) return [];
   const typed = typedIn(line.numbers);
-  return isPrintedAs(typed, line.printed) ? [] : [`${name}: ${line.numbers} gives ${typed}, printed ${line.printed}`];
+  return isPrintedAs(typed, line.printed, line.printedDigits ?? 15)
+    ? []
+    : [`${name}: ${line.numbers} gives ${typed}, printed ${line.printed}`];
 }
 
 function columnFaults(step: ExplainedStep, field: OutputField | undefined, relative: number): string[] {

@@ -9,6 +9,12 @@ export interface NestedCalculation {
   explain(input: never): (Explanation & { readonly ok: true; readonly result: object }) | { readonly ok: false };
 }
 
+/** A formula, and the condition under which it counts; without one it always does. */
+export interface Way {
+  readonly when?: Expression;
+  readonly formula: Expression;
+}
+
 /** How a step comes to its value. */
 export type How =
   | { readonly type: 'formula'; readonly formula: Expression }
@@ -22,7 +28,7 @@ export type How =
   | { readonly type: 'solved'; readonly equation: Expression; readonly within: number }
   | { readonly type: 'verdict'; readonly conditions: readonly { readonly option: string; readonly when?: Expression }[] }
   | { readonly type: 'table'; readonly at: readonly Expression[] }
-  | { readonly type: 'rows'; readonly columns: Readonly<Record<string, Expression>> };
+  | { readonly type: 'rows'; readonly columns: Readonly<Record<string, readonly Way[]>> };
 
 /** One line of the working: what it gives, how, and where that stands in the source. */
 export interface Step<Key extends string = string> {
@@ -35,4 +41,9 @@ export interface Step<Key extends string = string> {
   /** The source, or its key in `sources`. */
   readonly source?: string | Source;
   readonly locator?: string;
+}
+
+/** All formulas and conditions of the columns of a table. */
+export function expressionsOf(columns: Readonly<Record<string, readonly Way[]>>): Expression[] {
+  return Object.values(columns).flatMap((ways) => ways.flatMap(({ when, formula }) => (when === undefined ? [formula] : [when, formula])));
 }

@@ -1,7 +1,7 @@
 import { type Expression, namesIn } from './formula/expression.js';
 import { parseFormula } from './formula/parse.js';
 import type { Source } from './source.js';
-import type { NestedCalculation, Step } from './step.js';
+import { expressionsOf, type NestedCalculation, type Step, type Way } from './step.js';
 
 /** What a step may stand on: a source, and where in it. */
 type Rest = readonly [source?: Source | undefined, locator?: string | undefined, text?: string | undefined];
@@ -92,10 +92,22 @@ export function fromTable<const Key extends string>(gives: Key, at: readonly str
 
 /**
  * The formulas of a table's columns, for each row: a bare name is a column of the same row or, failing that, anything else in
- * the definition; `runs.mass` is the same row of another list or table; `previous.mass` the row before.
+ * the definition; `runs.mass` is the same row of another list or table; `previous.mass` the row before, `row` its number from 1.
+ * A column with several ways is written as in `cases`; where none holds it has no value.
  */
-export function rows<const Key extends string>(gives: Key, columns: Readonly<Record<string, string>>, ...rest: Rest): Step<Key> {
-  const parsed = Object.fromEntries(Object.entries(columns).map(([key, text]) => [key, parseFormula(text)]));
+export function rows<const Key extends string>(
+  gives: Key,
+  columns: Readonly<Record<string, string | Readonly<Record<string, string>>>>,
+  ...rest: Rest
+): Step<Key> {
+  const waysOf = (column: string | Readonly<Record<string, string>>): Way[] =>
+    typeof column === 'string'
+      ? [{ formula: parseFormula(column) }]
+      : Object.entries(column).map(([when, text]) => ({
+          formula: parseFormula(text),
+          ...(when === 'otherwise' ? {} : { when: parseFormula(when) }),
+        }));
+  const parsed = Object.fromEntries(Object.entries(columns).map(([key, column]) => [key, waysOf(column)]));
   return step(gives, { type: 'rows', columns: parsed }, rest);
 }
 
@@ -122,7 +134,7 @@ export function namesOfStep({ how }: Step): { readonly key: string; readonly col
     case 'table':
       return of(how.at);
     case 'rows':
-      return of(Object.values(how.columns));
+      return of(expressionsOf(how.columns));
     default:
       return [];
   }

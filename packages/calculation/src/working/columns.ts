@@ -1,11 +1,12 @@
 import { evaluate, type Value } from '../formula/evaluate.js';
 import type { Expression } from '../formula/expression.js';
-import { formulaTex } from '../formula/render.js';
+import { formulaTex, formulaText } from '../formula/render.js';
 import type { OutputField } from '../outputs.js';
+import type { Way } from '../step.js';
 import type { ColumnWorking } from './explained.js';
 import { printedResult } from './line.js';
-import { type Run, symbols } from './run.js';
-import { type Names, rowScope, symbolTex } from './scope.js';
+import { type Run, symbols, words } from './run.js';
+import { type Names, rowScope, symbolTex, withWords } from './scope.js';
 
 /** Bare names of a table's own columns written with the table, so that they are printed with their kinds. */
 function ownNames(expression: Expression, table: string, names: Names): Expression {
@@ -28,7 +29,7 @@ function ownNames(expression: Expression, table: string, names: Names): Expressi
 
 /** The formulas of a table's columns with the numbers of one row, and every row worked out again. */
 export function columnsWorked(
-  columns: Readonly<Record<string, Expression>>,
+  columns: Readonly<Record<string, readonly Way[]>>,
   table: string,
   field: OutputField,
   value: unknown,
@@ -36,26 +37,31 @@ export function columnsWorked(
 ): ColumnWorking[] {
   if (field.type !== 'table' || !Array.isArray(value)) return [];
   const rows = value as readonly Readonly<Record<string, Value>>[];
-  return Object.entries(columns).flatMap(([key, formula]): ColumnWorking[] => {
+  return Object.entries(columns).flatMap(([key, ways]): ColumnWorking[] => {
     const column = field.columns[key];
     if (column === undefined) return [];
-    const shown = ownNames(formula, table, run.names);
+    const scopes = rows.map((_, index) => rowScope(run.names, table, index, column));
+    const taken = scopes.map((scope) => ways.find(({ when }) => when === undefined || evaluate(when, scope) === true));
+    const recomputed = scopes.map((scope, index) => (taken[index] === undefined ? undefined : evaluate(taken[index].formula, scope)));
     // Of a formula that looks back, the second row is the first that shows how.
-    const example = rows.findIndex(
-      (row, index) => row[key] !== undefined && evaluate(formula, rowScope(run.names, table, index, column)) !== undefined,
+    const example = Math.max(
+      0,
+      rows.findIndex((row, index) => row[key] !== undefined && recomputed[index] !== undefined),
     );
-    const recomputed = rows.map((_, index) => evaluate(formula, rowScope(run.names, table, index, column)));
-    const there = rows[example]?.[key];
+    const way = taken[example] ?? ways[0];
+    const [scope, there] = [scopes[example], rows[example]?.[key]];
+    if (way === undefined) return [];
+    const named = rowRun(run, table);
     const line =
-      typeof there === 'number'
-        ? printedResult(formula, key, column, there, rowRun(run, table), rowScope(run.names, table, example, column))
-        : undefined;
+      typeof there === 'number' && scope !== undefined ? printedResult(way.formula, key, column, there, named, scope) : undefined;
     const symbol = `{${symbolTex(column, key)}}`;
+    const shown = formulaTex(ownNames(way.formula, table, run.names), symbols(named.names));
     return [
       {
         column: key,
         label: column.label,
-        tex: `${symbol}=${formulaTex(shown, symbols(rowRun(run, table).names))}`,
+        ...(way.when === undefined ? {} : { when: formulaText(withWords(way.when, named.names), words(named.names)) }),
+        tex: `${symbol}=${shown}`,
         ...(line === undefined ? {} : { ...line, numbersTex: `${symbol}=${line.numbersTex}` }),
         recomputed,
       },

@@ -25,12 +25,15 @@ export interface Comparison {
 export interface ColumnWorking {
   readonly column: string;
   readonly label: string;
+  /** Of a column with several ways: when this one is taken, as in the row that is shown. */
+  readonly when?: string;
   readonly tex: string;
   /** With the numbers of the first row in which it has a value. */
   readonly numbersTex?: string;
   readonly numbers?: string;
-  /** The value there, as it is printed in SI. */
+  /** The value there, as it is printed in SI, and how many digits of it count. */
   readonly printed?: number;
+  readonly printedDigits?: number;
   /** The formula, worked out for every row from values that were not rounded. */
   readonly recomputed: readonly unknown[];
 }
@@ -53,6 +56,8 @@ export interface ExplainedStep {
   /** The numbers alone, as one types them into a calculator; they give `printed` in `printedUnit`. */
   readonly numbers?: string;
   readonly printed?: number;
+  /** How many digits of `printed` count. */
+  readonly printedDigits?: number;
   /** Unit of `printed`; the coherent SI unit unless the formula is tied to another. */
   readonly printedUnit?: string;
   /** The formula, worked out from values that were not rounded. */

@@ -3,7 +3,7 @@ import { type Expression, namesIn } from '../formula/expression.js';
 import { formulaTex, formulaText } from '../formula/render.js';
 import { withNumbers } from '../formula/substitute.js';
 import type { OutputField } from '../outputs.js';
-import type { How, Step } from '../step.js';
+import { expressionsOf, type How, type Step } from '../step.js';
 import { unitChanges } from './changes.js';
 import { columnsWorked } from './columns.js';
 import type { Comparison, ExplainedStep } from './explained.js';
@@ -42,7 +42,7 @@ export function howWorked(step: Step, field: OutputField, value: unknown, run: R
         how: 'rows',
         parts: {
           columns: columnsWorked(how.columns, step.gives, field, value, run),
-          changes: unitChanges(Object.values(how.columns), run),
+          changes: unitChanges(expressionsOf(how.columns), run),
         },
       };
   }

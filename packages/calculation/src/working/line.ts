@@ -46,7 +46,7 @@ export function printedResult(
   value: number,
   run: Run,
   scope: Scope,
-): (Pick<ExplainedStep, 'numbers' | 'printed' | 'printedUnit'> & { readonly numbersTex: string }) | undefined {
+): (Pick<ExplainedStep, 'numbers' | 'printed' | 'printedDigits' | 'printedUnit'> & { readonly numbersTex: string }) | undefined {
   const { inputDigits, uncertainty } = run.result;
   const shownAs = (si: number): string => {
     const shown = presentValue(field, field.type === 'count' ? Number(si.toPrecision(12)) : si, inputDigits, uncertainty[gives]);
@@ -70,6 +70,7 @@ export function printedResult(
       numbers: formulaText(numbers, words(run.names)),
       numbersTex: `${formulaTex(numbers, symbols(run.names))}${result}`,
       printed,
+      printedDigits: digits,
       ...(field.type === 'quantity' ? { printedUnit: unit ?? field.kind.baseUnit } : {}),
     };
   }

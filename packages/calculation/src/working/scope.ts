@@ -106,6 +106,7 @@ export function rowScope(names: Names, table: string, row: number, gives: Field 
     ...whole,
     value(key, column, unit) {
       if (key === 'previous' && column !== undefined) return row === 0 ? undefined : cell(whole.value(table, column, unit), row - 1);
+      if (key === 'row' && column === undefined) return row + 1;
       if (column !== undefined) return cell(whole.value(key, column, unit), row);
       return names.column(table, key) === undefined ? whole.value(key, undefined, unit) : cell(whole.value(table, key, unit), row);
     },

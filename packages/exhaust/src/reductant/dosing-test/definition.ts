@@ -1,35 +1,42 @@
 import {
+  cases,
+  choice,
   choiceOutput,
-  choiceWithDefault,
   commonPractice,
   countOutput,
   defineCalculation,
   flag,
-  inconsistentInputs,
+  formula,
+  fromTable,
+  known,
   list,
+  oneOf,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
+  type Source,
+  tableOutput,
+  together,
+  verdict,
 } from '@wallflow/calculation';
 import { coverageFactor, mean, standardDeviation } from '@wallflow/numerics';
 import {
-  density,
   differentialPressure,
   fraction,
   mass,
   massFlow,
   massFraction,
+  ratio,
   temperature,
   time,
   volume,
   volumeFlow,
 } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr1065 } from '../../sources.js';
-import { ureaSolutionDensity } from '../solution/density.js';
-import { densitySlopePractice, pace1986 } from '../solution/sources.js';
+import { ureaSolutionDensity, ureaSolutionDensityAt20 } from '../solution/density.js';
+import { solutionDensity } from '../solution/working.js';
 import { iso22241Part1 } from '../sources.js';
 import { dosingQuantityVerdict, orificeLoss, scaleOrificeFlow } from './kernel.js';
 
@@ -47,345 +54,313 @@ const verdicts = {
   'too-few-runs': 'undecided: at least two runs must count',
 } as const;
 
-const run = z.strictObject({
-  collectedMass: quantity(mass, {
-    symbol: 'm_i',
-    label: 'Collected mass',
-    min: '0 g',
-    max: '5 kg',
-    example: '46.9 g',
-    units: ['g', 'kg'],
-  }).optional(),
-  collectedVolume: quantity(volume, {
-    symbol: 'V_i',
-    label: 'Collected volume',
-    min: '0 mL',
-    max: '5 L',
-    example: '43 mL',
-    units: ['mL', 'L'],
-  }).optional(),
-  duration: quantity(time, { symbol: 't_i', label: 'Time of the run', above: '0 s', max: '1 h', example: '60 s', units: ['s', 'min'] }),
-});
+const bernoulli: Source = {
+  type: 'derivation',
+  title: 'Orifice flow is proportional to area and to the square root of the pressure difference (Bernoulli)',
+  mark: 'read',
+};
+const acceptance = commonPractice('±10 % of the nominal quantity, no drop within a minute, even cone, two or three repeats');
+const practice = 'common practice, no source';
+
+const nominalText = "From the vehicle maker's test instruction. There is no universal value.";
+const quantityOfMass = { range: '0 < m <= 5 kg', units: ['g', 'kg'] } as const;
+const quantityOfVolume = { range: '0 < V <= 5 L', units: ['mL', 'L'] } as const;
+const span = { range: '0 < t <= 3600 s', example: '60 s', units: ['s', 'min'] } as const;
+const linePressure = (symbol: string, label: string, example: string) =>
+  quantity(differentialPressure, {
+    symbol,
+    label,
+    range: '0 < p <= 30 bar',
+    usual: ['3 bar', '12 bar', 'pump pressures of about 5 to 9 bar are usual, common practice'],
+    example,
+    units: ['bar', 'kPa', 'psi'],
+  });
+const duty = (symbol: string, label: string, description?: string) =>
+  quantity(fraction, {
+    symbol,
+    label,
+    ...(description === undefined ? {} : { description }),
+    range: '0 < d <= 100 %',
+    units: ['%'],
+    default: ['100 %', 'test and nominal quantity have the same opening time'],
+  });
+const flow = (symbol: string, label: string) => quantityOutput(massFlow, { symbol, label, digits: 4, units: ['g/min', 'mg/s', 'kg/h'] });
+const percent = (symbol: string, label: string, digits: number) => quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
 
 export const dosingTestCalculation = defineCalculation({
   id: 'dosing-test',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'reductant',
   title: 'Dosing test into a measuring cup',
   purpose: 'Does the injector give the quantity it should, every time, and without dripping?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['dosing', 'injector', 'quantity test', 'reductant', 'repeatability'],
   method: 'mean of repeated runs against the nominal quantity, with a 95 % interval',
-  inputs: z.strictObject({
-    runs: list(run, {
-      label: 'Runs',
-      description: 'Each with a mass, a volume or both. Weighing is better than reading a cup; both together show the density.',
-      min: 1,
-      max: 20,
-      example: [
-        { collectedVolume: '38 mL', duration: '60 s' },
-        { collectedVolume: '43 mL', duration: '60 s' },
-        { collectedVolume: '42.5 mL', duration: '60 s' },
-        { collectedVolume: '43.5 mL', duration: '60 s' },
-      ],
-    }),
+  inputs: {
+    runs: list(
+      {
+        ...oneOf(
+          {
+            collectedMass: quantity(mass, {
+              symbol: 'm_i',
+              label: 'Collected mass',
+              range: '0 <= m <= 5 kg',
+              example: '64 g',
+              units: ['g', 'kg'],
+            }),
+            collectedVolume: quantity(volume, {
+              symbol: 'V_i',
+              label: 'Collected volume',
+              range: '0 <= V <= 5 L',
+              example: '59 mL',
+              units: ['mL', 'L'],
+            }),
+          },
+          { both: 'allowed' },
+        ),
+        duration: quantity(time, { symbol: 't_i', label: 'Time of the run', ...span }),
+      },
+      {
+        label: 'Runs',
+        description: 'Each with a mass, a volume or both. Weighing is better than reading a cup; both together show the density.',
+        min: 1,
+        max: 20,
+        example: [
+          { collectedVolume: '52 mL', duration: '60 s' },
+          { collectedVolume: '59 mL', duration: '60 s' },
+          { collectedVolume: '60 mL', duration: '60 s' },
+          { collectedVolume: '59 mL', duration: '60 s' },
+        ],
+      },
+    ),
     discardFirst: flag({
       label: 'Leave the first run out',
       description: 'Air in the line makes the first run low.',
-      example: true,
-      default: true,
-      defaultReason: 'air in the line makes the first run low; common practice, no source',
+      default: [true, `air in the line makes the first run low; ${practice}`],
     }),
-    nominalMass: quantity(mass, {
-      symbol: 'm_0',
-      label: 'Nominal mass',
-      description: "From the vehicle maker's test instruction. There is no universal value.",
-      above: '0 g',
-      max: '5 kg',
-      example: '54.5 g',
-      units: ['g', 'kg'],
-    }).optional(),
-    nominalVolume: quantity(volume, {
-      symbol: 'V_0',
-      label: 'Nominal volume',
-      description: "From the vehicle maker's test instruction. There is no universal value.",
-      above: '0 mL',
-      max: '5 L',
-      example: '50 mL',
-      units: ['mL', 'L'],
-    }).optional(),
-    nominalDuration: quantity(time, {
-      symbol: 't_0',
-      label: 'Time that the nominal quantity belongs to',
-      above: '0 s',
-      max: '1 h',
-      example: '60 s',
-      units: ['s', 'min'],
-    }),
-    nominalPressure: quantity(differentialPressure, {
-      symbol: '\\Delta p_0',
-      label: 'Line pressure that the nominal quantity belongs to',
-      above: '0 bar',
-      max: '30 bar',
-      usual: ['3 bar', '12 bar'],
-      usualReason: 'pump pressures of about 5 to 9 bar are usual, common practice',
-      example: '9 bar',
-      units: ['bar', 'kPa', 'psi'],
-    }).optional(),
-    testPressure: quantity(differentialPressure, {
-      symbol: '\\Delta p',
-      label: 'Line pressure during the test',
-      above: '0 bar',
-      max: '30 bar',
-      usual: ['3 bar', '12 bar'],
-      usualReason: 'pump pressures of about 5 to 9 bar are usual, common practice',
-      example: '8.5 bar',
-      units: ['bar', 'kPa', 'psi'],
-    }).optional(),
-    nominalDuty: quantityWithDefault(fraction, {
-      symbol: 'd_0',
-      label: 'Duty that the nominal quantity belongs to',
-      above: '0 %',
-      max: '100 %',
-      example: '100 %',
-      units: ['%'],
-      default: '100 %',
-      defaultReason: 'test and nominal quantity have the same opening time',
-    }),
-    testDuty: quantityWithDefault(fraction, {
-      symbol: 'd',
-      label: 'Duty during the test',
-      description: 'Share of the time that the valve is open.',
-      above: '0 %',
-      max: '100 %',
-      example: '100 %',
-      units: ['%'],
-      default: '100 %',
-      defaultReason: 'test and nominal quantity have the same opening time',
-    }),
-    fluidTemperature: quantityWithDefault(temperature, {
+    ...oneOf(
+      {
+        nominalMass: quantity(mass, { symbol: 'm_0', label: 'Nominal mass', description: nominalText, ...quantityOfMass, example: '65 g' }),
+        nominalVolume: quantity(volume, {
+          symbol: 'V_0',
+          label: 'Nominal volume',
+          description: nominalText,
+          ...quantityOfVolume,
+          example: '60 mL',
+        }),
+      },
+      { prefer: 'nominalMass' },
+    ),
+    nominalDuration: quantity(time, { symbol: 't_0', label: 'Time for the nominal quantity', ...span }),
+    ...together(
+      {
+        nominalPressure: linePressure('\\Delta p_0', 'Line pressure for the nominal quantity', '9 bar'),
+        testPressure: linePressure('\\Delta p', 'Line pressure during the test', '8.5 bar'),
+      },
+      {
+        otherwise: {
+          code: 'pressure_not_scaled',
+          text: 'Only one of the two pressures was given: the flow was not scaled to the pressure.',
+        },
+      },
+    ),
+    nominalDuty: duty('d_0', 'Duty for the nominal quantity'),
+    testDuty: duty('d', 'Duty during the test', 'Share of the time that the valve is open.'),
+    fluidTemperature: quantity(temperature, {
       symbol: 'T',
       label: 'Fluid temperature',
-      min: '-10 °C',
-      max: '60 °C',
-      usual: ['5 °C', '40 °C'],
-      usualReason: 'the density line holds near room temperature',
-      example: '20 °C',
+      range: '-10 <= T <= 60 degC',
+      usual: ['5 °C', '40 °C', 'the density line holds near room temperature'],
       units: ['degC', 'degF'],
-      default: '20 °C',
-      defaultReason: 'room temperature; 10 K change the density by 0.4 %',
+      default: ['20 °C', 'room temperature; 10 K change the density by 0.4 %'],
     }),
-    ureaFraction: quantityWithDefault(massFraction, {
+    ureaFraction: quantity(massFraction, {
       symbol: 'w_u',
       label: 'Urea in the fluid, by mass',
-      min: '0 %',
-      max: '50 %',
-      example: '32.5 %',
+      range: '0 <= w <= 50 %',
       units: ['%'],
-      default: '32.5 %',
-      defaultReason: 'target of ISO 22241-1; enter 0 % for a test with water',
+      default: ['32.5 %', 'target of ISO 22241-1; enter 0 % for a test with water'],
     }),
-    tolerance: quantityWithDefault(fraction, {
+    tolerance: quantity(fraction, {
       symbol: 't',
       label: 'Tolerance (±)',
-      above: '0 %',
-      max: '50 %',
-      example: '10 %',
+      range: '0 < t <= 50 %',
       units: ['%'],
-      default: '10 %',
-      defaultReason: "common practice, no source; the vehicle maker's figure comes first",
+      default: ['10 %', `${practice}; the vehicle maker's figure comes first`],
     }),
-    measuringUncertainty: quantityWithDefault(fraction, {
+    measuringUncertainty: quantity(fraction, {
       symbol: 'u_m',
       label: 'Uncertainty of one reading (±)',
-      min: '0 %',
-      max: '20 %',
-      example: '2 %',
+      range: '0 <= u <= 20 %',
       units: ['%'],
-      default: '2 %',
-      defaultReason: 'usual for a measuring cup read at eye level; common practice, no source',
+      default: ['2 %', `usual for a measuring cup read at eye level; ${practice}`],
     }),
-    greatestSpread: quantityWithDefault(fraction, {
+    greatestSpread: quantity(fraction, {
       symbol: 's_{max}',
       label: 'Greatest spread of the runs',
-      above: '0 %',
-      max: '50 %',
-      example: '5 %',
+      range: '0 < s <= 50 %',
       units: ['%'],
-      default: '5 %',
-      defaultReason: 'half of the usual tolerance; common practice, no source',
+      default: ['5 %', `half of the usual tolerance; ${practice}`],
     }),
-    drip: choiceWithDefault({
+    drip: choice({
       label: 'After closing, for a minute',
       options: { none: 'no drop', drips: 'it drips', 'not-watched': 'not watched' },
       example: 'none',
-      default: 'not-watched',
-      defaultReason: 'nothing was said about it',
+      default: ['not-watched', 'nothing was said about it'],
     }),
-    spray: choiceWithDefault({
+    spray: choice({
       label: 'Spray',
       options: { even: 'even cone', uneven: 'uneven, streaks or a jet', 'not-watched': 'not watched' },
       example: 'even',
-      default: 'not-watched',
-      defaultReason: 'nothing was said about it',
+      default: ['not-watched', 'nothing was said about it'],
     }),
-  }),
-  example: { nominalVolume: '50 mL' },
+  },
+  example: { nominalVolume: '60 mL' },
   intermediates: {
+    ...solutionDensity.intermediates,
+    runFlows: tableOutput({
+      label: 'Flow of each run',
+      columns: { flow: flow('q_i', 'Flow'), counted: optional(flow('q_i', 'Flow that counts')) },
+    }),
     runsCounted: countOutput({ symbol: 'n', label: 'Runs that count' }),
-    fluidDensity: quantityOutput(density, { symbol: '\\rho', label: 'Density of the fluid', digits: 4, leastDigits: 4, units: ['kg/m3'] }),
-    expectedMassFlow: quantityOutput(massFlow, {
-      symbol: 'q_0',
-      label: 'Expected flow at the test pressure and duty',
-      digits: 4,
-      units: ['g/min', 'mg/s', 'kg/h'],
-    }),
-    spread: quantityOutput(fraction, { symbol: 's', label: 'Spread of the runs (standard deviation over mean)', digits: 3, units: ['%'] }),
-    uncertainty: quantityOutput(fraction, {
-      symbol: 'U',
-      label: 'Uncertainty of the mean against the expected flow (95 %)',
-      digits: 2,
-      units: ['%'],
-    }),
+    nominalFlow: flow('q_n', 'Nominal flow'),
+    expectedMassFlow: flow('q_0', 'Expected flow at the test pressure and duty'),
+    runSpread: percent('s', 'Spread of the runs (standard deviation over mean)', 3),
+    studentFactor: quantityOutput(ratio, { symbol: 't_{95}', label: "Student's t for 95 %", digits: 4, leastDigits: 4 }),
+    flowUncertainty: percent('U', 'Uncertainty of the mean against the expected flow (95 %)', 2),
   },
   outputs: {
-    massFlow: quantityOutput(massFlow, { symbol: 'q', label: 'Mean flow by mass', digits: 4, units: ['g/min', 'mg/s', 'kg/h'] }),
+    massFlow: flow('q', 'Mean flow by mass'),
     volumeFlow: quantityOutput(volumeFlow, { symbol: '\\dot V', label: 'Mean flow by volume', digits: 4, units: ['mL/min', 'L/h'] }),
-    deviation: quantityOutput(fraction, { symbol: '\\delta', label: 'Deviation from the expected flow', digits: 3, units: ['%'] }),
-    missingArea: optional(
-      quantityOutput(fraction, {
-        symbol: '\\delta_A',
-        label: 'Blocked share of the nozzle, if the pressure is right',
-        digits: 2,
-        units: ['%'],
-      }),
-    ),
-    missingPressure: optional(
-      quantityOutput(fraction, { symbol: '\\delta_p', label: 'Pressure too low by, if the nozzle is clear', digits: 2, units: ['%'] }),
-    ),
+    flowDeviation: percent('\\delta', 'Deviation from the expected flow', 3),
+    missingArea: optional(percent('\\delta_A', 'Blocked share of the nozzle, if the pressure is right', 2)),
+    missingPressure: optional(percent('\\delta_p', 'Missing pressure, if the nozzle is right', 2)),
     verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
   },
-  constants: {},
+  answer: 'verdict',
+  constants: solutionDensity.constants,
   steps: [
-    { gives: 'runsCounted', text: 'Runs without the first, where that is to be left out.' },
-    { gives: 'fluidDensity', text: 'Density for: [[ureaFraction]], [[fluidTemperature]].', source: 'pace1986' },
-    {
-      gives: 'expectedMassFlow',
-      tex: '[[expectedMassFlow]] = \\frac{m_0}{[[nominalDuration]]}\\,\\frac{[[testDuty]]}{[[nominalDuty]]}\\,\\sqrt{\\frac{\\Delta p}{\\Delta p_0}}',
-      source: 'bernoulli',
-    },
-    {
-      gives: 'massFlow',
-      tex: '[[massFlow]] = \\frac{1}{n}\\sum_{i}\\frac{m_i}{t_i}',
-      source: 'cfr1065',
-      locator: '1065.602(b), mean; 1065.247, weighing over an interval',
-    },
-    { gives: 'volumeFlow', tex: '[[volumeFlow]] = \\frac{[[massFlow]]}{[[fluidDensity]]}' },
-    {
-      gives: 'spread',
-      tex: '[[spread]] = \\frac{1}{\\bar q}\\sqrt{\\frac{\\sum_i (q_i-\\bar q)^2}{n-1}}',
-      source: 'cfr1065',
-      locator: '1065.602(c), standard deviation',
-    },
-    {
-      gives: 'uncertainty',
-      tex: '[[uncertainty]] = \\frac{\\bar q}{q_0}\\sqrt{\\left(\\frac{t_{95}\\,[[spread]]}{\\sqrt{n}}\\right)^{2}+[[measuringUncertainty]]^{2}}',
-      source: 'cfr1065',
-      locator: '1065.602(g), Student t',
-    },
-    { gives: 'deviation', tex: '[[deviation]] = \\frac{[[massFlow]]}{[[expectedMassFlow]]}-1' },
-    { gives: 'missingArea', tex: '[[missingArea]] = 1-\\frac{[[massFlow]]}{[[expectedMassFlow]]}', source: 'bernoulli' },
-    {
-      gives: 'missingPressure',
-      tex: '[[missingPressure]] = 1-\\left(\\frac{[[massFlow]]}{[[expectedMassFlow]]}\\right)^{2}',
-      source: 'bernoulli',
-    },
-    {
-      gives: 'verdict',
-      text: 'Quantity with its uncertainty against the tolerance, then drip and spray. A single run counts as low or high only beyond the greatest spread as well. Tolerance: [[tolerance]].',
-      source: 'acceptance',
-    },
+    ...solutionDensity.steps,
+    rows(
+      'runFlows',
+      {
+        flow: {
+          'known(runs.collectedMass)': 'runs.collectedMass / runs.duration',
+          otherwise: 'runs.collectedVolume * fluidDensity / runs.duration',
+        },
+        counted: { 'row > 1 or not discardFirst or count(runs) == 1': 'flow' },
+      },
+      cfr1065,
+      '1065.247, weighing over an interval',
+    ),
+    formula('runsCounted', 'count(runFlows.counted)'),
+    cases('nominalFlow', {
+      'known(nominalMass)': 'nominalMass / nominalDuration',
+      otherwise: 'nominalVolume * fluidDensity / nominalDuration',
+    }),
+    cases(
+      'expectedMassFlow',
+      {
+        'known(testPressure)': 'nominalFlow * testDuty / nominalDuty * sqrt(testPressure / nominalPressure)',
+        otherwise: 'nominalFlow * testDuty / nominalDuty',
+      },
+      bernoulli,
+    ),
+    formula('massFlow', 'mean(runFlows.counted)', cfr1065, '1065.602(b), mean'),
+    formula('volumeFlow', 'massFlow / fluidDensity'),
+    cases(
+      'runSpread',
+      { 'runsCounted < 2 or massFlow == 0': '0', otherwise: 'deviation(runFlows.counted) / massFlow' },
+      cfr1065,
+      '1065.602(c), standard deviation',
+    ),
+    cases('studentFactor', {
+      'runsCounted < 2': '0',
+      otherwise: fromTable('studentFactor', ['runsCounted - 1'], cfr1065, '1065.602(g), Student t'),
+    }),
+    formula(
+      'flowUncertainty',
+      'massFlow / expectedMassFlow * sqrt((studentFactor * runSpread) ^ 2 / runsCounted + measuringUncertainty ^ 2)',
+      cfr1065,
+      '1065.602(g), Student t',
+    ),
+    formula('flowDeviation', 'massFlow / expectedMassFlow - 1'),
+    formula('missingArea', '1 - massFlow / expectedMassFlow', bernoulli),
+    formula('missingPressure', '1 - (massFlow / expectedMassFlow) ^ 2', bernoulli),
+    verdict(
+      'verdict',
+      {
+        drips: "drip == 'drips'",
+        'low-once': 'runsCounted < 2 and abs(flowDeviation) - flowUncertainty - greatestSpread > tolerance and flowDeviation < 0',
+        'high-once': 'runsCounted < 2 and abs(flowDeviation) - flowUncertainty - greatestSpread > tolerance',
+        'too-few-runs': 'runsCounted < 2',
+        'not-repeatable': 'runSpread > greatestSpread',
+        low: 'flowDeviation + flowUncertainty < -tolerance',
+        high: 'flowDeviation - flowUncertainty > tolerance',
+        undecided: 'abs(flowDeviation) + flowUncertainty > tolerance',
+        'uneven-spray': "spray == 'uneven'",
+        pass: "drip == 'none' and spray == 'even'",
+        'quantity-only': 'otherwise',
+      },
+      acceptance,
+    ),
   ],
-  assumptions: [
-    { code: 'square_root', text: 'The flow goes with the square root of the pressure, as through any sharp hole.' },
-    {
-      code: 'proportional_duty',
-      text: 'The flow goes with the duty; the opening delay of the valve is left out, which counts at low duty.',
-    },
-  ],
-  limits: [{ code: 'nominal_needed', text: "Without the vehicle maker's nominal quantity there is no verdict." }],
-  cautions: [cautions.makerFirst, cautions.hotExhaust],
-  sources: {
-    iso22241Part1,
-    pace1986,
-    densitySlopePractice,
-    cfr1065,
-    bernoulli: {
-      type: 'derivation',
-      title: 'Orifice flow is proportional to area and to the square root of the pressure difference (Bernoulli)',
-      mark: 'read',
-    },
-    acceptance: commonPractice('±10 % of the nominal quantity, no drop within a minute, even cone, two or three repeats'),
+  assumptions: {
+    square_root: 'The flow rises with the square root of the pressure, as through any sharp hole.',
+    proportional_duty: 'The flow is proportional to the duty; the opening delay of the valve is left out, which counts at low duty.',
   },
+  limits: { nominal_needed: "Without the vehicle maker's nominal quantity there is no verdict." },
+  cautions: [cautions.makerFirst, cautions.hotExhaust],
+  sources: [iso22241Part1],
   dimensional: 'the density of the fluid is an empirical line in kg/m³ per kelvin',
   compute(input, context) {
-    const { nominalMass, nominalVolume, nominalPressure, testPressure } = input;
-    if (nominalMass === undefined && nominalVolume === undefined) {
-      return inconsistentInputs('give the nominal quantity as a mass or as a volume', ['nominalMass'], ['nominalVolume']);
-    }
-    if (nominalMass !== undefined && nominalVolume !== undefined) {
-      context.warn('nominal_twice', 'The nominal quantity was given twice; the mass was used.', ['nominalVolume']);
-    }
+    const densityAt20 = ureaSolutionDensityAt20(input.ureaFraction);
     const fluidDensity = ureaSolutionDensity(input.ureaFraction, input.fluidTemperature);
-    const counted = input.discardFirst && input.runs.length > 1 ? input.runs.slice(1) : input.runs;
-    const flows: number[] = [];
-    for (const [index, { collectedMass, collectedVolume, duration }] of input.runs.entries()) {
-      if (collectedMass === undefined && collectedVolume === undefined) {
-        return inconsistentInputs('give each run a mass or a volume', ['runs', index, 'collectedMass'], ['runs', index, 'collectedVolume']);
-      }
+    const leftOut = input.discardFirst && input.runs.length > 1 ? 1 : 0;
+    const runFlows = input.runs.map(({ collectedMass, collectedVolume, duration }, index) => {
       if (collectedMass !== undefined && collectedVolume !== undefined && !sameFluid(collectedMass, collectedVolume, fluidDensity)) {
-        const text =
-          'Mass and volume of this run do not belong to the fluid entered: foam, a misreading, or diluted fluid. The mass was used.';
+        const text = 'Mass and volume of this run do not match the fluid entered: foam, a misreading, or diluted fluid. The mass was used.';
         context.warn('density_differs', text, ['runs', index]);
       }
-      const collected = collectedMass ?? (collectedVolume ?? 0) * fluidDensity;
-      if (index >= input.runs.length - counted.length) flows.push(collected / duration);
-    }
-    if ((nominalPressure === undefined) !== (testPressure === undefined)) {
-      context.warn('pressure_not_scaled', 'Only one of the two pressures was given: the flow was not scaled to the pressure.', [
-        'testPressure',
-      ]);
-    }
-    const nominalFlow = (nominalMass ?? (nominalVolume ?? 0) * fluidDensity) / input.nominalDuration;
+      const flow = (collectedMass ?? known(collectedVolume) * fluidDensity) / duration;
+      return { flow, counted: index < leftOut ? undefined : flow };
+    });
+    const flows = runFlows.flatMap(({ counted }) => (counted === undefined ? [] : [counted]));
+    const nominalFlow = (input.nominalMass ?? known(input.nominalVolume) * fluidDensity) / input.nominalDuration;
+    const { nominalPressure, testPressure } = input;
     const atPressure =
       nominalPressure === undefined || testPressure === undefined
         ? nominalFlow
         : scaleOrificeFlow(nominalFlow, nominalPressure, testPressure);
     const expectedMassFlow = (atPressure * input.testDuty) / input.nominalDuty;
     const average = mean(flows) ?? 0;
-    const spread = average === 0 ? 0 : (standardDeviation(flows) ?? 0) / average;
-    const factor = coverageFactor(0.95, flows.length - 1) ?? 0;
-    const uncertainty = (average / expectedMassFlow) * Math.hypot((factor * spread) / Math.sqrt(flows.length), input.measuringUncertainty);
-    const deviation = average / expectedMassFlow - 1;
+    const runSpread = average === 0 ? 0 : (standardDeviation(flows) ?? 0) / average;
+    const studentFactor = coverageFactor(0.95, flows.length - 1) ?? 0;
+    const flowUncertainty =
+      (average / expectedMassFlow) * Math.hypot((studentFactor * runSpread) / Math.sqrt(flows.length), input.measuringUncertainty);
+    const flowDeviation = average / expectedMassFlow - 1;
     const quantityVerdict = dosingQuantityVerdict({
       count: flows.length,
-      deviation,
-      uncertainty,
+      deviation: flowDeviation,
+      uncertainty: flowUncertainty,
       tolerance: input.tolerance,
-      spread,
+      spread: runSpread,
       greatestSpread: input.greatestSpread,
     });
     context.warn('tolerance_by_practice', 'Tolerance, spread and drip criteria are common practice, not a published limit.');
-    const low = deviation + uncertainty < 0 ? orificeLoss(1 + deviation) : undefined;
+    const low = flowDeviation + flowUncertainty < 0 ? orificeLoss(1 + flowDeviation) : undefined;
     return {
-      runsCounted: flows.length,
+      densityAt20,
       fluidDensity,
+      runFlows,
+      runsCounted: flows.length,
+      nominalFlow,
       expectedMassFlow,
-      spread,
-      uncertainty,
+      runSpread,
+      studentFactor,
+      flowUncertainty,
       massFlow: average,
       volumeFlow: average / fluidDensity,
-      deviation,
+      flowDeviation,
       missingArea: low?.area,
       missingPressure: low?.pressure,
       verdict: wholeVerdict(quantityVerdict, input.drip, input.spray),

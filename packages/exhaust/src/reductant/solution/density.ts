@@ -15,11 +15,11 @@ export function relativeExcessDensity(ureaFraction: number): number {
  * Brings the relation, measured at 25 °C, to the middle of the range that ISO 22241-1 gives for 32.5 % at 20 °C.
  * It is 1.023, so the two sources differ by 2 kg/m³ at 32.5 %.
  */
-const scaleTo20 = (standardReductantDensity / waterDensityAt20 - 1) / relativeExcessDensity(standardUreaFraction);
+export const densityScale = (standardReductantDensity / waterDensityAt20 - 1) / relativeExcessDensity(standardUreaFraction);
 
 /** Density of urea solution at 20 °C in kg/m³ from the mass fraction of urea, 0 to 0.5. */
 export function ureaSolutionDensityAt20(ureaFraction: number): number {
-  return waterDensityAt20 * (1 + scaleTo20 * relativeExcessDensity(ureaFraction));
+  return waterDensityAt20 * (1 + densityScale * relativeExcessDensity(ureaFraction));
 }
 
 /** Loss of density in kg/m³ per K near 20 °C: water 0.21 (Tanaka et al. 2001), reductant about 0.4 (common practice). */
@@ -34,6 +34,6 @@ export function ureaSolutionDensity(ureaFraction: number, temperature: number): 
 
 /** Mass fraction of urea from the density at 20 °C in kg/m³; undoes `ureaSolutionDensityAt20`. */
 export function ureaFractionFromDensityAt20(density: number): number {
-  const excess = (density / waterDensityAt20 - 1) / scaleTo20;
+  const excess = (density / waterDensityAt20 - 1) / densityScale;
   return (Math.sqrt(0.2658 ** 2 + 4 * 0.033 * excess) - 0.2658) / (2 * 0.033);
 }
