@@ -111,6 +111,7 @@ describe('the uncertainty of a reading', () => {
     const job = byHand();
     for (const row of job.readings.after.slice(1)) row.pressureDrop = `${Number.parseFloat(row.pressureDrop)} ± 30 mbar`;
     expect(sheetOf(job)).toMatch(/\[\?\?\] Filter after: [^[]*Not sure:/);
+    expect(sheetOf(job)).toMatch(/HOW SURE .*Filter after: within the ±/);
   });
 
   it('widens the range of the soot', () => {

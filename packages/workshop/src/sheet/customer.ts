@@ -73,7 +73,15 @@ function betterText({ comparison, job }: JobResult): string {
 
 function sureText(result: JobResult): readonly string[] {
   const { before, after, comparison, job } = result;
-  const unsure = [before.condition, after?.condition, comparison].flatMap((one) => (succeeded(one) ? (unsureText(one) ?? []) : []));
+  const judged = [
+    ['Filter before', before.condition],
+    ['Filter after', after?.condition],
+    ['Result of the work', comparison],
+  ] as const;
+  const unsure = judged.flatMap(([question, one]) => {
+    const text = succeeded(one) ? unsureText(one) : undefined;
+    return text === undefined ? [] : [`${question}: ${text.replace(/^[^:]*: /, '')}`];
+  });
   const zero =
     (after ?? before).zero === undefined
       ? 'The sensor was not read with the engine off, so an error of its zero is not excluded.'
