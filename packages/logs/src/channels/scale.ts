@@ -1,4 +1,4 @@
-import { getKind, type KindName, unitInfo } from '@wallflow/units';
+import { differenceInUnit, getKind, type KindName, unitInfo } from '@wallflow/units';
 
 /** From a number in a column to SI: `(number + offset) * factor`, as a multiplication that a loop over millions of cells can do. */
 export interface Scale {
@@ -28,4 +28,9 @@ export function scaleOf(kind: KindName, unit: string): Scale | undefined {
 export function inUnit(kind: KindName, si: number, unit: string): number {
   const found = getKind(kind);
   return found === undefined ? Number.NaN : found.in(found.si(si), unit as never);
+}
+
+/** A small difference of SI in a unit of a kind. */
+export function differenceIn(kind: KindName, si: number, unit: string): number {
+  return differenceInUnit(kind, si, unit);
 }
