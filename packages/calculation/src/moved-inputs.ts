@@ -1,7 +1,8 @@
 import type * as z from 'zod';
 import type { InputField } from './field.js';
+import { fieldOf } from './fields.js';
 import type { Path } from './issue.js';
-import { mapQuantities } from './walk.js';
+import { itemSchema } from './walk.js';
 
 /** How far to move one input, in SI. */
 export interface Move {
@@ -28,6 +29,47 @@ function resultThere<I, V>(evaluate: (input: I) => V | undefined, input: I): V |
   }
 }
 
+/** A copy of checked input in which single numbers are replaced. Only the lists and records on the way to them are copied. */
+class MovedCopy {
+  readonly values: Record<string, unknown>;
+  private readonly own: Set<unknown>;
+  private readonly schema: z.ZodObject;
+
+  constructor(schema: z.ZodObject, input: object) {
+    this.schema = schema;
+    this.values = { ...input };
+    this.own = new Set([this.values]);
+  }
+
+  /** Adds to one number; false where the sum is not possible for that input. */
+  add({ path, by }: Move): boolean {
+    let schema: z.ZodObject | undefined = this.schema;
+    let record = this.values;
+    // Key and index of every list on the way.
+    for (let at = 0; at + 2 < path.length; at += 2) {
+      const [key, index] = [String(path[at]), Number(path[at + 1])];
+      const list = this.ownCopy(record, key, (value: unknown[]) => [...value]);
+      record = this.ownCopy(list, index, (value: Record<string, unknown>) => ({ ...value }));
+      schema = schema?.shape[key] === undefined ? undefined : itemSchema(schema.shape[key]);
+    }
+    const key = String(path[path.length - 1]);
+    const field = schema?.shape[key] === undefined ? undefined : fieldOf(schema.shape[key]);
+    if (field?.type !== 'quantity') return true;
+    const sum = (record[key] as number) + by;
+    record[key] = sum;
+    return isPossible(sum, field);
+  }
+
+  private ownCopy<T>(holder: object, key: string | number, copy: (value: T) => T): T {
+    const value = (holder as Record<string | number, unknown>)[key] as T;
+    if (this.own.has(value)) return value;
+    const copied = copy(value);
+    (holder as Record<string | number, unknown>)[key] = copied;
+    this.own.add(copied);
+    return copied;
+  }
+}
+
 /**
  * The values with some inputs moved by what they are uncertain by.
  *
@@ -39,13 +81,8 @@ export function evaluateMoved<I extends z.ZodObject, V>(
   moves: readonly Move[],
   evaluate: Evaluate<I, V>,
 ): V | undefined {
+  const copy = new MovedCopy(schema, input);
   let possible = true;
-  const by = new Map(moves.map((move) => [move.path.join('\n'), move.by]));
-  const changed = mapQuantities(schema, input, (value, field, at) => {
-    const move = by.get(at.join('\n'));
-    if (move === undefined) return value;
-    if (!isPossible(value + move, field)) possible = false;
-    return value + move;
-  });
-  return possible ? resultThere(evaluate, changed) : undefined;
+  for (const move of moves) possible = copy.add(move) && possible;
+  return possible ? resultThere(evaluate, copy.values as z.output<I>) : undefined;
 }

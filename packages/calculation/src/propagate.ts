@@ -24,6 +24,27 @@ function farthest(parts: readonly Contribution[], total: number): Move[] {
 }
 
 /**
+ * Cosine between two directions above which they are one: where one output is farthest off, the other is so too, to 2 %. Outputs
+ * that hang on the inputs in the same way, as a drop and its parts do, then cost no evaluation each.
+ */
+const sameDirection = 0.98;
+
+/** The directions of several inputs at once in which some output is farthest off, each once. One input alone was moved before. */
+function directions(outputs: readonly (readonly Contribution[])[]): Move[][] {
+  const kept: { readonly parts: ReadonlyMap<string, number>; readonly moves: Move[] }[] = [];
+  for (const parts of outputs) {
+    const total = Math.hypot(...parts.map((part) => part.contribution));
+    if (parts.length < 2 || total === 0) continue;
+    const unit = new Map(parts.map(({ path, contribution }) => [path.join('\n'), contribution / total]));
+    if (Math.max(...[...unit.values()].map(Math.abs)) > sameDirection) continue;
+    const cosine = (other: ReadonlyMap<string, number>) => [...unit].reduce((sum, [path, part]) => sum + part * (other.get(path) ?? 0), 0);
+    if (kept.some((one) => Math.abs(cosine(one.parts)) > sameDirection)) continue;
+    kept.push({ parts: unit, moves: farthest(parts, total) });
+  }
+  return kept.map(({ moves }) => moves);
+}
+
+/**
  * First-order propagation by moving each uncertain input up and down by its own uncertainty
  * (JCGM 100:2008, 5.1.2 and note 2 of 5.1.3), inputs taken as independent. The result has the coverage
  * that the inputs had: a standard uncertainty for standard uncertainties. A choice that changes on the way, or where inputs
@@ -71,11 +92,13 @@ export function propagate<I extends z.ZodObject, O extends Outputs, M extends Ou
     budget[key] = parts
       .map(({ path, contribution }) => ({ path, contribution, share: total === 0 ? 0 : (contribution / total) ** 2 }))
       .sort((a, b) => b.share - a.share);
-    if (!hasChoice || parts.length < 2 || total === 0) continue;
-    const together = farthest(parts, total);
-    for (const sign of [1, -1]) {
-      const there = moved(together.map(({ path, by }) => ({ path, by: sign * by })));
-      if (there !== undefined) seen.push(there);
+  }
+  if (hasChoice) {
+    for (const together of directions([...contributions.values()])) {
+      for (const sign of [1, -1]) {
+        const there = moved(together.map(({ path, by }) => ({ path, by: sign * by })));
+        if (there !== undefined) seen.push(there);
+      }
     }
   }
   return { values, budget, warnings: [...warnings, ...unsureChoices(fields, nominal, seen)] };

@@ -45,6 +45,25 @@ function laps(limit: { mostEvaluations?: number; uncertaintyNote?: string }) {
 const input = { laps: Array.from({ length: 2500 }, (_, index) => ({ lap: `${60 + (index % 7)} ± 2 s` })) };
 
 describe('very many uncertain inputs', () => {
+  it('leave the readings as they were given', () => {
+    const seen: number[][] = [];
+    const watched = defineCalculation({
+      ...laps({}).spec,
+      compute: (values) => {
+        seen.push(values.laps.map(({ lap }) => lap));
+        return { count: values.laps.length, total: values.laps.reduce((sum, { lap }) => sum + lap, 0) };
+      },
+    });
+    watched.calculate({ laps: [{ lap: '60 ± 2 s' }, { lap: '61 s' }, { lap: '62 ± 1 s' }] });
+    expect(seen).toEqual([
+      [60, 61, 62],
+      [62, 61, 62],
+      [58, 61, 62],
+      [60, 61, 63],
+      [60, 61, 61],
+    ]);
+  });
+
   // 2 s · √2500 = 100 s, as variances add; 100 draws know it to about 7 %, and three times that is the margin.
   it('are moved together where a definition bounds the evaluations, and the result says so', () => {
     evaluations = 0;

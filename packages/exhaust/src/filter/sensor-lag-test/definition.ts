@@ -99,6 +99,7 @@ export const sensorLagTestCalculation = defineCalculation({
   ],
   cautions: [cautions.hotExhaust, cautions.fumes],
   sources: { sensorPractice },
+  mostEvaluations: 100,
   compute(input, { warn }) {
     const values = (rows: readonly { readonly pressureDrop: number }[]) => rows.map((row) => row.pressureDrop);
     const response = stepResponse(values(input.before), values(input.after));

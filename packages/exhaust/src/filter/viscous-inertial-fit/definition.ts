@@ -159,6 +159,7 @@ export const viscousInertialFitCalculation = defineCalculation({
   cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],
   sources: { konstandopoulos2008, dropScaling, cfr1065, siBrochure },
   precision: 1e-6,
+  mostEvaluations: 100,
   compute(input, { constants, warn }) {
     const points = input.points.map(
       (entry): DropPoint => ({
