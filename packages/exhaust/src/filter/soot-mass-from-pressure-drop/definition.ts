@@ -302,6 +302,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     soundOfIdealGas,
   },
   precision: 1e-6,
+  mostEvaluations: 60,
   compute(input, context) {
     const { gasPressure: outlet, pressureDrop } = input;
     const expanding = input.model === 'compressible';

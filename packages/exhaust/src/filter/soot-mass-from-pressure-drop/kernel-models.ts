@@ -24,6 +24,12 @@ export function sootMassFromClosedForm(
   return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load), sootPart);
 }
 
+/**
+ * Part of the soot that fills the channels up to which the one-dimensional model is asked: a tenth of the width is then open. In
+ * what is left beyond, a profile takes long or is not found, and no engine gives such a drop.
+ */
+const fullestProfile = 0.99;
+
 /** Soot mass from a drop with the one-dimensional two-channel model. */
 export function sootMassFromOneDimensional(
   pressureDrop: number,
@@ -40,7 +46,7 @@ export function sootMassFromOneDimensional(
     if (profile?.status !== 'converged') return undefined;
     return profile.channelDrop + profile.contractionDrop + profile.expansionDrop;
   };
-  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load), sootPart);
+  return sootMassForDrop(pressureDrop, dropOf, fillingSootMass(channels, load), sootPart, fullestProfile);
 }
 
 /** Soot mass from a drop with soot in the wall and in a cake on it. */

@@ -15,7 +15,7 @@ export type SootMassResult =
   | { readonly status: 'not_found' };
 
 /** Places between no soot and the bracket's end where a model is looked at for more than one solution. */
-const looks = 32;
+const looks = 16;
 
 /** How often the drop passes the measured one between no soot and a mass above it. */
 function crossings(excess: (mass: number) => number, end: number): number {
@@ -38,8 +38,15 @@ function crossings(excess: (mass: number) => number, end: number): number {
  * @param fullMass - soot that fills the channels, kg
  * @param sootPart - what the model has to give of the measured rise over the drop without soot: less than 1 where the true rise
  *   may be larger than the model's, more where it may be smaller
+ * @param fullest - part of `fullMass` up to which the model is asked
  */
-export function sootMassForDrop(measuredDrop: number, dropOf: DropOfSoot, fullMass: number, sootPart = 1): SootMassResult {
+export function sootMassForDrop(
+  measuredDrop: number,
+  dropOf: DropOfSoot,
+  fullMass: number,
+  sootPart = 1,
+  fullest = 1 - 1e-12,
+): SootMassResult {
   const dropWithoutSoot = fullMass > 0 ? dropOf(0) : undefined;
   if (dropWithoutSoot === undefined) return { status: 'no_room' };
   const rise = measuredDrop - dropWithoutSoot;
@@ -47,8 +54,8 @@ export function sootMassForDrop(measuredDrop: number, dropOf: DropOfSoot, fullMa
   // Close in on full channels until the model reads more than was measured.
   let share = 0.5;
   while ((dropOf(share * fullMass) ?? Infinity) < pressureDrop) {
-    share = (1 + share) / 2;
-    if (1 - share < 1e-12) return { status: 'not_found' };
+    if (share === fullest) return { status: 'not_found' };
+    share = Math.min(fullest, (1 + share) / 2);
   }
   const excess = (mass: number) => Math.min(dropOf(mass) ?? Infinity, 100 * pressureDrop) - pressureDrop;
   const count = crossings(excess, share * fullMass);
