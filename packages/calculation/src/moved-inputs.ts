@@ -1,6 +1,5 @@
 import type * as z from 'zod';
-import type { InputField } from './field.js';
-import { fieldOf } from './fields.js';
+import { fieldOf, type InputField } from './field.js';
 import type { Path } from './issue.js';
 import { itemSchema } from './walk.js';
 
@@ -45,11 +44,15 @@ class MovedCopy {
   add({ path, by }: Move): boolean {
     let schema: z.ZodObject | undefined = this.schema;
     let record = this.values;
-    // Key and index of every list on the way.
-    for (let at = 0; at + 2 < path.length; at += 2) {
-      const [key, index] = [String(path[at]), Number(path[at + 1])];
-      const list = this.ownCopy(record, key, (value: unknown[]) => [...value]);
-      record = this.ownCopy(list, index, (value: Record<string, unknown>) => ({ ...value }));
+    // Groups and the entries of lists on the way.
+    for (let at = 0; at + 1 < path.length; at += 1) {
+      const key = String(path[at]);
+      const index = path[at + 1];
+      if (typeof index === 'number') {
+        const list = this.ownCopy(record, key, (value: unknown[]) => [...value]);
+        record = this.ownCopy(list, index, (value: Record<string, unknown>) => ({ ...value }));
+        at += 1;
+      } else record = this.ownCopy(record, key, (value: Record<string, unknown>) => ({ ...value }));
       schema = schema?.shape[key] === undefined ? undefined : itemSchema(schema.shape[key]);
     }
     const key = String(path[path.length - 1]);

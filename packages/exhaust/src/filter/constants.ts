@@ -26,7 +26,11 @@ export const viscosityConstants = {
 };
 
 export const densityConstants = {
-  gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
+  gasConstant: constant(molarHeatCapacity, molarGasConstant, {
+    symbol: 'R_{\\mathrm{m}}',
+    label: 'Molar gas constant',
+    source: 'siBrochure',
+  }),
   airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M', label: 'Molar mass of dry air', source: 'cfr1065' }),
 };
 

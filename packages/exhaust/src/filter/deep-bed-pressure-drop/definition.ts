@@ -71,7 +71,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
   outputs: {
     wallSootMass: quantityOutput(mass, { symbol: 'm_w', label: 'Soot inside the wall', digits: 3, units: ['g'] }),
     cakeSootMass: quantityOutput(mass, { symbol: 'm_c', label: 'Soot in the cake', digits: 3, units: ['g'] }),
-    flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/m3'] }),
+    flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/mm3', '1/m3'] }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
   constants: { ...dropConstants, slipReferencePressure, channelFriction, coveringThickness },

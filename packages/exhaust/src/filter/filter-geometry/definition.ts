@@ -11,7 +11,7 @@ const width = (symbol: string, label: string, digits = 5) => quantityOutput(leng
 
 export const filterGeometryCalculation = defineCalculation({
   id: 'filter-geometry',
-  version: '1.1.0',
+  version: '1.1.1',
   subject: 'filter',
   title: 'Channels and filtration area of a wall-flow filter',
   purpose: 'How wide are the channels, how many are there, and how much wall does the gas pass?',
@@ -29,6 +29,8 @@ export const filterGeometryCalculation = defineCalculation({
       units: ['mm', 'mil', 'um'],
     }),
     openLength: quantityOutput(length, { symbol: 'L', label: 'Length that filters', digits: 5, units: ['mm', 'in'] }),
+    inletShare: quantityOutput(fraction, { symbol: 'x_{in}', label: 'Inlet cells out of all', digits: 4, units: ['1', '%'] }),
+    outletShare: quantityOutput(fraction, { symbol: 'x_{out}', label: 'Outlet cells out of all', digits: 4, units: ['1', '%'] }),
     frontalArea: quantityOutput(area, { symbol: 'A_f', label: 'Face area', digits: 5, units: ['cm2', 'm2', 'in2'] }),
   },
   outputs: {
@@ -81,22 +83,30 @@ export const filterGeometryCalculation = defineCalculation({
     { gives: 'openLength', tex: '[[openLength]] = [[filterLength]]-2\\,[[plugLength]]' },
     { gives: 'bodyVolume', text: '[[bodyVolume]]: as given, or from diameter and length.' },
     { gives: 'frontalArea', tex: '[[frontalArea]] = \\frac{[[bodyVolume]]}{[[filterLength]]}' },
+    { gives: 'inletShare', text: 'Plug pattern: [[layout]]. Inlet cells out of all: [[inletShare]].' },
+    { gives: 'outletShare', tex: '[[outletShare]] = 1-[[inletShare]]' },
     {
       gives: 'inletCount',
-      text: 'Face area times cell density gives all cells; plug pattern: [[layout]]; [[inletCount]].',
+      text: 'Inlet cells out of all, times cell density and face area, to the nearest whole channel: [[inletCount]]. What follows counts cells by area, not whole ones.',
       source: 'wang2021',
       locator: 'Eq. 11',
     },
     { gives: 'outletCount', text: 'The others are outlets: [[outletCount]].' },
     {
-      gives: 'openFrontalArea',
-      tex: '[[openFrontalArea]] = \\frac{[[inletCount]]\\,[[inletWidth]]^{2}+[[outletCount]]\\,[[outletWidth]]^{2}}{[[frontalArea]]}',
+      gives: 'inletOpenFrontalArea',
+      tex: '[[inletOpenFrontalArea]] = [[inletShare]]\\,[[cellDensity]]\\,[[inletWidth]]^{2}',
     },
-    { gives: 'inletOpenFrontalArea', tex: '[[inletOpenFrontalArea]] = \\frac{[[inletCount]]\\,[[inletWidth]]^{2}}{[[frontalArea]]}' },
-    { gives: 'inletVoidVolume', tex: '[[inletVoidVolume]] = [[inletCount]]\\,[[inletWidth]]^{2}\\,[[openLength]]' },
+    {
+      gives: 'openFrontalArea',
+      tex: '[[openFrontalArea]] = [[inletOpenFrontalArea]]+[[outletShare]]\\,[[cellDensity]]\\,[[outletWidth]]^{2}',
+    },
+    {
+      gives: 'inletVoidVolume',
+      tex: '[[inletVoidVolume]] = [[inletOpenFrontalArea]]\\,[[frontalArea]]\\,[[openLength]]',
+    },
     {
       gives: 'filtrationArea',
-      tex: '[[filtrationArea]] = 4\\,\\min\\left([[inletCount]],[[outletCount]]\\right)\\,[[inletWidth]]\\,[[openLength]]',
+      tex: '[[filtrationArea]] = 4\\,\\min\\left([[inletShare]],[[outletShare]]\\right)\\,[[cellDensity]]\\,[[frontalArea]]\\,[[inletWidth]]\\,[[openLength]]',
       source: 'konstandopoulos2000',
       locator: 'Eq. A1 and nomenclature',
     },
@@ -141,6 +151,8 @@ export const filterGeometryCalculation = defineCalculation({
       pitch: cellPitch(input.cellDensity),
       cornerWall: cornerWall(input.cellDensity, channels),
       openLength,
+      inletShare: inletCount / (inletCount + outletCount),
+      outletShare: outletCount / (inletCount + outletCount),
       frontalArea,
       inletWidth,
       outletWidth,

@@ -45,7 +45,7 @@ export const flowResistanceCalculation = defineCalculation({
       symbol: 'R',
       label: 'Flow resistance',
       description: 'Compare this number before and after.',
-      units: ['1/m3'],
+      units: ['1/mm3', '1/m3'],
     }),
     sizedResistance: optional(
       quantityOutput(ratio, {

@@ -1,4 +1,4 @@
-import { zeroVerdict } from '../sensor-zero-check/kernel.js';
+import { withinLimit, zeroVerdict } from '../sensor-zero-check/kernel.js';
 import { separateZero } from './kernel.js';
 
 export type HoseSwapVerdict = 'plausible' | 'zero-error' | 'repair' | 'reversed' | 'one-sided' | 'unchanged' | 'no-signal';
@@ -7,12 +7,12 @@ export type HoseSwapVerdict = 'plausible' | 'zero-error' | 'repair' | 'reversed'
 export function hoseSwapVerdict(normalReading: number, swappedReading: number, allowedZero: number): HoseSwapVerdict {
   const smaller = Math.min(Math.abs(normalReading), Math.abs(swappedReading));
   const larger = Math.max(Math.abs(normalReading), Math.abs(swappedReading));
-  if (larger <= 2 * allowedZero) return 'no-signal';
+  if (withinLimit(larger, 2 * allowedZero)) return 'no-signal';
   const { pressureDrop, zeroError } = separateZero(normalReading, swappedReading);
   // A drop turns its sign with the hoses. What stays is the sensor, or hoses that were never swapped.
-  if (Math.abs(pressureDrop) <= allowedZero) return 'unchanged';
+  if (withinLimit(Math.abs(pressureDrop), allowedZero)) return 'unchanged';
   // Many sensors cannot read below zero: then the second reading says nothing.
-  if (smaller <= allowedZero && larger > 4 * allowedZero) return 'one-sided';
+  if (withinLimit(smaller, allowedZero) && !withinLimit(larger, 4 * allowedZero)) return 'one-sided';
   const zero = zeroVerdict(zeroError, allowedZero);
   if (zero === 'repair') return 'repair';
   if (normalReading < swappedReading) return 'reversed';

@@ -64,7 +64,7 @@ export const loadedPressureDropCalculation = defineCalculation({
   },
   outputs: {
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
-    flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/m3'] }),
+    flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/mm3', '1/m3'] }),
   },
   constants: { ...dropConstants, slipReferencePressure, channelFriction },
   steps: [

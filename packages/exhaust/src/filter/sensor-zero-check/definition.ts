@@ -17,7 +17,12 @@ export const sensorZeroCheckCalculation = defineCalculation({
   keywords: ['offset', 'key on engine off', 'sensor drift'],
   method: 'reading without flow against the accepted error',
   inputs: z.strictObject({
-    zeroReading: sensorReading('z', 'Reading without flow', 'Ignition on, engine off and cooled of pressure, hoses connected.', '3 mbar'),
+    zeroReading: sensorReading(
+      'z',
+      'Reading without flow',
+      'With the ignition on, the engine off and the hoses connected, once the reading is steady.',
+      '3 mbar',
+    ),
     reading: sensorReading('\\Delta p', 'Reading with the engine running, if to be corrected', 'The raw reading.', '45 mbar').optional(),
     allowedZero: allowedZeroInput,
   }),

@@ -67,7 +67,12 @@ export const viscousInertialFitCalculation = defineCalculation({
   },
   outputs: {
     resistanceUncertainty: optional(
-      quantityOutput(flowResistance, { symbol: 'u_a', label: 'Standard uncertainty of the flow resistance', digits: 2, units: ['1/m3'] }),
+      quantityOutput(flowResistance, {
+        symbol: 'u_a',
+        label: 'Standard uncertainty of the flow resistance',
+        digits: 2,
+        units: ['1/mm3', '1/m3'],
+      }),
     ),
     inertialResistance: quantityOutput(inertialFlowResistance, {
       symbol: 'b',
@@ -114,7 +119,7 @@ export const viscousInertialFitCalculation = defineCalculation({
       symbol: 'a',
       label: 'Flow resistance, viscous part only',
       description: 'Tracks wall, soot and ash; compare it before and after.',
-      units: ['1/m3'],
+      units: ['1/mm3', '1/m3'],
     }),
   },
   constants: filterConstants,
@@ -197,7 +202,7 @@ export const viscousInertialFitCalculation = defineCalculation({
     if (covariance === undefined) {
       warn(
         'no_uncertainty',
-        'As many points as numbers to be found always fit: no uncertainty can be told. Add a point, or give the uncertainty of the drops.',
+        'As many different points as numbers to be found always fit, and a point written down twice adds nothing: no uncertainty can be told. Add a point at another flow, or give the uncertainty of the drops.',
         ['points'],
       );
     } else if (b > 0 && uncertaintyB !== undefined && b < 2 * uncertaintyB) {

@@ -25,6 +25,9 @@ export interface ViscousInertialFit {
   readonly degreesOfFreedom: number;
 }
 
+/** Scatter next to the largest drop below which it is the rounding of a change of units, not a measurement. */
+const rounding = 1e-9;
+
 /**
  * Split drops into a part a·μQ and a part b·ρQ² by least squares.
  *
@@ -45,13 +48,16 @@ export function fitViscousInertial(
     },
   );
   if (fit.status !== 'fitted') return fit;
+  const largest = Math.max(...points.map((point) => Math.abs(point.pressureDrop)));
+  const exact = (fit.residualStandardDeviation ?? 0) <= rounding * largest;
   const [offset, viscousCoefficient, inertialCoefficient] = withOffset ? fit.coefficients : [0, ...fit.coefficients];
   return {
     status: 'fitted',
     offset: offset!,
     viscousCoefficient: viscousCoefficient!,
     inertialCoefficient: inertialCoefficient!,
-    covariance: fit.covariance,
+    // Points that repeat each other leave no scatter to judge by.
+    covariance: dropUncertainty === undefined && exact ? undefined : fit.covariance,
     degreesOfFreedom: fit.degreesOfFreedom,
   };
 }

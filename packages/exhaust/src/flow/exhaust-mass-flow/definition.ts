@@ -7,12 +7,13 @@ import { heywood1988, lambdaDefinition, massBalance } from '../sources.js';
 import { exhaustMassFlowInputs } from './fields.js';
 import { airFlow, fuelFlow } from './flows.js';
 import { exhaustMassFlow, lambdaOfFlows } from './kernel.js';
+import { warnOfUnused } from './unused-inputs.js';
 
 const flow = (symbol: string, label: string) => quantityOutput(massFlow, { symbol, label, digits: 4, units: ['kg/h', 'g/s'] });
 
 export const exhaustMassFlowCalculation = defineCalculation({
   id: 'exhaust-mass-flow',
-  version: '1.0.0',
+  version: '1.1.0',
   subject: 'flow',
   title: 'Exhaust mass flow',
   purpose: 'How much gas goes through the exhaust, from what the engine shows?',
@@ -111,6 +112,7 @@ export const exhaustMassFlowCalculation = defineCalculation({
   compute(input, context) {
     const air = airFlow(input, context.constants, context);
     if (isRefusal(air)) return air;
+    warnOfUnused(input, context);
     const fuel = fuelFlow(input, air.airMassFlow, context);
     const hasFuel = fuel.fuelMassFlow > 0;
     const resultingLambda = hasFuel ? lambdaOfFlows(air.airMassFlow, fuel.fuelMassFlow, input.stoichiometricAirFuelRatio) : undefined;

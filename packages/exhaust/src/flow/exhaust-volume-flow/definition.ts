@@ -22,7 +22,7 @@ const flowOutput = (symbol: string, label: string, description?: string) =>
 
 export const exhaustVolumeFlowCalculation = defineCalculation({
   id: 'exhaust-volume-flow',
-  version: '1.1.0',
+  version: '2.0.0',
   subject: 'flow',
   title: 'Exhaust volume flow at the filter',
   purpose: 'How many cubic metres an hour go through the filter, hot and under back-pressure?',
@@ -32,19 +32,18 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
   inputs: z.strictObject({
     exhaustMassFlow: exhaustMassFlowField,
     gasTemperature: gasTemperatureField,
-    backPressure: quantityWithDefault(gaugePressure, {
+    backPressure: quantity(gaugePressure, {
       symbol: 'p_g',
       label: 'Back-pressure before the filter, gauge',
-      description: 'Against the air outside. The first flow below belongs to this pressure.',
+      description:
+        'Against the air outside. It is at least the pressure drop over the filter; left out, it is taken as that drop, or as nothing without one.',
       min: '-500 mbar',
       max: '5 bar',
       usual: ['-5 mbar', '1 bar'],
       usualReason: 'a filter seldom stands under more',
       example: '120 mbar',
-      default: '0 mbar',
-      defaultReason: 'taken as open to the air; each 10 mbar of back-pressure makes the volume about 1 % smaller',
       units: ['mbar', 'kPa', 'psi'],
-    }),
+    }).optional(),
     pressureDrop: quantity(differentialPressure, {
       symbol: '\\Delta p',
       label: 'Pressure drop over the filter, if known',
@@ -72,6 +71,12 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
     molarMass: molarMassField,
   }),
   intermediates: {
+    usedBackPressure: quantityOutput(gaugePressure, {
+      symbol: 'p_{g,u}',
+      label: 'Back-pressure as used',
+      digits: 4,
+      units: ['mbar', 'kPa', 'psi'],
+    }),
     pressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Absolute pressure', digits: 5, units: ['kPa', 'mbar'] }),
     density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 4, units: ['kg/m3'] }),
   },
@@ -86,7 +91,12 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
     gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
   },
   steps: [
-    { gives: 'pressure', tex: '[[pressure]] = [[ambientPressure]] + [[backPressure]]' },
+    {
+      gives: 'usedBackPressure',
+      text: 'Back-pressure as given, but at least the drop over the filter; nothing without either: [[usedBackPressure]].',
+      source: 'massBalance',
+    },
+    { gives: 'pressure', tex: '[[pressure]] = [[ambientPressure]] + [[usedBackPressure]]' },
     {
       gives: 'density',
       tex: '[[density]] = \\frac{[[pressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
@@ -120,26 +130,36 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
   ],
   cautions: [cautions.hotExhaust],
   sources: { siBrochure, massBalance },
-  compute(input, { constants, warn }) {
+  compute(input, { constants, warn, assume }) {
     const { exhaustMassFlow, gasTemperature, molarMass: mass } = input;
-    const pressure = input.ambientPressure + input.backPressure;
-    const { pressureDrop } = input;
-    if (pressureDrop !== undefined && !(pressureDrop < pressure)) {
+    const { pressureDrop, backPressure } = input;
+    if (pressureDrop !== undefined && backPressure !== undefined && !(pressureDrop < input.ambientPressure + backPressure)) {
       return inconsistentInputs(
         'The drop is as large as the pressure before the filter: nothing is left behind it.',
         ['pressureDrop'],
         ['backPressure'],
       );
     }
-    if (pressureDrop !== undefined && pressureDrop > input.backPressure)
+    // The air outside is behind the filter, or what follows it: nothing in front of it can be lower than the drop.
+    const usedBackPressure = Math.max(backPressure ?? pressureDrop ?? 0, pressureDrop ?? Number.NEGATIVE_INFINITY);
+    const pressure = input.ambientPressure + usedBackPressure;
+    if (backPressure === undefined) {
+      const text =
+        pressureDrop === undefined
+          ? 'Neither back-pressure nor drop given: taken as open to the air. Each 10 mbar of back-pressure makes the volume about 1 % smaller.'
+          : 'Back-pressure not given: taken as the drop over the filter, with nothing behind it that holds the gas back.';
+      assume('back_pressure', text);
+    } else if (pressureDrop !== undefined && pressureDrop > backPressure) {
       warn(
         'suction_behind',
-        'The drop is larger than the back-pressure before the filter: the pressure behind it would be below that of the air. Check both readings.',
-        ['pressureDrop'],
+        'The drop is larger than the back-pressure before the filter, as if the pressure behind it were below that of the air. The drop is taken as the back-pressure; check both readings.',
+        ['backPressure'],
       );
+    }
     const gas = { pressure, temperature: gasTemperature, molarMass: mass };
     const flowAt = (local: number) => actualVolumeFlow({ ...gas, pressure: local, massFlow: exhaustMassFlow }, constants.gasConstant);
     return {
+      usedBackPressure,
       pressure,
       density: gasDensity(gas, constants.gasConstant),
       outletVolumeFlow: pressureDrop === undefined ? undefined : flowAt(pressure - pressureDrop),
