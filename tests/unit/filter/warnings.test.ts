@@ -33,6 +33,12 @@ describe('warnings where a drop model fails', () => {
     expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '360 mbar', model: 'compressible' })).not.toContain('compressible');
   });
 
+  // Konstandopoulos 2008, Fig. 14: five cakes began to compact at 155 to 205 mbar, none below.
+  it('names the compaction of the cake from 155 mbar on', () => {
+    expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '154 mbar' })).not.toContain('compaction');
+    expect(codes('soot-mass-from-pressure-drop', { pressureDrop: '156 mbar' })).toContain('compaction');
+  });
+
   it('warns alike with the expansion of the gas and without it', () => {
     const fast = { exhaustVolumeFlow: '3000 m3/h', gasTemperature: '250 °C', sootMass: '10 g' };
     for (const id of ['loaded-pressure-drop', 'compressible-pressure-drop']) {

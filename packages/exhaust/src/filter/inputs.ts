@@ -286,7 +286,7 @@ export const sootMaterialInputs = {
     example: '2.4e-14 m2',
     default: '2.4e-14 m2',
     defaultReason:
-      'middle of the measured values 1.8e-14 (heavy-duty) and 3.2e-14 m² (passenger car); soot masses are uncertain by a third',
+      'middle of the measured values 1.8e-14 (heavy-duty) and 3.2e-14 m² (passenger car); soot masses are uncertain by a factor of two',
   }),
   sootPackingDensity: quantityWithDefault(density, {
     symbol: '\\rho_s',

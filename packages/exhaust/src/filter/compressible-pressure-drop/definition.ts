@@ -123,7 +123,10 @@ export const compressiblePressureDropCalculation = defineCalculation({
   limits: [
     slowChannels,
     { code: 'deep_bed', text: 'Soot in the wall, the first 0.5 to 2 g per m² of wall, is not described.' },
-    { code: 'compaction', text: 'Above about 200 mbar the soot cake compacts, which is not described.' },
+    {
+      code: 'compaction',
+      text: 'From 155 to 205 mbar on, the soot cake compacts, by 10 to 16 % at twice that drop; this is not described.',
+    },
   ],
   cautions: [cautions.makerFirst],
   sources: {

@@ -185,7 +185,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     { code: 'laminar', text: 'Laminar channels (Reynolds number up to about 2000) and a wall Reynolds number below 2.' },
     {
       code: 'soot_properties',
-      text: 'Permeability and packing density of soot differ between engines; what counts is mostly their product, known within a third.',
+      text: 'Permeability and packing density of soot differ between engines; what counts is mostly their product, which differs by a factor of two between published measurements.',
     },
   ],
   cautions: [cautions.makerFirst],

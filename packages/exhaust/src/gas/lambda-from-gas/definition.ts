@@ -88,7 +88,10 @@ export const lambdaFromGasCalculation = defineCalculation({
     { gives: 'lambda', text: 'Lambda by the gas that was measured: [[gas]].' },
   ],
   assumptions: [
-    { code: 'complete_combustion', text: 'All fuel is burnt; 1000 ppm of carbon monoxide shift lambda by about 1 % at lambda 2.' },
+    {
+      code: 'complete_combustion',
+      text: 'All fuel is burnt. At lambda 2, 1000 ppm of carbon monoxide make lambda read 0.5 % too high by oxygen and 1.3 % too high by carbon dioxide.',
+    },
     { code: 'undiluted', text: 'The probe draws no false air: taken deep in the tailpipe, all joints tight.' },
   ],
   limits: [{ code: 'lean_only', text: 'For lean exhaust only: with carbon dioxide, rich and lean mixtures can give the same reading.' }],
