@@ -90,7 +90,7 @@ export const lambdaFromGasCalculation = defineCalculation({
   assumptions: [
     {
       code: 'complete_combustion',
-      text: 'All fuel is burnt. At lambda 2, 1000 ppm of carbon monoxide make lambda read 0.5 % too high by oxygen and 1.3 % too high by carbon dioxide.',
+      text: 'All fuel is burnt. At lambda 2, 1000 ppm of carbon monoxide make lambda read 0.4 % too high by oxygen and 1.4 % too high by carbon dioxide.',
     },
     { code: 'undiluted', text: 'The probe draws no false air: taken deep in the tailpipe, all joints tight.' },
   ],
