@@ -18,7 +18,14 @@ export const ashDensityInput = (symbol: string, label: string) =>
 
 /** The filter whose channels hold ash, and how densely ash packs. */
 export const ashFilterInputs = {
-  filterVolume: quantity(volume, { symbol: 'V', label: 'Filter volume', min: '0.1 L', max: '200 L', example: '3.0 L', units: ['L', 'm3'] }),
+  filterVolume: quantity(volume, {
+    symbol: 'V',
+    label: 'Filter volume',
+    min: '0.1 L',
+    max: '200 L',
+    example: '5.79 L',
+    units: ['L', 'm3'],
+  }),
   channelLength: quantity(length, {
     symbol: 'L',
     label: 'Depth of a clean inlet channel',
@@ -27,7 +34,7 @@ export const ashFilterInputs = {
     max: '600 mm',
     usual: ['80 mm', '400 mm'],
     usualReason: 'common filters have channels of 80 to 400 mm',
-    example: '145 mm',
+    example: '195 mm',
     units: ['mm', 'in'],
   }),
   cellDensity: quantity(cellDensity, {

@@ -45,7 +45,7 @@ export const regenerationHeatCalculation = defineCalculation({
       label: 'Exhaust mass flow',
       above: '0 kg/h',
       max: '5000 kg/h',
-      example: '140 kg/h',
+      example: '190 kg/h',
       units: ['kg/h', 'g/s'],
     }),
     temperatureBefore: quantity(temperature, {
@@ -82,14 +82,14 @@ export const regenerationHeatCalculation = defineCalculation({
     substrate: choice({
       label: 'Filter material',
       options: { 'silicon-carbide': 'silicon carbide', cordierite: 'cordierite' },
-      example: 'silicon-carbide',
+      example: 'cordierite',
     }),
     filterVolume: quantity(volume, {
       symbol: 'V',
       label: 'Filter volume',
       above: '0 L',
       max: '200 L',
-      example: '3.0 L',
+      example: '5.79 L',
       units: ['L', 'm3'],
     }),
     filterTemperature: quantity(temperature, { symbol: 'T_0', label: 'Filter temperature at the start', ...range, example: '250 °C' }),
@@ -98,7 +98,7 @@ export const regenerationHeatCalculation = defineCalculation({
       label: 'Mass of the honeycomb per filter volume',
       min: '0.2 kg/L',
       max: '2 kg/L',
-      example: '0.8 kg/L',
+      example: '0.45 kg/L',
       units: ['kg/L', 'kg/m3'],
     }).optional(),
     specificHeat: quantity(specificHeatCapacity, {
@@ -113,7 +113,7 @@ export const regenerationHeatCalculation = defineCalculation({
     fuelCarbon: fuelCarbonInput,
     gasSpecificHeat: exhaustHeatInput,
   }),
-  example: { bulkDensity: '0.8 kg/L', specificHeat: '1100 J/(kg.K)' },
+  example: { bulkDensity: '0.45 kg/L', specificHeat: '1100 J/(kg.K)' },
   intermediates: {
     heatingPower: quantityOutput(power, { symbol: 'P', label: 'Heating power', digits: 4, units: ['kW', 'W'] }),
     filterHeat: quantityOutput(energy, { symbol: 'Q_f', label: 'Of it, heat stored in the filter', digits: 4, units: ['kJ', 'MJ'] }),

@@ -104,7 +104,7 @@ export const regenerationQualityCalculation = defineCalculation({
       label: 'Soot before',
       above: '0 g',
       max: '5 kg',
-      example: '18 g',
+      example: '20 g',
       units: ['g'],
     }).optional(),
     sootAfter: quantity(mass, {
@@ -125,7 +125,7 @@ export const regenerationQualityCalculation = defineCalculation({
       defaultReason: 'the coating of a filter cannot be seen; coated and uncoated burn several times apart',
     }),
   }),
-  example: { sootBefore: '18 g', sootAfter: '3 g' },
+  example: { sootBefore: '20 g', sootAfter: '3 g' },
   intermediates: {
     totalTime: quantityOutput(time, { symbol: 't_\\Sigma', label: 'Time above the temperature', digits: 4, units: ['min', 's'] }),
     longestTime: quantityOutput(time, { symbol: 't_1', label: 'Longest time without a break', digits: 4, units: ['min', 's'] }),

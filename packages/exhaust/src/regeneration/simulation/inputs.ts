@@ -44,7 +44,7 @@ export const filterInputs = {
   substrate: choice({
     label: 'Filter material',
     options: { 'silicon-carbide': 'silicon carbide', cordierite: 'cordierite' },
-    example: 'silicon-carbide',
+    example: 'cordierite',
   }),
   bulkDensity: quantity(density, {
     symbol: '\\rho_b',
@@ -52,7 +52,7 @@ export const filterInputs = {
     description: 'From a weighing, if known; otherwise that of the material.',
     min: '0.2 kg/L',
     max: '2 kg/L',
-    example: '0.8 kg/L',
+    example: '0.45 kg/L',
     units: ['kg/L', 'kg/m3'],
   }).optional(),
   specificHeat: quantity(specificHeatCapacity, {
@@ -69,7 +69,7 @@ export const filterInputs = {
     max: '30 g/L',
     usual: ['0 g/L', '12 g/L'],
     usualReason: { above: 'nobody should heat a filter with so much soot' },
-    example: '6 g/L',
+    example: '3.4 g/L',
     units: ['g/L', 'kg/m3'],
   }),
   carbonMonoxideShare: quantityWithDefault(fraction, {
@@ -130,7 +130,7 @@ const feedPoint = z.strictObject({
     example: '0 s',
     units: ['s', 'min'],
   }),
-  massFlow: quantity(massFlow, { symbol: '\\dot m', label: 'Exhaust mass flow', ...flow, example: '140 kg/h' }),
+  massFlow: quantity(massFlow, { symbol: '\\dot m', label: 'Exhaust mass flow', ...flow, example: '190 kg/h' }),
   temperature: quantity(temperature, {
     symbol: 'T_{in}',
     label: 'Gas temperature before the filter',
@@ -150,7 +150,7 @@ export const simulationInputs = z.strictObject({
     max: '100 L',
     usual: ['1 L', '40 L'],
     usualReason: 'a car filter has 2 to 5 L, a truck filter 10 to 30 L',
-    example: '3.0 L',
+    example: '5.79 L',
     units: ['L', 'm3'],
   }),
   filterLength: quantity(length, {
@@ -160,7 +160,7 @@ export const simulationInputs = z.strictObject({
     max: '600 mm',
     usual: ['100 mm', '400 mm'],
     usualReason: 'common filters are 120 to 350 mm long',
-    example: '150 mm',
+    example: '203.2 mm',
     units: ['mm', 'in', 'm'],
   }),
   cellDensity: quantity(cellDensity, {
@@ -189,7 +189,7 @@ export const simulationInputs = z.strictObject({
     max: '20 W/(m.K)',
     usual: ['0.2 W/(m.K)', '8 W/(m.K)'],
     usualReason: 'cordierite has some 0.4 W/(m.K), silicon carbide some 5 W/(m.K)',
-    example: '5 W/(m.K)',
+    example: '0.4 W/(m.K)',
     units: ['W/(m.K)'],
   }).optional(),
   initialTemperature: quantity(temperature, {
@@ -208,7 +208,7 @@ export const simulationInputs = z.strictObject({
     },
     example: 'ramp',
   }),
-  massFlow: quantity(massFlow, { symbol: '\\dot m', label: 'Exhaust mass flow', ...flow, example: '140 kg/h' }),
+  massFlow: quantity(massFlow, { symbol: '\\dot m', label: 'Exhaust mass flow', ...flow, example: '190 kg/h' }),
   inletTemperature: quantity(temperature, {
     symbol: 'T_{in}',
     label: 'Gas temperature before the filter',
@@ -252,7 +252,7 @@ export const simulationInputs = z.strictObject({
     symbol: '\\dot m_i',
     label: 'Exhaust mass flow at idle',
     ...flow,
-    example: '40 kg/h',
+    example: '82 kg/h',
     default: '40 kg/h',
     defaultReason: 'a 1.6 to 2.0 L engine at idle',
   }),
@@ -278,8 +278,8 @@ export const simulationInputs = z.strictObject({
     min: 1,
     max: 200,
     example: [
-      { time: '0 s', massFlow: '140 kg/h', temperature: '300 °C', oxygen: '8 %' },
-      { time: '180 s', massFlow: '140 kg/h', temperature: '600 °C', oxygen: '8 %' },
+      { time: '0 s', massFlow: '190 kg/h', temperature: '300 °C', oxygen: '8 %' },
+      { time: '180 s', massFlow: '190 kg/h', temperature: '600 °C', oxygen: '8 %' },
     ],
   }).optional(),
   duration: quantity(time, {

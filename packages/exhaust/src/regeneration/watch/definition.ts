@@ -110,11 +110,11 @@ const constants = {
 };
 
 const exampleLog = [
-  { time: '0 s', inlet: '400 °C', outlet: '320 °C', pressureDrop: '70 mbar', engineSpeed: '2000 rpm', coolant: '88 °C' },
-  { time: '120 s', inlet: '590 °C', outlet: '500 °C', pressureDrop: '92 mbar', engineSpeed: '2000 rpm', coolant: '90 °C' },
-  { time: '240 s', inlet: '610 °C', outlet: '640 °C', pressureDrop: '90 mbar', engineSpeed: '2000 rpm', coolant: '92 °C' },
-  { time: '250 s', inlet: '610 °C', outlet: '700 °C', pressureDrop: '88 mbar', engineSpeed: '2000 rpm', coolant: '92 °C' },
-  { time: '255 s', inlet: '610 °C', outlet: '730 °C', pressureDrop: '88 mbar', engineSpeed: '2000 rpm', coolant: '93 °C' },
+  { time: '0 s', inlet: '400 °C', outlet: '320 °C', pressureDrop: '31 mbar', engineSpeed: '1500 rpm', coolant: '88 °C' },
+  { time: '120 s', inlet: '590 °C', outlet: '500 °C', pressureDrop: '40 mbar', engineSpeed: '1500 rpm', coolant: '90 °C' },
+  { time: '240 s', inlet: '610 °C', outlet: '640 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolant: '92 °C' },
+  { time: '250 s', inlet: '610 °C', outlet: '700 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolant: '92 °C' },
+  { time: '255 s', inlet: '610 °C', outlet: '730 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolant: '93 °C' },
 ];
 
 /** What was found, in words. */

@@ -24,7 +24,7 @@ export const ashDistributionCalculation = defineCalculation({
       max: '10 kg',
       usual: ['0 g', '600 g'],
       usualReason: { above: 'even truck filters seldom hold more' },
-      example: '60 g',
+      example: '70 g',
       units: ['g', 'kg'],
     }),
     plugPart: quantityWithDefault(fraction, {
@@ -32,7 +32,7 @@ export const ashDistributionCalculation = defineCalculation({
       label: 'Part of the ash that lies as a plug at the channel ends',
       min: '0 %',
       max: '100 %',
-      example: '70 %',
+      example: '60 %',
       default: '70 %',
       defaultReason: 'driving with regular regenerations carries most ash to the end; common practice, no source',
     }),

@@ -36,7 +36,7 @@ export const ashRateCalculation = defineCalculation({
       max: '20 L/1000km',
       usual: ['0 L/1000km', '3 L/1000km'],
       usualReason: 'a healthy car uses 0.02 to 0.3 L per 1000 km, a truck up to 1 L',
-      example: '0.1 L/1000km',
+      example: '0.12 L/1000km',
       units: ['L/1000km'],
     }),
     sulphatedAsh: quantity(massFraction, {
@@ -77,7 +77,7 @@ export const ashRateCalculation = defineCalculation({
       description: 'Since it was new or last cleaned of ash.',
       min: '0 km',
       max: '2000000 km',
-      example: '120000 km',
+      example: '146300 km',
       units: ['km', 'mi'],
     }),
     initialAsh: quantityWithDefault(mass, {
@@ -98,7 +98,7 @@ export const ashRateCalculation = defineCalculation({
       max: '10 kg',
       usual: ['10 g', '1 kg'],
       usualReason: 'a car some 40 to 80 g, a truck 200 to 600 g',
-      example: '60 g',
+      example: '150 g',
       units: ['g', 'kg'],
     }),
     filterVolume: quantity(volume, {
@@ -106,7 +106,7 @@ export const ashRateCalculation = defineCalculation({
       label: 'Filter volume',
       min: '0.1 L',
       max: '200 L',
-      example: '3.0 L',
+      example: '5.79 L',
       units: ['L', 'm3'],
     }),
     sootLimit: quantityWithDefault(massConcentration, {
@@ -127,7 +127,7 @@ export const ashRateCalculation = defineCalculation({
       max: '100 L/100km',
       usual: ['3 L/100km', '60 L/100km'],
       usualReason: 'a small car uses some 4 L/100km, a truck up to 60 L/100km',
-      example: '6 L/100km',
+      example: '16 L/100km',
       units: ['L/100km', 'mpg_imp', 'mpg_US'],
     }).optional(),
     additiveMetal: quantity(massConcentration, {

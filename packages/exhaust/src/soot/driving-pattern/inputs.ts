@@ -61,8 +61,8 @@ export const drivingPatternInput = list(stretch, {
   min: 1,
   max: 24,
   example: [
-    { duration: '25 min', speed: '25 km/h', sootFlow: '1.5 g/h', temperature: '180 °C', nitrogenDioxide: '40 ppm', oxygen: '14 %' },
-    { duration: '15 min', speed: '100 km/h', sootFlow: '2.5 g/h', temperature: '310 °C', nitrogenDioxide: '250 ppm', oxygen: '10 %' },
+    { duration: '5 min', speed: '0 km/h', sootFlow: '1 g/h', temperature: '115 °C', nitrogenDioxide: '30 ppm', oxygen: '16 %' },
+    { duration: '19 min', speed: '22 km/h', sootFlow: '1.5 g/h', temperature: '180 °C', nitrogenDioxide: '40 ppm', oxygen: '14 %' },
   ],
 });
 

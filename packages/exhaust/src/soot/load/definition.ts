@@ -35,7 +35,7 @@ const inputs = z.strictObject({
     max: '200 L',
     usual: ['1 L', '40 L'],
     usualReason: 'a car filter has 2 to 5 L, a truck filter 10 to 30 L',
-    example: '3.0 L',
+    example: '5.79 L',
     units: ['L', 'm3', 'in3'],
   }),
   knownMass: quantity(mass, {
@@ -43,7 +43,7 @@ const inputs = z.strictObject({
     label: 'Soot mass',
     min: '0 g',
     max: '5 kg',
-    example: '10.8 g',
+    example: '17.4 g',
     units: ['g', 'kg', 'oz'],
   }).optional(),
   knownLoad: quantity(massConcentration, {
@@ -51,7 +51,7 @@ const inputs = z.strictObject({
     label: 'Soot load per litre',
     min: '0 g/L',
     max: '60 g/L',
-    example: '3.6 g/L',
+    example: '3.0 g/L',
     units: ['g/L', 'kg/m3'],
   }).optional(),
   knownSurfaceLoad: quantity(surfaceLoad, {
@@ -67,7 +67,7 @@ const inputs = z.strictObject({
     label: 'Soot percent',
     min: '0 %',
     max: '300 %',
-    example: '45 %',
+    example: '60 %',
     units: ['%', '1'],
   }).optional(),
   triggerLoad: quantity(massConcentration, {
@@ -84,7 +84,7 @@ const inputs = z.strictObject({
     description: 'The load above which the filter must not be heated.',
     above: '0 g/L',
     max: '30 g/L',
-    example: '8 g/L',
+    example: '5 g/L',
     units: ['g/L', 'kg/m3'],
   }).optional(),
   filtrationArea: quantity(area, {
@@ -93,7 +93,7 @@ const inputs = z.strictObject({
     description: 'Wall area of all inlet channels, if you know it; otherwise give the cells.',
     above: '0 m2',
     max: '300 m2',
-    example: '2.7 m2',
+    example: '5.1 m2',
     units: ['m2', 'cm2'],
   }).optional(),
   cellDensity: quantity(cellDensity, {
@@ -155,7 +155,7 @@ export const sootLoadCalculation = defineCalculation({
   keywords: ['soot', 'percent', 'trigger', 'limit', 'g/L', 'g/m²'],
   method: 'ratio of masses, volumes and areas',
   inputs,
-  example: { knownPercent: '45 %', limitLoad: '8 g/L', triggerLoad: '4 g/L', cellDensity: '200 cpsi', wallThickness: '0.305 mm' },
+  example: { knownPercent: '60 %', limitLoad: '5 g/L', triggerLoad: '4 g/L', cellDensity: '200 cpsi', wallThickness: '0.305 mm' },
   intermediates: {
     wallArea: optional(quantityOutput(area, { symbol: 'A_f', label: 'Filtration area of the whole filter', digits: 4, units: ['m2'] })),
   },

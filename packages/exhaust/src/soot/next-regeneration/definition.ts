@@ -20,7 +20,7 @@ export const nextRegenerationCalculation = defineCalculation({
   keywords: ['regeneration interval', 'trigger', 'short trips', 'motorway'],
   method: 'soot balance over the repeated pattern, first time at the trigger',
   inputs: z.strictObject({
-    sootMass: quantity(mass, { symbol: 'm_0', label: 'Soot now', min: '0 g', max: '5 kg', example: '4 g', units: ['g', 'kg'] }),
+    sootMass: quantity(mass, { symbol: 'm_0', label: 'Soot now', min: '0 g', max: '5 kg', example: '3 g', units: ['g', 'kg'] }),
     triggerMass: quantity(mass, {
       symbol: 'm_{trig}',
       label: 'Soot at which a regeneration is triggered',
@@ -28,7 +28,7 @@ export const nextRegenerationCalculation = defineCalculation({
       max: '5 kg',
       usual: ['3 g', '300 g'],
       usualReason: 'a car triggers at some 10 to 40 g, a truck at up to 200 g',
-      example: '14 g',
+      example: '17 g',
       units: ['g', 'kg'],
     }),
     pattern: drivingPatternInput,
@@ -67,12 +67,12 @@ export const nextRegenerationCalculation = defineCalculation({
       label: 'Hot driving: speed',
       min: '0 km/h',
       max: '200 km/h',
-      example: '110 km/h',
+      example: '80 km/h',
       units: ['km/h', 'mph'],
     }).optional(),
     ...kineticsInputs,
   }),
-  example: { hotTemperature: '350 °C', hotNitrogenDioxide: '300 ppm', hotOxygen: '9 %', hotSootFlow: '3 g/h', hotSpeed: '110 km/h' },
+  example: { hotTemperature: '350 °C', hotNitrogenDioxide: '300 ppm', hotOxygen: '9 %', hotSootFlow: '3 g/h', hotSpeed: '80 km/h' },
   intermediates: {
     settledMass: optional(
       quantityOutput(mass, { symbol: 'm_{eq}', label: 'Soot at which the pattern would settle', digits: 3, units: ['g', 'kg'] }),
