@@ -211,7 +211,7 @@ describe('a job whose filter reads clean', () => {
   it('whose hose leaked before compares with nothing, and is not worse', () => {
     const job = byHand();
     job.readings.before = job.readings.before.map((row: Record<string, string>, index: number) =>
-      index === 0 ? row : { ...row, pressureDrop: ['', '1.1 mbar', '2.1 mbar', '3.2 mbar'][index] },
+      index === 0 ? row : { ...row, pressureDrop: ['', '1.4 mbar', '3 mbar', '5.6 mbar'][index] },
     );
     expect(sheetOf(job)).not.toMatch(/worse/i);
     expect(sheetOf(job)).toMatch(/hose/);
