@@ -1,11 +1,13 @@
-import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { jobData } from '@wallflow/workshop';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { reasonOf } from '../../packages/wallflow/src/reason.js';
 import { demoFile, demoJob, resultOf } from './demo-job.js';
 
 const repository = fileURLToPath(new URL('../..', import.meta.url));
@@ -103,6 +105,114 @@ describe('a file that cannot be used', () => {
       expect(out + error).not.toMatch(/ {4}at /);
       expect((out + error).length).toBeLessThan(3000);
     }
+  });
+});
+
+describe('a log that cannot be used', () => {
+  // Root is denied nothing; the reason is then tried alone, below.
+  const mayBeDenied = process.getuid?.() !== 0;
+
+  it('is told by what is wrong with it, each in its own words', () => {
+    const home = jobFolder('odd-logs', (job) => {
+      job.logs.before = 'odd.csv';
+    });
+    const log = join(home, 'odd.csv');
+    const outside = join(folder, 'outside.csv');
+    writeFileSync(outside, 'secret');
+    const told = () => {
+      const { code, out, error } = wallflow(['job', join(home, 'job.json')]);
+      expect([code, out]).toEqual([1, '']);
+      rmSync(log, { recursive: true, force: true });
+      return /odd\.csv[^\n]*/.exec(error)?.[0] ?? error;
+    };
+    const sentences = [];
+    sentences.push(told());
+    mkdirSync(log);
+    sentences.push(told());
+    symlinkSync(outside, log);
+    sentences.push(told());
+    symlinkSync(log, log);
+    sentences.push(told());
+    spawnSync('mkfifo', [log]);
+    sentences.push(told());
+    if (mayBeDenied) {
+      writeFileSync(log, '', { mode: 0 });
+      sentences.push(told());
+    }
+    expect(sentences[0]).toContain('there is no such file');
+    expect(sentences[1]).toContain('it is a folder');
+    expect(sentences[2]).toContain('leads out of the folder of the job');
+    expect(sentences[3]).toContain('a link that leads to itself');
+    expect(sentences[4]).toContain('it is a pipe or a device');
+    expect(new Set(sentences).size).toBe(sentences.length);
+  });
+
+  it('gives its reason for any error of the system, and nothing of a path', () => {
+    expect(reasonOf(Object.assign(new Error("EACCES: permission denied, open '/home/x'"), { code: 'EACCES' }))).toBe('access is denied');
+    expect(reasonOf(Object.assign(new Error("EIO: i/o error, open '/home/x'"), { code: 'EIO' }))).toBe('the disk does not answer');
+    expect(reasonOf(Object.assign(new Error("EMFILE: too many, open '/home/x'"), { code: 'EMFILE' }))).toBe(
+      'the system refuses it (EMFILE)',
+    );
+  });
+});
+
+describe('an input without an end', () => {
+  const shell = (line: string) =>
+    spawnSync('sh', ['-c', line], { cwd: folder, encoding: 'utf8', env: { ...process.env, NODE: process.execPath, COMMAND: command } });
+
+  it('on standard input is refused once it is larger than any input', () => {
+    const { status, stdout, stderr } = shell('"$NODE" "$COMMAND" run gas-density < /dev/zero');
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toContain('standard input cannot be used: it is larger than 20 MB.');
+  });
+
+  it.each(['/dev/zero', 'pipe'])('as a job file is refused at once: %s', (file) => {
+    if (file === 'pipe') spawnSync('mkfifo', [join(folder, file)]);
+    const { code, error } = wallflow(['job', file]);
+    expect(code).toBe(2);
+    expect(error).toContain('it is a pipe or a device, not a file.');
+  });
+
+  it('does not keep a command waiting that does not read it', async () => {
+    const child = spawn(process.execPath, [command, '--version'], { stdio: ['pipe', 'ignore', 'ignore'] });
+    const [code] = await once(child, 'exit');
+    child.stdin.destroy();
+    expect(code).toBe(0);
+  });
+
+  it('of issues is cut short, and says how many are left out', () => {
+    const input = JSON.stringify(Object.fromEntries(Array.from({ length: 100_000 }, (_, i) => [`k${i}`, 1])));
+    const { code, error } = wallflow(['run', 'gas-density'], input);
+    expect(code).toBe(1);
+    expect(error.length).toBeLessThan(10_000);
+    expect(error).toMatch(/\d+ more are not listed/);
+    const data = JSON.parse(wallflow(['run', 'gas-density', '--json'], input).out);
+    expect(data.issues.length).toBeLessThan(100);
+    expect(data.issues.length + data.more).toBeGreaterThanOrEqual(100_000);
+  });
+});
+
+describe('output that nobody takes', () => {
+  const shell = (line: string) =>
+    spawnSync('bash', ['-o', 'pipefail', '-c', line], {
+      cwd: folder,
+      encoding: 'utf8',
+      env: { ...process.env, NODE: process.execPath, COMMAND: command },
+    });
+
+  // A device of Linux that is always full.
+  if (existsSync('/dev/full'))
+    it('on a full disk is told in one line', () => {
+      const { status, stderr } = shell('"$NODE" "$COMMAND" list > /dev/full');
+      expect(stderr).toBe('wallflow: the output cannot be written: the disk is full.\n');
+      expect(status).toBe(2);
+      expect(shell('"$NODE" "$COMMAND" fly 2> /dev/full').status).toBe(2);
+    });
+
+  it('after enough was seen is no fault', () => {
+    const { status, stdout, stderr } = shell('"$NODE" "$COMMAND" list | head -1');
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout.split('\n')).toHaveLength(2);
   });
 });
 

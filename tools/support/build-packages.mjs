@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { cp, readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { isStale } from './freshness.mjs';
@@ -41,14 +42,33 @@ async function buildPackage({ folder, entries }) {
 }
 
 /**
+ * A result that says which files the manifests promise and the build did not write.
+ *
+ * @param {readonly string[]} files relative to the repository
+ * @returns {import('./run.mjs').RunResult}
+ */
+function withoutGaps(files) {
+  const missing = files.filter((file) => !existsSync(join(root, file)));
+  return {
+    code: missing.length === 0 ? 0 : 1,
+    stdout: '',
+    output: missing.map((file) => `${file} is promised and was not built\n`).join(''),
+  };
+}
+
+/** @param {string} file */
+const isScript = (file) => file.endsWith('.js');
+
+/**
  * Build what runs, without declarations: that takes a second.
  *
  * @returns {Promise<import('./run.mjs').RunResult>}
  */
 export async function buildScripts() {
   try {
-    await Promise.all(packages().map(buildPackage));
-    return { code: 0, stdout: '', output: '' };
+    const all = packages();
+    await Promise.all(all.map(buildPackage));
+    return withoutGaps(all.flatMap(({ built }) => built.filter(isScript)));
   } catch (error) {
     return { code: 1, stdout: '', output: `${error instanceof Error ? error.message : error}\n` };
   }
@@ -80,11 +100,11 @@ export async function buildPackages() {
   for (const { folder } of packages()) {
     await cp(join(root, declarations, folder, 'src'), join(root, folder, 'dist'), { recursive: true });
   }
-  return result;
+  return withoutGaps(packages().flatMap(({ built }) => built));
 }
 
 /** Whether a package changed since what runs of it was built. */
 export function scriptsAreStale() {
-  const scripts = packages().flatMap(({ built }) => built.filter((file) => file.endsWith('.js')));
+  const scripts = packages().flatMap(({ built }) => built.filter(isScript));
   return isStale(scripts, ['packages', 'tools/support/build-packages.mjs', 'pnpm-lock.yaml']);
 }

@@ -1,37 +1,15 @@
 #!/usr/bin/env node
-import { existsSync, mkdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
-import { dirname, join, sep } from 'node:path';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Io } from './io.js';
 import { main } from './main.js';
-
-function readFile(path: string): string | undefined {
-  try {
-    return readFileSync(path, 'utf8');
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
-    throw error;
-  }
-}
-
-function readFileWithin(folder: string, name: string): string | undefined {
-  const path = join(folder, name);
-  if (!existsSync(path)) return undefined;
-  const home = realpathSync(folder);
-  if (!realpathSync(path).startsWith(home.endsWith(sep) ? home : home + sep)) throw new Error(`${name} lies outside the folder of the job`);
-  return readFile(path);
-}
-
-async function readInput(): Promise<string | undefined> {
-  if (process.stdin.isTTY) return undefined;
-  const chunks: Buffer[] = [];
-  for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
-  return Buffer.concat(chunks).toString('utf8');
-}
+import { readFile, readFileWithin, readStream } from './read-file.js';
+import { reasonOf } from './reason.js';
 
 const io: Io = {
   out: (text) => void process.stdout.write(text),
   error: (text) => void process.stderr.write(text),
-  readInput,
+  readInput: async () => (process.stdin.isTTY ? undefined : readStream(process.stdin)),
   readFile,
   readFileWithin,
   writeFile: (path, text) => {
@@ -40,9 +18,15 @@ const io: Io = {
   },
 };
 
-// A reader that has seen enough, such as `head`, closes the pipe; that is no fault.
+// A reader that has seen enough, such as `head`, closes the pipe; that is no fault. Output that is lost is one.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
+  if (error.code === 'EPIPE') return;
+  process.stderr.write(`wallflow: the output cannot be written: ${reasonOf(error)}.\n`);
+  process.exit(2);
 });
+// Who closed this, or has it on a full disk, cannot be told anything any more.
+process.stderr.on('error', () => {});
 
 process.exitCode = await main(process.argv.slice(2), io);
+// An input that was not read to its end must not keep the command waiting.
+process.stdin.destroy();

@@ -2,9 +2,9 @@
 export interface Io {
   readonly out: (text: string) => void;
   readonly error: (text: string) => void;
-  /** All of standard input, or undefined when it is a terminal. */
+  /** All of standard input, or undefined when it is a terminal; throws `UnreadableFile` when it does not end in time. */
   readonly readInput: () => Promise<string | undefined>;
-  /** The text of a file, undefined when there is none; throws the system's error when there is one that cannot be read. */
+  /** The text of a file, undefined when there is none; throws `UnreadableFile` when there is one that cannot be read. */
   readonly readFile: (path: string) => string | undefined;
   /** The same for a file in a folder or below it; throws when a link leads out of there. */
   readonly readFileWithin: (folder: string, name: string) => string | undefined;

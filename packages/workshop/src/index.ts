@@ -14,7 +14,7 @@ export { type JobFile, jobFile } from './job/job-file.js';
 export type { JobIssue } from './job/job-issue.js';
 export { jobIssueText } from './job/job-issue-text.js';
 export type { LeftOutCell } from './job/left-out.js';
-export type { ReadFile } from './job/log-file.js';
+export { type ReadFile, UnreadableFile } from './job/log-file.js';
 export type { FlowReading, MeasuredSide } from './job/measured-side.js';
 export { type Log, type LogResult, readLog } from './job/read-log.js';
 export { type JobOutcome, type JobResult, runJob } from './job/run-job.js';

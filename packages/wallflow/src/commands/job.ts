@@ -1,6 +1,7 @@
 import { dirname, join, resolve } from 'node:path';
 import { type JobIssue, jobData, jobIssueText, jobSheet, runJob, sheetAsHtml, sheetAsMarkdown, sheetAsText } from '@wallflow/workshop';
 import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
+import { reasonOf } from '../reason.js';
 
 interface JobOptions {
   readonly json: boolean;
@@ -11,21 +12,6 @@ function refuse(io: Io, issues: readonly JobIssue[], asJson: boolean): ExitCode 
   if (asJson) io.out(json({ ok: false, issues: issues.map((problem) => ({ ...problem, text: jobIssueText(problem) })) }));
   else io.error(`The job is refused:\n${issues.map((problem) => `  ${jobIssueText(problem)}\n`).join('')}`);
   return 1;
-}
-
-/** Why the system refused a file, in words. */
-function reasonOf(error: unknown): string {
-  const { code, message } = error as NodeJS.ErrnoException;
-  const words: Readonly<Record<string, string>> = {
-    EISDIR: 'it is a folder',
-    ENOTDIR: 'a part of the path is a file, not a folder',
-    EEXIST: 'a file stands where the folder should be',
-    EACCES: 'access is denied',
-    EPERM: 'access is denied',
-    EROFS: 'the disk cannot be written to',
-    ENOSPC: 'the disk is full',
-  };
-  return (code === undefined ? undefined : words[code]) ?? message;
 }
 
 function readJob(io: Io, file: string): string {

@@ -1,5 +1,9 @@
 import { type AnyCalculation, fieldOf, issueText, type Presented, present, type Success } from '@wallflow/calculation';
 import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
+import { reasonOf } from '../reason.js';
+
+/** More than a person reads, and more than a program needs to see that the input is of another kind. */
+const mostIssues = 50;
 
 /** `key="value unit"` words to an input record; lists are given as JSON. */
 function inputFromWords(calculation: AnyCalculation, words: readonly string[]): Record<string, unknown> {
@@ -25,9 +29,17 @@ function jsonOf(text: string, what: string): unknown {
   }
 }
 
+async function readText(io: Io): Promise<string | undefined> {
+  try {
+    return await io.readInput();
+  } catch (error) {
+    throw new UsageError(`standard input cannot be used: ${reasonOf(error)}`);
+  }
+}
+
 async function readInput(io: Io, calculation: AnyCalculation, words: readonly string[]): Promise<unknown> {
   if (words.length > 0) return inputFromWords(calculation, words);
-  const text = await io.readInput();
+  const text = await readText(io);
   if (text === undefined || text.trim() === '') {
     throw new UsageError(`give key="value unit" words or JSON on standard input; see \`wallflow describe ${calculation.id}\``);
   }
@@ -68,11 +80,15 @@ export async function run(io: Io, calculation: AnyCalculation, words: readonly s
   const input = await readInput(io, calculation, words);
   const result = calculation.run(input);
   if (!result.ok) {
-    if (asJson)
-      io.out(
-        json({ ok: false, definition: result.definition, issues: result.issues.map((issue) => ({ ...issue, text: issueText(issue) })) }),
-      );
-    else io.error(`${calculation.title}: refused\n${result.issues.map((issue) => `  ${issueText(issue)}\n`).join('')}`);
+    const listed = result.issues.slice(0, mostIssues);
+    const more = result.issues.length - listed.length;
+    if (asJson) {
+      const issues = listed.map((issue) => ({ ...issue, text: issueText(issue) }));
+      io.out(json({ ok: false, definition: result.definition, issues, ...(more > 0 ? { more } : {}) }));
+    } else {
+      const lines = [...listed.map(issueText), ...(more > 0 ? [`${more} more are not listed.`] : [])];
+      io.error(`${calculation.title}: refused\n${lines.map((line) => `  ${line}\n`).join('')}`);
+    }
     return 1;
   }
   if (asJson) {

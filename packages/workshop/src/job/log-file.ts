@@ -6,6 +6,11 @@ import type { JobIssue } from './job-issue.js';
  */
 export type ReadFile = (name: string, side: 'before' | 'after') => string | undefined;
 
+/** Thrown by a reader to say in words why a file is not read: "it is a folder". Of any other error nothing is shown. */
+export class UnreadableFile extends Error {
+  override name = 'UnreadableFile';
+}
+
 type LogText = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly issues: readonly JobIssue[] };
 
 /** Whether a name stays in the folder of the job: neither an absolute path nor one that climbs out. */
@@ -23,8 +28,8 @@ export function readLogFile(name: string, side: 'before' | 'after', readFile: Re
   let text: unknown;
   try {
     text = readFile(name, side);
-  } catch {
-    return refuse(name, 'the file could not be opened');
+  } catch (error) {
+    return refuse(name, error instanceof UnreadableFile ? error.message : 'the file could not be opened');
   }
   if (text === undefined || text === null) return refuse(name, 'there is no such file beside the job');
   return typeof text === 'string' ? { ok: true, text } : refuse(name, 'its content was not given as text');
