@@ -116,7 +116,7 @@ export const gasInputs = {
     above: '0 m3/h',
     max: '10000 m3/h',
     usual: ['5 m3/h', '4000 m3/h'],
-    usualReason: 'an engine that idles gives more, and a vehicle engine at full load gives less',
+    usualReason: { below: 'an engine that idles gives more', above: 'a vehicle engine at full load gives less' },
     example: '180 m3/h',
   }),
   gasTemperature: quantity(temperature, {
@@ -125,7 +125,10 @@ export const gasInputs = {
     min: '-40 °C',
     max: '1200 °C',
     usual: ['0 °C', '750 °C'],
-    usualReason: "the viscosity by Sutherland's formula falls below the dilute-gas value by more than 4 % above this range",
+    usualReason: {
+      below: 'the gas of an engine that runs is warmer',
+      above: "the viscosity by Sutherland's formula is more than 4 % below the dilute-gas value there",
+    },
     example: '250 °C',
   }),
   gasViscosity: quantity(dynamicViscosity, {
@@ -162,7 +165,7 @@ export const chosenVolumeFlow = quantity(volumeFlow, {
   above: '0 m3/h',
   max: '10000 m3/h',
   usual: ['5 m3/h', '4000 m3/h'],
-  usualReason: 'an engine that idles gives more, and a vehicle engine at full load gives less',
+  usualReason: { below: 'an engine that idles gives more', above: 'a vehicle engine at full load gives less' },
   example: '180 m3/h',
 });
 
@@ -318,7 +321,10 @@ export const sootMaterialInputs = {
     min: '-40 °C',
     max: '1200 °C',
     usual: ['0 °C', '750 °C'],
-    usualReason: "the viscosity by Sutherland's formula falls below the dilute-gas value by more than 4 % above this range",
+    usualReason: {
+      below: 'the gas of an engine that runs is warmer',
+      above: "the viscosity by Sutherland's formula is more than 4 % below the dilute-gas value there",
+    },
     example: '280 °C',
     default: '280 °C',
     defaultReason: 'the published soot permeabilities were found at 260 and 280 °C',
@@ -380,6 +386,9 @@ export const pressureDropInput = quantity(differentialPressure, {
   above: '0 mbar',
   max: '1000 mbar',
   usual: ['5 mbar', '400 mbar'],
-  usualReason: 'smaller drops are mostly sensor zero, larger ones point to a misread unit or a closed exhaust',
+  usualReason: {
+    below: 'so small a drop is mostly the zero error of the sensor',
+    above: 'so large a drop points to a misread unit or a closed exhaust',
+  },
   example: '60 mbar',
 });

@@ -68,7 +68,10 @@ export const dropAtReferenceStateCalculation = defineCalculation({
       min: '-40 °C',
       max: '1200 °C',
       usual: ['0 °C', '750 °C'],
-      usualReason: "the viscosity by Sutherland's formula falls below the dilute-gas value by more than 4 % above this range",
+      usualReason: {
+        below: 'the gas of an engine that runs is warmer',
+        above: "the viscosity by Sutherland's formula is more than 4 % below the dilute-gas value there",
+      },
       example: '200 °C',
       default: '200 °C',
       defaultReason: 'a warm engine at raised speed without load',

@@ -28,7 +28,7 @@ export const sensorLagTestCalculation = defineCalculation({
       above: '0 s',
       max: '60 s',
       usual: ['0.01 s', '2 s'],
-      usualReason: 'slower readings hide the response',
+      usualReason: { below: 'a tester hardly reads so fast', above: 'slower readings hide the response' },
       example: '0.25 s',
       units: ['s', 'ms'],
     }),

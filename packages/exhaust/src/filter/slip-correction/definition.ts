@@ -50,7 +50,10 @@ export const slipCorrectionCalculation = defineCalculation({
       min: '-40 °C',
       max: '1200 °C',
       usual: ['0 °C', '750 °C'],
-      usualReason: "the viscosity by Sutherland's formula falls below the dilute-gas value by more than 4 % above this range",
+      usualReason: {
+        below: 'the gas of an engine that runs is warmer',
+        above: "the viscosity by Sutherland's formula is more than 4 % below the dilute-gas value there",
+      },
       example: '280 °C',
     }),
   }),

@@ -61,7 +61,7 @@ export const exhaustMassFlowInputs = z.strictObject({
     min: '0.4',
     max: '100',
     usual: ['1.05', '12'],
-    usualReason: 'a running diesel is lean; richer than this is a purge or a fault, leaner is overrun',
+    usualReason: { below: 'a running diesel is lean; so rich a mixture is a purge or a fault', above: 'so lean a mixture is overrun' },
     example: '3',
   }).optional(),
   stoichiometricAirFuelRatio: quantityWithDefault(massRatio, {

@@ -40,7 +40,7 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
       min: '-500 mbar',
       max: '5 bar',
       usual: ['-5 mbar', '1 bar'],
-      usualReason: 'a filter seldom stands under more',
+      usualReason: { below: 'before a filter the pressure is above that outside', above: 'a filter seldom stands under more' },
       example: '120 mbar',
       units: ['mbar', 'kPa', 'psi'],
     }).optional(),
