@@ -103,6 +103,21 @@ export const weighingPractice = commonPractice(
   'Filters are weighed hot, above 120 to 150 °C and at the same temperature both times: soot and coating take up tens of grams of water when cold',
 );
 
+export const weightDifference: Source = {
+  type: 'derivation',
+  title: 'Difference of two weighings of the same part',
+  mark: 'read',
+};
+
+export const weighingUncertainty: Source = {
+  type: 'standard',
+  by: 'JCGM',
+  title: 'JCGM 100:2008, Guide to the expression of uncertainty in measurement',
+  year: 2008,
+  locator: '5.1.2, Eq. 10: independent uncertainties add in squares',
+  mark: 'from memory',
+};
+
 export const airBuoyancy: Source = {
   type: 'derivation',
   title: 'Buoyancy of the air inside: displaced air less the air that is there, both as ideal gas at the pressure of the room',
@@ -167,6 +182,24 @@ export const airBalance: Source = {
 export const pneumaticPractice = commonPractice(
   'Pneumatic cleaning: 4 to 7 bar at the nozzle, backwards, 15 to 60 minutes in a cabinet with extraction',
 );
+
+export const chargeBalance: Source = {
+  type: 'derivation',
+  title: 'Charge balance: the protons that the acid has given at the pH that is wanted equal the alkali',
+  mark: 'read',
+};
+
+export const strengthOfAcid: Source = {
+  type: 'derivation',
+  title: 'Strength is pure acid over what is weighed, density is mass over volume',
+  mark: 'read',
+};
+
+export const neutralisationHeating: Source = {
+  type: 'derivation',
+  title: 'Heat balance: the heat of neutralisation warms the wash liquid, taken as water',
+  mark: 'read',
+};
 
 export const acidBase: Source = {
   type: 'book',

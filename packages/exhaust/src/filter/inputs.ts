@@ -202,7 +202,10 @@ export const wallInputs = {
     min: '1e-15 m2',
     max: '1e-10 m2',
     usual: ['1e-13 m2', '1e-12 m2'],
-    usualReason: 'published bare walls lie between 2.4e-13 and 5.3e-13 m²; a coated wall can be lower',
+    usualReason: {
+      below: 'published bare walls begin at 2.4e-13 m²; a coated wall can be lower',
+      above: 'published bare walls end near 5.3e-13 m²',
+    },
     example: '3e-13 m2',
     default: '3e-13 m2',
     defaultReason: 'uncoated cordierite; published values run from 2.4e-13 to 5.3e-13 m², so the wall part is uncertain by half',

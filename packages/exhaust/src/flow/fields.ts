@@ -18,7 +18,7 @@ export const gasTemperatureField = quantity(temperature, {
   min: '-60 °C',
   max: '1500 °C',
   usual: ['0 °C', '900 °C'],
-  usualReason: 'exhaust is seldom hotter',
+  usualReason: { below: 'exhaust is seldom so cold', above: 'exhaust is seldom hotter' },
   example: '250 °C',
 });
 

@@ -24,7 +24,15 @@ import {
 } from '@wallflow/units';
 import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { acidBase, acidConstants, effluentPractice, waterDensity20 } from '../sources.js';
+import {
+  acidBase,
+  acidConstants,
+  chargeBalance,
+  effluentPractice,
+  neutralisationHeating,
+  strengthOfAcid,
+  waterDensity20,
+} from '../sources.js';
 import { acidMass, alkaliToNeutralise, protonsGiven } from './kernel.js';
 
 const ph = (symbol: string, label: string, description: string, example: string) => ({
@@ -156,16 +164,16 @@ export const neutralisationCalculation = defineCalculation({
     {
       gives: 'pureAcid',
       text: 'Charge balance: amount of alkali over the protons given, times the molar mass of [[acid]]: [[pureAcid]].',
-      source: 'acidBase',
+      source: 'chargeBalance',
     },
-    { gives: 'acidVolume', tex: '[[acidVolume]] = \\frac{[[acidMass]]}{[[acidDensity]]}' },
+    { gives: 'acidVolume', tex: '[[acidVolume]] = \\frac{[[acidMass]]}{[[acidDensity]]}', source: 'strengthOfAcid' },
     { gives: 'effluentVolume', text: 'Wash liquid and acid together: [[effluentVolume]].', source: 'effluentPractice' },
     {
       gives: 'temperatureRise',
       tex: '[[temperatureRise]] = \\frac{[[alkali]]\\,[[neutralisationHeat]]}{[[washVolume]]\\,[[waterDensity]]\\,[[waterHeatCapacity]]}',
-      source: 'acidBase',
+      source: 'neutralisationHeating',
     },
-    { gives: 'acidMass', tex: '[[acidMass]] = \\frac{[[pureAcid]]}{[[acidStrength]]}', source: 'acidBase' },
+    { gives: 'acidMass', tex: '[[acidMass]] = \\frac{[[pureAcid]]}{[[acidStrength]]}', source: 'strengthOfAcid' },
   ],
   assumptions: [
     {
@@ -193,7 +201,7 @@ export const neutralisationCalculation = defineCalculation({
     cautions.waste,
     cautions.makerFirst,
   ],
-  sources: { acidBase, acidConstants, effluentPractice, waterDensity20 },
+  sources: { acidBase, chargeBalance, acidConstants, strengthOfAcid, neutralisationHeating, effluentPractice, waterDensity20 },
   compute(input, { constants, method, warn }) {
     const { washVolume, alkalinity, startPh, targetPh } = input;
     if (alkalinity !== undefined && startPh !== undefined) {

@@ -14,7 +14,7 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 import { cfr1065, siBrochure } from '../../sources.js';
-import { acceptancePractice, airBuoyancy, massBalance, weighingPractice } from '../sources.js';
+import { acceptancePractice, airBuoyancy, weighingPractice, weighingUncertainty, weightDifference } from '../sources.js';
 import { airLift, dryMass, dryMassUncertainty, massRecovery } from './kernel.js';
 import { recoveryVerdict, sootVerdict } from './verdict.js';
 
@@ -204,24 +204,24 @@ export const filterWeighingCalculation = defineCalculation({
       source: 'weighingPractice',
     },
     { gives: 'dryAfter', text: 'The same after cleaning: [[dryAfter]].', source: 'weighingPractice' },
-    { gives: 'removed', tex: '[[removed]] = [[dryBefore]]-[[dryAfter]]', source: 'massBalance' },
+    { gives: 'removed', tex: '[[removed]] = [[dryBefore]]-[[dryAfter]]', source: 'weightDifference' },
     {
       gives: 'removedUncertainty',
       text: 'Error of the scale ([[scaleUncertainty]]) at both weighings, and of the moisture at a cold one: [[removedUncertainty]].',
-      source: 'massBalance',
+      source: 'weighingUncertainty',
     },
-    { gives: 'residue', tex: '[[residue]] = [[dryAfter]]-[[newMass]]', source: 'massBalance' },
+    { gives: 'residue', tex: '[[residue]] = [[dryAfter]]-[[newMass]]', source: 'weightDifference' },
     {
       gives: 'residueUncertainty',
       text: 'The same for the weight after and that when new: [[residueUncertainty]].',
-      source: 'massBalance',
+      source: 'weighingUncertainty',
     },
     {
       gives: 'recovery',
       tex: '[[recovery]] = \\frac{[[dryBefore]]-[[dryAfter]]}{[[dryBefore]]-[[newMass]]}',
       source: 'acceptancePractice',
     },
-    { gives: 'recoveryUncertainty', text: 'From the three weighings: [[recoveryUncertainty]].', source: 'massBalance' },
+    { gives: 'recoveryUncertainty', text: 'From the three weighings: [[recoveryUncertainty]].', source: 'weighingUncertainty' },
     {
       gives: 'bakeLoss',
       text: 'Dry weight after, less the weight after one more bake, weighed as hot as before it and with the same lift: [[bakeLoss]].',
@@ -230,7 +230,7 @@ export const filterWeighingCalculation = defineCalculation({
     {
       gives: 'bakeLossUncertainty',
       text: 'From the weighing after cleaning and the one after the bake: [[bakeLossUncertainty]].',
-      source: 'massBalance',
+      source: 'weighingUncertainty',
     },
     {
       gives: 'soot',
@@ -261,7 +261,7 @@ export const filterWeighingCalculation = defineCalculation({
     },
   ],
   cautions: [cautions.ashDust, cautions.hotExhaust, cautions.waste, cautions.makerFirst],
-  sources: { massBalance, weighingPractice, acceptancePractice, airBuoyancy, cfr1065, siBrochure },
+  sources: { weightDifference, weighingUncertainty, weighingPractice, acceptancePractice, airBuoyancy, cfr1065, siBrochure },
   compute(input, { constants, warn }) {
     const { massBefore, massAfter, temperatureBefore, temperatureAfter, newMass, bakedMass, scaleUncertainty } = input;
     const cold = (at: number) => at < constants.dryAbove;

@@ -26,7 +26,7 @@ const drop = (symbol: string, label: string, description: string, example: strin
     above: '0 mbar',
     max: '1000 mbar',
     usual: ['0.1 mbar', '300 mbar'],
-    usualReason: 'larger drops point to a misread unit or a closed exhaust',
+    usualReason: { below: 'so small a drop is mostly sensor zero', above: 'so large a drop points to a misread unit or a closed exhaust' },
     example,
   });
 
@@ -61,7 +61,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
       min: '0.1 mbar',
       max: '2000 mbar',
       usual: ['5 mbar', '500 mbar'],
-      usualReason: 'an engine hardly runs against more',
+      usualReason: { below: 'so small a back-pressure is mostly sensor zero', above: 'an engine hardly runs against more' },
       example: '180 mbar',
       units: ['mbar', 'kPa', 'bar', 'psi'],
     }),

@@ -79,7 +79,10 @@ export const materialInputs = {
     min: '1e-15 m2',
     max: '1e-10 m2',
     usual: ['1e-13 m2', '1e-12 m2'],
-    usualReason: 'published bare walls lie between 2.4e-13 and 1e-12 m²; a coated wall can be lower',
+    usualReason: {
+      below: 'published bare walls begin at 2.4e-13 m²; a coated wall can be lower',
+      above: 'published bare walls end near 1e-12 m²',
+    },
     example: '3e-13 m2',
   }).optional(),
   forchheimerCoefficient: wallInputs.forchheimerCoefficient,

@@ -23,7 +23,10 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
       min: '200 K',
       max: '3500 K',
       usual: ['250 K', '1700 K'],
-      usualReason: 'above, gases begin to fall apart and the composition is no longer fixed',
+      usualReason: {
+        below: 'exhaust and intake air are seldom so cold',
+        above: 'gases begin to fall apart, and the composition is no longer fixed',
+      },
     }),
     ...mixtureFields,
   }),

@@ -40,7 +40,10 @@ export const intakeAirHumidityCalculation = defineCalculation({
       min: '-50 °C',
       max: '100 °C',
       usual: ['0 °C', '50 °C'],
-      usualReason: 'below freezing, instruments differ on whether they mean ice or super-cooled water',
+      usualReason: {
+        below: 'below freezing, instruments differ on whether they mean ice or super-cooled water',
+        above: 'intake air is seldom so hot',
+      },
       example: '20 °C',
     }).optional(),
     relativeHumidity: quantity(fraction, {

@@ -127,6 +127,7 @@ const feedPoint = z.strictObject({
     min: '0 s',
     max: '2 h',
     usual: ['0 min', '20 min'],
+    usualReason: 'a regeneration seldom lasts longer',
     example: '0 s',
     units: ['s', 'min'],
   }),

@@ -46,7 +46,7 @@ export const ashRateCalculation = defineCalculation({
       min: '0 %',
       max: '3 %',
       usual: ['0.2 %', '2 %'],
-      usualReason: 'low-ash oils have 0.5 to 0.8 %, older ones up to 1.8 %',
+      usualReason: { below: 'even low-ash oils have about 0.5 %', above: 'older oils end near 1.8 %' },
       example: '0.8 %',
       units: ['%'],
     }),
