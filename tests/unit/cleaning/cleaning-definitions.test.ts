@@ -68,7 +68,7 @@ describe('what is not known is not passed', () => {
         'Air speeds over the outlet face: none, as none is given',
       ]),
     );
-    const plan = { concentratePacks: undefined, waterPacks: undefined, concentrateAtHand: '1 L', waterAtHand: '5 L' };
+    const plan = { concentratePacks: undefined, waterPacks: undefined, concentrateAtHand: '2 L', waterAtHand: '10 L' };
     expect(outputs('cleaning-batch-plan', plan)).toMatchObject({ cost: 0, shopping: [] });
   });
 

@@ -70,7 +70,7 @@ const packs = (label: string, description: string, example: { volume: string; pr
   );
 
 const inputs = z.strictObject({
-  inletVolume: amount('V_i', 'Open volume of the inlet channels', '800 mL', 'From the geometry of the filter; its inlet side only.'),
+  inletVolume: amount('V_i', 'Open volume of the inlet channels', '2.0 L', 'From the geometry of the filter; its inlet side only.'),
   fillShare: quantityWithDefault(fraction, {
     symbol: 'f',
     label: 'Fill per pass, share of the open inlet volume',
@@ -118,7 +118,7 @@ const inputs = z.strictObject({
     max: '200',
     usual: ['1', '20'],
     usualReason: 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20',
-    example: '1:4',
+    example: '1:5',
   }),
   strongestRatio: quantity(dilutionRatio, {
     symbol: 'n_s',
@@ -126,7 +126,7 @@ const inputs = z.strictObject({
     description: 'Between the two the plan may choose what is cheapest. Left out, it is as weak as the marks allow.',
     min: '0',
     max: '200',
-    example: '1:3',
+    example: '1:4',
   }).optional(),
   mark: quantity(volume, {
     symbol: 'g',
@@ -156,9 +156,8 @@ const inputs = z.strictObject({
   concentrateAtHand: atHand('V_{c,0}', 'Concentrate at hand', '150 mL'),
   waterAtHand: atHand('V_{w,0}', 'Demineralised water at hand', '0 L'),
   concentratePacks: packs('Packs of concentrate on sale', 'Content and price of each size that can be bought.', [
-    { volume: '250 mL', price: '14' },
-    { volume: '1 L', price: '40' },
-    { volume: '5 L', price: '160' },
+    { volume: '1.5 L', price: '31.00' },
+    { volume: '5 L', price: '94.00' },
   ]),
   waterPacks: packs('Packs of demineralised water on sale', 'Content and price of each size that can be bought.', [
     { volume: '1 L', price: '1.20' },
@@ -238,7 +237,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   keywords: ['shopping list', 'packs', 'containers', 'marks', 'waste', 'cost', 'batch'],
   method: 'whole marks by decimal arithmetic, the best of all plans by complete search',
   inputs,
-  example: { capacity: '5 L', strongestRatio: '1:3', shelfLife: '7 d', nextJobIn: '2 d' },
+  example: { capacity: '5 L', strongestRatio: '1:4', shelfLife: '7 d', nextJobIn: '2 d' },
   intermediates: {
     mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
     concentrateInAll: volumeToMark('V_c', 'Concentrate in all batches'),

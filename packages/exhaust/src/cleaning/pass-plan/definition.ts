@@ -66,7 +66,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
     readings: list(
       z.strictObject({
         pass: count({ symbol: 'n', label: 'Passes done before this reading', min: 0, max: 30, example: 1 }),
-        drop: drop('\\Delta p', 'Pressure drop', '210 mbar'),
+        drop: drop('\\Delta p', 'Pressure drop', '46 mbar'),
       }),
       {
         label: 'Drop before the first and after each pass',
@@ -74,17 +74,17 @@ export const cleaningPassPlanCalculation = defineCalculation({
         min: 2,
         max: 20,
         example: [
-          { pass: 0, drop: '360 mbar' },
-          { pass: 1, drop: '210 mbar' },
-          { pass: 2, drop: '132 mbar' },
-          { pass: 3, drop: '92 mbar' },
+          { pass: 0, drop: '95 mbar' },
+          { pass: 1, drop: '46 mbar' },
+          { pass: 2, drop: '25 mbar' },
+          { pass: 3, drop: '17 mbar' },
         ],
       },
     ),
     cleanDrop: drop(
       '\\Delta p_c',
       'Drop that counts as clean at that flow',
-      '45 mbar',
+      '11.2 mbar',
       'Of the same filter when new, of the calculation for a clean filter, or of the maker. Unknown: leave it out.',
     ).optional(),
     dropUncertainty: quantityWithDefault(differentialPressure, {
@@ -92,7 +92,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
       label: 'Standard uncertainty of each drop',
       min: '0.1 mbar',
       max: '100 mbar',
-      example: '3 mbar',
+      example: '1 mbar',
       units: [...dropUnits],
       default: '3 mbar',
       defaultReason: 'zero and speed held as well as a workshop can, common practice, no source',
@@ -110,7 +110,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
     takeOffRatio: ofClean('r_o', 'Take it off above', '150 %', '100 %', '500 %', 'about 1.5 times clean'),
     lowestRatio: ofClean('r_l', 'Not believed below', '85 %', '0 %', '100 %', 'the limit for clean mirrored'),
   }),
-  example: { cleanDrop: '45 mbar' },
+  example: { cleanDrop: '11.2 mbar' },
   intermediates: {
     lastGain: gain('g_l', 'Gain of the last pass'),
     nowDrop: dropOutput('p_n', 'Drop after the last pass, by all readings'),
