@@ -1,4 +1,4 @@
-import { choiceWithDefault, quantity, quantityWithDefault } from '@wallflow/calculation';
+import { choiceWithDefault, quantity, quantityWithDefault, type UsualReason } from '@wallflow/calculation';
 import { absolutePressure, massRatio, ratio, temperature } from '@wallflow/units';
 
 /** The fuel as CHαOβ. */
@@ -68,7 +68,7 @@ export const mixtureFields = {
   humidity: humidityField,
 };
 
-export const gasTemperatureField = (limits: { min: string; max: string; usual: readonly [string, string]; usualReason: string }) =>
+export const gasTemperatureField = (limits: { min: string; max: string; usual: readonly [string, string]; usualReason: UsualReason }) =>
   quantity(temperature, { symbol: 'T', label: 'Gas temperature', example: '250 °C', ...limits });
 
 export const pressureField = quantity(absolutePressure, {
