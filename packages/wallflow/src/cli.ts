@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { createReadStream, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Io } from './io.js';
 import { main } from './main.js';
@@ -12,6 +12,10 @@ const io: Io = {
   readInput: async () => (process.stdin.isTTY ? undefined : readStream(process.stdin)),
   readFile,
   readFileWithin,
+  readParts: (path) => createReadStream(path, { highWaterMark: 262_144 }),
+  filesIn: (path) => (statSync(path, { throwIfNoEntry: false })?.isDirectory() === true ? readdirSync(path).sort() : undefined),
+  readLogs: async (paths, mappings, onProgress) => (await import('@wallflow/logs/files')).readLogFiles(paths, { mappings, onProgress }),
+  ...(process.stderr.isTTY ? { progress: (text: string) => void process.stderr.write(`\r\u001b[K${text}`) } : {}),
   writeFile: (path, text) => {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, text);

@@ -6,6 +6,7 @@ export const help = `wallflow: diesel exhaust-aftertreatment calculations with u
   wallflow run <id> key="value unit" ...     one calculation; or JSON on standard input
   wallflow judge "<readings>"                  is the filter restricted, and by what: five lines
   wallflow job <file> [--out <folder>]       a whole workshop job and its job sheet
+  wallflow log <file> [--map <file>]         what was understood of a log, and its steady stretches
   wallflow help <command>                    more about one of these
 
   --json       machine-readable output, with every command
@@ -56,6 +57,16 @@ what to test next, how sure.
 
 A whole workshop job from its job file. Logs lie in the folder of the job file or below it. Prints the job sheet; --out also
 writes it as text, Markdown and HTML into a folder, --json prints the whole result as data instead.
+`,
+  ],
+  [
+    'log',
+    `wallflow log <file> [--map <file>] [--plot] [--json]
+wallflow log <folder> [--map <file>] [--json]
+
+What was understood of a log: its columns and how sure that is, what is left open, what was left out and why, and the steady
+stretches with mean and ±. --map names a file with answers; without it those beside the log (….log-map.json) are searched for one
+with the same titles. --plot draws engine speed and pressure drop over time. A folder is read with several logs at a time.
 `,
   ],
 ]);

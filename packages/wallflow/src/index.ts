@@ -9,6 +9,7 @@ import { calculations as workshopCalculations } from '@wallflow/workshop';
 
 export * as calculation from '@wallflow/calculation';
 export * as exhaust from '@wallflow/exhaust';
+export * as logs from '@wallflow/logs';
 export * as numerics from '@wallflow/numerics';
 export * as units from '@wallflow/units';
 export * as workshop from '@wallflow/workshop';

@@ -1,3 +1,6 @@
+import type { Mapping } from '@wallflow/logs';
+import type { FileOutcome } from '@wallflow/logs/files';
+
 /** What a command needs of the world, so that tests can give it one. */
 export interface Io {
   readonly out: (text: string) => void;
@@ -8,6 +11,18 @@ export interface Io {
   readonly readFile: (path: string) => string | undefined;
   /** The same for a file in a folder or below it; throws when a link leads out of there. */
   readonly readFileWithin: (folder: string, name: string) => string | undefined;
+  /** The bytes of a file part by part; rejects with the system's error. Without it logs are read whole. */
+  readonly readParts?: (path: string) => AsyncIterable<Uint8Array>;
+  /** Names of the files in a folder, sorted; undefined for what is no folder. */
+  readonly filesIn?: (path: string) => readonly string[] | undefined;
+  /** Many logs, several at a time. */
+  readonly readLogs?: (
+    paths: readonly string[],
+    mappings: readonly Mapping[],
+    onProgress: (progress: { readonly files: number; readonly bytes: number }) => void,
+  ) => Promise<readonly FileOutcome[]>;
+  /** Writes over one line of a terminal; absent where there is none. */
+  readonly progress?: (text: string) => void;
   /** Makes the folders that are missing; throws the system's error when that cannot be done. */
   readonly writeFile: (path: string, text: string) => void;
 }

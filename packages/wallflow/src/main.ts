@@ -5,6 +5,7 @@ import { findCalculation } from './commands/find.js';
 import { job } from './commands/job.js';
 import { judge } from './commands/judge.js';
 import { list } from './commands/list.js';
+import { log } from './commands/log.js';
 import { run } from './commands/run.js';
 import { commandHelp, help } from './help.js';
 import { type ExitCode, type Io, json, UsageError } from './io.js';
@@ -20,6 +21,8 @@ function parse(argv: readonly string[]) {
         json: { type: 'boolean', default: false },
         subject: { type: 'string' },
         out: { type: 'string' },
+        map: { type: 'string' },
+        plot: { type: 'boolean', default: false },
         help: { type: 'boolean', short: 'h', default: false },
         version: { type: 'boolean', default: false },
       },
@@ -70,6 +73,9 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
     case 'job':
       noMore(rest);
       return job(io, first, { json: values.json, out: values.out });
+    case 'log':
+      noMore(rest);
+      return log(io, first, { json: values.json, map: values.map, plot: values.plot });
     default:
       throw new UsageError(command === undefined ? 'name a command' : `there is no command "${command}"`);
   }

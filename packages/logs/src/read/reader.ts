@@ -76,7 +76,7 @@ export class LogReader {
 
   constructor(options: LogOptions = {}) {
     this.#options = options;
-    this.#steady = new SteadyFinder(options.rule ?? usualRule, this.#counts, (channel) => this.#cleaner.stepOf(channel));
+    this.#steady = new SteadyFinder(options.rule ?? usualRule, this.#counts);
     this.#cleaner = new Cleaner(this.#counts, this.#steady, options.onBatch);
   }
 
@@ -275,7 +275,8 @@ export class LogReader {
     const refused = this.#refusedSigns(questions);
     if (this.#scanner !== undefined) this.#counts.add('too-long', this.#scanner.overlongLine, undefined, this.#scanner.overlong);
     for (const channel of refused) this.#steady.dropChannel(channel);
-    const windows = refused.has('engineSpeed') || refused.has('time') ? [] : this.#steady.windows;
+    const windows =
+      refused.has('engineSpeed') || refused.has('time') ? [] : this.#steady.windows((channel) => this.#cleaner.stepOf(channel));
     const channels = [...plan.columns, ...(this.#long?.channels() ?? [])].filter(({ channel }) => !refused.has(channel));
     return {
       ok: true,

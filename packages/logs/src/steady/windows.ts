@@ -9,7 +9,7 @@ export interface SteadyValue {
   readonly mean: number;
   /** Standard deviation of the samples. */
   readonly deviation: number;
-  /** The ± of the mean as a reading: deviation and resolution together. */
+  /** The ± of the mean as a reading: the deviation, and the step of the signal, which is all that a still one shows. */
   readonly plusMinus: number;
   readonly samples: number;
 }
@@ -25,10 +25,10 @@ export interface SteadyWindow {
 }
 
 interface Stretch {
-  from: number;
-  to: number;
-  samples: number;
-  values: { [K in ChannelName]?: SteadyValue };
+  readonly from: number;
+  readonly to: number;
+  readonly samples: number;
+  readonly values: { [K in ChannelName]?: Omit<SteadyValue, 'plusMinus'> };
 }
 
 /** A channel with fewer than this share of its samples near each other has no mean worth quoting. */
@@ -36,20 +36,18 @@ const leastShare = 0.6;
 
 /** Cuts a log into stretches of steady engine speed as its rows come by; an engine that is off is steady too. */
 export class SteadyFinder {
-  readonly windows: Stretch[] = [];
+  readonly #windows: Stretch[] = [];
   readonly #rule: SteadyRule;
   readonly #counts: LeftOutCounts;
   readonly #samples = new Map<ChannelName, Samples>();
-  readonly #stepOf: (channel: ChannelName) => number;
   #speedSum = 0;
   #speedCount = 0;
   #start = Number.NaN;
   #last = Number.NaN;
 
-  constructor(rule: SteadyRule, counts: LeftOutCounts, stepOf: (channel: ChannelName) => number) {
+  constructor(rule: SteadyRule, counts: LeftOutCounts) {
     this.#rule = rule;
     this.#counts = counts;
-    this.#stepOf = stepOf;
   }
 
   /** The next row: speed in 1/s, NaN where the row has none; the other channels follow by {@link value}. */
@@ -81,8 +79,8 @@ export class SteadyFinder {
   /** A channel has turned out to be no signal since a time: take it back. */
   takeBack(channel: ChannelName, since: number): void {
     this.#samples.get(channel)?.dropFrom(since);
-    for (let i = this.windows.length - 1; i >= 0; i -= 1) {
-      const window = this.windows[i] as Stretch;
+    for (let i = this.#windows.length - 1; i >= 0; i -= 1) {
+      const window = this.#windows[i] as Stretch;
       if (window.to < since) break;
       delete window.values[channel];
     }
@@ -90,7 +88,23 @@ export class SteadyFinder {
 
   /** A channel whose numbers cannot be trusted at all. */
   dropChannel(channel: ChannelName): void {
-    for (const window of this.windows) delete window.values[channel];
+    for (const window of this.#windows) delete window.values[channel];
+  }
+
+  /** The stretches that were found. `stepOf` is the smallest change of each signal, known when the log has ended. */
+  windows(stepOf: (channel: ChannelName) => number): SteadyWindow[] {
+    return this.#windows.map(({ from, to, samples, values }) => ({
+      from,
+      to,
+      samples,
+      values: Object.fromEntries(
+        Object.entries(values).map(([channel, { mean, deviation, samples: count }]) => {
+          // A number rounded to a step lies anywhere within it.
+          const plusMinus = Math.hypot(deviation, stepOf(channel as ChannelName) / Math.sqrt(12));
+          return [channel, { mean, deviation, plusMinus, samples: count }];
+        }),
+      ),
+    }));
   }
 
   /** End the stretch, at a change of speed, a gap or the end of the log. */
@@ -109,14 +123,14 @@ export class SteadyFinder {
       if (value !== undefined) values[channel] = value;
     }
     const speed = values.engineSpeed;
-    if (speed !== undefined) this.windows.push({ from, to, samples: speed.samples, values });
+    if (speed !== undefined) this.#windows.push({ from, to, samples: speed.samples, values });
   }
 
-  #summary(channel: ChannelName, samples: Samples, from: number, to: number): SteadyValue | undefined {
+  #summary(channel: ChannelName, samples: Samples, from: number, to: number): Stretch['values'][ChannelName] {
     const kept = samples.from(from);
     const count = kept.values.length;
     if (count < this.#rule.samples || this.#hasGap(kept.times, from, to)) return undefined;
-    const summary = summarise(kept.values, this.#stepOf(channel));
+    const summary = summarise(kept.values);
     if (summary === undefined) return undefined;
     const line = (index: number) => kept.lines[index] as number;
     if (summary.samples < leastShare * count) {
@@ -125,8 +139,8 @@ export class SteadyFinder {
     }
     const [firstWild] = summary.wild;
     if (firstWild !== undefined) this.#counts.add('outlier', line(firstWild), channel, summary.wild.length * samples.stride);
-    const { mean, deviation, plusMinus } = summary;
-    return { mean, deviation, plusMinus, samples: summary.samples * samples.stride };
+    const { mean, deviation } = summary;
+    return { mean, deviation, samples: summary.samples * samples.stride };
   }
 
   /** Whether the channel was silent for long within the stretch: its mean would be that of another time. */
