@@ -1,9 +1,9 @@
 #!/usr/bin/env node
-import { createReadStream, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Io } from './io.js';
 import { main } from './main.js';
-import { readFile, readFileWithin, readStream } from './read-file.js';
+import { readFile, readFileWithin, readParts, readStream } from './read-file.js';
 import { reasonOf } from './reason.js';
 
 const io: Io = {
@@ -12,7 +12,7 @@ const io: Io = {
   readInput: async () => (process.stdin.isTTY ? undefined : readStream(process.stdin)),
   readFile,
   readFileWithin,
-  readParts: (path) => createReadStream(path, { highWaterMark: 262_144 }),
+  readParts,
   filesIn: (path) => (statSync(path, { throwIfNoEntry: false })?.isDirectory() === true ? readdirSync(path).sort() : undefined),
   readLogs: async (paths, mappings, onProgress) => (await import('@wallflow/logs/files')).readLogFiles(paths, { mappings, onProgress }),
   ...(process.stderr.isTTY ? { progress: (text: string) => void process.stderr.write(`\r\u001b[K${text}`) } : {}),

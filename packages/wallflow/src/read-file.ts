@@ -1,4 +1,4 @@
-import { closeSync, constants, fstatSync, openSync, readSync, realpathSync } from 'node:fs';
+import { closeSync, constants, createReadStream, fstatSync, openSync, readSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { UnreadableFile } from '@wallflow/workshop';
 import { reasonOf } from './reason.js';
@@ -54,6 +54,15 @@ export function readFileWithin(folder: string, name: string): string | undefined
       throw new UnreadableFile('it is a link that leads out of the folder of the job');
     return readAll(path);
   });
+}
+
+/** The bytes of a file part by part, of any size; rejects with the system's error or with the reason. */
+export async function* readParts(path: string): AsyncIterable<Uint8Array> {
+  const info = statSync(path);
+  if (info.isDirectory()) throw new UnreadableFile('it is a folder');
+  // A pipe with no writer would hold the reading for ever.
+  if (!info.isFile()) throw new UnreadableFile('it is a pipe or a device, not a file');
+  yield* createReadStream(path, { highWaterMark: 262_144 });
 }
 
 /** All of a stream as text. */

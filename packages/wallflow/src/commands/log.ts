@@ -15,6 +15,7 @@ import {
 } from '@wallflow/logs';
 import { formatNumber, unitSymbol } from '@wallflow/units';
 import { type ExitCode, type Io, json, UsageError } from '../io.js';
+import { reasonOf } from '../reason.js';
 import { drawPlot, PlotSeries } from './log-plot.js';
 
 interface LogCommandOptions {
@@ -60,10 +61,8 @@ async function* partsOf(io: Io, file: string): AsyncIterable<Uint8Array> {
 }
 
 function systemReason(file: string, error: unknown): UsageError {
-  const { code, message } = error as NodeJS.ErrnoException;
-  const words: Readonly<Record<string, string>> = { EISDIR: 'it is a folder', EACCES: 'access is denied', EPERM: 'access is denied' };
-  if (code === 'ENOENT') return new UsageError(`there is no file ${file}`);
-  return new UsageError(`${file} cannot be read: ${(code === undefined ? undefined : words[code]) ?? message}`);
+  if ((error as NodeJS.ErrnoException).code === 'ENOENT') return new UsageError(`there is no file ${file}`);
+  return new UsageError(`${file} cannot be read: ${reasonOf(error)}`);
 }
 
 function columnsText(reading: LogReading): string {
