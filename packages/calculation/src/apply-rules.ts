@@ -14,7 +14,7 @@ export interface Ruled {
   readonly issues: readonly Issue[];
   readonly warnings: readonly Warning[];
   readonly assumptions: readonly Assumption[];
-  /** Paths of inputs that do not count here, as text. */
+  /** Paths of inputs that do not count here, given or not, as text. */
   readonly idle: ReadonlySet<string>;
 }
 
@@ -164,6 +164,7 @@ function choose(
   for (const key of given) {
     if (key === used) continue;
     delete kept[key];
+    found.idle.add(pathText([...path, key]));
     found.warnings.push({
       code: 'given_twice',
       path: [...path, key],
@@ -184,7 +185,10 @@ function join(
   if (given.length === 0 || given.length === keys.length) return;
   const missing = keys.filter((key) => !given.includes(key));
   if (rule.otherwise !== undefined) {
-    for (const key of given) delete kept[key];
+    for (const key of given) {
+      delete kept[key];
+      found.idle.add(pathText([...path, key]));
+    }
     found.warnings.push({ ...rule.otherwise, path: [...path, missing[0] ?? ''] });
     return;
   }

@@ -30,8 +30,9 @@ function withoutIdle<T>(schema: z.ZodObject, input: T, idle: ReadonlySet<string>
 
 export function checkWithRules<S extends z.ZodObject>(schema: S, raw: unknown): RuledInputs<S> {
   const ruled = applyRules(schema, raw);
-  const parsed = schema.safeParse(ruled.raw);
-  const found = parsed.success ? [] : issuesFromZod(schema, ruled.raw, parsed.error);
+  // What does not count is checked all the same, as a JSON Schema does.
+  const parsed = schema.safeParse(raw);
+  const found = parsed.success ? [] : issuesFromZod(schema, raw, parsed.error);
   if (!parsed.success || ruled.issues.length > 0) return { ok: false, issues: [...found, ...ruled.issues] };
   return { ok: true, input: withoutIdle(schema, parsed.data, ruled.idle), ruled };
 }
