@@ -10,7 +10,7 @@ for (const typed of [
   { pressure: '14.7 psi', temperature: '250' },
   { pressure: '0.2 kPa', temperature: '250 °C' },
 ]) {
-  const result = calculation.run(typed);
+  const result = calculation.runUnknown(typed);
   if (result.ok) {
     const { density } = present(calculation, result).outputs;
     console.log(density?.type === 'quantity' ? density.text : '');

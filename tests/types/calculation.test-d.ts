@@ -1,5 +1,5 @@
 import { defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
-import { gasDensityCalculation } from '@wallflow/exhaust/calculations';
+import { dynamicViscosityCalculation, gasDensityCalculation } from '@wallflow/exhaust/calculations';
 import type { gasDensityCalculation as fromSubject } from '@wallflow/exhaust/calculations/gas';
 import { differentialPressure, gaugePressure, type Quantity } from '@wallflow/units';
 import { filterConditionCalculation } from '@wallflow/workshop';
@@ -57,8 +57,26 @@ test('an input that is needed cannot be left out, one with a default can', () =>
   passing.calculate({ pressureDrop: { value: 1, unit: 'mbar' } });
 });
 
+test('mistakes in the input of run and explain do not compile', () => {
+  const good = { pressureDrop: '1 mbar' };
+  passing.run({ ...good, zero: '1 mbar' });
+  // @ts-expect-error an input that does not exist
+  passing.run({ ...good, zeroes: '1 mbar' });
+  // @ts-expect-error kg is not a unit of pressure
+  passing.run({ pressureDrop: { value: 1, unit: 'kg' } });
+  // @ts-expect-error a number in SI is no input: its unit stands beside it
+  passing.run({ pressureDrop: differentialPressure(1, 'mbar') });
+  // @ts-expect-error a bare number has no unit
+  passing.explain({ pressureDrop: 100 });
+  // @ts-expect-error data of unknown origin goes to runUnknown
+  passing.run(JSON.parse('{}') as unknown);
+  passing.runUnknown(JSON.parse('{}'));
+  // @ts-expect-error a choice that does not exist
+  dynamicViscosityCalculation.run({ temperature: '20 °C', model: 'sutherlnd' });
+});
+
 test('a result is narrowed by ok', () => {
-  const result = passing.run({});
+  const result = passing.runUnknown({});
   if (result.ok) expectTypeOf(result.outputs.drop).toEqualTypeOf<Quantity<'differentialPressure'>>();
   // @ts-expect-error a failure has no outputs
   else result.outputs;

@@ -169,7 +169,7 @@ export function viewResult(
   input: unknown,
   units: Readonly<Record<string, string>> = {},
 ): ResultView {
-  const explained = calculation.explain(input);
+  const explained = calculation.explainUnknown(input);
   if (!explained.ok) {
     const issues = explained.issues.map((issue) => issueView(issue, inputs));
     return { ok: false, issues: withEitherOr(issues, inputs, input) };

@@ -8,6 +8,7 @@ import {
   type ConstantValues,
   type Definition,
   type DefinitionSpec,
+  type Explained,
   type Failure,
   isRefusal,
   noSolution,
@@ -164,6 +165,18 @@ function calculationOf<I extends z.ZodObject, O extends Outputs, M extends Outpu
     return 'result' in worked ? worked.result : worked;
   }
 
+  function explainUnknown(raw: unknown): Explained<O, M> {
+    const checked = checkWithRules(spec.inputs, raw);
+    if (!checked.ok) return refuse(checked.issues);
+    const worked = succeed(checked);
+    if (!('result' in worked)) return worked;
+    const { result, given } = worked;
+    const values: Values = { ...result.intermediates, ...result.outputs };
+    const shown = { values, inputDigits: result.inputDigits, uncertainty: result.uncertainty?.values ?? {} };
+    const steps = explainResult(spec as unknown as AnySpec, checked.input as Values, given, shown);
+    return { ok: true, result, definition, steps };
+  }
+
   const calculation: Calculation<I, O, M, C> = {
     spec,
     id: spec.id,
@@ -172,22 +185,14 @@ function calculationOf<I extends z.ZodObject, O extends Outputs, M extends Outpu
     title: spec.title,
     example: { ...exampleOf(spec.inputs), ...spec.example } as z.input<I>,
     run,
+    runUnknown: run,
     calculate(input): Success<O, M> {
       const result = run(input);
       if (result.ok) return result;
       throw new CalculationError(`${spec.id}: ${sentences(result.issues)}`, result.issues);
     },
-    explain(raw) {
-      const checked = checkWithRules(spec.inputs, raw);
-      if (!checked.ok) return refuse(checked.issues);
-      const worked = succeed(checked);
-      if (!('result' in worked)) return worked;
-      const { result, given } = worked;
-      const values: Values = { ...result.intermediates, ...result.outputs };
-      const shown = { values, inputDigits: result.inputDigits, uncertainty: result.uncertainty?.values ?? {} };
-      const steps = explainResult(spec as unknown as AnySpec, checked.input as Values, given, shown);
-      return { ok: true, result, definition, steps };
-    },
+    explain: explainUnknown,
+    explainUnknown,
     evaluate(input, constants = ownConstants) {
       const evaluation = compute(input, constants);
       return isRefusal(evaluation) ? evaluation : (evaluation.values as ValuesOf<O> & ValuesOf<M>);

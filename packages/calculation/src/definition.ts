@@ -218,6 +218,11 @@ export interface Failure {
 /** A result or the issues with the input, told apart by `ok`. */
 export type RunResult<O extends Outputs, M extends Outputs> = Success<O, M> | Failure;
 
+/** A result with its working, or the issues with the input. */
+export type Explained<O extends Outputs, M extends Outputs> =
+  | ({ readonly ok: true; readonly result: Success<O, M> } & Explanation)
+  | Failure;
+
 /** A calculation that is ready to run: what `defineCalculation` returns. It and its metadata are frozen, as all users share them. */
 export interface Calculation<
   I extends z.ZodObject = z.ZodObject,
@@ -233,11 +238,15 @@ export interface Calculation<
   /** The example of every input, together a run that works. */
   readonly example: z.input<I>;
   /** Check, compute and return a result or issues; never throws on data. */
-  run(input: unknown): RunResult<O, M>;
+  run(input: z.input<I>): RunResult<O, M>;
+  /** The same for data of unknown origin: a file, a request, a form. */
+  runUnknown(input: unknown): RunResult<O, M>;
   /** As `run`, but throws `CalculationError` with the same issues. */
   calculate(input: z.input<I>): Success<O, M>;
   /** The working, step by step, with the numbers filled in. */
-  explain(input: unknown): ({ readonly ok: true; readonly result: Success<O, M> } & Explanation) | Failure;
+  explain(input: z.input<I>): Explained<O, M>;
+  /** The same for data of unknown origin. */
+  explainUnknown(input: unknown): Explained<O, M>;
   /** Compute from checked SI values; constants may be replaced, as the property tests do. */
   evaluate(input: z.output<I>, constants?: ConstantValues<C>): (ValuesOf<O> & ValuesOf<M>) | Refusal;
   /** JSON Schema of the input. */

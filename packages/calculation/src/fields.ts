@@ -28,7 +28,7 @@ export interface QuantityOptions<K extends KindName> extends FieldText {
   readonly units?: readonly Parameters<Kind<K>['in']>[1][];
 }
 
-type QuantitySchema<K extends KindName> = z.ZodType<Quantity<K>, QuantityInput>;
+type QuantitySchema<K extends KindName> = z.ZodType<Quantity<K>, QuantityInput<K>>;
 
 function definitionValue<K extends KindName>(kind: Kind<K>, text: string, label: string): number {
   const parsed = kind.parse(text);

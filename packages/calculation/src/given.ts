@@ -3,7 +3,7 @@ import type * as z from 'zod';
 import type { InputField, QuantityField } from './field.js';
 import { type Assumption, type Path, pathText, type Warning } from './issue.js';
 import { isInverted, limitInUnit } from './limit.js';
-import { parseQuantityInput, type QuantityInput } from './quantity-input.js';
+import { parseQuantityInput, type UncheckedQuantity } from './quantity-input.js';
 import { reasonOfSide } from './usual-reason.js';
 import { visitInputs } from './walk.js';
 
@@ -43,9 +43,9 @@ export function readGiven(schema: z.ZodObject, raw: unknown, idle: ReadonlySet<s
       return;
     }
     if (field.type !== 'quantity') return;
-    const read = parseQuantityInput(field, value as QuantityInput);
+    const read = parseQuantityInput(field, value as UncheckedQuantity);
     if (!read.ok) return;
-    typed.push(...typedOf(field, value as QuantityInput, path));
+    typed.push(...typedOf(field, value as UncheckedQuantity, path));
     if (read.alternatives !== undefined) defaults.push(unitNote(field, read.unit, read.alternatives, path));
     significantDigits = Math.min(significantDigits, read.significantDigits);
     if (read.uncertainty !== undefined && read.uncertainty > 0) uncertain.push({ path, uncertainty: read.uncertainty });
@@ -55,7 +55,7 @@ export function readGiven(schema: z.ZodObject, raw: unknown, idle: ReadonlySet<s
   return { typed, uncertain, warnings, defaults, significantDigits };
 }
 
-function typedOf(field: QuantityField, given: QuantityInput, path: Path): TypedInput[] {
+function typedOf(field: QuantityField, given: UncheckedQuantity, path: Path): TypedInput[] {
   const read = parseQuantityInput(field, given);
   if (!read.ok) return [];
   const value = field.kind.in(read.quantity, read.unit as never);

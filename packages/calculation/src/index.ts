@@ -14,6 +14,7 @@ export {
   constant,
   type Definition,
   type DefinitionSpec,
+  type Explained,
   type Failure,
   inconsistentInputs,
   isRefusal,
@@ -88,7 +89,7 @@ export {
   type ValuesOf,
 } from './outputs.js';
 export { digitsToShow, type Presented, type PresentOptions, present, presentValue } from './present.js';
-export type { GivenQuantity, QuantityInput, QuantityLimits } from './quantity-input.js';
+export type { GivenQuantity, QuantityInput, QuantityLimits, UncheckedQuantity } from './quantity-input.js';
 export { readable } from './readable.js';
 export { createRegistry, type Registry } from './registry.js';
 export type { FieldRules, OneOf, Section, Together, When } from './rule.js';

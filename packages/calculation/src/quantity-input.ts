@@ -1,9 +1,21 @@
-import type { Kind, KindName, Quantity, UnitIssue } from '@wallflow/units';
+import type { Kind, KindName, Quantity, UnitIssue, UnitOf } from '@wallflow/units';
 import type { Issue } from './issue.js';
 import { isInverted, limitInUnit } from './limit.js';
 
-/** How a quantity crosses the boundary: text with a unit, a record, or a bare number for kinds without a unit. */
-export type QuantityInput = string | number | { value: number; unit: string; uncertainty?: number | undefined };
+/**
+ * How a quantity crosses the boundary: text with a unit, a record, or a bare number for kinds that have one without a unit. A
+ * number in SI, branded or not, is none: write its unit beside it.
+ */
+export type QuantityInput<K extends KindName = KindName> =
+  | string
+  | ('1' extends UnitOf<K> ? number : never)
+  | { readonly value: number; readonly unit: UnitOf<K>; readonly uncertainty?: number | undefined };
+
+/** The same, as data of unknown origin brings it once its shape has been checked. */
+export type UncheckedQuantity =
+  | string
+  | number
+  | { readonly value: number; readonly unit: string; readonly uncertainty?: number | undefined };
 
 /** Hard limits in SI. */
 export interface QuantityLimits {
@@ -33,14 +45,14 @@ interface QuantityTarget<K extends KindName> {
 type ParsedInput<K extends KindName> = ({ readonly ok: true } & GivenQuantity<K>) | { readonly ok: false; readonly issue: Issue };
 
 /** Parse what the user gave for one quantity and check it against its hard limits. Issues carry an empty path. */
-export function parseQuantityInput<K extends KindName>(target: QuantityTarget<K>, raw: QuantityInput): ParsedInput<K> {
+export function parseQuantityInput<K extends KindName>(target: QuantityTarget<K>, raw: UncheckedQuantity): ParsedInput<K> {
   const read = readQuantity(target, raw);
   if (!read.ok) return read;
   const issue = rangeIssue(target, read, raw);
   return issue === undefined ? read : { ok: false, issue };
 }
 
-function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: QuantityInput): ParsedInput<K> {
+function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: UncheckedQuantity): ParsedInput<K> {
   const { kind } = target;
   const parsed =
     typeof raw === 'string' ? kind.parse(raw) : typeof raw === 'number' ? kind.parse(String(raw)) : kind.parse(raw.value, raw.unit);
@@ -65,7 +77,7 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Quanti
   };
 }
 
-function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: QuantityInput, issue: UnitIssue): Issue {
+function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: UncheckedQuantity, issue: UnitIssue): Issue {
   const path: Issue['path'] = [];
   const example = target.example;
   switch (issue.code) {
@@ -84,7 +96,7 @@ function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: Quantit
   }
 }
 
-function rangeIssue<K extends KindName>(target: QuantityTarget<K>, read: GivenQuantity<K>, given: QuantityInput): Issue | undefined {
+function rangeIssue<K extends KindName>(target: QuantityTarget<K>, read: GivenQuantity<K>, given: UncheckedQuantity): Issue | undefined {
   const { limits } = target;
   const value: number = read.quantity;
   // A limit that was itself typed with a unit may differ from the same number in another unit by rounding.
@@ -97,7 +109,7 @@ function rangeIssue<K extends KindName>(target: QuantityTarget<K>, read: GivenQu
 function outOfRange<K extends KindName>(
   { kind, limits }: QuantityTarget<K>,
   unit: string,
-  given: QuantityInput,
+  given: UncheckedQuantity,
   end: 'min' | 'max',
 ): Issue {
   const inclusive = end === 'min' ? limits.minInclusive : limits.maxInclusive;

@@ -26,7 +26,7 @@ describe('explain', () => {
   });
 
   it('returns the issues of a refused input', () => {
-    expect(heater.explain({}).ok).toBe(false);
+    expect(heater.explainUnknown({}).ok).toBe(false);
   });
 });
 

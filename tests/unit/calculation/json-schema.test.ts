@@ -89,7 +89,7 @@ describe('input that is nearly right', () => {
 
   it('is told that a long unit is not known, and that an uncertainty is never negative', () => {
     const issuesWith = (voltage: unknown) => {
-      const result = heater.run({ ...good, voltage });
+      const result = heater.runUnknown({ ...good, voltage });
       return result.ok ? [] : result.issues;
     };
     expect(issuesWith({ value: 1, unit: 'v'.repeat(41) })).toMatchObject([{ code: 'unknown_unit', path: ['voltage'] }]);

@@ -5,7 +5,7 @@ import * as z from 'zod';
 import { good, heater } from './sample.js';
 
 // E = U I t: relative variances add (JCGM 100:2008, 5.1.6).
-const uncertain = { ...good, voltage: '12.0 ± 0.3 V', current: { value: 2.5, unit: 'A', uncertainty: 0.05 } };
+const uncertain = { ...good, voltage: '12.0 ± 0.3 V', current: { value: 2.5, unit: 'A' as const, uncertainty: 0.05 } };
 
 describe('uncertain inputs', () => {
   it('give an uncertain output by the law for products', () => {

@@ -51,7 +51,7 @@ export function unknownInputs(record: Readonly<Record<string, unknown>>, ids: re
 /** Run a calculation by id. */
 export function evaluate(id: string, input: Readonly<Record<string, unknown>>): Attempt {
   const calculation = find(id);
-  const result = calculation.run(input);
+  const result = calculation.runUnknown(input);
   return result.ok ? { calculation, input, result } : { calculation, input, issues: result.issues };
 }
 
