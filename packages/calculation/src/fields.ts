@@ -1,5 +1,6 @@
 import type { Kind, KindName, Quantity } from '@wallflow/units';
 import * as z from 'zod';
+import { $ZodObject, clone } from 'zod/v4/core';
 import { exampleOf } from './example.js';
 import { describeField, type FieldText, type InputField, type QuantityField } from './field.js';
 import { parseQuantityInput, type QuantityInput, type QuantityLimits } from './quantity-input.js';
@@ -274,7 +275,7 @@ export type GivenOf<S> = z.input<ObjectOf<S>>;
 
 /** The object schema of inputs, which no other keys may join. */
 export function objectOf<S extends Shape>(shape: S): ObjectOf<S> {
-  return (shape instanceof z.core.$ZodObject ? shape : z.strictObject(shape as z.core.$ZodLooseShape)) as ObjectOf<S>;
+  return (shape instanceof $ZodObject ? shape : z.strictObject(shape as z.core.$ZodLooseShape)) as ObjectOf<S>;
 }
 
 /** A list of records, each with inputs of its own: measured points, containers, steps of a schedule. */
@@ -307,7 +308,7 @@ export function listOrNone<const S extends Shape>(
 /** A record of inputs within the input, with a heading of its own: `ambient: group({ temperature: …, pressure: … }, …)`. */
 export function group<const S extends Shape>(fields: S, options: FieldText): ObjectOf<S> {
   const object = objectOf(fields);
-  const schema = z.core.clone(object as z.ZodObject).meta({
+  const schema = clone(object as z.ZodObject).meta({
     title: options.label,
     ...(options.description === undefined ? {} : { description: options.description }),
   });

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { clone } from 'zod/v4/core';
 import { describeField, fieldOf, type InputField } from './field.js';
 import type { FieldRules, OneOf, Section, Together, When } from './rule.js';
 
@@ -29,7 +30,7 @@ function withRules(
     Object.keys(record).map((key) => {
       const { schema, field } = fieldAt(record, key);
       // A schema of its own, as the same field may stand in other definitions without the rule.
-      const own = asOptional && schema._zod.def.type !== 'optional' ? z.optional(schema) : z.core.clone(schema);
+      const own = asOptional && schema._zod.def.type !== 'optional' ? z.optional(schema) : clone(schema);
       return [key, describeField(own, { ...field, rules: { ...field.rules, ...rulesOf(schema, field) } })];
     }),
   );

@@ -27,7 +27,7 @@ export const calculations: readonly AnyCalculation[] = [
 ];
 
 /** The same by id and subject. */
-export const registry: Registry = createRegistry(calculations);
+export const registry: Registry = /* @__PURE__ */ createRegistry(calculations);
 
 export { cautions } from './cautions.js';
 export * from './cleaning/definitions.js';

@@ -15,4 +15,4 @@ export * as units from '@wallflow/units';
 export * as workshop from '@wallflow/workshop';
 
 /** Every calculation by id and subject. */
-export const registry: Registry = createRegistry(exhaustCalculations, workshopCalculations);
+export const registry: Registry = /* @__PURE__ */ createRegistry(exhaustCalculations, workshopCalculations);

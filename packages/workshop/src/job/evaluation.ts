@@ -24,7 +24,7 @@ export function succeeded(attempt: Attempt | undefined): attempt is Evaluation {
   return attempt !== undefined && 'result' in attempt;
 }
 
-const registry = createRegistry(exhaust, workshop);
+const registry = /* @__PURE__ */ createRegistry(exhaust, workshop);
 
 export function isCalculation(id: string): boolean {
   return registry.get(id) !== undefined;
