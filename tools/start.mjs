@@ -12,6 +12,9 @@ await step('Installing', install);
 if (await scriptsAreStale()) await step('Building the packages', buildScripts);
 const sheet = await step(`Running ${demoJob}`, () => runDemoJob('out'));
 
-process.stdout.write(`\n${sheet.stdout.trimEnd()}\n\n`);
-process.stdout.write(`The sheet as a page, ${sheet.html}: ${pathToFileURL(join(root, sheet.html)).href}\n`);
+// The customer's page; a line of dashes ends it. The rest fills screens.
+const [page = ''] = sheet.stdout.split(/^-+$/m);
+process.stdout.write(`\n${page.trimEnd()}\n\n`);
+process.stdout.write(`For the workshop, with every reading and source: ${sheet.html.replace(/html$/, 'txt')}\n`);
+process.stdout.write(`All of it as a page, ${sheet.html}: ${pathToFileURL(join(root, sheet.html)).href}\n`);
 process.stdout.write('Calculators, worked examples and the reference: npm run site\n');

@@ -53,5 +53,8 @@ describe('npm start', () => {
     expect(started.stderr).toBe('');
     expect(started.status).toBe(0);
     expect(started.stdout).toContain('job-sheet.html');
+    // The customer's page, on one screen or two.
+    expect(started.stdout).toContain('WHAT NEXT');
+    expect(started.stdout.split('\n').length).toBeLessThan(80);
   });
 });
