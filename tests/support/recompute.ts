@@ -40,7 +40,9 @@ function largestIn(numbers: string | undefined): number {
 function lineFaults(line: Pick<ExplainedStep | ColumnWorking, 'numbers' | 'printed' | 'printedDigits'>, name: string): string[] {
   if (line.numbers === undefined || line.printed === undefined) return [];
   const typed = typedIn(line.numbers);
-  return isPrintedAs(typed, line.printed, line.printedDigits ?? 15)
+  // Of two numbers that differ beyond the fifteenth digit no printed line can show the difference.
+  const unprintable = /[×/^]/.test(line.numbers) ? 0 : 1e-14 * largestIn(line.numbers);
+  return isPrintedAs(typed, line.printed, line.printedDigits ?? 15) || Math.abs(typed - line.printed) <= unprintable
     ? []
     : [`${name}: ${line.numbers} gives ${typed}, printed ${line.printed}`];
 }

@@ -99,7 +99,7 @@ export const honeycombData: Source = {
   type: 'practice',
   title: 'Thermal data of honeycombs by material',
   mark: 'from memory',
-  note: 'Replace them by the data of the own filter where they are known.',
+  note: 'Enter your own filter’s data where you have them.',
 };
 
 export const wrongWay2009: Source = {

@@ -1,6 +1,5 @@
-import { defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
 import { fraction, massFlow, temperature, temperatureDifference } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { exhaustHeatInput, heatingValueInput } from '../fuel-inputs.js';
 import { fuelForHeat, gasHeatingPower } from '../heat/kernel.js';
@@ -13,131 +12,116 @@ export const catalystExothermCalculation = defineCalculation({
   subject: 'regeneration',
   title: 'Oxidation catalyst: temperature rise and efficiency',
   purpose: 'Does the oxidation catalyst turn the injected fuel into heat, and how much of it slips through?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['DOC', 'exotherm', 'light-off', 'hydrocarbon slip', 'efficiency'],
+  keywords: ['DOC', 'exotherm', 'light-off', 'hydrocarbon slip', 'efficiency', 'late injection', 'regen'],
   method: 'measured temperature rise over that of complete burning',
-  inputs: z.strictObject({
+  inputs: {
     fuelFlow: quantity(massFlow, {
       symbol: '\\dot m_f',
       label: 'Fuel injected for heating',
-      description: 'Late injection or exhaust injector; from the amount per stroke, the engine speed and the number of cylinders.',
-      above: '0 kg/h',
-      max: '60 kg/h',
-      usual: ['0.05 kg/h', '30 kg/h'],
-      usualReason: 'cars inject some 0.5 to 3 kg/h, trucks up to 15 kg/h',
-      example: '0.9 kg/h',
+      description:
+        'By late injection or by an injector in the exhaust. Work it out from the amount per stroke, the engine speed and the number of cylinders.',
+      range: '0 < x <= 60 kg/h',
+      usual: ['0.05 kg/h', '30 kg/h', 'cars inject about 0.5 to 3 kg/h, trucks up to 15 kg/h'],
+      example: '1.6 kg/h',
       units: ['kg/h', 'g/s', 'mg/s'],
     }),
-    massFlow: quantity(massFlow, {
+    exhaustMassFlow: quantity(massFlow, {
       symbol: '\\dot m',
       label: 'Exhaust mass flow',
-      above: '0 kg/h',
-      max: '5000 kg/h',
-      usual: ['20 kg/h', '1500 kg/h'],
-      usualReason: 'an idling car has some 30 kg/h, a truck on the road up to 1500 kg/h',
-      example: '140 kg/h',
+      range: '0 < x <= 5000 kg/h',
+      usual: ['20 kg/h', '1500 kg/h', 'an idling car has about 30 kg/h, a truck on the road up to 1500 kg/h'],
+      example: '190 kg/h',
       units: ['kg/h', 'g/s'],
     }),
     temperatureBefore: quantity(temperature, {
       symbol: 'T_1',
       label: 'Temperature before the catalyst',
-      min: '0 °C',
-      max: '900 °C',
-      example: '320 °C',
+      range: '0 <= x <= 900 °C',
+      example: '300 °C',
       units: ['degC', 'K', 'degF'],
     }),
     temperatureAfter: quantity(temperature, {
       symbol: 'T_2',
       label: 'Temperature after the catalyst',
-      min: '0 °C',
-      max: '1000 °C',
-      example: '540 °C',
+      range: '0 <= x <= 1000 °C',
+      example: '575 °C',
       units: ['degC', 'K', 'degF'],
     }),
-    temperatureWanted: quantityWithDefault(temperature, {
+    temperatureWanted: quantity(temperature, {
       symbol: 'T_w',
       label: 'Temperature wanted after the catalyst',
-      min: '0 °C',
-      max: '900 °C',
-      example: '600 °C',
-      default: '600 °C',
-      defaultReason: 'usual temperature before the filter in a regeneration',
+      range: '0 <= x <= 900 °C',
+      default: ['600 °C', 'usual before the filter during a regeneration'],
     }),
     heatingValue: heatingValueInput,
-    gasSpecificHeat: exhaustHeatInput,
-  }),
+    gasHeatCapacity: exhaustHeatInput,
+  },
   intermediates: {
-    rise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Measured rise', digits: 4, units: ['K'] }),
+    rise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Measured temperature rise', digits: 4, units: ['K'] }),
+    riseWanted: quantityOutput(temperatureDifference, { symbol: '\\Delta T_w', label: 'Temperature rise wanted', digits: 4, units: ['K'] }),
   },
   outputs: {
-    efficiency: quantityOutput(fraction, { symbol: '\\eta', label: 'Share of the fuel heat that arrives', digits: 3, units: ['%'] }),
+    efficiency: quantityOutput(fraction, {
+      symbol: '\\eta',
+      label: 'Share of the fuel heat that arrives in the gas',
+      digits: 3,
+      units: ['%'],
+    }),
     fullRise: quantityOutput(temperatureDifference, {
       symbol: '\\Delta T_{100}',
-      label: 'Rise if all fuel burnt',
+      label: 'Temperature rise if all the fuel burnt',
       digits: 4,
       units: ['K'],
     }),
     slip: quantityOutput(massFlow, {
       symbol: '\\dot m_{HC}',
-      label: 'Fuel that does not arrive as heat, at most',
+      label: 'Maximum fuel not released as heat',
       digits: 3,
       units: ['g/h', 'kg/h'],
     }),
     fuelWanted: quantityOutput(massFlow, {
       symbol: '\\dot m_w',
-      label: 'Fuel for the wanted temperature if all burns',
+      label: 'Fuel for the wanted temperature if all of it burns',
       digits: 3,
       units: ['kg/h', 'g/s'],
     }),
   },
-  constants: {},
+  answer: 'efficiency',
   steps: [
-    { gives: 'rise', tex: '[[rise]] = [[temperatureAfter]]-[[temperatureBefore]]' },
-    {
-      gives: 'fullRise',
-      tex: '[[fullRise]] = \\frac{[[fuelFlow]]\\,[[heatingValue]]}{[[massFlow]]\\,[[gasSpecificHeat]]}',
-      source: 'gasHeatBalance',
-    },
-    { gives: 'slip', tex: '[[slip]] = [[fuelFlow]]\\left(1-[[efficiency]]\\right)' },
-    {
-      gives: 'fuelWanted',
-      tex: '[[fuelWanted]] = \\frac{[[massFlow]]\\,[[gasSpecificHeat]]\\left([[temperatureWanted]]-[[temperatureBefore]]\\right)}{[[heatingValue]]}',
-      source: 'gasHeatBalance',
-    },
-    { gives: 'efficiency', tex: '[[efficiency]] = \\frac{[[rise]]}{[[fullRise]]}', source: 'gasHeatBalance' },
+    formula('rise', 'temperatureAfter - temperatureBefore'),
+    formula('fullRise', 'fuelFlow * heatingValue / (exhaustMassFlow * gasHeatCapacity)', gasHeatBalance),
+    formula('efficiency', 'rise / fullRise', gasHeatBalance),
+    formula('slip', 'max(0, fuelFlow * (1 - max(0, efficiency)))'),
+    formula('riseWanted', 'max(0, temperatureWanted - temperatureBefore)'),
+    formula('fuelWanted', 'exhaustMassFlow * gasHeatCapacity * riseWanted / heatingValue', gasHeatBalance),
   ],
-  assumptions: [{ code: 'steady', text: 'Temperatures have settled: half a minute and more at the same speed and load.' }],
-  limits: [
-    {
-      code: 'heat_loss',
-      text: 'Heat lost through the can counts as missing efficiency: at low flow a healthy catalyst shows 5 % to 15 % less.',
-    },
-    { code: 'unburnt_from_engine', text: 'Carbon monoxide and fuel that the engine itself leaves add some 10 K to 40 K.' },
-  ],
+  assumptions: { steady: 'Temperatures have settled: at least half a minute at the same speed and load.' },
+  limits: {
+    heat_loss: 'Heat lost through the can lowers the figure: at low flow a healthy catalyst shows 5 % to 15 % less.',
+    unburnt_from_engine: 'Carbon monoxide and unburnt fuel from the engine itself add about 10 K to 40 K.',
+  },
   cautions: [cautions.hotExhaust, cautions.fumes, cautions.sensorFirst],
-  sources: { gasHeatBalance, dieselFuel, catalystPractice },
+  sources: [dieselFuel, catalystPractice],
   compute(input, { warn }) {
-    const { fuelFlow, heatingValue, massFlow, gasSpecificHeat, temperatureBefore, temperatureAfter, temperatureWanted } = input;
+    const { fuelFlow, heatingValue, exhaustMassFlow, gasHeatCapacity, temperatureBefore, temperatureAfter, temperatureWanted } = input;
     const rise = temperatureAfter - temperatureBefore;
-    const fullRise = fullExotherm(fuelFlow, heatingValue, massFlow, gasSpecificHeat);
+    const fullRise = fullExotherm(fuelFlow, heatingValue, exhaustMassFlow, gasHeatCapacity);
     const efficiency = exothermEfficiency(rise, fullRise);
     if (efficiency > 1.1) {
       warn(
         'more_heat_than_fuel',
-        'More heat than the fuel holds: a flow, fuel or temperature signal is wrong, or the catalyst burns stored fuel.',
+        'There is more heat than the fuel holds: a flow, fuel or temperature signal is wrong, or the catalyst is burning stored fuel.',
         ['fuelFlow'],
       );
     }
+    const riseWanted = Math.max(0, temperatureWanted - temperatureBefore);
     return {
       rise,
+      riseWanted,
       efficiency,
       fullRise,
       slip: Math.max(0, fuelFlow * (1 - Math.max(0, efficiency))),
-      fuelWanted: fuelForHeat(
-        Math.max(0, gasHeatingPower(massFlow, gasSpecificHeat, temperatureWanted - temperatureBefore)),
-        heatingValue,
-        1,
-      ),
+      fuelWanted: fuelForHeat(gasHeatingPower(exhaustMassFlow, gasHeatCapacity, riseWanted), heatingValue, 1),
     };
   },
   advise({ efficiency }, { temperatureBefore }) {
@@ -147,12 +131,12 @@ export const catalystExothermCalculation = defineCalculation({
       {
         tone: 'do',
         text: cold
-          ? 'The gas is too cold for the catalyst to light off: warm it up first.'
+          ? 'The gas is too cold for the catalyst to light off: warm the engine up first.'
           : 'Check that the fuel is really injected, then leaks and sensors, then the catalyst itself.',
       },
       {
         tone: 'do-not',
-        text: 'Do not add more fuel to a catalyst that does not burn it: it ends in the filter and in the oil, and can burn there all at once.',
+        text: 'Do not add more fuel to a catalyst that does not burn it: the fuel ends up in the filter and in the oil, and can burn in the filter all at once.',
       },
     ];
   },

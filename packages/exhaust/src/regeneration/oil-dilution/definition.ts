@@ -1,6 +1,5 @@
-import { defineCalculation, optional, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
-import { density, fraction, length, mass, massFraction, volume } from '@wallflow/units';
-import * as z from 'zod';
+import { cases, defineCalculation, formula, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import { density, fraction, length, mass, massFraction, ratio, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dilutionBalance, dilutionPractice } from '../sources.js';
 import { eventsUntil, fuelInOil, settledFuelInOil } from './kernel.js';
@@ -10,135 +9,148 @@ export const oilDilutionCalculation = defineCalculation({
   version: '1.0.0',
   subject: 'regeneration',
   title: 'Fuel in the engine oil by regenerations',
-  purpose: 'How much fuel do regenerations leave in the oil, and when must it be changed because of it?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['oil dilution', 'post-injection', 'rising oil level', 'oil change'],
+  purpose: 'How much fuel do regenerations leave in the oil, and when must the oil be changed because of it?',
+  keywords: ['oil dilution', 'post-injection', 'late injection', 'rising oil level', 'oil change', 'DPF', 'regen'],
   method: 'mass balance of the fuel in the oil from regeneration to regeneration',
-  inputs: z.strictObject({
+  inputs: {
     oilVolume: quantity(volume, {
       symbol: 'V_o',
       label: 'Oil filling',
-      above: '0 L',
-      max: '100 L',
-      usual: ['2 L', '50 L'],
-      usualReason: 'a car has 4 to 8 L, a truck up to 40 L',
-      example: '5 L',
+      range: '0 < x <= 100 L',
+      usual: ['2 L', '50 L', 'a car holds 4 to 8 L, a truck up to 40 L'],
+      example: '11 L',
       units: ['L', 'qt_US'],
     }),
-    oilDensity: quantityWithDefault(density, {
+    oilDensity: quantity(density, {
       symbol: '\\rho_o',
       label: 'Density of the oil',
-      min: '0.7 kg/L',
-      max: '1 kg/L',
-      example: '0.85 kg/L',
-      default: '0.85 kg/L',
-      defaultReason: 'usual engine oil, from memory',
+      range: '0.7 <= x <= 1 kg/L',
+      default: ['0.85 kg/L', 'usual engine oil, from memory'],
       units: ['kg/L', 'kg/m3'],
     }),
-    fuelPerEvent: quantity(mass, {
+    fuelMassPerEvent: quantity(mass, {
       symbol: 'm_i',
       label: 'Fuel injected late in one regeneration',
-      min: '0 g',
-      max: '20 kg',
-      usual: ['0 g', '5 kg'],
-      usualReason: 'a car injects some 200 to 500 g',
-      example: '250 g',
+      range: '0 g <= x <= 20 kg',
+      usual: ['0 g', '5 kg', 'a car injects about 200 to 500 g, a truck up to a few kilograms'],
+      example: '400 g',
       units: ['g', 'kg'],
     }),
     shareToOil: quantity(fraction, {
       symbol: 'f_o',
-      label: 'Share of it that gets into the oil',
-      description: 'Late injection in the cylinder wets the wall; an injector in the exhaust leaves nothing in the oil.',
-      min: '0 %',
-      max: '50 %',
+      label: 'Share of that fuel that gets into the oil',
+      description: 'Late injection in the cylinder wets the wall: a few per cent. An injector in the exhaust leaves nothing in the oil.',
+      range: '0 <= x <= 50 %',
       example: '5 %',
       units: ['%'],
     }),
     evaporated: quantity(fraction, {
       symbol: 'f_e',
-      label: 'Share of the fuel in the oil that evaporates until the next regeneration',
+      label: 'Share of the fuel in the oil that evaporates before the next regeneration',
       description: 'Hot driving drives fuel out; short trips do not.',
-      min: '0 %',
-      max: '100 %',
-      example: '20 %',
+      range: '0 <= x <= 100 %',
+      example: '10 %',
       units: ['%'],
     }),
     distanceBetween: quantity(length, {
       symbol: 'd',
       label: 'Distance between two regenerations',
-      above: '0 km',
-      max: '10000 km',
-      usual: ['50 km', '1500 km'],
-      usualReason: { below: 'so often is a fault: look for its cause', above: 'control units hardly ever wait so long' },
-      example: '300 km',
+      range: '0 < x <= 10000 km',
+      usual: [
+        '50 km',
+        '1500 km',
+        { below: 'regenerations this frequent are a fault: look for the cause', above: 'control units hardly ever wait this long' },
+      ],
+      example: '280 km',
       units: ['km', 'mi'],
     }),
     distanceSinceChange: quantity(length, {
       symbol: 's',
       label: 'Distance since the oil change',
-      min: '0 km',
-      max: '200000 km',
-      example: '8000 km',
+      range: '0 <= x <= 200000 km',
+      example: '9000 km',
       units: ['km', 'mi'],
     }),
-    limit: quantityWithDefault(massFraction, {
+    dilutionLimit: quantity(massFraction, {
       symbol: 'w_{max}',
-      label: 'Fuel content at which the oil is changed',
-      min: '0.5 %',
-      max: '20 %',
-      example: '4 %',
-      default: '4 %',
-      defaultReason: 'the safe end of 4 % to 7 %; common practice, no source',
+      label: 'Fuel content at which the oil is changed (limit)',
+      range: '0.5 <= x <= 20 %',
+      default: ['4 %', 'the safe end of 4 % to 7 %; common practice, no source'],
       units: ['%'],
     }),
-  }),
+  },
   intermediates: {
+    events: quantityOutput(ratio, { symbol: 'n', label: 'Regenerations since the oil change', digits: 4, units: ['1'] }),
+    eventFuel: quantityOutput(mass, {
+      symbol: 'm_1',
+      label: 'Fuel that one regeneration leaves in the oil',
+      digits: 3,
+      units: ['g', 'kg'],
+    }),
+    oilMass: quantityOutput(mass, { symbol: 'm_o', label: 'Mass of the oil', digits: 4, units: ['kg', 'g'] }),
+    settledMass: optional(
+      quantityOutput(mass, { symbol: 'm_\\infty', label: 'Fuel that is never exceeded', digits: 3, units: ['g', 'kg'] }),
+    ),
+    limitMass: quantityOutput(mass, { symbol: 'm_{max}', label: 'Fuel in the oil at the limit', digits: 3, units: ['g', 'kg'] }),
+    eventsToLimit: optional(
+      quantityOutput(ratio, { symbol: 'n_{max}', label: 'Regenerations from oil change to limit', digits: 4, units: ['1'] }),
+    ),
     fuelMass: quantityOutput(mass, { symbol: 'm_f', label: 'Fuel in the oil now', digits: 3, units: ['g', 'kg'] }),
   },
   outputs: {
     content: quantityOutput(massFraction, { symbol: 'w', label: 'Fuel content of the oil now', digits: 3, units: ['%'] }),
     settledContent: optional(
-      quantityOutput(massFraction, { symbol: 'w_\\infty', label: 'Fuel content at which it settles', digits: 3, units: ['%'] }),
+      quantityOutput(massFraction, { symbol: 'w_\\infty', label: 'Fuel content at which the oil settles', digits: 3, units: ['%'] }),
     ),
     distanceToLimit: optional(
       quantityOutput(length, {
         symbol: 's_{max}',
-        label: 'Distance from now until the oil must be changed because of fuel',
+        label: 'Distance from now until the fuel calls for an oil change',
         digits: 3,
         units: ['km', 'mi'],
       }),
     ),
-    levelRise: quantityOutput(volume, { symbol: '\\Delta V', label: 'Rise of the oil filling', digits: 3, units: ['L', 'mL'] }),
+    levelRise: quantityOutput(volume, {
+      symbol: '\\Delta V',
+      label: 'Added to the oil filling by the fuel',
+      digits: 3,
+      units: ['L', 'mL'],
+    }),
   },
-  constants: {},
+  answer: 'content',
   steps: [
-    {
-      gives: 'fuelMass',
-      tex: '[[fuelMass]] = [[fuelPerEvent]]\\,[[shareToOil]]\\,\\frac{1-\\left(1-[[evaporated]]\\right)^{[[distanceSinceChange]]/[[distanceBetween]]}}{[[evaporated]]}',
-      source: 'dilutionBalance',
-    },
-    { gives: 'settledContent', text: 'The same for endlessly many regenerations.', source: 'dilutionBalance' },
-    {
-      gives: 'distanceToLimit',
-      text: 'Distance at which the content reaches [[limit]], less the distance driven.',
-      source: 'dilutionBalance',
-    },
-    { gives: 'levelRise', text: 'Volume of the fuel, taken with the density of the oil.' },
-    { gives: 'content', tex: '[[content]] = \\frac{[[fuelMass]]}{[[fuelMass]]+[[oilVolume]]\\,[[oilDensity]]}', source: 'dilutionBalance' },
+    formula('events', 'distanceSinceChange / distanceBetween'),
+    formula('eventFuel', 'fuelMassPerEvent * shareToOil'),
+    formula('oilMass', 'oilVolume * oilDensity'),
+    cases(
+      'fuelMass',
+      {
+        'evaporated == 0': 'eventFuel * events',
+        'evaporated == 1': 'eventFuel * min(1, events)',
+        otherwise: 'eventFuel * (1 - (1 - evaporated) ^ events) / evaporated',
+      },
+      dilutionBalance,
+    ),
+    formula('content', 'fuelMass / (fuelMass + oilMass)', dilutionBalance),
+    formula('settledMass', 'eventFuel / evaporated', dilutionBalance, undefined, 'After very many regenerations.'),
+    formula('settledContent', 'settledMass / (settledMass + oilMass)', dilutionBalance),
+    formula('limitMass', 'oilMass * dilutionLimit / (1 - dilutionLimit)', dilutionBalance),
+    cases(
+      'eventsToLimit',
+      {
+        'evaporated == 0 or evaporated == 1': 'limitMass / eventFuel',
+        otherwise: 'ln(1 - limitMass * evaporated / eventFuel) / ln(1 - evaporated)',
+      },
+      dilutionBalance,
+    ),
+    formula('distanceToLimit', 'max(0, eventsToLimit * distanceBetween - distanceSinceChange)', dilutionBalance),
+    formula('levelRise', 'fuelMass / oilDensity', undefined, undefined, 'With the density of the oil.'),
   ],
-  assumptions: [
-    {
-      code: 'even_intervals',
-      text: 'Regenerations come at even distances; every one leaves the same fuel; oil that is burnt is topped up.',
-    },
-    { code: 'worst_moment', text: 'The content is that right after a regeneration, when it is highest.' },
-  ],
-  limits: [
-    {
-      code: 'estimate',
-      text: 'The shares differ widely between engines: a laboratory analysis of the oil is the proof, not this estimate.',
-    },
-  ],
+  assumptions: {
+    even_intervals: 'Regenerations come at even distances, each leaves the same amount of fuel, and burnt oil is topped up.',
+    worst_moment: 'The content is that right after a regeneration, when it is highest.',
+  },
+  limits: { estimate: 'The shares differ widely between engines: only a laboratory analysis of the oil is proof.' },
   cautions: [
     {
       code: 'diluted_oil',
@@ -146,25 +158,36 @@ export const oilDilutionCalculation = defineCalculation({
     },
     cautions.makerFirst,
   ],
-  sources: { dilutionBalance, dilutionPractice },
+  sources: [dilutionPractice],
   compute(input) {
-    const oil = input.oilVolume * input.oilDensity;
-    const model = { fuelPerEvent: input.fuelPerEvent * input.shareToOil, evaporated: input.evaporated };
-    const fuelMass = fuelInOil(model, input.distanceSinceChange / input.distanceBetween);
-    const settled = settledFuelInOil(model);
-    const content = (fuel: number) => fuel / (fuel + oil);
-    const events = eventsUntil(model, (oil * input.limit) / (1 - input.limit));
+    const oilMass = input.oilVolume * input.oilDensity;
+    const eventFuel = input.fuelMassPerEvent * input.shareToOil;
+    const model = { fuelPerEvent: eventFuel, evaporated: input.evaporated };
+    const events = input.distanceSinceChange / input.distanceBetween;
+    const fuelMass = fuelInOil(model, events);
+    const settledMass = settledFuelInOil(model);
+    const content = (fuel: number) => fuel / (fuel + oilMass);
+    const limitMass = (oilMass * input.dilutionLimit) / (1 - input.dilutionLimit);
+    const eventsToLimit = eventsUntil(model, limitMass);
+    const toLimit = eventsToLimit === undefined ? undefined : eventsToLimit * input.distanceBetween - input.distanceSinceChange;
     return {
+      events,
+      eventFuel,
+      oilMass,
       fuelMass,
       content: content(fuelMass),
-      settledContent: settled === undefined ? undefined : content(settled),
-      distanceToLimit: events === undefined ? undefined : Math.max(0, events * input.distanceBetween - input.distanceSinceChange),
+      settledMass,
+      settledContent: settledMass === undefined ? undefined : content(settledMass),
+      limitMass,
+      eventsToLimit,
+      distanceToLimit: toLimit === undefined ? undefined : Math.max(0, toLimit),
       levelRise: fuelMass / input.oilDensity,
     };
   },
-  advise({ content }, { limit }) {
-    if (content >= limit) return [{ tone: 'do', text: 'Change the oil now, before any forced regeneration.' }];
-    if (content >= 0.02) return [{ tone: 'note', text: 'Above 2 %: watch the oil level and shorten the oil change interval.' }];
+  advise({ content }, { dilutionLimit }) {
+    if (content >= dilutionLimit) return [{ tone: 'do', text: 'Change the oil now, before any forced regeneration.' }];
+    if (content >= 0.02)
+      return [{ tone: 'note', text: 'There is more than 2 % fuel in the oil: watch the oil level and shorten the oil change interval.' }];
     return [];
   },
 });

@@ -13,7 +13,8 @@ import { cautions } from '../../cautions.js';
 import { sensorPractice } from '../../filter/sources.js';
 import { ashReview2019 } from '../../soot/sources.js';
 import { siBrochure } from '../../sources.js';
-import { heatConstants, honeycombConstants } from '../simulation/inputs.js';
+import { honeycombConstants } from '../honeycomb.js';
+import { heatConstants } from '../simulation/inputs.js';
 import { sootHeat } from '../simulation/kernel-adiabatic.js';
 import {
   carbonHeats,

@@ -1,7 +1,6 @@
 import { choice, choiceWithDefault, constant, list, quantity, quantityWithDefault } from '@wallflow/calculation';
 import {
   cellDensity,
-  density,
   fraction,
   length,
   massConcentration,
@@ -19,6 +18,7 @@ import * as z from 'zod';
 import { molarMassOfDryAir } from '../../gas/constants.js';
 import { kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
 import { molarMassOfCarbon } from '../../soot/oxidation/kernel.js';
+import { honeycombConstants, honeycombInputs } from '../honeycomb.js';
 import { heatOfCarbonToDioxide, heatOfCarbonToMonoxide } from './kernel-adiabatic.js';
 import { cordieriteHoneycomb, siliconCarbideHoneycomb } from './kernel-substrate.js';
 
@@ -41,27 +41,7 @@ const noxRange = { min: '0 ppm', max: '2000 ppm', units: ['ppm'] } as const;
 
 /** The filter and its soot, as simulations and estimates of heat need them. */
 export const filterInputs = {
-  substrate: choice({
-    label: 'Filter material',
-    options: { 'silicon-carbide': 'silicon carbide', cordierite: 'cordierite' },
-    example: 'cordierite',
-  }),
-  bulkDensity: quantity(density, {
-    symbol: '\\rho_b',
-    label: 'Mass of the honeycomb per filter volume',
-    description: 'From a weighing, if known; otherwise that of the material.',
-    min: '0.2 kg/L',
-    max: '2 kg/L',
-    example: '0.45 kg/L',
-    units: ['kg/L', 'kg/m3'],
-  }).optional(),
-  specificHeat: quantity(specificHeatCapacity, {
-    symbol: 'c_b',
-    label: 'Specific heat of the honeycomb',
-    min: '500 J/(kg.K)',
-    max: '2000 J/(kg.K)',
-    example: '1100 J/(kg.K)',
-  }).optional(),
+  ...honeycombInputs,
   sootLoad: quantity(massConcentration, {
     symbol: "m'_0",
     label: 'Soot load at the start',
@@ -99,26 +79,6 @@ export const heatConstants = {
 };
 
 const material = (label: string) => ({ label, source: 'honeycombData' });
-
-/** Thermal data of the two materials, used where the reader gives none. */
-export const honeycombConstants = {
-  siliconCarbideDensity: constant(density, siliconCarbideHoneycomb.bulkDensity, {
-    symbol: '\\rho_{SiC}',
-    ...material('Silicon carbide: mass per filter volume'),
-  }),
-  siliconCarbideHeat: constant(specificHeatCapacity, siliconCarbideHoneycomb.specificHeat, {
-    symbol: 'c_{SiC}',
-    ...material('Silicon carbide: specific heat'),
-  }),
-  cordieriteDensity: constant(density, cordieriteHoneycomb.bulkDensity, {
-    symbol: '\\rho_{Co}',
-    ...material('Cordierite: mass per filter volume'),
-  }),
-  cordieriteHeat: constant(specificHeatCapacity, cordieriteHoneycomb.specificHeat, {
-    symbol: 'c_{Co}',
-    ...material('Cordierite: specific heat'),
-  }),
-};
 
 const feedPoint = z.strictObject({
   time: quantity(time, {

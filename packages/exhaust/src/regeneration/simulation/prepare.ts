@@ -1,7 +1,8 @@
 import { type ComputeContext, inconsistentInputs, isRefusal, type Refusal } from '@wallflow/calculation';
 import { squareCellFiltrationArea } from '../../soot/load/kernel.js';
 import { chosenKinetics } from '../../soot/oxidation/inputs.js';
-import type { honeycombConstants, SimulationInput, simulationConstants } from './inputs.js';
+import { honeycombOf } from '../honeycomb.js';
+import type { SimulationInput, simulationConstants } from './inputs.js';
 import { sootHeat } from './kernel-adiabatic.js';
 import type { FeedPoint } from './kernel-feed.js';
 import type { AxialRegeneration } from './kernel-run.js';
@@ -9,31 +10,6 @@ import { dropFeed, rampFeed, steadyFeed } from './kernel-scenario.js';
 import { channelHeatTransfer, channelOxygenTransfer } from './kernel-substrate.js';
 
 type Context = ComputeContext<typeof simulationConstants>;
-
-interface HoneycombChoice {
-  readonly substrate: 'silicon-carbide' | 'cordierite';
-  readonly bulkDensity?: number | undefined;
-  readonly specificHeat?: number | undefined;
-}
-
-type Values<S> = { readonly [Key in keyof S]: number };
-
-/** Mass per volume and specific heat of the filter: as given, otherwise of its material, and then said so. */
-export function honeycombOf(
-  input: HoneycombChoice,
-  constants: Values<typeof honeycombConstants>,
-  assume: (code: string, text: string) => void,
-) {
-  const { substrate, bulkDensity, specificHeat } = input;
-  const hard = substrate === 'silicon-carbide';
-  if (bulkDensity === undefined || specificHeat === undefined) {
-    assume('material_data', 'Mass per volume or specific heat of the honeycomb taken from its material (from memory).');
-  }
-  return {
-    bulkDensity: bulkDensity ?? (hard ? constants.siliconCarbideDensity : constants.cordieriteDensity),
-    specificHeat: specificHeat ?? (hard ? constants.siliconCarbideHeat : constants.cordieriteHeat),
-  };
-}
 
 /** The feed of the chosen scenario, or why it cannot be. */
 export function scenarioFeed(input: SimulationInput): FeedPoint[] | Refusal {
@@ -76,12 +52,14 @@ export function prepareRun(input: SimulationInput, cells: number, { constants, a
     return inconsistentInputs('the wall is thicker than the distance between the walls', ['wallThickness'], ['cellDensity']);
   const { heatToDioxide, heatToMonoxide, carbonMolarMass, gasMolarMass, gasConstant } = constants;
   const { carbonMonoxideShare, gasSpecificHeat } = input;
+  const { honeycombDensity: bulkDensity, honeycombHeatCapacity: specificHeat } = honeycombOf(input, constants, assume);
   const conductivity = input.substrate === 'silicon-carbide' ? constants.siliconCarbideConductivity : constants.cordieriteConductivity;
   return {
     bed: {
       volume: input.filterVolume,
       length: input.filterLength,
-      ...honeycombOf(input, constants, assume),
+      bulkDensity,
+      specificHeat,
       axialConductivity: input.axialConductivity ?? conductivity,
       filtrationAreaPerVolume: squareCellFiltrationArea(input.cellDensity, input.wallThickness),
       heatTransferCoefficient: channelHeatTransfer(input.gasConductivity, channelWidth),

@@ -2,87 +2,94 @@ import {
   choiceOutput,
   count,
   defineCalculation,
+  formula,
   list,
   noSolution,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
+  tableOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { fraction, ratio, time } from '@wallflow/units';
-import * as z from 'zod';
 import { qualityPractice, tripChance } from '../sources.js';
-import { chanceOfNone, suitableShare } from './kernel.js';
-
-const trip = z.strictObject({
-  duration: quantity(time, {
-    symbol: 't',
-    label: 'Duration of the trip',
-    above: '0 s',
-    max: '24 h',
-    example: '15 min',
-    units: ['min', 'h'],
-  }),
-  perWeek: count({ label: 'Times a week', symbol: 'n', min: 0, max: 200, example: 10 }),
-});
+import { chanceOfNone, suitableShare, suitableTrips } from './kernel.js';
 
 export const regenerationTripsCalculation = defineCalculation({
   id: 'regeneration-trips',
   version: '1.0.0',
   subject: 'regeneration',
-  title: 'Do the trips let a regeneration finish?',
+  title: 'Are the trips long enough for a regeneration?',
   purpose: 'How many of the trips are long enough for a whole regeneration, and how likely is it that none comes in time?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['short trips', 'interrupted', 'driving pattern', 'advice'],
-  method: 'share of trips longer than warming up and burning take together',
-  inputs: z.strictObject({
-    trips: list(trip, {
-      label: 'Trips of a usual week',
-      min: 1,
-      max: 30,
-      example: [
-        { duration: '12 min', perWeek: 10 },
-        { duration: '25 min', perWeek: 3 },
-        { duration: '60 min', perWeek: 1 },
-      ],
-    }),
-    warmUp: quantityWithDefault(time, {
+  keywords: ['short trips', 'interrupted regeneration', 'driving pattern', 'advice', 'DPF', 'regen'],
+  method: 'share of trips that last at least as long as warming up and burning together',
+  inputs: {
+    trips: list(
+      {
+        duration: quantity(time, {
+          symbol: 't',
+          label: 'Duration of the trip',
+          range: '0 s < x <= 24 h',
+          example: '15 min',
+          units: ['min', 'h'],
+        }),
+        perWeek: count({ label: 'Times a week', symbol: 'n', min: 0, max: 200, example: 10 }),
+      },
+      {
+        label: 'Trips of a usual week',
+        min: 1,
+        max: 30,
+        example: [
+          { duration: '14 min', perWeek: 10 },
+          { duration: '19 min', perWeek: 15 },
+          { duration: '24 min', perWeek: 5 },
+          { duration: '45 min', perWeek: 1 },
+        ],
+      },
+    ),
+    warmUp: quantity(time, {
       symbol: 't_w',
       label: 'From cold start to the start of the burn',
-      min: '0 s',
-      max: '2 h',
-      example: '10 min',
-      default: '10 min',
-      defaultReason: 'until coolant and catalyst are warm; common practice, no source',
+      range: '0 s <= x <= 2 h',
+      default: ['10 min', 'until coolant and catalyst are warm; common practice, no source'],
       units: ['min'],
     }),
-    burning: quantityWithDefault(time, {
+    burning: quantity(time, {
       symbol: 't_b',
       label: 'Duration of the burn on the road',
-      above: '0 s',
-      max: '2 h',
-      example: '15 min',
-      default: '15 min',
-      defaultReason: 'within 10 to 25 min; common practice, no source',
+      range: '0 s < x <= 2 h',
+      default: ['15 min', 'usually 10 to 25 min; common practice, no source'],
       units: ['min'],
     }),
-    tripsLeft: count({ label: 'Trips between the trigger and the load limit', symbol: 'N', min: 0, max: 10_000, example: 12 }),
-  }),
+    tripsLeft: count({
+      label: 'Trips left before the load limit',
+      description: 'From the moment a regeneration becomes due.',
+      symbol: 'N',
+      min: 0,
+      max: 10_000,
+      example: 12,
+    }),
+  },
   intermediates: {
     needed: quantityOutput(time, { symbol: 't_n', label: 'Least duration of a trip', digits: 3, units: ['min'] }),
+    longTrips: tableOutput({
+      label: 'Trips that are long enough',
+      columns: { counted: quantityOutput(ratio, { symbol: 'n_l', label: 'Times a week that count', digits: 4, units: ['1'] }) },
+    }),
   },
   outputs: {
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        suits: 'the trips let regenerations finish',
-        seldom: 'seldom: regenerations will often break off',
-        never: 'never: no trip is long enough',
+        suits: 'long enough: regenerations can finish',
+        seldom: 'seldom long enough: regenerations will often be interrupted',
+        never: 'never long enough: no trip lets a regeneration finish',
       },
     }),
     share: quantityOutput(fraction, { symbol: 'p', label: 'Share of trips that are long enough', digits: 3, units: ['%'] }),
     tripsPerSuccess: optional(
-      quantityOutput(ratio, { symbol: '\\bar n', label: 'Trips until one is long enough, on the mean', digits: 3, units: ['1'] }),
+      quantityOutput(ratio, { symbol: '\\bar n', label: 'Trips until one is long enough, on average', digits: 3, units: ['1'] }),
     ),
     chanceOfNone: quantityOutput(fraction, {
       symbol: 'P_0',
@@ -91,33 +98,28 @@ export const regenerationTripsCalculation = defineCalculation({
       units: ['%'],
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'needed', tex: '[[needed]] = [[warmUp]]+[[burning]]', source: 'qualityPractice' },
-    { gives: 'tripsPerSuccess', tex: '[[tripsPerSuccess]] = \\frac{1}{[[share]]}', source: 'tripChance' },
-    { gives: 'chanceOfNone', tex: '[[chanceOfNone]] = \\left(1-[[share]]\\right)^{[[tripsLeft]]}', source: 'tripChance' },
-    { gives: 'share', text: 'Trips of at least that duration over all trips.' },
-    { gives: 'verdict', text: 'Suits with a chance of at most 5 % that none comes in time; never without any trip that is long enough.' },
+    formula('needed', 'warmUp + burning', qualityPractice),
+    rows('longTrips', { counted: { 'trips.duration >= needed': 'trips.perWeek', otherwise: '0' } }),
+    formula('share', 'sum(longTrips.counted) / sum(trips.perWeek)', tripChance),
+    formula('tripsPerSuccess', '1 / share', tripChance),
+    formula('chanceOfNone', '(1 - share) ^ tripsLeft', tripChance),
+    verdict('verdict', { never: 'share == 0', suits: 'chanceOfNone <= 0.05', seldom: 'otherwise' }, qualityPractice),
   ],
-  assumptions: [
-    {
-      code: 'trips_by_chance',
-      text: 'Trips follow each other by chance, every one starts cold, and the driving is hot enough to keep the burn going.',
-    },
-  ],
-  limits: [{ code: 'interrupted', text: 'An interrupted burn takes some soot with it and leaves fuel in the oil; neither is counted.' }],
-  cautions: [],
-  sources: { qualityPractice, tripChance },
+  assumptions: {
+    trips_by_chance: 'Long and short trips come in no particular order, every trip starts cold, and the driving keeps the burn hot enough.',
+  },
+  limits: { interrupted: 'An interrupted burn removes some soot and leaves fuel in the oil; neither is counted.' },
   compute({ trips, warmUp, burning, tripsLeft }) {
     const needed = warmUp + burning;
-    const share = suitableShare(
-      trips.map(({ duration, perWeek }) => ({ duration, frequency: perWeek })),
-      needed,
-    );
+    const kinds = trips.map(({ duration, perWeek }) => ({ duration, frequency: perWeek }));
+    const share = suitableShare(kinds, needed);
     if (share === undefined) return noSolution('no trip is driven in the week', ['trips']);
     const none = chanceOfNone(share, tripsLeft);
     return {
       needed,
+      longTrips: kinds.map((kind) => ({ counted: suitableTrips(kind, needed) })),
       share,
       tripsPerSuccess: share > 0 ? 1 / share : undefined,
       chanceOfNone: none,
@@ -126,6 +128,8 @@ export const regenerationTripsCalculation = defineCalculation({
   },
   advise({ verdict }) {
     if (verdict === 'suits') return [];
-    return [{ tone: 'do', text: 'Drive once a week for half an hour without a break on a fast road, above all when the lamp is on.' }];
+    return [
+      { tone: 'do', text: 'Drive for half an hour without a break on a fast road once a week, above all when the filter lamp is on.' },
+    ];
   },
 });
