@@ -1,9 +1,13 @@
+import { dirname, relative } from 'node:path';
 import type { Config } from '@docusaurus/types';
 import { themes as prismThemes } from 'prism-react-renderer';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { formulaStatics } from './plugins/formula-styles/index.js';
 import { referenceFirst } from './reference-first.js';
+
+// Seen from the plugin that takes it in: as the whole configuration it ends up in the site, where no path of this machine belongs.
+const serviceWorker = relative(dirname(require.resolve('@docusaurus/plugin-pwa')), require.resolve('./src/offline/service-worker.cjs'));
 
 const config: Config = {
   title: 'Wallflow',
@@ -43,13 +47,15 @@ const config: Config = {
     './plugins/calculations/index.ts',
     './plugins/validation/index.ts',
     './plugins/formula-styles/index.ts',
+    // Before the service worker, which lists the pages with their hashes.
+    './plugins/content-policy/index.ts',
     [
       '@docusaurus/plugin-pwa',
       {
         // What is kept, and when, is decided in src/offline: nothing is fetched ahead unless the visitor asks for it.
         offlineModeActivationStrategies: ['queryString'],
         swRegister: false,
-        swCustom: require.resolve('./src/offline/service-worker.cjs'),
+        swCustom: serviceWorker,
         pwaHead: [
           { tagName: 'link', rel: 'manifest', href: '/manifest.json' },
           { tagName: 'meta', name: 'theme-color', content: '#0c4a50' },

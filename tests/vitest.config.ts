@@ -34,7 +34,12 @@ export default defineConfig({
       project('benchmarks', { include: [], benchmark: { include: ['tests/benchmarks/**/*.bench.ts'] } }),
       // On what `npm test` has packed into out/packed and built into docs-site/build.
       project('packages', { testTimeout: 120_000 }),
-      project('browser', { testTimeout: 180_000 }),
+      project('browser', {
+        globalSetup: ['tests/browser/support/global-setup.ts'],
+        testTimeout: 300_000,
+        // Waiting is for a state, however long the machine takes to reach it.
+        expect: { poll: { timeout: 240_000, interval: 50 } },
+      }),
     ],
   },
 });

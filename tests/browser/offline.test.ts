@@ -5,40 +5,75 @@ import { outputText, ready, settled, useSite, visibleText } from './support/site
 const site = useSite();
 const withWorker = { serviceWorkers: 'allow' } as const;
 
-async function controlled(page: Page): Promise<void> {
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+/** Wait until the page says that it, and all that calculates in it, is on the device. */
+async function kept(page: Page): Promise<void> {
+  await page.locator('[data-kept]').waitFor();
 }
 
 async function calculates(page: Page): Promise<void> {
   await ready(page);
+  await page.locator('#input-pressure').fill('101.3 kPa');
   await page.locator('#input-temperature').fill('0');
   await settled(page);
   await expect.poll(() => outputText(page, 'density')).toBe('1.29 kg/m³');
 }
 
-describe('without signal', () => {
-  it('a calculator that was used before still calculates', async () => {
+async function keepEverything(): Promise<Page> {
+  const page = await site.open('/guide/offline', withWorker);
+  await page.getByRole('button', { name: 'Keep everything on this device' }).click();
+  await page.getByText('Everything but the reference').waitFor();
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.scriptURL.includes('true'));
+  return page;
+}
+
+describe('without signal, after one visit', () => {
+  it('a calculator calculates in which nothing was typed before, working included', async () => {
     const page = await site.open('/calculators/gas-density', withWorker);
-    await controlled(page);
-    await calculates(page);
-    await expect
-      .poll(() =>
-        page.evaluate(async () => (await caches.open('visited')).match('/calculators/gas-density').then((found) => found !== undefined)),
-      )
-      .toBe(true);
-    // Time for what the page loaded late to be kept.
-    await page.waitForTimeout(3000);
+    await kept(page);
     await page.context().setOffline(true);
     await page.reload();
     await calculates(page);
+    await page
+      .getByRole('group', { name: /numbers in SI units/ })
+      .first()
+      .locator('.katex')
+      .waitFor();
   });
 
-  it('the whole site works after it was stored', async () => {
-    const page = await site.open('/guide/offline', withWorker);
-    await controlled(page);
-    await page.getByRole('button', { name: 'Keep everything on this device' }).click();
-    await page.getByText('works without signal', { exact: false }).first().waitFor();
-    await page.getByText('Everything but the reference').waitFor({ timeout: 50_000 });
+  it('the job sheet is made', async () => {
+    const page = await site.open('/job-sheet', withWorker);
+    await kept(page);
+    await page.context().setOffline(true);
+    await page.reload();
+    await page.getByRole('button', { name: 'Fill in the demo job' }).click();
+    await page.frameLocator('iframe[title^="Job sheet"]').locator('h1').waitFor();
+  });
+
+  it('a page that is not kept says so, and lists those that are', async () => {
+    const page = await site.open('/calculators/gas-density', withWorker);
+    await kept(page);
+    await page.context().setOffline(true);
+    await page.goto(new URL('/calculators/dilution', site.url).href);
+    expect(await visibleText(page.locator('h1'))).toBe('This page is not on this device');
+    await page.getByRole('link', { name: 'Density of exhaust gas' }).click();
+    await calculates(page);
+  });
+});
+
+describe('keeping everything', () => {
+  it('says its size first, on a button for a thumb', async () => {
+    const page = await site.open('/guide/offline', { ...withWorker, viewport: { width: 390, height: 844 } });
+    const button = page.getByRole('button', { name: /^Keep everything on this device \(\d+ MB\)$/ });
+    await button.waitFor();
+    expect((await button.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+    const said = Number(/\((\d+) MB\)/.exec(await visibleText(button))?.[1]);
+    const listed = (await (await fetch(new URL('/sw.js', site.url))).text()).match(/revision/g)?.length ?? 0;
+    expect(listed).toBeGreaterThan(500);
+    expect(said).toBeGreaterThan(5);
+  });
+
+  it('has calculators, examples and search without signal, and a page of its own for the rest', async () => {
+    const page = await keepEverything();
     await page.context().setOffline(true);
     await page.goto(`${site.url}calculators/gas-density#version=1.0.0&pressure=101.3+kPa&temperature=250+°C`);
     await calculates(page);
@@ -46,28 +81,23 @@ describe('without signal', () => {
     expect(await visibleText(page.locator('main'))).toContain('Working');
     await page.goto(site.url);
     await page.getByRole('link', { name: 'Judge a reading' }).click();
-    await page.locator('#result-panel').waitFor();
-    expect(await visibleText(page.locator('#result-panel'))).toContain('loaded');
-  });
-
-  it('the search works after the site was stored', async () => {
-    const page = await site.open('/guide/offline', withWorker);
-    await controlled(page);
-    await page.getByRole('button', { name: 'Keep everything on this device' }).click();
-    await page.getByText('Everything but the reference').waitFor({ timeout: 50_000 });
-    await page.context().setOffline(true);
+    await page.locator('#result-panel').getByRole('button', { name: 'Fill in the example' }).click();
+    await page.locator('#result-panel [data-output]').first().waitFor();
     await page.goto(`${site.url}search?q=viscosity`);
     await page
       .getByRole('link', { name: /viscosity/i })
       .first()
       .waitFor();
+    await page.goto(`${site.url}api/exhaust`);
+    expect(await visibleText(page.locator('h1'))).toBe('This page is not on this device');
+    expect(await page.getByRole('link', { name: 'Density of exhaust gas' }).count()).toBeGreaterThan(0);
   });
 });
 
 describe('other hosts', () => {
   it('are never asked for anything', async () => {
+    const page = await site.open('/');
     for (const path of [
-      '/',
       '/calculators',
       '/calculators/gas-density',
       '/examples/gas-density',
@@ -76,8 +106,8 @@ describe('other hosts', () => {
       '/api',
       '/search?q=soot',
     ]) {
-      const page = await site.open(path);
-      await page.close();
+      await page.goto(new URL(path, site.url).href);
+      await ready(page);
     }
     expect(site.otherHosts).toEqual([]);
   });

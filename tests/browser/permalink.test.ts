@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { outputText, settled, useSite, visibleText } from './support/site.js';
+import { outputText, ready, settled, useSite, visibleText } from './support/site.js';
 
 const site = useSite();
 
@@ -22,6 +22,32 @@ describe('a link', () => {
     expect(await again.locator('#input-temperature').inputValue()).toBe('300 ± 5');
   });
 
+  it('holds what was typed a moment before a reload', async () => {
+    const page = await site.open('/calculators/gas-density');
+    await page.locator('#input-pressure').fill('444 kPa');
+    await page.reload();
+    await ready(page);
+    await expect.poll(() => page.locator('#input-pressure').inputValue()).toBe('444');
+    await page.locator('#input-pressure').fill('555 kPa');
+    await page.reload();
+    await ready(page);
+    await expect.poll(() => page.locator('#input-pressure').inputValue()).toBe('555');
+    // A link that is opened counts for itself.
+    await page.locator('#input-pressure').fill('666 kPa');
+    await page.goto(new URL('/calculators/gas-density?again#version=1.0.0&pressure=101.3+kPa', site.url).href);
+    await ready(page);
+    await expect.poll(() => page.locator('#input-pressure').inputValue()).toBe('101.3');
+  });
+
+  it('of a megabyte is refused with a word, and the form still calculates', async () => {
+    const page = await site.open(`/calculators/gas-density#version=1.0.0&pressure=${'9'.repeat(1_000_000)}`);
+    await page.getByText('This link is too long to be read.').waitFor();
+    await page.locator('#input-pressure').fill('101.3 kPa');
+    await page.locator('#input-temperature').fill('250');
+    await settled(page);
+    expect(await outputText(page, 'density')).toBe('0.675 kg/m³');
+  });
+
   it('keeps what was refused', async () => {
     const page = await site.open('/calculators/gas-density');
     await page.locator('#input-pressure').fill('5 & 6 = ? kPa #');
@@ -32,7 +58,7 @@ describe('a link', () => {
   });
 
   it('is copied with the results', async () => {
-    const page = await site.open('/calculators/gas-density', { permissions: ['clipboard-read', 'clipboard-write'] });
+    const page = await site.openExample('/calculators/gas-density', { permissions: ['clipboard-read', 'clipboard-write'] });
     await page.getByRole('button', { name: 'Copy link' }).click();
     await page.getByText('Link copied').waitFor();
     const copied = await page.evaluate(() => navigator.clipboard.readText());
@@ -56,6 +82,7 @@ describe('a link', () => {
     const link = page.getByRole('link', { name: 'Open in the calculator' }).first();
     const target = (await link.getAttribute('href')) ?? '';
     await link.click();
+    await page.locator('#result-panel').waitFor();
     await settled(page);
     expect(page.url()).toContain(target.split('#')[0]);
     const first = /&[^=]+=([^+&]+)/.exec(target)?.[1] ?? 'nothing';

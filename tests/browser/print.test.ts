@@ -9,7 +9,7 @@ function pageCount(pdf: Buffer): number {
 
 describe('on paper', () => {
   it('a calculator becomes a sheet with its inputs, result and working, and without its controls', async () => {
-    const page = await site.open('/calculators/gas-density');
+    const page = await site.openExample('/calculators/gas-density');
     await page.locator('#input-temperature').fill('100');
     await settled(page);
     await page.emulateMedia({ media: 'print' });
@@ -26,7 +26,7 @@ describe('on paper', () => {
   });
 
   it('a sheet says where it comes from, when it was printed, and by which version', async () => {
-    const page = await site.open('/calculators/gas-density');
+    const page = await site.openExample('/calculators/gas-density');
     await page.locator('#input-temperature').fill('100');
     await settled(page);
     await page.emulateMedia({ media: 'print' });
@@ -41,7 +41,7 @@ describe('on paper', () => {
   });
 
   it('a sheet leaves out what was not given and may stay open', async () => {
-    const page = await site.open('/calculators/soot-mass-from-pressure-drop');
+    const page = await site.openExample('/calculators/soot-mass-from-pressure-drop');
     await page.emulateMedia({ media: 'print' });
     const given = page.locator('form .given');
     expect(await visibleText(given)).not.toContain('not given');
@@ -53,7 +53,7 @@ describe('on paper', () => {
     ['filter-condition', 6],
     ['gas-density', 2],
   ])('%s is printed on at most %d pages', async (id, most) => {
-    const page = await site.open(`/calculators/${id}`);
+    const page = await site.openExample(`/calculators/${id}`);
     expect(pageCount(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(most);
   });
 
@@ -69,7 +69,7 @@ describe('on paper', () => {
   });
 
   it('what is folded is opened for printing', async () => {
-    const page = await site.open('/calculators/filter-condition');
+    const page = await site.openExample('/calculators/filter-condition');
     await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
     expect(await page.locator('main details:not([open])').count()).toBe(0);
     await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));

@@ -78,7 +78,7 @@ describe('the search', () => {
     const loaded = page.waitForResponse(/search-index.*\.json/);
     arrive();
     await loaded;
-    await page.waitForTimeout(1500);
+    await expect.poll(() => search.getAttribute('role')).toBe('combobox');
     await page.keyboard.type('60');
     expect(await page.locator('#input-pressureDrop').inputValue()).toBe('360');
     expect(await search.inputValue()).toBe('');

@@ -39,6 +39,20 @@ export function silentFailuresIn(text, extension) {
     .flatMap((failure) => [...text.matchAll(failure.pattern)].map(([match]) => `${failure.what}: ${match.slice(0, 160)}`));
 }
 
+/**
+ * What a file of the site must hold, or must not: a content security policy in every page, and no path of the machine
+ * that built it, which would name its user and make builds differ.
+ *
+ * @param {string} text
+ * @param {string} extension
+ * @param {string} folder where the site was built
+ * @returns {string[]}
+ */
+export function safetyFailuresIn(text, extension, folder) {
+  const open = extension === '.html' && !/<meta http-equiv=["']?Content-Security-Policy/i.test(text);
+  return [...(open ? ['no content security policy'] : []), ...(text.includes(folder) ? [`holds the path of its builder, ${folder}`] : [])];
+}
+
 /** Search the built site for failures that leave the build green. */
 export async function builtPages() {
   const files = await readdir(site, { recursive: true });
@@ -46,10 +60,11 @@ export async function builtPages() {
   let pages = 0;
   for (const file of files) {
     const extension = extname(file);
-    if (extension !== '.html' && extension !== '.css') continue;
+    if (!['.html', '.css', '.js', '.json'].includes(extension)) continue;
     if (extension === '.html') pages += 1;
     const path = join(site, file);
-    const failures = new Set(silentFailuresIn(await readFile(path, 'utf8'), extension));
+    const text = await readFile(path, 'utf8');
+    const failures = new Set([...silentFailuresIn(text, extension), ...safetyFailuresIn(text, extension, root)]);
     for (const failure of failures) findings.push(`${relative(root, path)}: ${failure}`);
   }
   if (pages === 0) findings.push('docs-site/build holds no page');

@@ -74,7 +74,12 @@ export async function serveFolder(folder, options = {}) {
     const page = join(real, '404.html');
     const file = found ?? ((await isFile(page)) ? page : undefined);
     const type = file === undefined ? 'text/plain; charset=utf-8' : (types[extname(file)] ?? 'application/octet-stream');
-    response.writeHead(found === undefined ? 404 : 200, { 'content-type': type, 'x-content-type-options': 'nosniff' });
+    response.writeHead(found === undefined ? 404 : 200, {
+      'content-type': type,
+      'x-content-type-options': 'nosniff',
+      // The name of such a file changes with its content.
+      ...(found?.startsWith(join(real, 'assets') + sep) ? { 'cache-control': 'public, max-age=31536000, immutable' } : {}),
+    });
     if (request.method === 'HEAD') response.end();
     else if (file === undefined) response.end('Not found\n');
     else

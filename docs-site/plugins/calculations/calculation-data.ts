@@ -1,10 +1,12 @@
 import { type AnyCalculation, type Constant, citation, type OutputField, quantityTex, type Source, type Step } from '@wallflow/calculation';
-import { fromInput } from '../../src/calculator/form-input.js';
+import { fromInput, toInput } from '../../src/calculator/form-input.js';
+import { emptyValues } from '../../src/calculator/form-values.js';
 import { viewResult } from '../../src/calculator/result-view.js';
-import type { CalculationData, CaseView, ConstantView, FieldData, SourceView, SuccessView } from '../../src/data/types.js';
+import type { CalculationData, CaseView, ConstantView, FieldData, IssueView, SourceView, SuccessView } from '../../src/data/types.js';
 import { eitherOr, withEitherOr } from './either-or.js';
 import { fieldsData } from './field-data.js';
 import { formulasOf } from './formulas.js';
+import { onlyWith, withOnlyWith } from './only-with.js';
 import { tradeWords } from './trade-words.js';
 
 function sourceView(source: Source): SourceView {
@@ -18,11 +20,11 @@ function sourceView(source: Source): SourceView {
 }
 
 function constantView(constant: Constant, sources: Readonly<Record<string, Source>>): ConstantView {
-  const source = sources[constant.source];
+  const source = typeof constant.source === 'string' ? sources[constant.source] : constant.source;
   return {
     label: constant.label,
     tex: `${constant.symbol} = ${quantityTex(constant.kind, constant.value, constant.kind.baseUnit, 9)}`,
-    source: source === undefined ? constant.source : citation(source),
+    source: source === undefined ? String(constant.source) : citation(source),
   };
 }
 
@@ -30,6 +32,12 @@ function exampleView(calculation: AnyCalculation, inputs: readonly FieldData[]):
   const view = viewResult(calculation, inputs, calculation.example);
   if (view.ok) return view;
   throw new Error(`${calculation.id}: the example is refused: ${view.issues.map((issue) => issue.text).join(' ')}`);
+}
+
+/** What the empty form misses; one that misses nothing still waits for a first reading. */
+function neededView(calculation: AnyCalculation, inputs: readonly FieldData[]): readonly IssueView[] {
+  const view = viewResult(calculation, inputs, toInput(inputs, emptyValues(inputs)));
+  return view.ok ? [] : view.issues;
 }
 
 /** Formulas in symbols of every step, also of those that the example does not reach. */
@@ -51,7 +59,7 @@ function symbolicSteps(calculation: AnyCalculation): string[] {
 /** Everything that the pages of one calculation need, as plain data. */
 export function calculationData(calculation: AnyCalculation, cases: readonly CaseView[]): CalculationData {
   const spec = calculation.spec;
-  const inputs = withEitherOr(fieldsData(spec.inputs), eitherOr(calculation));
+  const inputs = withOnlyWith(withEitherOr(fieldsData(spec.inputs), eitherOr(calculation)), onlyWith(calculation));
   if (inputs.some((field) => field.key === 'version')) throw new Error(`${calculation.id}: "version" is taken by the link's own key`);
   const keywords = spec.keywords ?? [];
   const data = {
@@ -69,6 +77,7 @@ export function calculationData(calculation: AnyCalculation, cases: readonly Cas
     limits: spec.limits.map((limit) => limit.text),
     cautions: spec.cautions.map((caution) => caution.text),
     sources: Object.values(spec.sources as Record<string, Source>).map(sourceView),
+    needed: neededView(calculation, inputs),
     exampleValues: fromInput(inputs, calculation.example as Record<string, unknown>),
     example: exampleView(calculation, inputs),
     cases,

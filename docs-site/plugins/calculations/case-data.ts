@@ -2,6 +2,7 @@ import { type AnyCalculation, citation, type OutputField, type Source, subjects 
 import { unitSymbol } from '@wallflow/units';
 import { type Comparison, compareCase } from '../../../tests/support/compare-case.js';
 import { type CaseFile, origins, type ReferenceCase } from '../../../tests/support/reference-case.js';
+import { fieldLabel } from '../../src/calculator/field-names.js';
 import { fromInput } from '../../src/calculator/form-input.js';
 import { toHash } from '../../src/calculator/permalink.js';
 import type { CaseView, ComparisonView, FieldData, SubjectValidationData, ValidationData } from '../../src/data/types.js';
@@ -19,11 +20,42 @@ function outputField(calculation: AnyCalculation, key: string): OutputField | un
   return field.columns[column];
 }
 
+const refusals: Readonly<Record<string, string>> = {
+  missing_input: 'asked for',
+  inconsistent_inputs: 'refused as contradicting the rest',
+  no_solution: 'no honest answer',
+  out_of_range: 'refused as out of range',
+  not_a_choice: 'refused as none of the choices',
+  missing_unit: 'refused without a unit',
+  ambiguous_unit: 'asked which unit is meant',
+  unknown_unit: 'refused for its unit',
+  incompatible_unit: 'refused for its unit',
+  not_finite: 'refused as not finite',
+  not_a_number: 'refused as no number',
+  list_length: 'refused for the number of rows',
+};
+
+/** A refusal as `code path, code path` in words: `no honest answer (Pressure drop)`. */
+function refusalWords(calculation: AnyCalculation, text: string): string {
+  const inputs = fieldsData(calculation.spec.inputs);
+  const one = (part: string) => {
+    const [code = '', path = ''] = part.split(' ');
+    const words = refusals[code] ?? (code.includes('_') ? 'refused' : code);
+    const steps = path.split(/[.[\]]+/).flatMap((step) => (step === '' ? [] : [/^\d+$/.test(step) ? Number(step) : step]));
+    const label = fieldLabel(inputs, steps);
+    return label === undefined ? words : `${words} (${label})`;
+  };
+  return text.split(', ').map(one).join(', ');
+}
+
 function comparisonView(calculation: AnyCalculation, comparison: Comparison): ComparisonView {
   const field = outputField(calculation, comparison.key);
   const row = /\[(-?\d+)\]/.exec(comparison.key)?.[1];
   const label = field?.label ?? (comparison.key === 'issue' ? 'Refusal' : comparison.key);
-  const choice = (text: string) => (field?.type === 'choice' ? (field.options[text] ?? text) : text);
+  const choice = (text: string) => {
+    if (comparison.key === 'issue') return refusalWords(calculation, text);
+    return field?.type === 'choice' ? (field.options[text] ?? text) : text;
+  };
   const unit = unitOf(field, comparison.expected);
   const withUnit = (value: number | undefined) => (value === undefined ? '' : `${short(value)}${unit === '' ? '' : ` ${unit}`}`);
   // What is left of rounding in the last bits of a double says nothing about the formula.

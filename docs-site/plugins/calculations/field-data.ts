@@ -23,6 +23,12 @@ function rangeText(field: QuantityField): string {
   return `${lowInclusive ? 'from' : 'more than'} ${low} ${highInclusive ? 'to' : 'to less than'} ${high}`;
 }
 
+/** Whether the keyboard needs a minus: the limit lies below zero in a unit that is offered, as -40 °C does above absolute zero. */
+function mayBeNegative(field: QuantityField, units: QuantityFieldData['units']): boolean {
+  const { min } = field.limits;
+  return units.some(({ id }) => field.kind.in(min as never, id as never) < 0);
+}
+
 function quantityData(field: QuantityField, base: { key: string; optional: boolean }): QuantityFieldData {
   const units = unitChoices(field.kind, field.units);
   const unit = exampleUnit(field);
@@ -38,6 +44,7 @@ function quantityData(field: QuantityField, base: { key: string; optional: boole
     units: offered,
     unit,
     range: rangeText(field),
+    ...(mayBeNegative(field, offered) ? { mayBeNegative: true as const } : {}),
     ...(field.usual === undefined ? {} : { usual: field.usual.map((bound) => shortText(field.kind, bound, unit)).join(' to ') }),
     example: field.example,
   };

@@ -35,7 +35,11 @@ export default function calculationsPlugin(context: LoadContext): Plugin<LoadedD
 
     async contentLoaded({ content, actions }) {
       assertJobIsWhole(content);
-      const { createData } = actions;
+      // By an alias: an absolute path would end up in the built site, and make it differ with the folder it was built in.
+      const createData = async (name: string, data: string) => {
+        await actions.createData(name, data);
+        return `@generated/wallflow-calculations/default/${name}`;
+      };
       const page = (path: string, component: string, modules: Record<string, string>) =>
         actions.addRoute({ path: url(path), component: `@site/src/components/pages/${component}.tsx`, modules, exact: true });
       const catalogue = await createData('catalogue.json', JSON.stringify(content.catalogue));

@@ -14,11 +14,12 @@ export default function validationPlugin({ siteDir, baseUrl, generatedFilesDir }
 
     async contentLoaded({ content, actions }) {
       const page = async (path: string, component: string, data: unknown) => {
-        const evidence = await actions.createData(`${path}.json`, JSON.stringify(data));
+        await actions.createData(`${path}.json`, JSON.stringify(data));
         actions.addRoute({
           path: `${baseUrl}validation/${path}`,
           component: `@site/src/components/pages/${component}.tsx`,
-          modules: { evidence },
+          // By an alias: an absolute path would end up in the built site.
+          modules: { evidence: `@generated/wallflow-validation/default/${path}.json` },
           exact: true,
         });
       };

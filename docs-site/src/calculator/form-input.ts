@@ -23,7 +23,7 @@ export function toInput(fields: readonly FieldData[], values: FormValues): Recor
 
 function scalarEntry(field: ScalarFieldData, raw: unknown): Entry {
   if (field.type === 'flag' && typeof raw === 'boolean') return { text: raw ? 'yes' : 'no', unit: '' };
-  if (field.type !== 'quantity') return { text: String(raw), unit: '' };
+  if (field.type !== 'quantity') return { text: typeof raw === 'object' ? JSON.stringify(raw) : String(raw), unit: '' };
   const text = typeof raw === 'object' && raw !== null ? recordText(raw) : String(raw);
   return quantityEntry(field.kind, text, field.unit);
 }

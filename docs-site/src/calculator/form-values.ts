@@ -19,3 +19,32 @@ export function emptyValues(fields: readonly FieldData[]): FormValues {
     ),
   );
 }
+
+/** What was put into the scalar fields of a form, rows included. */
+function entered(values: FormValues): Entry[] {
+  return Object.values(values)
+    .flatMap((entry) => (isRows(entry) ? entry.rows.flatMap(entered) : [entry]))
+    .filter((entry) => entry.text.trim() !== '');
+}
+
+/** Whether nothing stands in the form. */
+export function isBlank(values: FormValues): boolean {
+  return entered(values).length === 0;
+}
+
+function marked(entry: Entry | Rows): Entry | Rows {
+  if (isRows(entry)) return { rows: entry.rows.map(asExample) };
+  return entry.text.trim() === '' ? entry : { ...entry, example: true };
+}
+
+/** The values of the worked example, each marked as such, so that none passes for a reading later. */
+export function asExample(values: FormValues): FormValues {
+  return Object.fromEntries(Object.entries(values).map(([key, entry]) => [key, marked(entry)]));
+}
+
+/** Keys of the fields that still hold something of the example. */
+export function keysOfExample(values: FormValues): string[] {
+  return Object.entries(values)
+    .filter(([, entry]) => (isRows(entry) ? entry.rows.flatMap(entered).some(({ example }) => example) : entry.example === true))
+    .map(([key]) => key);
+}

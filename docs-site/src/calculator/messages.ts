@@ -9,5 +9,13 @@ export interface Question {
   readonly units: Readonly<Record<string, string>>;
 }
 
-/** What the worker answers; `failed` when the calculation itself could not be loaded. */
-export type Answer = { readonly turn: number; readonly view: ResultView } | { readonly turn: number; readonly failed: true };
+/** Asks the worker to load a calculation before it is needed. */
+export interface Preparation {
+  readonly prepare: string;
+}
+
+/** What the worker answers; `failed` when the calculation itself could not be loaded, `loaded` the files that it took. */
+export type Answer =
+  | { readonly turn: number; readonly view: ResultView }
+  | { readonly turn: number; readonly failed: true }
+  | { readonly loaded: readonly string[] };

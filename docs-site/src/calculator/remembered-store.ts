@@ -1,3 +1,4 @@
+import { forget, store, stored } from '../storage/guarded.js';
 import { type Remembered, usable } from './remembered.js';
 
 const place = 'wallflow-filter-and-engine';
@@ -5,7 +6,7 @@ const place = 'wallflow-filter-and-engine';
 /** What this device remembers; nothing where it cannot store. */
 export function readRemembered(): Remembered {
   try {
-    return usable(JSON.parse(window.localStorage.getItem(place) ?? '{}'));
+    return usable(JSON.parse(stored(place) ?? '{}'));
   } catch {
     return {};
   }
@@ -13,10 +14,6 @@ export function readRemembered(): Remembered {
 
 /** Without storage nothing is remembered, and nothing else changes. */
 export function writeRemembered(remembered: Remembered): void {
-  try {
-    if (Object.keys(remembered).length === 0) window.localStorage.removeItem(place);
-    else window.localStorage.setItem(place, JSON.stringify(remembered));
-  } catch {
-    // Storage is closed to pages or full.
-  }
+  if (Object.keys(remembered).length === 0) forget(place);
+  else store(place, JSON.stringify(remembered));
 }

@@ -59,12 +59,17 @@ function axisName(field: Extract<OutputField, { type: 'table' }>, lines: readonl
   return { up: `${first.charAt(0).toUpperCase()}${first.slice(1)}` };
 }
 
+/** The columns for people: one of codes, by which a program tells the rows apart, has its words in another. */
+function readColumns(field: Extract<OutputField, { type: 'table' }>): [string, (typeof field.columns)[string]][] {
+  return Object.entries(field.columns).filter(([name, column]) => name !== 'code' || column?.type !== 'text');
+}
+
 function tableView(key: string, field: Extract<OutputField, { type: 'table' }>, shown: Extract<Presented, { type: 'table' }>): TableView {
   return {
     key,
     label: field.label,
     ...(field.description === undefined ? {} : { description: field.description }),
-    columns: Object.entries(field.columns).map(([name, column]) => {
+    columns: readColumns(field).map(([name, column]) => {
       const unit = shown.columns[name]?.unit;
       const symbol = column.type === 'quantity' && unit !== undefined ? unitSymbol(column.kind.kind, unit) : '';
       return {
@@ -136,11 +141,13 @@ export function issueView(issue: Issue, inputs: readonly FieldData[]): IssueView
   const paths: readonly Path[] = issue.code === 'inconsistent_inputs' ? issue.paths : [issue.path];
   const text =
     issue.code === 'inconsistent_inputs'
-      ? `${issue.paths.map((path) => fieldLabel(inputs, path) ?? pathText(path)).join(' and ')} do not go together: ${issue.reason}${/[.!?]$/.test(issue.reason) ? '' : '.'}`
+      ? `${issue.paths.map((path) => fieldLabel(inputs, path) ?? pathText(path)).join(' and ')} contradict each other: ${issue.reason}${/[.!?]$/.test(issue.reason) ? '' : '.'}`
       : labelledText(issue, inputs);
+  const name = paths[0] === undefined ? undefined : fieldLabel(inputs, paths[0]);
   return {
     code: issue.code,
     fields: paths.map(pathText).filter((path) => path !== ''),
+    ...(name === undefined ? {} : { name }),
     text,
     offers: unitOffers(quantityAt(inputs, issue.path), issue),
   };
@@ -157,7 +164,7 @@ function withEitherOr(issues: readonly IssueView[], inputs: readonly FieldData[]
   const own = issues.filter((issue) => issue.code !== 'missing_input' || !groups.some((keys) => keys.includes(issue.fields[0] ?? '')));
   const asked = groups.map((keys): IssueView => {
     const label = keys.map((key) => fieldLabel(inputs, [key]) ?? key).join(' or ');
-    return { code: 'missing_input', fields: keys, text: `${label}: give one of them.`, offers: [] };
+    return { code: 'missing_input', fields: keys, name: label, text: `Enter either ${label}.`, offers: [] };
   });
   return [...own, ...asked];
 }

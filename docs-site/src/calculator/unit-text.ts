@@ -49,6 +49,19 @@ export function typedUnit(kind: string, text: string): string | undefined {
   return parsed.ok ? parsed.unit : undefined;
 }
 
+/**
+ * What stands in the field after a text was typed. A unit behind the number moves the select; where the text is refused
+ * the select goes back to what was chosen, so that no half-typed unit is left behind for the next number.
+ */
+export function typedEntry(kind: string, entry: Entry, text: string): Entry {
+  const chosen = entry.chosen ?? entry.unit;
+  const split = splitNumber(text);
+  if (split === undefined) return { text, unit: chosen, own: true };
+  if (split.unit === '') return { text, unit: entry.unit, own: true };
+  const unit = typedUnit(kind, text);
+  return unit === undefined ? { text, unit: chosen, own: true } : { text, unit, own: true, ...(unit === chosen ? {} : { chosen }) };
+}
+
 /** Read a quantity written as one text, as examples and links hold it, into the field and the select beside it. */
 export function quantityEntry(kind: string, text: string, defaultUnit: string): Entry {
   const unit = typedUnit(kind, text);
@@ -97,7 +110,8 @@ function kept(entry: Entry, unit: string): Entry {
  */
 export function changeUnit(kindName: string, entry: Entry, unit: string): Entry {
   if (entry.own && splitNumber(entry.text)?.unit === '') return kept(entry, unit);
-  return converted(kindName, before(entry), unit);
+  const changed = converted(kindName, before(entry), unit);
+  return entry.example ? { ...changed, example: true } : changed;
 }
 
 /** What a change of unit did with the number, and the entry that the other way would have given. */

@@ -2,7 +2,7 @@ import type { Path } from '@wallflow/calculation';
 import { useMemo, useReducer } from 'react';
 import type { Entry, FieldData, FormValues, Rows } from '../data/types.js';
 import { withEntry } from './edit-values.js';
-import { emptyValues } from './form-values.js';
+import { asExample, emptyValues } from './form-values.js';
 import { pathKey } from './path-key.js';
 
 export interface FormState {
@@ -70,6 +70,8 @@ function reduce(state: FormState, action: Action): FormState {
 }
 
 export interface Form extends FormState {
+  /** The form filled with the worked example; the same object each time. */
+  readonly example: FormValues;
   change(path: Path, entry: Entry | Rows): void;
   left(path: Path): void;
   chooseUnit(key: string, unit: string): void;
@@ -90,9 +92,10 @@ export interface FormData {
   readonly exampleValues: FormValues;
 }
 
-/** What stands in the form. It starts with the worked example, as the built page does, unless other values are given. */
-export function useForm(data: FormData, start: FormValues = data.exampleValues): Form {
-  const [state, dispatch] = useReducer(reduce, { values: start, units: {}, touched: untouched, edited: false });
+/** What stands in the form. It starts empty: a number that nobody has read is never there by itself. */
+export function useForm(data: FormData): Form {
+  const [empty, example] = useMemo(() => [emptyValues(data.inputs), asExample(data.exampleValues)], [data]);
+  const [state, dispatch] = useReducer(reduce, { values: empty, units: {}, touched: untouched, edited: false });
   const actions = useMemo(
     () => ({
       change: (path: Path, entry: Entry | Rows) => dispatch({ type: 'entry', path, entry }),
@@ -102,11 +105,11 @@ export function useForm(data: FormData, start: FormValues = data.exampleValues):
         dispatch({ type: 'fill', values, ...(units === undefined ? {} : { units }) }),
       changeRows: (path: Path, rows: Rows, text: string) => dispatch({ type: 'rows', path, rows, text }),
       replace: (values: FormValues, text: string) => dispatch({ type: 'wipe', values, at: '', text }),
-      fillExample: () => dispatch({ type: 'wipe', values: data.exampleValues, at: '', text: 'The example is filled in.' }),
-      clear: () => dispatch({ type: 'wipe', values: emptyValues(data.inputs), at: '', text: 'Everything is cleared.' }),
+      fillExample: () => dispatch({ type: 'wipe', values: example, at: '', text: 'The example is filled in.' }),
+      clear: () => dispatch({ type: 'wipe', values: empty, at: '', text: 'Everything is cleared.' }),
       undoWipe: () => dispatch({ type: 'undo' }),
     }),
-    [data],
+    [empty, example],
   );
-  return { ...state, ...actions };
+  return { ...state, ...actions, example };
 }

@@ -8,6 +8,10 @@ export interface Entry {
   readonly typed?: { readonly text: string; readonly unit: string };
   /** Typed here, not brought by an example, a link or a conversion. */
   readonly own?: true;
+  /** A value of the worked example, also after a change of its unit: nobody has read it. */
+  readonly example?: true;
+  /** The unit that stood in the select before one was typed behind the number. */
+  readonly chosen?: string;
 }
 
 /** The rows of a list input. */
@@ -30,6 +34,8 @@ interface FieldBase {
   readonly optional: boolean;
   /** Keys of the inputs of which one must be given when this one is not. */
   readonly insteadOf?: readonly string[];
+  /** The only options of a choice with which this input counts; with the others it is ignored. */
+  readonly onlyWith?: { readonly choice: string; readonly options: readonly string[] };
   /** What is taken when the input stays empty, and why. */
   readonly default?: string;
   readonly defaultReason?: string;
@@ -44,6 +50,8 @@ export interface QuantityFieldData extends FieldBase {
   readonly unit: string;
   /** Where the input stops making sense. */
   readonly range: string;
+  /** Whether a number below zero makes sense in one of the units offered. */
+  readonly mayBeNegative?: true;
   /** Where the source says that the formula holds. */
   readonly usual?: string;
   readonly example: string;
@@ -160,6 +168,8 @@ export interface IssueView {
   readonly code: string;
   /** Path of the field, as `points[2].flow`; empty when the issue belongs to no single field. */
   readonly fields: readonly string[];
+  /** What stands above the field, where the issue belongs to one. */
+  readonly name?: string;
   readonly text: string;
   /** Readings that may have been meant where the unit cannot be told. */
   readonly offers: readonly UnitOffer[];
@@ -203,6 +213,8 @@ export interface CalculationData {
   readonly limits: readonly string[];
   readonly cautions: readonly string[];
   readonly sources: readonly SourceView[];
+  /** What the empty form still needs. */
+  readonly needed: readonly IssueView[];
   /** The form filled with the worked example, and its result. */
   readonly exampleValues: FormValues;
   readonly example: SuccessView;

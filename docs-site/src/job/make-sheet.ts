@@ -9,14 +9,21 @@ function view(problem: JobIssue, fields: readonly FieldData[]): IssueView {
   return issueView({ ...problem.issue, path: place, ...(problem.issue.code === 'inconsistent_inputs' ? { paths: [place] } : {}) }, fields);
 }
 
+/**
+ * The names under which the job finds its logs. Many tools export under one name for ever: then the log of after gets
+ * another, since a job file tells its logs apart by their names alone.
+ */
+function logNames({ before, after }: Logs): { before?: string; after?: string } {
+  const same = before !== undefined && before.name === after?.name;
+  return {
+    ...(before === undefined ? {} : { before: before.name }),
+    ...(after === undefined ? {} : { after: same ? after.name.replace(/(\.[^.]*)?$/, ' (after)$1') : after.name }),
+  };
+}
+
 /** The sheet for what stands in the form, or what is missing or wrong. */
 export function makeSheet(fields: readonly FieldData[], input: Readonly<Record<string, unknown>>, logs: Logs): SheetView {
-  const names = {
-    ...(logs.before === undefined ? {} : { before: logs.before.name }),
-    ...(logs.after === undefined ? {} : { after: logs.after.name }),
-  };
-  const job = jobFromForm(input, names);
-  // By side: two logs of one name are two logs.
+  const job = jobFromForm(input, logNames(logs));
   const outcome = runJob(job, (_, side) => logs[side]?.text);
   if (!outcome.ok) return { ok: false, issues: outcome.issues.map((problem) => view(problem, fields)) };
   const sheet = jobSheet(outcome.result);

@@ -1,4 +1,4 @@
-import type { FieldData, IssueView } from '../data/types.js';
+import type { FieldData, FormValues, IssueView } from '../data/types.js';
 
 /** A log that was opened from the device. */
 export interface LogFile {
@@ -9,6 +9,12 @@ export interface LogFile {
 export interface Logs {
   readonly before?: LogFile;
   readonly after?: LogFile;
+}
+
+/** Opens a job file in the worker, where a strange one can do no harm to the page. */
+export interface JobToOpen {
+  readonly open: unknown;
+  readonly fields: readonly FieldData[];
 }
 
 /** What the page asks of the worker: one sheet. */
@@ -28,4 +34,9 @@ export interface MadeSheet {
 }
 
 export type SheetView = { readonly ok: true; readonly sheet: MadeSheet } | { readonly ok: false; readonly issues: readonly IssueView[] };
-export type JobAnswer = { readonly turn: number; readonly view: SheetView } | { readonly turn: number; readonly failed: true };
+export type JobAnswer =
+  | { readonly turn: number; readonly view: SheetView }
+  | { readonly turn: number; readonly failed: true }
+  | { readonly loaded: readonly string[] }
+  /** What a job file fills the form with; without values it is no job that the form can hold. */
+  | { readonly opened: { readonly values: FormValues } | undefined };

@@ -1,77 +1,116 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect } from 'vitest';
-import { serveFolder } from '../../../tools/support/serve-folder.mjs';
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Locator,
+  type Page,
+  type Request,
+} from 'playwright-core';
+import { afterEach, beforeAll, expect, inject } from 'vitest';
 
-const build = fileURLToPath(new URL('../../../docs-site/build', import.meta.url));
-
-/** The built site, served on a free port, in a browser that asks no other host for anything of its own. */
+/** The built site, in a browser that asks no other host for anything of its own. */
 export interface Site {
   readonly url: string;
-  /** A page in a context of its own; what goes wrong in it fails the test. */
+  /** A page that remembers nothing of other tests; what goes wrong in it fails the test. */
   open(path: string, options?: BrowserContextOptions): Promise<Page>;
+  /** A calculator filled with its example. */
+  openExample(path: string, options?: BrowserContextOptions): Promise<Page>;
   /** Hosts other than ours that any page has asked. */
   readonly otherHosts: readonly string[];
 }
 
-/** Serve the site and start a browser for the tests of one file. */
+// Waiting is for a state; this only ends what never comes, on the slowest of machines.
+const never = 240_000;
+
+interface Pooled {
+  readonly context: BrowserContext;
+  readonly options: string;
+}
+
+// One connection and a few contexts for all test files of a worker. Tests with the same options share a context, one after
+// the other, so that scripts are fetched and compiled once; what a page stored is cleared in between.
+let connection: Promise<Browser> | undefined;
+const pool: Pooled[] = [];
+
+function connected(): Promise<Browser> {
+  connection ??= chromium.connect(inject('site').browser);
+  return connection;
+}
+
+async function emptied(context: BrowserContext, origin: string): Promise<void> {
+  const [kept, ...others] = context.pages();
+  await Promise.all(others.map((page) => page.close()));
+  const page = kept ?? (await context.newPage());
+  const session = await context.newCDPSession(page);
+  await session.send('Storage.clearDataForOrigin', { origin, storageTypes: 'local_storage,indexeddb,cookies' });
+  await session.detach();
+  await page.close();
+}
+
+/** The site for the tests of one file. */
 export function useSite(): Site {
-  let browser: Browser | undefined;
-  let server: Awaited<ReturnType<typeof serveFolder>> | undefined;
-  let contexts: BrowserContext[] = [];
+  let taken: Pooled[] = [];
   let problems: string[] = [];
   const otherHosts: string[] = [];
+  const { url } = inject('site');
+  const { host, origin } = new URL(url);
 
-  beforeAll(async () => {
-    if (!existsSync(join(build, 'index.html'))) throw new Error('docs-site/build is missing: build the site first');
-    server = await serveFolder(build);
-    browser = await chromium.launch({
-      executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
-      args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
-    });
-  });
+  beforeAll(connected);
 
   afterEach(async () => {
-    await Promise.all(contexts.map((context) => context.close()));
-    contexts = [];
+    for (const { context, options } of taken) {
+      context.off('request', noteHost);
+      // What may keep files for use without signal, or was cut off, is never used twice.
+      if (options.includes('"serviceWorkers":"allow"') || options.includes('"permissions"')) await context.close();
+      else {
+        await emptied(context, origin);
+        pool.push({ context, options });
+      }
+    }
+    taken = [];
     const seen = problems;
     problems = [];
     expect(seen).toEqual([]);
   });
 
-  afterAll(async () => {
-    await browser?.close();
-    await server?.close();
-  });
+  function noteHost(request: Request): void {
+    const asked = new URL(request.url());
+    if (asked.protocol.startsWith('http') && asked.host !== host) otherHosts.push(asked.host);
+  }
+
+  async function contextFor(given: BrowserContextOptions): Promise<BrowserContext> {
+    const options = JSON.stringify(given);
+    const at = pool.findIndex((one) => one.options === options);
+    const [found] = at < 0 ? [] : pool.splice(at, 1);
+    const context =
+      found?.context ?? (await (await connected()).newContext({ serviceWorkers: 'block', reducedMotion: 'reduce', ...given }));
+    context.setDefaultTimeout(never);
+    context.setDefaultNavigationTimeout(never);
+    taken.push({ context, options });
+    context.on('request', noteHost);
+    return context;
+  }
 
   async function open(path: string, options: BrowserContextOptions = {}): Promise<Page> {
-    if (browser === undefined || server === undefined) throw new Error('the browser has not started');
-    const context = await browser.newContext({ serviceWorkers: 'block', reducedMotion: 'reduce', ...options });
-    contexts.push(context);
-    const own = new URL(server.url).host;
-    context.on('request', (request) => {
-      const { protocol, host } = new URL(request.url());
-      if (protocol.startsWith('http') && host !== own) otherHosts.push(host);
-    });
-    const page = await context.newPage();
+    const page = await (await contextFor(options)).newPage();
     page.on('pageerror', (error) => problems.push(`${path}: ${error.message}`));
     page.on('console', (message) => {
       if (message.type() === 'error' && !message.text().includes('ERR_INTERNET_DISCONNECTED')) problems.push(`${path}: ${message.text()}`);
     });
-    await page.goto(new URL(path, server.url).href);
+    await page.goto(new URL(path, url).href);
     if (options.javaScriptEnabled !== false) await ready(page);
     return page;
   }
 
-  return {
-    get url() {
-      return server?.url ?? '';
-    },
-    open,
-    otherHosts,
-  };
+  async function openExample(path: string, options: BrowserContextOptions = {}): Promise<Page> {
+    const page = await open(path, options);
+    await page.getByRole('button', { name: 'Example', exact: true }).click();
+    await page.getByRole('heading', { name: 'Result of the example' }).waitFor();
+    return page;
+  }
+
+  return { url, open, openExample, otherHosts };
 }
 
 /** What a person can read of an element, which leaves out what is hidden. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { entryAt, pastedRows, withEntry, withRowAdded, withRowRemoved } from '../../../docs-site/src/calculator/edit-values.js';
 import { toInput } from '../../../docs-site/src/calculator/form-input.js';
-import { emptyValues } from '../../../docs-site/src/calculator/form-values.js';
-import { quantityEntry } from '../../../docs-site/src/calculator/unit-text.js';
-import type { FieldData } from '../../../docs-site/src/data/types.js';
+import { asExample, emptyValues, isBlank, keysOfExample } from '../../../docs-site/src/calculator/form-values.js';
+import { changeUnit, quantityEntry } from '../../../docs-site/src/calculator/unit-text.js';
+import type { Entry, FieldData } from '../../../docs-site/src/data/types.js';
 
 const flow: FieldData = {
   type: 'quantity',
@@ -49,6 +49,26 @@ describe('the values of a form', () => {
   it('leave empty fields out of the input', () => {
     const values = withEntry(emptyValues(fields), ['points', 0, 'flow'], { text: '5', unit: 'g/s' });
     expect(toInput(fields, values)).toEqual({ points: [{ flow: '5 g/s' }] });
+  });
+});
+
+describe('values of the example', () => {
+  const example = asExample({ flow: { text: '180', unit: 'kg/h' }, points: { rows: [{ name: { text: 'idle', unit: '' } }] } });
+
+  it('are marked, in rows too, until they are replaced', () => {
+    expect(keysOfExample(example)).toEqual(['flow', 'points']);
+    expect(keysOfExample(withEntry(example, ['flow'], { text: '175', unit: 'kg/h', own: true }))).toEqual(['points']);
+  });
+
+  it('stay marked when their unit is changed', () => {
+    const flow = entryAt(example, ['flow']) as Entry;
+    expect(changeUnit('massFlow', flow, 'g/s')).toMatchObject({ text: '50', unit: 'g/s', example: true });
+  });
+
+  it('are none in an empty form', () => {
+    expect(isBlank(emptyValues(fields))).toBe(true);
+    expect(keysOfExample(emptyValues(fields))).toEqual([]);
+    expect(isBlank(withEntry(emptyValues(fields), ['points', 0, 'name'], { text: 'idle', unit: '' }))).toBe(false);
   });
 });
 

@@ -69,14 +69,14 @@ describe('inputs that stand for each other', () => {
     const view = viewResult(found, fields, {});
     if (view.ok) throw new Error('accepted');
     const about = view.issues.filter(({ fields: own }) => own.includes('filterDiameter') || own.includes('filterVolume'));
-    expect(about.map(({ text }) => text)).toEqual(['Filter diameter or Filter volume: give one of them.']);
+    expect(about.map(({ text }) => text)).toEqual(['Enter either Filter diameter or Filter volume.']);
     expect(view.issues.length).toBeGreaterThan(1);
   });
 
   it('are asked for once when nothing else is missing, and not at all when one is given', () => {
     const { filterDiameter, ...rest } = found.example as Record<string, unknown>;
     const without = viewResult(found, fields, rest);
-    expect(without.ok ? [] : without.issues.map(({ text }) => text)).toEqual(['Filter diameter or Filter volume: give one of them.']);
+    expect(without.ok ? [] : without.issues.map(({ text }) => text)).toEqual(['Enter either Filter diameter or Filter volume.']);
     expect(viewResult(found, fields, { ...rest, filterDiameter }).ok).toBe(true);
   });
 });

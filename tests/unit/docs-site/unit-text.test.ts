@@ -1,7 +1,16 @@
 import { kinds } from '@wallflow/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changeUnit, quantityEntry, quantityText, splitNumber, typedUnit, unitNote } from '../../../docs-site/src/calculator/unit-text.js';
+import {
+  changeUnit,
+  quantityEntry,
+  quantityText,
+  splitNumber,
+  typedEntry,
+  typedUnit,
+  unitNote,
+} from '../../../docs-site/src/calculator/unit-text.js';
+import type { Entry } from '../../../docs-site/src/data/types.js';
 
 describe('splitNumber', () => {
   it.each([
@@ -52,6 +61,27 @@ describe('typedUnit', () => {
     expect(typedUnit('differentialPressure', '36')).toBeUndefined();
     expect(typedUnit('differentialPressure', '36 stones')).toBeUndefined();
     expect(typedUnit('volume', '36 gal')).toBeUndefined();
+  });
+});
+
+describe('typedEntry', () => {
+  const start = { text: '', unit: 'kg/h' };
+  const typing = (texts: readonly string[]) => texts.reduce((entry, text) => typedEntry('massFlow', entry, text), start as Entry);
+
+  it('moves the select to the unit that was typed', () => {
+    expect(typing(['480 mg/s'])).toMatchObject({ text: '480 mg/s', unit: 'mg/s' });
+  });
+
+  it('leaves no half-typed unit behind when the text is refused', () => {
+    // On the way to the refused unit another one is a unit.
+    const refused = typing(['480', '480 mg/', '480 mg/s', '480 mg/st', '480 mg/stroke']);
+    expect(refused).toMatchObject({ text: '480 mg/stroke', unit: 'kg/h' });
+    expect(typedEntry('massFlow', refused, '480')).toMatchObject({ text: '480', unit: 'kg/h' });
+    expect(typing(['480 mg/s', '']).unit).toBe('kg/h');
+  });
+
+  it('keeps the unit that was typed and accepted for the number that replaces it', () => {
+    expect(typing(['480 mg/s', '490'])).toMatchObject({ text: '490', unit: 'mg/s' });
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { silentFailuresIn } from '../../../tools/checks/built-pages.mjs';
+import { safetyFailuresIn, silentFailuresIn } from '../../../tools/checks/built-pages.mjs';
 
 describe('silentFailuresIn', () => {
   it.each([
@@ -27,5 +27,15 @@ describe('silentFailuresIn', () => {
 
   it('finds an import of another host in a style sheet', () => {
     expect(silentFailuresIn('@import "https://a.example/font.css";', '.css')).toHaveLength(1);
+  });
+});
+
+describe('safetyFailuresIn', () => {
+  const page = '<head><meta http-equiv="Content-Security-Policy" content="default-src \'self\'"></head>';
+
+  it('finds a page without a policy, and the path of the builder in any file', () => {
+    expect(safetyFailuresIn(page, '.html', '/home/someone/wallflow')).toEqual([]);
+    expect(safetyFailuresIn('<head></head>', '.html', '/home/someone/wallflow')).toEqual(['no content security policy']);
+    expect(safetyFailuresIn('e("/home/someone/wallflow/docs-site/x.json")', '.js', '/home/someone/wallflow')).toHaveLength(1);
   });
 });

@@ -1,9 +1,11 @@
-import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
+import { fieldLabel } from '../../calculator/field-names.js';
+import { isBlank, keysOfExample } from '../../calculator/form-values.js';
 import { useForm } from '../../calculator/use-form.js';
 import { useInputTools } from '../../calculator/use-input-tools.js';
 import { usePermalink } from '../../calculator/use-permalink.js';
 import { useResult } from '../../calculator/use-result.js';
-import type { CalculationData } from '../../data/types.js';
+import type { CalculationData, SuccessView } from '../../data/types.js';
 import { FormFields } from '../fields/FormFields.js';
 import { fieldMessages } from '../fields/field-messages.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
@@ -13,6 +15,7 @@ import { FormulaProvider } from '../parts/Formula.js';
 import { Given } from '../parts/Given.js';
 import { OutputTable } from '../parts/OutputTable.js';
 import { PrintedFrom } from '../parts/PrintedFrom.js';
+import { Results } from '../parts/Results.js';
 import { Working } from '../parts/Working.js';
 import styles from './calculator.module.css';
 import { FilterFromBefore } from './FilterFromBefore.js';
@@ -21,26 +24,69 @@ import { ResultBar } from './ResultBar.js';
 import { ResultPanel } from './ResultPanel.js';
 import { Toolbar } from './Toolbar.js';
 
+function Tables({ result }: { readonly result: SuccessView }): ReactNode {
+  return result.tables.map((table) => <OutputTable key={table.key} table={table} />);
+}
+
+function workingText(isExample: boolean, borrowed: readonly string[]): string {
+  const whose = isExample
+    ? 'With the numbers of the example'
+    : borrowed.length > 0
+      ? 'With your numbers and the example’s'
+      : 'With your numbers';
+  return `${whose}; quantities are in SI base units, results in the unit that people use.`;
+}
+
+/** What the page has for reading before anything is typed, and where there are no scripts. */
+function WorkedExample({ data }: { readonly data: CalculationData }): ReactNode {
+  return (
+    <details className={styles.example}>
+      <summary>The worked example: given, result and working</summary>
+      <p className={styles.lead}>Invented readings, worked through. None of it is about your vehicle.</p>
+      <h2>Given in the example</h2>
+      <Given fields={data.inputs} values={data.exampleValues} onlyGiven />
+      <div className={styles.result} data-example-result>
+        <h2>Result of the example</h2>
+        <Results values={data.example.values} limited={data.limits.length > 0} onUnit={undefined} />
+      </div>
+      <Tables result={data.example} />
+      <h2>Working of the example</h2>
+      <Working steps={data.example.steps} />
+    </details>
+  );
+}
+
 /** The calculator of one definition: form, live result and working. */
 export function Calculator({ data }: { readonly data: CalculationData }): ReactNode {
   const form = useForm(data);
   const [failed, setFailed] = useState(false);
   const onFailure = useCallback(() => setFailed(true), []);
   const tools = useInputTools(onFailure);
-  const { result, pending } = useResult(data, form, tools, onFailure);
+  const { result, last, pending, kept } = useResult(data, form, tools, setFailed);
   const link = usePermalink(data, form, tools);
   const messages = useMemo(
-    () => fieldMessages(result.ok ? [] : result.issues, result.ok ? result.warnings : [], form.touched),
-    [result, form.touched],
+    () => fieldMessages(last?.ok === false ? last.issues : [], last?.ok ? last.warnings : [], form.touched),
+    [last, form.touched],
   );
-  const isExample = form.values === data.exampleValues;
-  const success = result.ok ? result : undefined;
+  const blank = isBlank(form.values);
+  const isExample = form.values === form.example;
+  const borrowed = useMemo(
+    () => keysOfExample(form.values).flatMap((key) => fieldLabel(data.inputs, [key])?.toLowerCase() ?? []),
+    [data, form.values],
+  );
+  const success = result?.ok ? result : undefined;
+  // Fetched before it is needed, so that the working is complete without signal too.
+  useEffect(() => {
+    if (tools !== undefined) void import('katex').catch(() => undefined);
+  }, [tools]);
   return (
     <FormulaProvider formulas={data.formulas} live={!isExample && success !== undefined}>
       <Cautions cautions={data.cautions} />
-      <LinkNotice opened={link.opened} version={data.version} result={success} />
+      <LinkNotice opened={link.opened} tooLong={link.tooLong} version={data.version} result={success} />
       <noscript>
-        <p className={styles.notice}>Without scripts the form cannot calculate. The worked example below is complete and can be printed.</p>
+        <p className={styles.notice}>
+          Without scripts the form cannot calculate. The worked example below it opens at a tap, is complete and can be printed.
+        </p>
       </noscript>
       {failed ? (
         <p className={styles.notice} role="alert">
@@ -71,7 +117,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
             <div className="print-only">
               <Given fields={data.inputs} values={form.values} onlyGiven />
             </div>
-            <ResultBar result={result} />
+            <ResultBar result={result} example={isExample} borrowed={borrowed.length} />
           </KeypadProvider>
         </form>
         <div className={styles.side}>
@@ -79,28 +125,32 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
             data={data}
             result={result}
             isExample={isExample}
+            borrowed={isExample ? [] : borrowed}
+            blank={blank}
+            onExample={form.fillExample}
             pending={pending}
             onUnit={tools === undefined ? undefined : form.chooseUnit}
           />
           <Toolbar citation={() => link.citation(success)} ready={tools !== undefined && !pending} />
+          {kept ? (
+            <p className={`${styles.kept} screen-only`} data-kept>
+              Works without signal on this device.
+            </p>
+          ) : null}
         </div>
       </div>
       <PrintedFrom title={data.title} id={data.id} version={data.version} address={link.address} />
       {success === undefined ? null : (
         <>
-          {success.tables.map((table) => (
-            <OutputTable key={table.key} table={table} />
-          ))}
+          <Tables result={success} />
           <section aria-labelledby="working">
             <h2 id="working">Working</h2>
-            <p className={styles.lead}>
-              {isExample ? 'With the numbers of the example' : 'With your numbers'}; quantities stand in SI base units, results in the unit
-              that people use.
-            </p>
+            <p className={styles.lead}>{workingText(isExample, borrowed)}</p>
             <Working steps={success.steps} />
           </section>
         </>
       )}
+      {blank ? <WorkedExample data={data} /> : null}
     </FormulaProvider>
   );
 }

@@ -5,12 +5,20 @@ import styles from './calculator.module.css';
 
 interface LinkNoticeProps {
   readonly opened: Permalink | undefined;
+  readonly tooLong: boolean;
   readonly version: string;
   readonly result: SuccessView | undefined;
 }
 
 /** Said when a link was made with another version of the calculation than today's: what it stated, and what comes out now. */
-export function LinkNotice({ opened, version, result }: LinkNoticeProps): ReactNode {
+export function LinkNotice({ opened, tooLong, version, result }: LinkNoticeProps): ReactNode {
+  if (tooLong) {
+    return (
+      <aside className={styles.notice} aria-label="About this link">
+        <p>This link is too long to be read. The form is empty.</p>
+      </aside>
+    );
+  }
   if (opened?.version === undefined || opened.version === version) return null;
   const stated = Object.entries(opened.stated);
   return (
@@ -25,7 +33,7 @@ export function LinkNotice({ opened, version, result }: LinkNoticeProps): ReactN
             const today = result?.values.find((value) => value.key === key);
             return (
               <li key={key}>
-                {today?.label ?? key}: the link states {text}
+                {today?.label ?? 'Another result'}: the link states {text}
                 {today === undefined ? '' : `, today's version gives ${today.text}`}
               </li>
             );

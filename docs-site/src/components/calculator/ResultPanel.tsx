@@ -8,15 +8,20 @@ import styles from './calculator.module.css';
 
 interface ResultPanelProps {
   readonly data: CalculationData;
-  readonly result: ResultView;
-  /** A newer result is on its way. */
+  /** Undefined while it is on its way: what stood there before does not belong to these inputs. */
+  readonly result: ResultView | undefined;
   readonly pending: boolean;
   readonly isExample: boolean;
+  /** Inputs that still hold the example beside others that do not. */
+  readonly borrowed: readonly string[];
+  readonly blank: boolean;
+  onExample(): void;
   readonly onUnit: ((key: string, unit: string) => void) | undefined;
 }
 
 /** One sentence for those who hear the page: what changed, without the rest being read again. */
-function spoken(result: ResultView): string {
+function spoken(result: ResultView | undefined): string {
+  if (result === undefined) return '';
   if (!result.ok)
     return result.issues.length === 1
       ? 'No result: one input needs attention.'
@@ -56,7 +61,7 @@ function Assumed({ texts }: { readonly texts: readonly string[] }): ReactNode {
   if (texts.length === 0) return null;
   return (
     <details className={styles.assumed} open={texts.length <= fewAssumed}>
-      <summary>Taken for granted here: {texts.length}</summary>
+      <summary>Assumed, because not entered: {texts.length}</summary>
       <ul>
         {texts.map((text) => (
           <li key={text}>{readable(text)}</li>
@@ -111,16 +116,29 @@ function Missing({ result }: { readonly result: FailureView }): ReactNode {
 }
 
 /** The result beside the form, as it changes. */
-export function ResultPanel({ data, result, pending, isExample, onUnit }: ResultPanelProps): ReactNode {
+export function ResultPanel({ data, result, pending, isExample, borrowed, blank, onExample, onUnit }: ResultPanelProps): ReactNode {
   return (
     <section id="result-panel" className={styles.result} aria-labelledby="result" aria-busy={pending} tabIndex={-1}>
       <h2 id="result">{pending ? 'Calculating…' : isExample ? 'Result of the example' : 'Result'}</h2>
       <p className="visually-hidden" aria-live="polite" data-testid="spoken-result">
-        {spoken(result)}
+        {blank ? '' : spoken(result)}
       </p>
-      <div className={pending ? styles.old : undefined}>
-        {result.ok ? <Success data={data} result={result} onUnit={onUnit} /> : <Missing result={result} />}
-      </div>
+      {blank ? (
+        <div className={styles.blank}>
+          <p>Nothing is entered yet.</p>
+          <button type="button" onClick={onExample}>
+            Fill in the example
+          </button>
+        </div>
+      ) : null}
+      {borrowed.length > 0 && result?.ok ? <p className={styles.borrowed}>Still the example’s, not yours: {borrowed.join(', ')}.</p> : null}
+      {result === undefined ? (
+        <p className={styles.waiting}>{pending ? '' : 'No result: the calculation could not be loaded.'}</p>
+      ) : result.ok ? (
+        <Success data={data} result={result} onUnit={onUnit} />
+      ) : (
+        <Missing result={result} />
+      )}
     </section>
   );
 }

@@ -23,13 +23,13 @@ function optionsOf(field: ChoiceFieldData | FlagFieldData): { readonly key: stri
 }
 
 /** One of a few named possibilities; what may stay open can be set to not known. */
-export function ChoiceInput({ field, id, error, warning, row, entry, onText }: ChoiceInputProps): ReactNode {
+export function ChoiceInput({ field, id, error, warning, unused, row, entry, onText }: ChoiceInputProps): ReactNode {
   const options = optionsOf(field);
   if (options.length > mostRadios) {
     return (
       <div className={styles.field}>
         <label htmlFor={id} className={styles.label}>
-          <LabelText field={field} row={row} />
+          <LabelText field={field} row={row} example={entry.example} />
         </label>
         <select
           id={id}
@@ -46,14 +46,14 @@ export function ChoiceInput({ field, id, error, warning, row, entry, onText }: C
             </option>
           ))}
         </select>
-        <FieldNotes field={field} id={id} error={error} warning={warning} />
+        <FieldNotes field={field} id={id} error={error} warning={warning} unused={unused} />
       </div>
     );
   }
   return (
     <fieldset id={id} className={styles.field} aria-describedby={describedBy(id, error)}>
       <legend className={styles.label}>
-        <LabelText field={field} row={row} />
+        <LabelText field={field} row={row} example={entry.example} />
       </legend>
       <div className={styles.radios}>
         {options.map((option) => (
@@ -69,7 +69,7 @@ export function ChoiceInput({ field, id, error, warning, row, entry, onText }: C
           </label>
         ))}
       </div>
-      <FieldNotes field={field} id={id} error={error} warning={warning} />
+      <FieldNotes field={field} id={id} error={error} warning={warning} unused={unused} />
     </fieldset>
   );
 }

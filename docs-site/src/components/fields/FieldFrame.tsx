@@ -5,6 +5,12 @@ import { Formula } from '../parts/Formula.js';
 import styles from './fields.module.css';
 import { useLabels } from './labels.js';
 
+/** An input that the chosen method leaves out, and the way to the method that uses it, where there is one such. */
+export interface Unused {
+  readonly text: string;
+  readonly action?: { readonly text: string; choose(): void };
+}
+
 /** What the single inputs need to know of the form around them. */
 export interface FieldProps<F> {
   readonly field: F;
@@ -14,6 +20,8 @@ export interface FieldProps<F> {
   /** Readings that may have been meant by what was refused. */
   readonly offers?: readonly UnitOffer[] | undefined;
   readonly warning: string | undefined;
+  /** Why what stands here does not count. */
+  readonly unused?: Unused | undefined;
   /** `row 2` for an input of a list. */
   readonly row?: string | undefined;
 }
@@ -29,11 +37,11 @@ function rangeLine(field: ScalarFieldData): string {
 }
 
 function emptyLine(field: ScalarFieldData, others: readonly string[]): string | undefined {
-  if (others.length > 0) return `One is needed: this or ${others.join(' or ')}.`;
+  if (others.length > 0) return `Enter either this or ${others.join(' or ')}.`;
   if (field.default !== undefined) {
-    return `Left empty: ${readable(field.default)} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
+    return `If blank: ${readable(field.default)} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
   }
-  return field.optional ? 'May stay empty: then it counts as unknown.' : undefined;
+  return field.optional ? 'Optional. Leave blank if unknown.' : undefined;
 }
 
 interface FieldNotesProps extends FieldProps<ScalarFieldData> {
@@ -67,7 +75,7 @@ function Offers({
 }
 
 /** Hint, error and warning below an input. */
-export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: FieldNotesProps): ReactNode {
+export function FieldNotes({ field, id, error, offers = [], onOffer, warning, unused }: FieldNotesProps): ReactNode {
   // An error that appears while one types is brought out from under the bar with the result.
   const said = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
@@ -85,6 +93,16 @@ export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: 
       )}
       {offers.length === 0 || onOffer === undefined ? null : <Offers id={id} offers={offers} onOffer={onOffer} />}
       {warning === undefined ? null : <p className={styles.warning}>{warning}</p>}
+      {unused === undefined ? null : (
+        <div className={styles.warning}>
+          <p className={styles.unused}>{unused.text}</p>
+          {unused.action === undefined ? null : (
+            <button type="button" className={styles.small} onClick={unused.action.choose}>
+              {unused.action.text}
+            </button>
+          )}
+        </div>
+      )}
       <p id={`${id}-hint`} className={styles.hint}>
         {field.description === undefined ? null : <>{field.description} </>}
         {range === '' ? null : <span className={styles.range}>{range}</span>}
@@ -94,7 +112,14 @@ export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: 
   );
 }
 
-export function LabelText({ field, row }: { readonly field: ScalarFieldData; readonly row: string | undefined }): ReactNode {
+interface LabelTextProps {
+  readonly field: ScalarFieldData;
+  readonly row: string | undefined;
+  /** What stands in the field is a value of the example. */
+  readonly example: true | undefined;
+}
+
+export function LabelText({ field, row, example }: LabelTextProps): ReactNode {
   return (
     <>
       {field.label}
@@ -103,6 +128,7 @@ export function LabelText({ field, row }: { readonly field: ScalarFieldData; rea
       {(field.optional && field.insteadOf === undefined) || field.default !== undefined ? (
         <span className={styles.optional}> optional</span>
       ) : null}
+      {example ? <span className={styles.example}>example value</span> : null}
     </>
   );
 }

@@ -10,11 +10,11 @@ interface PlainInputProps extends FieldProps<CountFieldData | TextFieldData> {
 }
 
 /** A whole number or a short text. */
-export function PlainInput({ field, id, error, warning, row, entry, onText, onLeave }: PlainInputProps): ReactNode {
+export function PlainInput({ field, id, error, warning, unused, row, entry, onText, onLeave }: PlainInputProps): ReactNode {
   return (
     <div className={styles.field}>
       <label htmlFor={id} className={styles.label}>
-        <LabelText field={field} row={row} />
+        <LabelText field={field} row={row} example={entry.example} />
       </label>
       <input
         id={id}
@@ -29,7 +29,7 @@ export function PlainInput({ field, id, error, warning, row, entry, onText, onLe
         onChange={(event) => onText(event.target.value)}
         onBlur={onLeave}
       />
-      <FieldNotes field={field} id={id} error={error} warning={warning} />
+      <FieldNotes field={field} id={id} error={error} warning={warning} unused={unused} />
     </div>
   );
 }

@@ -29,7 +29,7 @@ function filled(values: FormValues): number {
 }
 
 function state(field: ListFieldData, form: Form, errors: number): string {
-  if (errors > 0) return errors === 1 ? '1 to mend' : `${errors} to mend`;
+  if (errors > 0) return errors === 1 ? '1 to correct' : `${errors} to correct`;
   const found = entryAt(form.values, [field.key]);
   const rows = isRows(found) ? found.rows : [];
   if (field.max === 1) return `${filled(rows[0] ?? {})} filled in`;

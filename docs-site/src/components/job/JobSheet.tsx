@@ -1,18 +1,17 @@
-import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
-import { emptyValues } from '../../calculator/form-values.js';
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { goTo } from '../../calculator/go-to.js';
 import { useForm } from '../../calculator/use-form.js';
 import { useInputTools } from '../../calculator/use-input-tools.js';
-import type { FormValues, JobFormData } from '../../data/types.js';
-import { forgetJob, keepJob, keptJob } from '../../job/kept-job.js';
-import type { Logs, SheetView } from '../../job/messages.js';
+import type { JobFormData } from '../../data/types.js';
+import type { SheetView } from '../../job/messages.js';
 import { openFiles } from '../../job/open-files.js';
+import { newJob, useJobs } from '../../job/use-jobs.js';
 import { useSheet } from '../../job/use-sheet.js';
 import { fieldMessages } from '../fields/field-messages.js';
 import { inputId } from '../fields/fields-props.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
-import { UndoNotice } from '../fields/UndoNotice.js';
 import { FormulaProvider } from '../parts/Formula.js';
+import { JobList } from './JobList.js';
 import { JobSections } from './JobSections.js';
 import styles from './job.module.css';
 import { SheetFrame } from './SheetFrame.js';
@@ -41,9 +40,9 @@ function Missing({ view }: { readonly view: SheetView | undefined }): ReactNode 
 }
 
 /** How far the sheet is, in sight while one types; a tap leads to it. */
-function SheetBar({ view }: { readonly view: SheetView | undefined }): ReactNode {
+function SheetBar({ view, pending }: { readonly view: SheetView | undefined; readonly pending: boolean }): ReactNode {
   const missing = view === undefined || view.ok ? 0 : view.issues.length;
-  const text = view === undefined ? 'No sheet yet' : view.ok ? 'The sheet is ready' : `No sheet yet: ${missing} to fill in or mend`;
+  const text = pending ? 'Making the sheet…' : view?.ok ? 'The sheet is ready' : `No sheet yet: ${missing} to complete or correct`;
   return (
     <button type="button" className={`${styles.bar} screen-only`} onClick={() => goTo('sheet-part')}>
       <span>{text}</span>
@@ -52,65 +51,24 @@ function SheetBar({ view }: { readonly view: SheetView | undefined }): ReactNode
   );
 }
 
-function withToday(values: FormValues): FormValues {
-  const rows = values.about !== undefined && 'rows' in values.about ? values.about.rows : [];
-  const now = new Date();
-  // The date on the wall of the workshop, not that of Greenwich.
-  const two = (part: number) => String(part).padStart(2, '0');
-  const today = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-  return { ...values, about: { rows: rows.map((row) => ({ ...row, date: { text: today, unit: '' } })) } };
-}
-
 /** The job from the first words to the sheet for the customer; all of it stays on the device. */
 export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
-  const empty = useMemo(() => emptyValues(data.inputs), [data.inputs]);
-  const form = useForm(data, empty);
-  const [logs, setLogs] = useState<Logs>({});
-  const [logsBefore, setLogsBefore] = useState<Logs>({});
+  const form = useForm(data);
+  const jobs = useJobs(data.inputs, form);
   const [failed, setFailed] = useState(false);
-  const [notice, setNotice] = useState('');
   const onFailure = useCallback(() => setFailed(true), []);
   const tools = useInputTools(onFailure);
-  const view = useSheet(data.inputs, form, logs, tools, onFailure);
+  const { view, pending, kept, open: openInWorker } = useSheet(data.inputs, form, jobs.logs, tools, setFailed);
   const messages = useMemo(() => fieldMessages(view === undefined || view.ok ? [] : view.issues, [], form.touched), [view, form.touched]);
-  const { fill } = form;
 
-  // What the device kept is put in after the page is shown: the built page is the empty form.
-  useEffect(() => {
-    const kept = keptJob();
-    if (kept === undefined) return fill(withToday(empty));
-    fill({ ...empty, ...kept.values });
-    setLogs(kept.logs);
-    setNotice('This is the job that the device kept.');
-  }, [empty, fill]);
-  useEffect(() => {
-    if (!form.edited) return;
-    if (JSON.stringify(form.values) === JSON.stringify(withToday(empty))) forgetJob();
-    else keepJob({ values: form.values, logs });
-  }, [empty, form.edited, form.values, logs]);
-
-  /** Put another job in place of the one that stands there; the way back is offered. */
-  const replace = (values: FormValues, next: Logs, text: string) => {
-    form.replace(values, text);
-    setLogsBefore(logs);
-    setLogs(next);
-  };
-  const undoWipe = () => {
-    form.undoWipe();
-    setLogs(logsBefore);
-    setLogsBefore(logs);
-  };
-  const open = async (files: FileList | null) => {
-    const opened = await openFiles([...(files ?? [])]);
-    if (opened.job === undefined) return setNotice(opened.problem ?? '');
-    const [{ formFromJob }, { fromInput }] = await Promise.all([import('@wallflow/workshop'), import('../../calculator/input-tools.js')]);
-    const values = fromInput(data.inputs, formFromJob(opened.job));
-    replace(values, opened.logs, 'The job file is open.');
-    setNotice(opened.problem ?? '');
-  };
-  const startAnew = () => {
-    setNotice('');
-    replace(withToday(empty), {}, 'A new job.');
+  const open = async (input: HTMLInputElement) => {
+    const opened = await openFiles([...(input.files ?? [])]);
+    // The same files can be chosen again after they were changed.
+    input.value = '';
+    if (opened.job === undefined) return jobs.say(opened.problem ?? '');
+    const found = await openInWorker(opened.job);
+    if (found === undefined) return jobs.say('This job file cannot be read: it holds something that no job has.');
+    await jobs.begin(found.values, ['The job file is open.', opened.problem ?? ''].join(' ').trim(), opened.logs);
   };
 
   return (
@@ -123,35 +81,47 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
           The sheet could not be made; there may be no signal. What you typed stays here. Reload the page when the signal is back.
         </p>
       ) : null}
+      {jobs.lost === '' ? null : (
+        <p className={styles.notice} role="alert">
+          {jobs.lost}
+        </p>
+      )}
       <div className={`${styles.tools} screen-only`}>
-        <button type="button" onClick={() => replace(data.exampleValues, {}, 'The demo job is filled in: an invented vehicle.')}>
+        <button type="button" onClick={() => void jobs.begin(form.example, 'The demo job is filled in: an invented vehicle.')}>
           Fill in the demo job
         </button>
-        <button type="button" onClick={startAnew}>
+        <button type="button" onClick={() => void jobs.begin(newJob(data.inputs), 'A new job. The one before is kept.')}>
           New job
         </button>
         <label className={styles.file}>
           Open a job file, with its logs
-          <input type="file" accept=".json,.csv" multiple onChange={(event) => void open(event.target.files)} />
+          <input type="file" accept=".json,.csv" multiple onChange={(event) => void open(event.currentTarget)} />
         </label>
       </div>
       <p role="status" className={styles.status}>
-        {notice}
+        {jobs.notice}
       </p>
-      <UndoNotice form={{ ...form, undoWipe }} at="" />
+      <JobList jobs={jobs} />
       <form className={`${styles.form} screen-only`} aria-label="The job" onSubmit={(event) => event.preventDefault()} noValidate>
         <KeypadProvider>
           <KeypadSwitch />
-          <JobSections fields={data.inputs} form={form} tools={tools} messages={messages} logs={logs} onLogs={setLogs} />
-          <SheetBar view={view} />
+          <JobSections fields={data.inputs} form={form} tools={tools} messages={messages} logs={jobs.logs} onLogs={jobs.changeLogs} />
+          <SheetBar view={view} pending={pending} />
         </KeypadProvider>
       </form>
       <section aria-labelledby="sheet" id="sheet-part" tabIndex={-1}>
         <h2 id="sheet">The sheet</h2>
-        <div aria-live="polite">
-          <Missing view={view} />
-        </div>
-        {view?.ok === true ? <SheetFrame sheet={view.sheet} /> : null}
+        <div aria-live="polite">{pending && view !== undefined ? <p>Making the sheet…</p> : <Missing view={view} />}</div>
+        {view?.ok === true ? (
+          <div className={pending ? styles.waiting : undefined} aria-busy={pending} data-sheet>
+            <SheetFrame sheet={view.sheet} />
+          </div>
+        ) : null}
+        {kept ? (
+          <p className="screen-only" data-kept>
+            Works without signal on this device.
+          </p>
+        ) : null}
       </section>
     </FormulaProvider>
   );

@@ -30,7 +30,7 @@ export function LogChoice({ side, logs, onLogs, children }: LogChoiceProps): Rea
       {children}
       <p className={styles.log}>
         <label htmlFor={id}>
-          Or a log (CSV with a header such as “time [s],engineSpeed [rpm],pressureDrop [mbar],gasTemperature [°C]”)
+          Or a log: a CSV file with a header such as <code>time [s],engineSpeed [rpm],pressureDrop [mbar],gasTemperature [°C]</code>
         </label>
         <input
           id={id}

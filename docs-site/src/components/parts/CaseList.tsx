@@ -5,6 +5,7 @@ import type { CaseView } from '../../data/types.js';
 import styles from './cases.module.css';
 import { Mark } from './Mark.js';
 import { Scroll } from './Scroll.js';
+import { SourceText } from './SourceText.js';
 
 /** Words for where an expected value comes from. */
 export const originNames: Readonly<Record<string, string>> = {
@@ -83,7 +84,7 @@ function CaseList({ cases }: { readonly cases: readonly CaseView[] }): ReactNode
           </span>
         </div>
         <p className={styles.source}>
-          {originNames[view.origin] ?? view.origin}: {view.source} <Mark mark={view.mark} />
+          {originNames[view.origin] ?? view.origin}: <SourceText text={view.source} /> <Mark mark={view.mark} />
         </p>
         <p className={styles.inputs}>
           <strong>Given</strong> {view.inputs.map((input) => `${input.label}: ${input.text}`).join('; ')}.{' '}
@@ -97,8 +98,16 @@ function CaseList({ cases }: { readonly cases: readonly CaseView[] }): ReactNode
             <strong>Why it differs:</strong> {view.disagreement}
           </p>
         )}
-        {view.toleranceReason === undefined ? null : <p className={styles.note}>Tolerance: {view.toleranceReason}</p>}
-        {view.notes === undefined ? null : <p className={styles.note}>{view.notes}</p>}
+        {view.toleranceReason === undefined ? null : (
+          <p className={styles.note}>
+            Tolerance: <SourceText text={view.toleranceReason} />
+          </p>
+        )}
+        {view.notes === undefined ? null : (
+          <p className={styles.note}>
+            <SourceText text={view.notes} />
+          </p>
+        )}
       </article>
     );
   });

@@ -6,6 +6,7 @@ import { originNames } from './CaseList.js';
 import styles from './evidence.module.css';
 import { Mark } from './Mark.js';
 import { Scroll } from './Scroll.js';
+import { SourceText } from './SourceText.js';
 
 /** A table of so many rows is not worth folding. */
 const shortTable = 4;
@@ -69,7 +70,7 @@ export function CheckGroups({ groups }: { readonly groups: readonly CheckGroup[]
         {group.title}
       </Heading>
       <p>
-        {originNames[group.origin] ?? group.origin}: {group.source} <Mark mark={group.mark} />
+        {originNames[group.origin] ?? group.origin}: <SourceText text={group.source} /> <Mark mark={group.mark} />
       </p>
       {group.rows.length <= shortTable ? (
         <GroupTable group={group} />

@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useState } from 'react';
-import { canKeep, keep, wanted } from '../../offline/keep.js';
+import { canKeep, keep, sizeOfAll, wanted } from '../../offline/keep.js';
 import styles from './notices.module.css';
 
 type State = 'unknown' | 'impossible' | 'visited' | 'working' | 'everything' | 'failed';
@@ -13,12 +13,18 @@ const words: Readonly<Record<State, string>> = {
   failed: 'Not everything could be stored: there may be no signal or too little room. What was kept before still works.',
 };
 
-/** Lets a visitor store the whole site on the device, and take it off again. */
+function megabytes(bytes: number): string {
+  return `${Math.ceil(bytes / 1_000_000)} MB`;
+}
+
+/** Lets a visitor store the whole site on the device, with its size said first, and take it off again. */
 export function KeepPanel(): ReactNode {
   const [state, setState] = useState<State>('unknown');
+  const [bytes, setBytes] = useState<number>();
   useEffect(() => {
     const kept = wanted();
     setState(!canKeep() || kept === 'nothing' ? 'impossible' : kept);
+    void sizeOfAll().then(setBytes);
   }, []);
   const change = (kept: 'everything' | 'visited') => {
     setState('working');
@@ -26,13 +32,22 @@ export function KeepPanel(): ReactNode {
       .then(() => setState(kept))
       .catch(() => setState('failed'));
   };
+  const size = bytes === undefined ? undefined : megabytes(bytes);
   return (
     <div className={styles.keep}>
       <p role="status">{words[state]}</p>
       {state === 'visited' || state === 'failed' ? (
-        <button type="button" onClick={() => change('everything')}>
-          Keep everything on this device
-        </button>
+        <>
+          {size === undefined ? null : (
+            <p>
+              It loads {size} and takes that much room on the device. Do it on a connection where that costs nothing. What is kept can be
+              taken off again here.
+            </p>
+          )}
+          <button type="button" onClick={() => change('everything')}>
+            Keep everything on this device{size === undefined ? '' : ` (${size})`}
+          </button>
+        </>
       ) : null}
       {state === 'everything' ? (
         <button type="button" onClick={() => change('visited')}>

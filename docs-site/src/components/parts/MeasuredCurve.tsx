@@ -8,6 +8,7 @@ import styles from './evidence.module.css';
 import { Mark } from './Mark.js';
 import { Plot } from './Plot.js';
 import { Scroll } from './Scroll.js';
+import { SourceText } from './SourceText.js';
 
 function Inputs({ curve }: { readonly curve: CurveView }): ReactNode {
   const several = curve.inputs.some((input) => input.models !== undefined);
@@ -72,7 +73,7 @@ export function MeasuredCurve({ curve }: { readonly curve: CurveView }): ReactNo
         {curve.title}
       </Heading>
       <p>
-        {curve.source} <Mark mark={curve.mark} />
+        <SourceText text={curve.source} /> <Mark mark={curve.mark} />
       </p>
       <p className={styles.reading}>{curve.reading}</p>
       {curve.notComputable === undefined ? null : (

@@ -20,7 +20,9 @@ export function Working({ steps }: { readonly steps: readonly StepView[] }): Rea
     <ol className={styles.steps}>
       {steps.map((step, index) => (
         <li key={index} className={styles.step}>
-          <h3 className={styles.label}>{step.label}</h3>
+          <h3 className={styles.label}>
+            <span className={styles.number}>{index + 1}.</span> {step.label}
+          </h3>
           {step.text === undefined ? null : <p className={styles.words}>{readable(step.text)}</p>}
           <Line label={`${step.label}: formula`} tex={step.tex} />
           {step.numbersTex === step.tex ? null : <Line label={`${step.label}: numbers in SI units`} tex={step.numbersTex} />}

@@ -54,10 +54,13 @@ function render(block: Block): string {
   }
 }
 
+// The sheet travels as a file: whatever it is opened with, nothing in it may run or ask another host.
+const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
 /** The sheet as one HTML file that needs nothing else: no script, no font, no picture from elsewhere. */
 export function sheetAsHtml(sheet: Sheet): string {
   return (
-    `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1">` +
+    `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="viewport" content="width=device-width,initial-scale=1">` +
     // A second lock beside the escaping: the sheet runs nothing and asks nobody.
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">` +
     `<title>${escapeHtml(sheet.title)}</title><style>${style}</style></head>\n<body><main><h1>${escapeHtml(sheet.title)}</h1>\n` +
