@@ -1,5 +1,5 @@
 /**
- * What a thread of {@link readLogFiles} runs: it takes paths and gives back what was understood of each log.
+ * What a thread of `readLogFiles` runs: it takes paths and gives back what was understood of each log.
  *
  * @packageDocumentation
  */

@@ -20,6 +20,9 @@ export interface Site {
   readonly otherHosts: readonly string[];
 }
 
+/** What a browser says of itself where there is no signal: a file, or the newer service worker that it looks for, is not to be had. */
+const withoutSignal = /ERR_INTERNET_DISCONNECTED|An unknown error occurred when fetching the script/;
+
 // Waiting is for a state; this only ends what never comes, on the slowest of machines.
 const never = 240_000;
 
@@ -96,7 +99,7 @@ export function useSite(): Site {
     const page = await (await contextFor(options)).newPage();
     page.on('pageerror', (error) => problems.push(`${path}: ${error.message}`));
     page.on('console', (message) => {
-      if (message.type() === 'error' && !message.text().includes('ERR_INTERNET_DISCONNECTED')) problems.push(`${path}: ${message.text()}`);
+      if (message.type() === 'error' && !withoutSignal.test(message.text())) problems.push(`${path}: ${message.text()}`);
     });
     await page.goto(new URL(path, url).href);
     if (options.javaScriptEnabled !== false) await ready(page);
