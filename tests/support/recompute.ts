@@ -75,6 +75,9 @@ function stepFaults(calculation: AnyCalculation, step: ExplainedStep): string[] 
   }
   if (step.how === 'nested' && step.nested === undefined) faults.push(`${step.gives}: the calculation nested here refuses these values`);
   if (step.how === 'words' && number) faults.push(`${step.gives}: a number without a formula`);
+  if (step.how === 'found') {
+    for (const { holds, numbers } of step.comparisons ?? []) if (!holds) faults.push(`${step.gives}: ${numbers} does not hold`);
+  }
   if (step.residual !== undefined && step.residual > (step.within ?? 0))
     faults.push(`${step.gives}: the sides of the equation differ by ${step.residual}`);
   return faults;

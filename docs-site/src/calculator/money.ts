@@ -2,14 +2,9 @@ import type { OutputField } from '@wallflow/calculation';
 
 const fewestDigits = 5;
 
-/**
- * Whether an output is an amount of money to the last coin. Money has no unit of its own here: it is a ratio whose label
- * says so. An estimate of a cost, shown with fewer digits, is none.
- */
+/** Whether an output is an amount of money to the last coin. An estimate of a cost, shown with fewer digits, is none. */
 export function isMoney(field: OutputField | undefined): boolean {
-  return (
-    field?.type === 'quantity' && field.kind.kind === 'ratio' && field.leastDigits >= fewestDigits && /in your currency$/.test(field.label)
-  );
+  return field?.type === 'quantity' && field.kind.kind === 'money' && field.digits >= fewestDigits;
 }
 
 /** An amount as it is written on a bill: where a comma parts decimals, `31.600` would be read as 31 thousand. */

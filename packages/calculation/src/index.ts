@@ -96,7 +96,7 @@ export type { FieldRules, OneOf, Section, Together, When } from './rule.js';
 export { type InputRecord, type OptionalFields, oneOf, relevantWhen, section, together, whenGiven } from './rules.js';
 export { citation, commonPractice, type Source, type SourceMark } from './source.js';
 export type { How, Step } from './step.js';
-export { cases, formula, fromTable, nested, rows, solved, statement, verdict } from './steps.js';
+export { cases, formula, found, fromTable, nested, rows, solved, statement, verdict } from './steps.js';
 export { numberTex, quantityTex, textTex, unitTex } from './tex.js';
 export type { UsualReason } from './usual-reason.js';
 export { itemSchema, mapQuantities, shapeOf, visitInputs } from './walk.js';

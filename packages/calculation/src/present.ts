@@ -65,16 +65,26 @@ function presentTable(field: Extract<OutputField, { type: 'table' }>, rows: read
   };
 }
 
+/** Fewer digits make an amount of money an estimate. */
+const digitsOfMoney = 5;
+
+/** Whether a value is written as on a bill: where a comma parts decimals, `31.600` would be read as 31 thousand. */
+function toTheCoin(field: QuantityOutput<KindName>, uncertainty: number | undefined): boolean {
+  return field.kind.kind === 'money' && field.digits >= digitsOfMoney && uncertainty === undefined;
+}
+
 /** Present one value by its field. */
 export function presentValue(field: OutputField, value: unknown, inputDigits: number, uncertainty?: number, unit?: string): Presented {
   switch (field.type) {
     case 'quantity': {
       const shownIn = unit ?? field.units[0] ?? field.kind.baseUnit;
       const number = value as number;
-      const text = field.kind.format(field.kind.si(number), shownIn as never, {
-        digits: digitsToShow(field, inputDigits),
-        ...(uncertainty === undefined ? {} : { uncertainty }),
-      });
+      const text = toTheCoin(field, uncertainty)
+        ? number.toFixed(2)
+        : field.kind.format(field.kind.si(number), shownIn as never, {
+            digits: digitsToShow(field, inputDigits),
+            ...(uncertainty === undefined ? {} : { uncertainty }),
+          });
       const spread = uncertainty === undefined ? undefined : differenceInUnit(field.kind.kind, uncertainty, shownIn, number);
       return {
         type: 'quantity',

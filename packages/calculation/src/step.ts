@@ -27,6 +27,7 @@ export type How =
     }
   | { readonly type: 'solved'; readonly equation: Expression; readonly within: number }
   | { readonly type: 'verdict'; readonly conditions: readonly { readonly option: string; readonly when?: Expression }[] }
+  | { readonly type: 'found'; readonly conditions: readonly Expression[] }
   | { readonly type: 'table'; readonly at: readonly Expression[] }
   | { readonly type: 'rows'; readonly columns: Readonly<Record<string, readonly Way[]>> };
 

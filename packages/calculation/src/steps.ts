@@ -85,6 +85,14 @@ export function verdict<const Key extends string>(gives: Key, conditions: Readon
   return step(gives, { type: 'verdict', conditions: list }, rest);
 }
 
+/**
+ * A number that a search among many has found, as the best of all plans: the conditions that it meets, with their numbers. They
+ * may name results of later steps. What makes it the best is said in words, `text`.
+ */
+export function found<const Key extends string>(gives: Key, conditions: readonly string[], ...rest: Rest): Step<Key> {
+  return step(gives, { type: 'found', conditions: conditions.map(parseFormula) }, rest);
+}
+
 /** A value that a table of the source or a distribution gives for these arguments, such as Student's t for `runsCounted - 1`. */
 export function fromTable<const Key extends string>(gives: Key, at: readonly string[], ...rest: Rest): Step<Key> {
   return step(gives, { type: 'table', at: at.map(parseFormula) }, rest);
@@ -129,6 +137,8 @@ export function namesOfStep({ how }: Step): { readonly key: string; readonly col
       return of(Object.values(how.inputs).filter((input): input is Expression => !('is' in input)));
     case 'solved':
       return of([how.equation], true);
+    case 'found':
+      return of(how.conditions, true);
     case 'verdict':
       return of(how.conditions.flatMap(({ when }) => (when === undefined ? [] : [when])));
     case 'table':

@@ -64,6 +64,9 @@ function call(name: string, of: readonly Expression[], scope: Scope): Value {
     if (name === 'in' && first.type === 'name') return scope.value(first.key, first.column, second.value);
     return each([evaluate(first, scope)], (value) => (value === undefined ? undefined : scope.quantity(numberOf(value), second.value)));
   }
+  if (name === 'where' && second !== undefined) {
+    return each([evaluate(first, scope), evaluate(second, scope)], (value, holds) => (holds === true ? value : undefined));
+  }
   const values = of.map((one) => evaluate(one, scope));
   const overColumn = columnFunction(name);
   if (overColumn !== undefined) {

@@ -39,8 +39,8 @@ const many: Readonly<Record<string, (values: readonly number[]) => number>> = {
   last: (values) => values.at(-1) ?? Number.NaN,
 };
 
-/** `in(x, 'g/mol')` is the number in a unit, `as(n, 'uPa.s')` the quantity of a number in a unit, `known(x)` whether x is given. */
-const special = new Set(['in', 'as', 'known']);
+/** `where(x, condition)` keeps the rows in which a condition holds, `in(x, 'g/mol')` is the number in a unit, `as(n, 'uPa.s')` the quantity of a number in a unit, `known(x)` whether x is given. */
+const special = new Set(['in', 'as', 'known', 'where']);
 
 export function isFunctionName(name: string): boolean {
   return Object.hasOwn(plain, name) || Object.hasOwn(many, name) || special.has(name);

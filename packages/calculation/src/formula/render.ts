@@ -71,6 +71,9 @@ function callTex({ name, of }: Extract<Expression, { type: 'call' }>, writing: W
     return { text: `${bracketTex(inner, tightness['*'])}\\,${writing.unit(second.value)}`, holds: tightness['*'] };
   }
   if (name === 'known') return { text: `${inner.text}\\text{ is given}`, holds: tightness['<'] };
+  if (name === 'where' && second !== undefined) {
+    return { text: `${bracketTex(inner, whole)}_{${writeTex(second, writing).text}}`, holds: whole };
+  }
   if (of.length === 1) {
     if (name === 'sqrt' || name === 'cbrt') return { text: `${texOf(name)}{${inner.text}}`, holds: whole };
     if (name === 'abs') return { text: `\\left|${inner.text}\\right|`, holds: whole };

@@ -63,7 +63,8 @@ export function withNumbers(expression: Expression, scope: Scope, print: Print):
     const [first, second] = part.of;
     if (first === undefined) throw new NoNumbers();
     if (part.name === 'in' && first.type === 'name' && second?.type === 'text') return number(first, row, second.value);
-    if (part.name === 'as') return put(first, row);
+    // Rows in which the condition does not hold were left out before.
+    if (part.name === 'as' || part.name === 'where') return put(first, row);
     const rows = part.of.length === 1 && row === undefined ? rowsOf(first, scope) : undefined;
     if (rows === undefined) return { ...part, of: part.of.map((one) => put(one, row)) };
     const counted = rowsThatCount(first, scope);

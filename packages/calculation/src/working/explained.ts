@@ -9,9 +9,9 @@ export interface UnitChange {
   readonly to: number;
 }
 
-/** One comparison of a verdict. */
+/** One comparison of a verdict, or a condition that what was found meets. */
 export interface Comparison {
-  /** What would be the verdict if it held, in words. */
+  /** What would be the verdict if it held, in words; empty for a condition. */
   readonly verdict: string;
   /** In symbols. */
   readonly tex: string;
@@ -76,7 +76,7 @@ export interface ExplainedStep {
   readonly valueTex?: string;
   readonly source?: string;
   /** What kind of step it is. */
-  readonly how: 'formula' | 'nested' | 'solved' | 'verdict' | 'table' | 'rows' | 'words';
+  readonly how: 'formula' | 'nested' | 'solved' | 'verdict' | 'found' | 'table' | 'rows' | 'words';
 }
 
 /** The working of a result, in the order of the steps. */

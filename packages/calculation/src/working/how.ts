@@ -35,6 +35,8 @@ export function howWorked(step: Step, field: OutputField, value: unknown, run: R
       return { how: 'solved', parts: solvedWorked(how, field, run) };
     case 'verdict':
       return { how: 'verdict', parts: verdictWorked(how, field, run) };
+    case 'found':
+      return { how: 'found', parts: foundWorked(how.conditions, field, run) };
     case 'table':
       return { how: 'table', parts: tableWorked(how.at, field, run) };
     case 'rows':
@@ -53,7 +55,7 @@ function formulaWorked(formula: Expression, gives: string, field: OutputField, v
   const symbol = `{${symbolTex(field, gives)}}`;
   const parts: Partial<ExplainedStep> = {
     changes: unitChanges([formula], run),
-    tex: `${symbol}=${formulaTex(formula, symbols(run.names))}`,
+    tex: `${symbol}=${formulaTex(withWords(formula, run.names), symbols(run.names))}`,
     recomputed: evaluate(formula, scope),
   };
   if (typeof value !== 'number') return parts;
@@ -118,6 +120,12 @@ function verdictWorked(how: Extract<How, { type: 'verdict' }>, field: OutputFiel
     break;
   }
   return { changes: unitChanges(shown, run), comparisons, recomputed };
+}
+
+function foundWorked(conditions: readonly Expression[], field: OutputField, run: Run): Partial<ExplainedStep> {
+  const scope = scopeOf(run.names, field);
+  const comparisons = conditions.map((when) => comparison(when, '', evaluate(when, scope) === true, field, run));
+  return { changes: unitChanges(conditions, run), comparisons };
 }
 
 function comparison(when: Expression, option: string, holds: boolean, field: OutputField, run: Run): Comparison {

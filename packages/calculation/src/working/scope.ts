@@ -120,6 +120,7 @@ function cell(value: Value, row: number): Value {
 /** The words of a choice in place of its key, where a condition compares with it. */
 export function withWords(expression: Expression, names: Names): Expression {
   if (expression.type === 'sign') return { ...expression, of: withWords(expression.of, names) };
+  if (expression.type === 'call') return { ...expression, of: expression.of.map((one) => withWords(one, names)) };
   if (expression.type !== 'pair') return expression;
   const { left, right } = expression;
   if (left.type === 'name' && right.type === 'text') {

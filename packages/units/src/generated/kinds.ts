@@ -1169,6 +1169,16 @@ export const particleNumberPerEnergy: Kind<'particleNumberPerEnergy'> = /* @__PU
   ],
 });
 
+/** Kind of quantity: money. Amounts in one currency, which no unit names. Coherent SI unit `1`. */
+export const money: Kind<'money'> = /* @__PURE__ */ makeKind({
+  kind: 'money',
+  dimension: [0, 0, 0, 0, 0, 0],
+  base: '1',
+  units: [
+    ['1', '', 'one in your currency', '', 'RATIO', 1],
+  ],
+});
+
 /** All kinds by name. */
 export const kinds: { readonly [K in KindName]: Kind<K> } = {
   length,
@@ -1245,4 +1255,5 @@ export const kinds: { readonly [K in KindName]: Kind<K> } = {
   particleNumberFlow,
   particleNumberPerDistance,
   particleNumberPerEnergy,
+  money,
 };

@@ -504,4 +504,6 @@ export interface UnitIds {
   particleNumberPerEnergy:
     | '1/J'
     | '1/kWh';
+  money:
+    | '1';
 }

@@ -1,20 +1,22 @@
 import {
+  choice,
   choiceOutput,
-  choiceWithDefault,
   count,
   countOutput,
   defineCalculation,
+  formula,
+  found,
   inconsistentInputs,
   listOrNone,
   noSolution,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
   tableOutput,
+  verdict,
 } from '@wallflow/calculation';
-import { dilutionRatio, fraction, ratio, time, volume } from '@wallflow/units';
-import * as z from 'zod';
+import { dilutionRatio, fraction, money, time, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { exact } from '../exact-volume.js';
 import { dilutionPractice, fillPractice, leastCostCover, partsArithmetic } from '../sources.js';
@@ -31,127 +33,99 @@ const amount = (symbol: string, label: string, example: string, description?: st
     symbol,
     label,
     ...(description === undefined ? {} : { description }),
-    above: '0 mL',
-    max: '1000 L',
+    range: '0 mL < x <= 1000 L',
     example,
     units: [...volumeUnits],
   });
 const atHand = (symbol: string, label: string, example: string) =>
-  quantityWithDefault(volume, {
+  quantity(volume, {
     symbol,
     label,
-    min: '0 mL',
-    max: '1000 L',
+    range: '0 mL <= x <= 1000 L',
     example,
     units: [...volumeUnits],
-    default: '0 mL',
-    defaultReason: 'not given: nothing at hand',
+    default: ['0 mL', 'not given: nothing at hand'],
   });
+const cost = (symbol: string, label: string) =>
+  quantityOutput(money, { symbol, label: `${label}, in your currency`, digits: 8, leastDigits: 8 });
 const packs = (label: string, description: string, example: { volume: string; price: string }[]) =>
   listOrNone(
-    z.strictObject({
+    {
       volume: quantity(volume, {
         symbol: 'V',
         label: 'Content of one',
-        min: '10 mL',
-        max: '1000 L',
+        range: '10 mL <= x <= 1000 L',
         example: '1 L',
         units: [...volumeUnits],
       }),
-      price: quantity(ratio, {
-        symbol: 'k',
-        label: 'Price of one, in your currency',
-        min: '0',
-        max: '1000000',
-        example: '20',
-      }),
-    }),
+      price: quantity(money, { symbol: 'k', label: 'Price of one, in your currency', range: '0 <= x <= 1000000', example: '20.00' }),
+    },
     { label, description, max: 6, example },
   );
 
-const inputs = z.strictObject({
+const inputs = {
   inletVolume: amount('V_i', 'Open volume of the inlet channels', '2.0 L', 'From the geometry of the filter; its inlet side only.'),
-  fillShare: quantityWithDefault(fraction, {
+  fillShare: quantity(fraction, {
     symbol: 'f',
     label: 'Fill per pass, share of the open inlet volume',
-    above: '0 %',
-    max: '200 %',
-    usual: ['30 %', '100 %'],
-    usualReason: 'common practice, no source',
-    example: '80 %',
-    default: '80 %',
-    defaultReason: 'common practice, no source',
+    range: '0 < x <= 200 %',
+    usual: ['30 %', '100 %', 'common practice, no source'],
+    default: ['80 %', 'common practice, no source'],
   }),
-  passes: count({
-    symbol: 'p',
-    label: 'Passes',
-    min: 1,
-    max: 20,
-    example: 3,
-    default: 3,
-    defaultReason: 'common practice, no source: 2 to 4',
-  }),
-  reserve: quantityWithDefault(fraction, {
+  passes: count({ symbol: 'p', label: 'Passes', min: 1, max: 20, default: [3, 'common practice, no source: 2 to 4'] }),
+  reserve: quantity(fraction, {
     symbol: 's',
     label: 'Reserve for spills and what stays in hoses',
-    min: '0 %',
-    max: '100 %',
-    example: '5 %',
-    default: '5 %',
-    defaultReason: 'common practice, no source',
+    range: '0 <= x <= 100 %',
+    default: ['5 %', 'common practice, no source'],
   }),
-  rinseVolume: quantityWithDefault(volume, {
+  rinseVolume: quantity(volume, {
     symbol: 'V_r',
     label: 'Demineralised water to rinse with',
-    min: '0 L',
-    max: '1000 L',
-    example: '1 L',
+    range: '0 <= x <= 1000 L',
     units: [...volumeUnits],
-    default: '1 L',
-    defaultReason: 'common practice, no source: 0.5 to 1 L',
+    default: ['1 L', 'common practice, no source: 0.5 to 1 L'],
   }),
   weakestRatio: quantity(dilutionRatio, {
     symbol: 'n_w',
     label: 'Weakest mix that will do, parts of water to one of concentrate',
     description: 'As the label says it: 1:4 is one part of concentrate and four of water.',
-    min: '0',
-    max: '200',
-    usual: ['1', '20'],
-    usualReason: 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20',
+    range: '0 <= x <= 200',
+    usual: ['1', '20', 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20'],
     example: '1:5',
   }),
-  strongestRatio: quantity(dilutionRatio, {
-    symbol: 'n_s',
-    label: 'Strongest mix that is allowed',
-    description: 'Between the two the plan may choose what is cheapest. Left out, it is as weak as the marks allow.',
-    min: '0',
-    max: '200',
-    example: '1:4',
-  }).optional(),
+  strongestRatio: optional(
+    quantity(dilutionRatio, {
+      symbol: 'n_s',
+      label: 'Strongest mix that is allowed',
+      description: 'Between the two the plan may choose what is cheapest. Left out, it is as weak as the marks allow.',
+      range: '0 <= x <= 200',
+      example: '1:4',
+    }),
+  ),
   mark: quantity(volume, {
     symbol: 'g',
     label: 'Graduation of the jug',
     description: 'Volume between two marks.',
-    min: '0.1 mL',
-    max: '10 L',
+    range: '0.1 mL <= x <= 10 L',
     example: '50 mL',
     units: ['mL', 'L', 'floz_US', 'floz_imp'],
   }),
-  capacity: amount('V_k', 'Content of the container to mix in', '5 L', 'Left out, all is mixed at once.').optional(),
-  mostBatches: count({
-    symbol: 'b_m',
-    label: 'Most batches that you would mix',
-    description: 'Smaller batches can meet the marks better. Left out, there are as few as will do.',
-    min: 1,
-    max: 50,
-    example: 2,
-  }).optional(),
-  aim: choiceWithDefault({
+  capacity: optional(amount('V_k', 'Content of the container to mix in', '5 L', 'Left out, all is mixed at once.')),
+  mostBatches: optional(
+    count({
+      symbol: 'b_m',
+      label: 'Most batches that you would mix',
+      description: 'Smaller batches can meet the marks better. Left out, there are as few as will do.',
+      min: 1,
+      max: 50,
+      example: 2,
+    }),
+  ),
+  aim: choice({
     label: 'What to keep least',
     options: { 'least-cost': 'the cost of the shopping', 'least-concentrate': 'the concentrate that is used' },
-    example: 'least-cost',
-    default: 'least-cost',
-    defaultReason: 'not given: what is spent now counts',
+    default: ['least-cost', 'not given: what is spent now counts'],
   }),
   concentrateAtHand: atHand('V_{c,0}', 'Concentrate at hand', '150 mL'),
   waterAtHand: atHand('V_{w,0}', 'Demineralised water at hand', '0 L'),
@@ -163,24 +137,26 @@ const inputs = z.strictObject({
     { volume: '1 L', price: '1.20' },
     { volume: '5 L', price: '4' },
   ]),
-  shelfLife: quantity(time, {
-    symbol: 't_m',
-    label: 'How long the mix keeps',
-    description: 'From the label or the data sheet; diluted mixes often keep for days only.',
-    above: '0 h',
-    max: '5 year',
-    example: '7 d',
-    units: ['d', 'h', 'week', 'month'],
-  }).optional(),
-  nextJobIn: quantity(time, {
-    symbol: 't_j',
-    label: 'Time until the next job that can use it',
-    min: '0 h',
-    max: '5 year',
-    example: '2 d',
-    units: ['d', 'h', 'week', 'month'],
-  }).optional(),
-});
+  shelfLife: optional(
+    quantity(time, {
+      symbol: 't_m',
+      label: 'How long the mix keeps',
+      description: 'From the label or the data sheet; diluted mixes often keep for days only.',
+      range: '0 h < x <= 5 year',
+      example: '7 d',
+      units: ['d', 'h', 'week', 'month'],
+    }),
+  ),
+  nextJobIn: optional(
+    quantity(time, {
+      symbol: 't_j',
+      label: 'Time until the next job that can use it',
+      range: '0 h <= x <= 5 year',
+      example: '2 d',
+      units: ['d', 'h', 'week', 'month'],
+    }),
+  ),
+};
 
 function leftoverUse(left: number, shelfLife: number | undefined, nextJobIn: number | undefined) {
   if (left === 0) return 'none' as const;
@@ -200,7 +176,7 @@ function exactPacks(offered: readonly OnSale[]): Pack[] {
 function shoppingRows(item: 'concentrate' | 'water', { counts }: Purchase, offered: readonly OnSale[]) {
   return offered.flatMap((pack, row) => {
     const many = counts[row] ?? 0;
-    return many === 0 ? [] : [{ item, pack: pack.volume, count: many, cost: exact(pack.price).times(many).toNumber() }];
+    return many === 0 ? [] : [{ item, pack: pack.volume, count: many, price: pack.price, cost: exact(pack.price).times(many).toNumber() }];
   });
 }
 
@@ -229,27 +205,23 @@ function noPlan(why: NoPlan) {
 
 export const cleaningBatchPlanCalculation = defineCalculation({
   id: 'cleaning-batch-plan',
-  version: '2.1.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'What to buy and what to pour for a clean',
   purpose: 'Which packs to buy and what to pour to which mark, so that the mix is enough, strong enough, and as cheap as can be?',
-  usedBy: ['technician', 'developer'],
   keywords: ['shopping list', 'packs', 'containers', 'marks', 'waste', 'cost', 'batch'],
   method: 'whole marks by decimal arithmetic, the best of all plans by complete search',
   inputs,
   example: { capacity: '5 L', strongestRatio: '1:4', shelfLife: '7 d', nextJobIn: '2 d' },
   intermediates: {
     mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
+    concentrateMarks: countOutput({ symbol: 'N_c', label: 'Marks of concentrate in a batch' }),
+    waterMarks: countOutput({ symbol: 'N_w', label: 'Marks of water in a batch' }),
     concentrateInAll: volumeToMark('V_c', 'Concentrate in all batches'),
     waterInAll: volumeOutput('V_w', 'Demineralised water in all batches and rinse'),
-    concentrateCost: quantityOutput(ratio, {
-      symbol: 'k_c',
-      label: 'Cost of the concentrate to buy, in your currency',
-      digits: 8,
-      leastDigits: 8,
-    }),
-    waterCost: quantityOutput(ratio, { symbol: 'k_w', label: 'Cost of the water to buy, in your currency', digits: 8, leastDigits: 5 }),
-    leastCost: quantityOutput(ratio, { symbol: 'k_0', label: 'Cost of the cheapest plan, in your currency', digits: 8, leastDigits: 5 }),
+    concentrateCost: cost('k_c', 'Cost of the concentrate to buy'),
+    waterCost: cost('k_w', 'Cost of the water to buy'),
+    leastCost: cost('k_0', 'Cost of the cheapest plan'),
     leastConcentrate: volumeToMark('V_{c,m}', 'Concentrate of the plan that uses least of it'),
   },
   outputs: {
@@ -273,7 +245,8 @@ export const cleaningBatchPlanCalculation = defineCalculation({
         },
         pack: quantityOutput(volume, { symbol: 'V', label: 'Pack', digits: 6, units: ['L', 'mL', 'gal_US'] }),
         count: countOutput({ symbol: 'N', label: 'How many' }),
-        cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost, in your currency', digits: 8, leastDigits: 5 }),
+        price: cost('k_1', 'Price of one'),
+        cost: cost('k', 'Cost'),
       },
     }),
     concentrateLeft: volumeOutput('V_{c,l}', 'Concentrate left in the packs'),
@@ -287,56 +260,76 @@ export const cleaningBatchPlanCalculation = defineCalculation({
         unknown: 'not known how long it keeps or when the next job is: look at the label before keeping it',
       },
     }),
-    cost: quantityOutput(ratio, { symbol: 'k', label: 'Cost of the shopping, in your currency', digits: 8, leastDigits: 5 }),
+    cost: cost('k', 'Cost of the shopping'),
   },
-  constants: {},
+  answer: 'concentrateToPour',
   steps: [
-    {
-      gives: 'mixNeeded',
-      tex: '[[mixNeeded]] = [[inletVolume]]\\,[[fillShare]]\\,[[passes]]\\left(1+[[reserve]]\\right)',
-      source: 'fillPractice',
-    },
-    { gives: 'leastCost', text: 'Among all splits, batches and packs none costs less than [[leastCost]].', source: 'leastCostCover' },
-    { gives: 'leastConcentrate', text: 'And none uses less concentrate than [[leastConcentrate]].', source: 'leastCostCover' },
-    { gives: 'batches', text: 'Equal batches that the container holds: [[batches]].', source: 'partsArithmetic' },
-    {
-      gives: 'concentrateInAll',
-      text: 'Whole marks, strong enough ([[weakestRatio]]) and not too strong, that leave least of what is to be least: [[concentrateInAll]].',
-      source: 'leastCostCover',
-    },
-    { gives: 'waterInAll', text: 'The other marks of the batches, and the rinse: [[waterInAll]].', source: 'partsArithmetic' },
-    { gives: 'concentrateCost', text: 'Cheapest packs that hold what is not at hand: [[concentrateCost]].', source: 'leastCostCover' },
-    { gives: 'waterCost', text: 'The same for the water: [[waterCost]].', source: 'leastCostCover' },
-    { gives: 'cost', tex: '[[cost]] = [[concentrateCost]]+[[waterCost]]', source: 'leastCostCover' },
-    { gives: 'mixMade', tex: '[[mixMade]] = [[concentrateInAll]]+[[waterInAll]]-[[rinseVolume]]', source: 'partsArithmetic' },
-    { gives: 'mixLeft', tex: '[[mixLeft]] = [[mixMade]]-[[mixNeeded]]', source: 'partsArithmetic' },
-    { gives: 'leftover', text: 'Time to the next job against the time that the mix keeps.', source: 'dilutionPractice' },
-    {
-      gives: 'waterToPour',
-      tex: '[[waterToPour]] = \\frac{[[waterInAll]]-[[rinseVolume]]}{[[batches]]}',
-      source: 'partsArithmetic',
-    },
-    { gives: 'mixedShare', tex: '[[mixedShare]] = \\frac{[[concentrateInAll]]}{[[mixMade]]}', source: 'partsArithmetic' },
-    {
-      gives: 'mixedRatio',
-      tex: '[[mixedRatio]] = \\frac{[[waterInAll]]-[[rinseVolume]]}{[[concentrateInAll]]}',
-      source: 'partsArithmetic',
-    },
-    { gives: 'concentrateToPour', tex: '[[concentrateToPour]] = \\frac{[[concentrateInAll]]}{[[batches]]}', source: 'partsArithmetic' },
+    formula('mixNeeded', 'inletVolume * fillShare * passes * (1 + reserve)', fillPractice),
+    found(
+      'batches',
+      ['not known(capacity) or (concentrateMarks + waterMarks) * mark <= capacity'],
+      partsArithmetic,
+      undefined,
+      'Equal batches that the container holds.',
+    ),
+    found(
+      'concentrateMarks',
+      ['waterMarks <= weakestRatio * concentrateMarks', 'not known(strongestRatio) or waterMarks >= strongestRatio * concentrateMarks'],
+      leastCostCover,
+      undefined,
+      'Whole graduation marks within the allowed strength that minimise cost (or concentrate).',
+    ),
+    found(
+      'waterMarks',
+      ['(concentrateMarks + waterMarks) * mark * batches >= mixNeeded'],
+      leastCostCover,
+      undefined,
+      'Enough for the clean.',
+    ),
+    formula('concentrateToPour', 'concentrateMarks * mark', partsArithmetic),
+    formula('waterToPour', 'waterMarks * mark', partsArithmetic),
+    formula('mixedShare', 'concentrateMarks / (concentrateMarks + waterMarks)', partsArithmetic),
+    formula('mixedRatio', 'waterMarks / concentrateMarks', partsArithmetic),
+    formula('concentrateInAll', 'batches * concentrateToPour', partsArithmetic),
+    formula('waterInAll', 'batches * waterToPour + rinseVolume', partsArithmetic),
+    formula('mixMade', 'batches * (concentrateToPour + waterToPour)', partsArithmetic),
+    formula('mixLeft', 'mixMade - mixNeeded', partsArithmetic),
+    rows('shopping', { cost: 'price * count' }, leastCostCover, undefined, 'Cheapest packs that hold what is not at hand.'),
+    formula('concentrateCost', "sum(where(shopping.cost, shopping.item == 'concentrate'))", leastCostCover),
+    formula('waterCost', "sum(where(shopping.cost, shopping.item == 'water'))", leastCostCover),
+    formula('cost', 'concentrateCost + waterCost', leastCostCover),
+    formula(
+      'concentrateLeft',
+      "concentrateAtHand + sum(where(shopping.pack * shopping.count, shopping.item == 'concentrate')) - concentrateInAll",
+      partsArithmetic,
+    ),
+    formula(
+      'waterLeft',
+      "waterAtHand + sum(where(shopping.pack * shopping.count, shopping.item == 'water')) - waterInAll",
+      partsArithmetic,
+    ),
+    found('leastCost', ['leastCost <= cost'], leastCostCover, undefined, 'Among all splits, batches and packs none costs less.'),
+    found('leastConcentrate', ['leastConcentrate <= concentrateInAll'], leastCostCover, undefined, 'None uses less concentrate.'),
+    verdict(
+      'leftover',
+      {
+        none: 'mixLeft == 0',
+        unknown: 'not known(shelfLife) or not known(nextJobIn)',
+        keep: 'nextJobIn <= shelfLife',
+        discard: 'otherwise',
+      },
+      dilutionPractice,
+    ),
   ],
-  assumptions: [
-    { code: 'additive_volumes', text: 'Volumes of concentrate and water add up; for water-based cleaners the error is well below 1 %.' },
-    {
-      code: 'bought_counts',
-      text: 'What is spent on packs counts, not what is taken out of a pack that is open: what is left in the packs keeps its use.',
-    },
-    { code: 'no_stronger_than_stated', text: 'Without a strongest mix that is allowed, none is made stronger than the marks force.' },
-    { code: 'equal_batches', text: 'All batches are alike, so that one pair of marks is all to remember.' },
-    { code: 'full_packs', text: 'Packs hold what they say; water from a demineraliser of your own is entered as at hand.' },
-  ],
-  limits: [{ code: 'label_counts', text: 'The label and the safety data sheet of the cleaner come before any figure here.' }],
+  assumptions: {
+    additive_volumes: 'Volumes of concentrate and water add up; for water-based cleaners the error is well below 1 %.',
+    bought_counts: 'What is spent on packs counts, not what is taken out of a pack that is open: what is left in the packs keeps its use.',
+    no_stronger_than_stated: 'Without a strongest mix that is allowed, none is made stronger than the marks force.',
+    equal_batches: 'All batches are alike, so that one pair of marks is all to remember.',
+    full_packs: 'Packs hold what they say; water from a demineraliser of your own is entered as at hand.',
+  },
+  limits: { label_counts: 'The label and the safety data sheet of the cleaner come before any figure here.' },
   cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
-  sources: { fillPractice, partsArithmetic, dilutionPractice, leastCostCover },
   uncertaintyNote: 'Marks and packs are counted, so that no ± is carried through the plan. Cover it with the reserve.',
   dimensional: 'volumes are counted in whole decimal marks and packs',
   compute(input) {
@@ -382,6 +375,8 @@ export const cleaningBatchPlanCalculation = defineCalculation({
       leastCost: cheapest.cost.toNumber(),
       leastConcentrate: leanest.concentrateInAll.toNumber(),
       batches: plan.batches,
+      concentrateMarks: plan.concentrate.dividedBy(request.mark).toNumber(),
+      waterMarks: plan.water.dividedBy(request.mark).toNumber(),
       concentrateToPour: plan.concentrate.toNumber(),
       waterToPour: plan.water.toNumber(),
       mixedRatio: plan.concentrate.isZero() ? undefined : plan.water.dividedBy(plan.concentrate).toNumber(),
