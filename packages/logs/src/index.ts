@@ -18,6 +18,7 @@ export {
   parseMapping,
 } from './mapping/mapping.js';
 export { type LogData, logData } from './read/data.js';
+export { readGroups, type SignalGroup } from './read/from-groups.js';
 export { type Sureness, shown } from './read/plan.js';
 export type { Choice, Question } from './read/question.js';
 export { questionText } from './read/question-text.js';
