@@ -109,6 +109,7 @@ export class Cleaner {
       stuck: false,
     });
     const slot = this.#states.length - 1;
+    this.#steady.addChannel(channel);
     if (channel === 'engineSpeed') this.#speedSlot = slot;
     const column = new Float64Array(batchRows).fill(Number.NaN);
     this.#columns.push(column);
@@ -147,7 +148,7 @@ export class Cleaner {
       }
       const value = slot === speedSlot ? speed : this.#check(state, number, time, line);
       column[at] = value;
-      if (!Number.isNaN(value)) this.#steady.value(state.channel, time, value, line);
+      if (!Number.isNaN(value)) this.#steady.value(slot, time, value, line);
     }
     this.#batchTime[at] = time;
     this.#batchLines[at] = line;

@@ -1,4 +1,4 @@
-import { median } from '@wallflow/numerics';
+import { medianOf, select } from './select.js';
 
 /** Mean and spread of a channel over a stretch, a few wild values left out. */
 export interface Summary {
@@ -16,32 +16,39 @@ const wildAt = 4;
 const medianDistance = 0.674_489_750_196_082;
 const nineTenthsDistance = 1.644_853_626_951_472;
 
-/**
- * A standard deviation that a few outliers do not change. A signal that stands on one value for more than half of the time
- * has no median distance; then nine tenths of the distances tell, and if those are nothing too, whatever differs is wild.
- */
-function robustSpread(distances: Float64Array): number {
-  const sorted = distances.slice().sort();
-  const middle = (median(sorted) ?? 0) / medianDistance;
-  return middle > 0 ? middle : (sorted[Math.floor(0.9 * (sorted.length - 1))] ?? 0) / nineTenthsDistance;
-}
+/** Used again for every stretch, as there are many. */
+let scratch = new Float64Array(1024);
 
-/** Mean and deviation of the values within four robust standard deviations of the median. */
+/**
+ * Mean and deviation of the values within four robust standard deviations of the median; undefined without values or when one
+ * is no number. A signal that stands on one value for more than half of the time has no median distance; then nine tenths of
+ * the distances tell, and if those are nothing too, whatever differs is wild.
+ */
 export function summarise(values: ArrayLike<number>): Summary | undefined {
-  const centre = median(values);
-  if (centre === undefined) return undefined;
-  const distances = Float64Array.from(values, (value) => Math.abs(value - centre));
-  const reach = Math.max(wildAt * robustSpread(distances), 1e-9 * Math.abs(centre));
+  const { length } = values;
+  if (length === 0) return undefined;
+  if (scratch.length < length) scratch = new Float64Array(2 * length);
+  const work = scratch;
+  for (let i = 0; i < length; i += 1) {
+    const value = values[i] as number;
+    if (!Number.isFinite(value)) return undefined;
+    work[i] = value;
+  }
+  const centre = medianOf(work, length);
+  for (let i = 0; i < length; i += 1) work[i] = Math.abs((values[i] as number) - centre);
+  const middle = medianOf(work, length) / medianDistance;
+  const spread = middle > 0 ? middle : select(work, length, Math.floor(0.9 * (length - 1))) / nineTenthsDistance;
+  const reach = Math.max(wildAt * spread, 1e-9 * Math.abs(centre));
   const wild: number[] = [];
   let count = 0;
   let mean = 0;
   let squares = 0;
-  for (let i = 0; i < values.length; i += 1) {
-    if ((distances[i] as number) > reach) {
+  for (let i = 0; i < length; i += 1) {
+    const value = values[i] as number;
+    if (Math.abs(value - centre) > reach) {
       wild.push(i);
       continue;
     }
-    const value = values[i] as number;
     count += 1;
     const away = value - mean;
     mean += away / count;

@@ -39,7 +39,9 @@ export class SteadyFinder {
   readonly #windows: Stretch[] = [];
   readonly #rule: SteadyRule;
   readonly #counts: LeftOutCounts;
-  readonly #samples = new Map<ChannelName, Samples>();
+  /** By the slot of the channel in the rows. */
+  readonly #samples: Samples[] = [];
+  readonly #channels: ChannelName[] = [];
   #speedSum = 0;
   #speedCount = 0;
   #start = Number.NaN;
@@ -65,20 +67,20 @@ export class SteadyFinder {
     this.#last = time;
   }
 
+  /** Announce the channel of the next slot. */
+  addChannel(channel: ChannelName): void {
+    this.#channels.push(channel);
+    this.#samples.push(new Samples());
+  }
+
   /** A value of the row that was announced last. */
-  value(channel: ChannelName, time: number, value: number, line: number): void {
-    if (this.#speedCount === 0) return;
-    let samples = this.#samples.get(channel);
-    if (samples === undefined) {
-      samples = new Samples();
-      this.#samples.set(channel, samples);
-    }
-    samples.add(time, value, line);
+  value(slot: number, time: number, value: number, line: number): void {
+    if (this.#speedCount > 0) (this.#samples[slot] as Samples).add(time, value, line);
   }
 
   /** A channel has turned out to be no signal since a time: take it back. */
   takeBack(channel: ChannelName, since: number): void {
-    this.#samples.get(channel)?.dropFrom(since);
+    this.#samples[this.#channels.indexOf(channel)]?.dropFrom(since);
     for (let i = this.#windows.length - 1; i >= 0; i -= 1) {
       const window = this.#windows[i] as Stretch;
       if (window.to < since) break;
@@ -111,17 +113,18 @@ export class SteadyFinder {
   close(): void {
     const { settling, shortest } = this.#rule;
     if (this.#speedCount > 0 && this.#last - this.#start - settling >= shortest) this.#keep(this.#start + settling, this.#last);
-    for (const samples of this.#samples.values()) samples.clear();
+    for (const samples of this.#samples) samples.clear();
     this.#speedSum = 0;
     this.#speedCount = 0;
   }
 
   #keep(from: number, to: number): void {
     const values: Stretch['values'] = {};
-    for (const [channel, samples] of this.#samples) {
+    this.#samples.forEach((samples, slot) => {
+      const channel = this.#channels[slot] as ChannelName;
       const value = this.#summary(channel, samples, from, to);
       if (value !== undefined) values[channel] = value;
-    }
+    });
     const speed = values.engineSpeed;
     if (speed !== undefined) this.#windows.push({ from, to, samples: speed.samples, values });
   }
@@ -146,7 +149,8 @@ export class SteadyFinder {
   /** Whether the channel was silent for long within the stretch: its mean would be that of another time. */
   #hasGap(times: Float64Array, from: number, to: number): boolean {
     let last = from;
-    for (const time of times) {
+    for (let i = 0; i < times.length; i += 1) {
+      const time = times[i] as number;
       if (time - last > this.#rule.gap) return true;
       last = time;
     }
