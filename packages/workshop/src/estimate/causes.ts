@@ -76,11 +76,12 @@ export function hypothesesFor({ vehicle, controlUnit }: EstimateInput, priors: P
   const { complaint = true, washedRecently = false, sensor } = vehicle;
   const trigger = priors.trigger.median;
   const ashPrior = priors.ashLoad;
+  const weighed = vehicle.weighedAsh !== undefined && vehicle.filter?.volume !== undefined;
   const ashIsHigh = 1 - normalShare(Math.log(ashService / ashPrior.median) / Math.log(ashPrior.spread));
   const ashWeight = Math.min(0.5, Math.max(0.02, 0.8 * ashIsHigh));
   const usualSoot = (point: Float64Array) => uniform(point[at.soot]!, 0.05, 1.1) * trigger;
-  const usualAsh = (point: Float64Array) => Math.min(60, lognormal(point[at.ash]!, 0.8 * ashPrior.median, ashPrior.spread));
-  const muchAsh = (point: Float64Array) => lognormal(point[at.ash]!, Math.max(50, ashPrior.median), 1.5);
+  const usualAsh = (point: Float64Array) => Math.min(60, lognormal(point[at.ash]!, (weighed ? 1 : 0.8) * ashPrior.median, ashPrior.spread));
+  const muchAsh = (point: Float64Array) => (weighed ? usualAsh(point) : lognormal(point[at.ash]!, Math.max(50, ashPrior.median), 1.5));
   const fault = (point: Float64Array) => point[at.fault]!;
   const pipe = (point: Float64Array) => lognormal(fault(point), pipeDrop, pipeSpread) / Math.max(highestRhoQQ, 1e-9);
   // A face that deposits bridge; most are open.

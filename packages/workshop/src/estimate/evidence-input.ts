@@ -39,6 +39,8 @@ export interface Vehicle {
   };
   /** Whether the sensor sees the drop of the filter alone or everything behind its one tap. */
   readonly sensor?: 'across-filter' | 'one-tap';
+  /** Ash left in the filter by weighing, kg. */
+  readonly weighedAsh?: number;
   readonly washedRecently?: boolean;
   /** Lamp, derate or low power: why the vehicle is in the workshop. Default true. */
   readonly complaint?: boolean;

@@ -14,5 +14,6 @@ export {
 export type { BackPressureReading, EstimateInput, SpeedReading, Trials, Vehicle } from './evidence-input.js';
 export { nextTests, type TestOutcome, type TestValue } from './next-test.js';
 export { type LineProblem, type LineResult, readLine } from './one-line.js';
+export { greatestRiskOfHeat, type PlanOption, type PlanOptionId, planOf } from './plan.js';
 export { type Prior, type PriorMark, type Priors, priorsOf } from './priors.js';
 export { type DiscreteTrial, discreteTrials } from './trials.js';

@@ -50,7 +50,7 @@ const usualDistance = 140 * thousandKilometres;
 
 /** Typical values for this engine, replaced by what is known. */
 export function priorsOf(vehicle: Vehicle): Priors {
-  const { displacement, distance, filter = {} } = vehicle;
+  const { displacement, distance, weighedAsh, filter = {} } = vehicle;
   const light = dutyOf(vehicle) === 'light';
   const volume: Prior =
     filter.volume !== undefined
@@ -123,13 +123,16 @@ export function priorsOf(vehicle: Vehicle): Priors {
       basis: 'published fits of 2.8e-14 to 1.7e-13 m2',
       mark: 'read',
     },
-    ashLoad: {
-      label: 'Ash load',
-      median: 0.1 * travelled,
-      spread,
-      basis: 'oil use, sulphated ash and capture as published; 0.1 g/L in 1000 km',
-      mark: 'derived here',
-    },
+    ashLoad:
+      weighedAsh !== undefined && filter.volume !== undefined
+        ? known('Ash load', Math.max(0.1, weighedAsh / filter.volume), 1.2)
+        : {
+            label: 'Ash load',
+            median: 0.1 * travelled,
+            spread,
+            basis: 'oil use, sulphated ash and capture as published; 0.1 g/L in 1000 km',
+            mark: 'derived here',
+          },
     trigger: {
       label: 'Soot load that starts a regeneration',
       median: light ? 5 : 3.5,

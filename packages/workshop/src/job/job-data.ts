@@ -1,4 +1,5 @@
 import { type Advice, type Assumption, type Issue, type Presented, present, type Warning } from '@wallflow/calculation';
+import { type EstimateData, estimateData, type JobEstimate, jobEstimate } from './estimate-data.js';
 import { type Attempt, succeeded } from './evaluation.js';
 import type { JobFile } from './job-file.js';
 import type { MeasuredSide } from './measured-side.js';
@@ -34,7 +35,9 @@ export interface SideData {
 }
 
 /** A whole job as plain data: it survives JSON and `structuredClone`, for a program that keeps records. */
-export interface JobData {
+export interface JobData extends Partial<JobEstimate> {
+  /** Before the work, where there are readings of both sides. */
+  readonly estimateBefore?: EstimateData;
   readonly ok: true;
   readonly job: JobFile;
   readonly before: SideData;
@@ -69,10 +72,13 @@ function sideData({ file, leftOut, readings, deciding, condition, soot }: Measur
 
 /** The result of a job as plain data with units; a `JobResult` itself carries the calculations, which are functions. */
 export function jobData(result: JobResult): JobData {
+  const { estimateBefore, estimateAfter } = result;
   const { job, before, after, permissionBefore, permissionAfter, cleaning, comparison, reductant, reset } = result;
   return {
     ok: true,
     job,
+    ...jobEstimate(result),
+    ...(estimateBefore === undefined || estimateAfter === undefined ? {} : { estimateBefore: estimateData(estimateBefore) }),
     before: sideData(before),
     ...(after === undefined ? {} : { after: sideData(after) }),
     permissionBefore: attemptData(permissionBefore),

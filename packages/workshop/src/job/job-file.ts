@@ -5,6 +5,15 @@ const short = z.string().max(200);
 /** Inputs that are handed to a calculation, which checks them itself and names what is wrong. */
 const inputs = z.record(short, z.unknown());
 
+/** Trials of a technician, as the estimate of the filter takes them. */
+const trials = z.strictObject({
+  hoses: z.enum(['tight', 'leaking', 'blocked', 'swapped']).optional(),
+  tailPipe: z.enum(['clean', 'sooty']).optional(),
+  gaugeBeside: z.enum(['agrees', 'differs']).optional(),
+  backPressureLost: z.enum(['across-filter', 'before-filter', 'behind-filter', 'nowhere']).optional(),
+  rod: z.enum(['full-length', 'short']).optional(),
+});
+
 /**
  * One job: what came in, what was measured, what is planned. Quantities are text with units. Sections that are inputs
  * of a calculation carry that calculation's input names.
@@ -37,6 +46,8 @@ export const jobFile = z.strictObject({
   reductant: z.record(short, inputs).optional(),
   /** Inputs of `reset-advice`: the work done and what is proven; the proof of the drop comes from the readings. */
   reset: inputs.optional(),
+  /** What was seen in trials before and after the work; a trial that was not made is left out. */
+  trials: z.strictObject({ before: trials.optional(), after: trials.optional() }).optional(),
   rootCause: words.optional(),
   resets: z.array(words).max(50).optional(),
   advice: z.array(words).max(50).optional(),

@@ -1,32 +1,34 @@
-import { type Attempt, evaluate, inputsFor, numberOf, si, succeeded, uncertaintyOf } from './evaluation.js';
+import type { FilterEstimate } from '../estimate/index.js';
+import { type Attempt, evaluate, inputsFor, si } from './evaluation.js';
 import type { JobFile } from './job-file.js';
 import type { MeasuredSide } from './measured-side.js';
 
-/** Least uncertainty of a soot load by pressure drop, kg/m³: what goes into the wall first is not in the range of the estimate. */
-const leastSootUncertainty = 1;
-
-/** Soot load that the readings give, with the whole way up to the most that the drop allows as its uncertainty. */
-function measuredLoad({ soot }: MeasuredSide): Readonly<Record<string, unknown>> {
-  if (!succeeded(soot)) return {};
-  const { mostSootLoad } = soot.result.outputs as Readonly<Record<string, unknown>>;
-  // Without an upper end nothing is known that a permission could rest on.
-  if (typeof mostSootLoad !== 'number') return {};
-  const load = numberOf(soot, 'sootLoad');
-  const most = mostSootLoad + 2 * (uncertaintyOf(soot, 'mostSootLoad') ?? 0);
+/** Soot load that the estimate gives, with the way up to its 95 % end as the uncertainty that counts. */
+function estimatedLoad(estimate: FilterEstimate | undefined): Readonly<Record<string, unknown>> {
+  if (estimate === undefined) return {};
+  const { p50, p95 } = estimate.sootLoad;
   return {
-    measuredSootLoad: si(load, 'kg/m3'),
-    measuredSootLoadUncertainty: si(Math.min(20, Math.max(leastSootUncertainty, most - load)), 'kg/m3'),
+    measuredSootLoad: si(p50, 'kg/m3'),
+    measuredSootLoadUncertainty: si(Math.min(20, Math.max(leastSootUncertainty, p95 - p50)), 'kg/m3'),
   };
 }
 
+/** Least uncertainty of a soot load that was not weighed, kg/m³ (common practice, no source). */
+const leastSootUncertainty = 1;
+
 /** May the filter be regenerated now: what was typed beside what the readings give, each for itself. */
-export function permissionOf(side: MeasuredSide, typed: Readonly<Record<string, unknown>>, job: JobFile): Attempt {
+export function permissionOf(
+  side: MeasuredSide,
+  typed: Readonly<Record<string, unknown>>,
+  job: JobFile,
+  estimate: FilterEstimate | undefined,
+): Attempt {
   const coolant = side.deciding.steady.mean.coolantTemperature;
   return evaluate('regeneration-permission', {
     ...(coolant === undefined ? {} : { coolantTemperature: si(coolant, 'K') }),
     ...typed,
     ...inputsFor('regeneration-permission', job.filter),
-    ...measuredLoad(side),
+    ...estimatedLoad(estimate),
     ...(side.zero?.mean.pressureDrop === undefined ? {} : { pressureSensorZero: si(side.zero.mean.pressureDrop, 'Pa') }),
   });
 }

@@ -1,5 +1,7 @@
 import { givenData, type Issue } from '@wallflow/calculation';
+import type { FilterEstimate } from '../estimate/index.js';
 import { comparisonOf } from './comparison.js';
+import { estimateOf } from './estimate-of.js';
 import { type Attempt, evaluate, inputsFor, isCalculation, succeeded, unknownInputs } from './evaluation.js';
 import type { JobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
@@ -17,6 +19,9 @@ export interface JobResult {
   readonly job: JobFile;
   readonly before: MeasuredSide;
   readonly after?: MeasuredSide;
+  /** From everything that was read on each side; absent where neither displacement nor filter volume is known. */
+  readonly estimateBefore?: FilterEstimate;
+  readonly estimateAfter?: FilterEstimate;
   readonly permissionBefore: Attempt;
   readonly permissionAfter?: Attempt;
   readonly cleaning?: Attempt;
@@ -120,14 +125,16 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
   if (!before.ok || after?.ok === false) {
     return { ok: false, issues: bounded([...(before.ok ? [] : before.issues), ...(after?.ok === false ? after.issues : [])]) };
   }
-  const permissionBefore = permissionOf(before.side, job.permission.before, job);
-  const permissionAfter = after === undefined ? undefined : permissionOf(after.side, job.permission.after ?? {}, job);
+  const estimateBefore = estimateOf(before.side, job, false);
+  const estimateAfter = after === undefined ? undefined : estimateOf(after.side, withAshLeft(job), true);
+  const permissionBefore = permissionOf(before.side, job.permission.before, job, estimateBefore);
+  const permissionAfter = after === undefined ? undefined : permissionOf(after.side, job.permission.after ?? {}, job, estimateAfter);
   const cleaning =
     job.cleaning === undefined
       ? undefined
       : evaluate('cleaning-volumes', { ...inputsFor('cleaning-volumes', job.filter), ...job.cleaning });
   const comparison = after === undefined ? undefined : comparisonOf(before.side, after.side, job);
-  const reset = resetOf(job.reset, comparison, after?.side);
+  const reset = resetOf(job.reset, comparison, estimateAfter);
   const reductant = Object.entries(job.reductant ?? {}).map(
     ([id, input]) => [id, isCalculation(id) ? evaluate(id, input) : undefined] as const,
   );
@@ -149,6 +156,8 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
     result: {
       job,
       before: before.side,
+      ...(estimateBefore === undefined ? {} : { estimateBefore }),
+      ...(estimateAfter === undefined ? {} : { estimateAfter }),
       permissionBefore,
       ...(after === undefined ? {} : { after: after.side }),
       ...(permissionAfter === undefined ? {} : { permissionAfter }),

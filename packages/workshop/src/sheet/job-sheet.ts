@@ -3,6 +3,7 @@ import { absolutePressure, type Kind, type KindName, length, temperature } from 
 import type { JobResult } from '../job/run-job.js';
 import type { Block, Sheet } from './blocks.js';
 import { customerBlocks } from './customer.js';
+import { estimateBlocks } from './estimate.js';
 import { cautionBlocks, evidenceBlocks } from './evidence.js';
 import { readingsPlot, readingsTable } from './readings.js';
 import {
@@ -89,6 +90,7 @@ export function jobSheet(result: JobResult): Sheet {
       ...leftOut(result),
       ...readingsPlot(result),
       ...comparisonBlocks(result),
+      ...estimateBlocks(result),
       ...sootBlocks(result),
       ...permissionBlocks('before the work', result.permissionBefore, result.before.condition),
       ...cleaningBlocks(result),

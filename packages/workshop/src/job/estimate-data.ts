@@ -1,0 +1,109 @@
+import { sootBandsOf } from '@wallflow/exhaust';
+import {
+  type FilterEstimate,
+  greatestRiskOfHeat,
+  nextTests,
+  type PlanOption,
+  planOf,
+  type Range,
+  type TestValue,
+} from '../estimate/index.js';
+import { type Attempt, succeeded, wordOf } from './evaluation.js';
+import type { JobResult } from './run-job.js';
+
+/** The estimate of a filter as plain data. */
+export interface EstimateData {
+  readonly restricted: number;
+  /** Most likely first; they sum to 1. */
+  readonly causes: ReadonlyArray<{ readonly id: string; readonly title: string; readonly probability: number }>;
+  /** g/L, with the ends of the 90 % range. */
+  readonly sootLoad: Range;
+  readonly ashLoad: Range;
+}
+
+/** Whether heat may be used: the conditions of the calculation, and the chance of a load above the limit on top. */
+export interface PermissionData {
+  readonly verdict: 'permitted' | 'refused' | 'not-known';
+  /** g/L */
+  readonly sootLimit: number;
+  readonly chanceAboveLimit: number;
+  readonly greatestChance: number;
+}
+
+export interface VerificationData {
+  readonly verdict: 'proved' | 'improved-not-proved' | 'no-change' | 'worse' | 'not-comparable';
+  /** Chance that nothing restricts the exhaust after the work. */
+  readonly probability: number;
+  /** The test that would sharpen it most for its time. */
+  readonly sharpen?: TestValue;
+}
+
+export interface JobEstimate {
+  readonly estimate: EstimateData;
+  readonly nextTest?: TestValue;
+  readonly plan: readonly PlanOption[];
+  readonly permission: PermissionData;
+  readonly verification?: VerificationData;
+}
+
+const substrates = { 'silicon-carbide': 'silicon-carbide', cordierite: 'cordierite' } as const;
+
+/** The load above which heat is refused in practice; that of the more delicate material where it is not known. */
+function sootLimitOf({ job }: JobResult): number {
+  const given = job.filter.substrate ?? job.permission.before.substrate;
+  return sootBandsOf(given === substrates['silicon-carbide'] ? 'silicon-carbide' : 'cordierite').service;
+}
+
+export function estimateData({ restricted, causes, sootLoad, ashLoad }: FilterEstimate): EstimateData {
+  return { restricted, causes: causes.map(({ id, title, probability }) => ({ id, title, probability })), sootLoad, ashLoad };
+}
+
+function permissionData(estimate: FilterEstimate, attempt: Attempt, sootLimit: number): PermissionData {
+  const chanceAboveLimit = estimate.chanceOfSootAbove(sootLimit);
+  const word = succeeded(attempt) ? wordOf(attempt, 'verdict') : 'unknown';
+  const refused = chanceAboveLimit > greatestRiskOfHeat || word === 'refused';
+  return {
+    verdict: refused ? 'refused' : word === 'permitted' ? 'permitted' : 'not-known',
+    sootLimit,
+    chanceAboveLimit,
+    greatestChance: greatestRiskOfHeat,
+  };
+}
+
+const verified: Readonly<Record<string, VerificationData['verdict']>> = {
+  cleaned: 'proved',
+  improved: 'improved-not-proved',
+  'improved-unproven': 'improved-not-proved',
+  unchanged: 'no-change',
+  worse: 'worse',
+};
+
+/** Proved only where readings at comparable flow and the estimate of the filter after the work say so both. */
+function verificationData({ comparison, estimateAfter }: JobResult): VerificationData | undefined {
+  if (comparison === undefined || estimateAfter === undefined) return undefined;
+  const compared = succeeded(comparison) ? (verified[wordOf(comparison, 'verdict')] ?? 'not-comparable') : 'not-comparable';
+  const probability = 1 - estimateAfter.restricted;
+  const [sharpen] = nextTests(estimateAfter);
+  return {
+    verdict: compared === 'proved' && probability < 0.9 ? 'improved-not-proved' : compared,
+    probability,
+    ...(sharpen === undefined ? {} : { sharpen }),
+  };
+}
+
+/** All that a job draws from its estimate; undefined where there is none. After the work the later side counts. */
+export function jobEstimate(result: JobResult): JobEstimate | undefined {
+  const estimate = result.estimateAfter ?? result.estimateBefore;
+  if (estimate === undefined) return undefined;
+  const sootLimit = sootLimitOf(result);
+  const [nextTest] = nextTests(estimate);
+  const attempt = result.estimateAfter === undefined ? result.permissionBefore : (result.permissionAfter ?? result.permissionBefore);
+  const verification = verificationData(result);
+  return {
+    estimate: estimateData(estimate),
+    ...(nextTest === undefined ? {} : { nextTest }),
+    plan: planOf(result.estimateBefore ?? estimate, sootLimit),
+    permission: permissionData(estimate, attempt, sootLimit),
+    ...(verification === undefined ? {} : { verification }),
+  };
+}
