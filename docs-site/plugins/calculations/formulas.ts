@@ -12,7 +12,18 @@ function formulaHtml(tex: string, display: boolean): string {
 }
 
 function stepFormulas(step: StepView): string[] {
-  return [step.tex, step.numbersTex].filter((tex) => tex !== undefined);
+  const own = [
+    step.tex,
+    step.numbersTex,
+    ...(step.changesTex ?? []),
+    ...(step.comparisons ?? []).map(({ tex }) => tex),
+    ...(step.columns ?? []).flatMap(({ tex, numbersTex }) => [tex, numbersTex]),
+  ];
+  return [...own.filter((tex) => tex !== undefined), ...(step.nested?.steps ?? []).flatMap(stepFormulas)];
+}
+
+function stepSymbols(step: StepView): string[] {
+  return [step.symbolTex ?? '', ...(step.nested?.steps ?? []).flatMap(stepSymbols)];
 }
 
 function inputSymbols(fields: readonly FieldData[]): string[] {
@@ -25,7 +36,7 @@ export function formulasOf(data: Omit<CalculationData, 'formulas'>, otherSteps: 
   const inline = [
     ...inputSymbols(data.inputs),
     ...values.map((value) => value.symbolTex ?? ''),
-    ...data.example.steps.map((step) => step.symbolTex ?? ''),
+    ...data.example.steps.flatMap(stepSymbols),
     ...data.constants.map((constant) => constant.tex),
   ];
   const display = [...data.example.steps.flatMap(stepFormulas), ...otherSteps];

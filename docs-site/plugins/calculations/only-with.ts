@@ -28,7 +28,10 @@ function completed(calculation: AnyCalculation, input: Input, examples: Input): 
 
 function answers(calculation: AnyCalculation, input: Input): string | undefined {
   const result = calculation.run(input);
-  return result.ok ? JSON.stringify([result.outputs, result.intermediates, result.warnings]) : undefined;
+  if (!result.ok) return undefined;
+  // A calculation that says itself that it does not use an input answers as it does without.
+  const warnings = result.warnings.filter(({ code }: { readonly code: string }) => code !== 'input_not_used');
+  return JSON.stringify([result.outputs, result.intermediates, warnings]);
 }
 
 /**

@@ -201,15 +201,38 @@ export function viewResult(
     assumptions: result.assumptions.map((assumption) => assumption.text),
     advice: adviceOnce(result.advice, [...warnings, ...outputs.values]),
     budget: budgetViews(calculation, result, inputs),
-    steps: steps.map((step) => ({
-      label: step.label,
-      ...(step.symbol === undefined ? {} : { symbolTex: step.symbol }),
-      ...(step.tex === undefined ? {} : { tex: step.tex }),
-      ...(step.source === undefined ? {} : { source: step.source }),
-      ...stepNumbers(calculation, step),
-    })),
+    steps: steps.map((step: ExplainedStep) => stepView(calculation, step)),
   };
   return view;
+}
+
+function stepView(calculation: AnyCalculation, step: ExplainedStep): StepView {
+  const { changes, comparisons, columns, nested } = step;
+  return {
+    label: step.label,
+    ...(step.symbol === undefined ? {} : { symbolTex: step.symbol }),
+    ...(step.tex === undefined ? {} : { tex: step.tex }),
+    ...(step.source === undefined ? {} : { source: step.source }),
+    ...(step.when === undefined ? {} : { when: step.when }),
+    ...(changes.length === 0 ? {} : { changesTex: changes.map(({ tex }) => tex) }),
+    ...(comparisons === undefined
+      ? {}
+      : { comparisons: comparisons.map(({ verdict, numbersTex, holds }) => ({ verdict, tex: numbersTex, holds })) }),
+    ...(columns === undefined
+      ? {}
+      : {
+          columns: columns.map(({ label, tex, numbersTex }) => ({ label, tex, ...(numbersTex === undefined ? {} : { numbersTex }) })),
+        }),
+    ...(nested === undefined
+      ? {}
+      : {
+          nested: {
+            title: nested.title,
+            steps: nested.steps.map((inner) => ({ ...stepView(calculation, inner), valueText: inner.valueText })),
+          },
+        }),
+    ...stepNumbers(calculation, step),
+  };
 }
 
 /** The parts of a step that hold numbers. */

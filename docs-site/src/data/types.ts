@@ -131,6 +131,14 @@ export interface StepView {
   readonly valueText: string;
   readonly text?: string;
   readonly source?: string;
+  /** Of a step with several ways: when this one is taken. */
+  readonly when?: string;
+  /** Units that change on the way into the step. */
+  readonly changesTex?: readonly string[];
+  readonly comparisons?: readonly { readonly verdict: string; readonly tex: string; readonly holds: boolean }[];
+  readonly columns?: readonly { readonly label: string; readonly tex: string; readonly numbersTex?: string }[];
+  /** The working of the calculation that made this value. */
+  readonly nested?: { readonly title: string; readonly steps: readonly StepView[] };
 }
 
 export interface NoteView {

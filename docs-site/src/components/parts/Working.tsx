@@ -24,8 +24,31 @@ export function Working({ steps }: { readonly steps: readonly StepView[] }): Rea
             <span className={styles.number}>{index + 1}.</span> {step.label}
           </h3>
           {step.text === undefined ? null : <p className={styles.words}>{readable(step.text)}</p>}
+          {step.when === undefined ? null : <p className={styles.words}>Case: {readable(step.when)}.</p>}
+          {step.changesTex?.map((tex) => (
+            <Line key={tex} label={`${step.label}: change of unit`} tex={tex} />
+          ))}
           <Line label={`${step.label}: formula`} tex={step.tex} />
           {step.numbersTex === step.tex ? null : <Line label={`${step.label}: numbers in SI units`} tex={step.numbersTex} />}
+          {step.comparisons?.map(({ verdict, tex, holds }) => (
+            <div key={`${verdict} ${tex}`} className={styles.words}>
+              <Line label={`${step.label}: comparison`} tex={tex} />
+              {holds ? 'holds' : 'does not hold'}
+              {verdict === '' ? '' : `: ${verdict}`}
+            </div>
+          ))}
+          {step.columns?.map(({ label, tex, numbersTex }) => (
+            <div key={label}>
+              <Line label={`${label}: formula`} tex={tex} />
+              <Line label={`${label}: numbers in SI units`} tex={numbersTex} />
+            </div>
+          ))}
+          {step.nested === undefined ? null : (
+            <details>
+              <summary>{step.nested.title}: working</summary>
+              <Working steps={step.nested.steps} />
+            </details>
+          )}
           <p className={styles.value}>
             <Formula tex={step.symbolTex} /> {step.symbolTex === undefined ? '' : '= '}
             <strong>{readable(step.valueText)}</strong>
