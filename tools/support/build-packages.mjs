@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { cp, readdir, rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { isStale } from './freshness.mjs';
 import { packages } from './package-entries.mjs';
 import { root } from './root.mjs';
@@ -17,27 +17,41 @@ async function modulesIn(folder) {
 
 /**
  * One package, twice: a built file for each module, so that a bundler drops whole modules that are not used, and few files for
- * Node, which spends its time on opening files.
+ * Node, which spends its time on opening files. The compiler writes the declarations, for all packages in one run.
  *
  * @param {import('./package-entries.mjs').Package} built
  */
 async function buildPackage({ folder, entries }) {
   // Not imported above: the tools that install come before what is installed.
-  const { build } = await import('esbuild');
+  const { build } = await import('tsup');
   const home = join(root, folder);
   const source = join(home, 'src');
-  const shared = /** @type {const} */ ({ format: 'esm', target: 'es2022', sourcemap: true, logLevel: 'silent' });
+  const shared = /** @satisfies {import('tsup').Options} */ ({
+    config: false,
+    // Named, as one is looked for up to the root of the disk otherwise.
+    tsconfig: join(root, 'tsconfig.base.json'),
+    format: 'esm',
+    outExtension: () => ({ js: '.js' }),
+    target: 'es2022',
+    sourcemap: true,
+    silent: true,
+    dts: false,
+    // A browser that finds `fs` looks for a package; `node:fs` says what it is.
+    removeNodeProtocol: false,
+  });
   await rm(join(home, 'dist'), { recursive: true, force: true });
-  await build({ ...shared, entryPoints: await modulesIn(source), outbase: source, outdir: join(home, 'dist') });
+  const modules = (await modulesIn(source)).map((file) => [relative(source, file).replace(/\.ts$/, ''), file]);
+  await build({ ...shared, entry: Object.fromEntries(modules), outDir: join(home, 'dist'), bundle: false, splitting: false });
   await build({
     ...shared,
-    entryPoints: Object.fromEntries(entries.map((entry) => [entry.name, join(home, entry.source)])),
-    outdir: join(home, 'dist', 'node'),
-    bundle: true,
+    entry: Object.fromEntries(entries.map((entry) => [entry.name, join(home, entry.source)])),
+    outDir: join(home, 'dist', 'node'),
+    skipNodeModulesBundle: true,
     splitting: true,
-    chunkNames: 'shared/[hash]',
     platform: 'node',
-    packages: 'external',
+    esbuildOptions: (options) => {
+      options.chunkNames = 'shared/[hash]';
+    },
   });
 }
 
