@@ -24,17 +24,17 @@ const number = (min: number, max: number) => fc.double({ min, max, noNaN: true, 
 const limits: WatchLimits = {
   inletLasting: 973.15,
   inletTime: 10,
-  anywhere: 1023.15,
+  zoneLimit: 1023.15,
   outletAbove: 100,
-  rise: 10,
+  riseLimit: 10,
   dropTime: 180,
   steadySpeed: 0.05,
-  coolant: 378.15,
-  window: 2,
-  hot: 723.15,
+  coolantLimit: 378.15,
+  riseTime: 2,
+  hotTemperature: 723.15,
   hotTime: 60,
-  stopped: 5,
-  idle: 15,
+  stoppedSpeed: 5,
+  idleSpeed: 15,
   speedLoss: 0.25,
   flowLoss: 0.5,
   lossTime: 20,
@@ -129,7 +129,7 @@ describe('watch', () => {
     outlet: number(500, 1300),
     pressureDrop: fc.option(number(1e3, 2e4), { nil: undefined }),
     engineSpeed: fc.constant(33),
-    coolant: number(300, 390),
+    coolantTemperature: number(300, 390),
     fire: fc.boolean(),
   });
   const log: fc.Arbitrary<WatchSample[]> = fc.array(fc.tuple(number(0.5, 100), sample), { minLength: 1, maxLength: 40 }).map((rows) => {
@@ -144,7 +144,7 @@ describe('watch', () => {
     fc.assert(
       fc.property(log, (lines) => {
         const events = watchRegeneration(lines, limits);
-        const tooHot = lines.find((line) => Math.max(line.inlet ?? 0, line.bed ?? 0, line.outlet ?? 0) > limits.anywhere);
+        const tooHot = lines.find((line) => Math.max(line.inlet ?? 0, line.bed ?? 0, line.outlet ?? 0) > limits.zoneLimit);
         expect(events.find((event) => event.rule === 'over-temperature')?.time).toBe(tooHot?.time);
         for (let cut = 1; cut <= lines.length; cut += 7) {
           const earlier = watchRegeneration(lines.slice(0, cut), limits);
@@ -161,7 +161,7 @@ describe('watch', () => {
           time: 10 * index,
           inlet,
           outlet: inlet + difference,
-          coolant: 365,
+          coolantTemperature: 365,
           pressureDrop: 8000 - 10 * index,
           engineSpeed: 33,
         }));

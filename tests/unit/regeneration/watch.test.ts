@@ -12,7 +12,7 @@ const burning = (time: number, change: Line = {}): Line => ({
   outlet: '600 °C',
   pressureDrop: `${80 - time / 100} mbar`,
   engineSpeed: '2000 rpm',
-  coolant: '90 °C',
+  coolantTemperature: '90 °C',
   ...change,
 });
 
@@ -80,7 +80,7 @@ describe('loss of the cooling flow during a burn', () => {
 describe('what counts as watched', () => {
   it('is only what a rule still sees in the last line', () => {
     expect(watch([burning(0), burning(2)]).notWatched).toBe('nothing');
-    expect(watch([burning(0), without(burning(2), 'coolant')]).notWatched).toContain('coolant temperature');
+    expect(watch([burning(0), without(burning(2), 'coolantTemperature')]).notWatched).toContain('coolant temperature');
     expect(watch([burning(0), without(burning(2), 'engineSpeed')]).notWatched).toContain('engine speed');
   });
 

@@ -57,7 +57,7 @@ export const catalystExothermCalculation = defineCalculation({
     gasHeatCapacity: exhaustHeatInput,
   },
   intermediates: {
-    rise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Measured temperature rise', digits: 4, units: ['K'] }),
+    temperatureRise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Measured temperature rise', digits: 4, units: ['K'] }),
     riseWanted: quantityOutput(temperatureDifference, { symbol: '\\Delta T_w', label: 'Temperature rise wanted', digits: 4, units: ['K'] }),
   },
   outputs: {
@@ -88,9 +88,9 @@ export const catalystExothermCalculation = defineCalculation({
   },
   answer: 'efficiency',
   steps: [
-    formula('rise', 'temperatureAfter - temperatureBefore'),
+    formula('temperatureRise', 'temperatureAfter - temperatureBefore'),
     formula('fullRise', 'fuelFlow * heatingValue / (exhaustMassFlow * gasHeatCapacity)', gasHeatBalance),
-    formula('efficiency', 'rise / fullRise', gasHeatBalance),
+    formula('efficiency', 'temperatureRise / fullRise', gasHeatBalance),
     formula('slip', 'max(0, fuelFlow * (1 - max(0, efficiency)))'),
     formula('riseWanted', 'max(0, temperatureWanted - temperatureBefore)'),
     formula('fuelWanted', 'exhaustMassFlow * gasHeatCapacity * riseWanted / heatingValue', gasHeatBalance),
@@ -104,9 +104,9 @@ export const catalystExothermCalculation = defineCalculation({
   sources: [dieselFuel, catalystPractice],
   compute(input, { warn }) {
     const { fuelFlow, heatingValue, exhaustMassFlow, gasHeatCapacity, temperatureBefore, temperatureAfter, temperatureWanted } = input;
-    const rise = temperatureAfter - temperatureBefore;
+    const temperatureRise = temperatureAfter - temperatureBefore;
     const fullRise = fullExotherm(fuelFlow, heatingValue, exhaustMassFlow, gasHeatCapacity);
-    const efficiency = exothermEfficiency(rise, fullRise);
+    const efficiency = exothermEfficiency(temperatureRise, fullRise);
     if (efficiency > 1.1) {
       warn(
         'more_heat_than_fuel',
@@ -116,7 +116,7 @@ export const catalystExothermCalculation = defineCalculation({
     }
     const riseWanted = Math.max(0, temperatureWanted - temperatureBefore);
     return {
-      rise,
+      temperatureRise,
       riseWanted,
       efficiency,
       fullRise,

@@ -1,15 +1,19 @@
 import {
   choiceOutput,
   constant,
+  countOutput,
   defineCalculation,
   flag,
+  formula,
   isRefusal,
   list,
   optional,
   quantity,
   quantityOutput,
+  statement,
   tableOutput,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
 import {
   differentialPressure,
@@ -22,7 +26,6 @@ import {
   time,
   unitSymbol,
 } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { checkedLog } from '../checked-log.js';
 import { watchPractice } from '../sources.js';
@@ -32,89 +35,80 @@ import { watchAnswers } from './rules.js';
 
 const celsius = 273.15;
 const hot = (symbol: string, label: string, example: string) =>
-  quantity(temperature, {
-    symbol,
-    label,
-    min: '-60 °C',
-    max: '1500 °C',
-    example,
-    units: ['degC', 'K', 'degF'],
-  }).optional();
+  optional(quantity(temperature, { symbol, label, range: '-60 <= x <= 1500 °C', example, units: ['degC', 'K', 'degF'] }));
 
-const sample = z.strictObject({
-  time: quantity(time, {
-    symbol: 't',
-    label: 'Time',
-    min: '0 s',
-    max: '24 h',
-    example: '0 s',
-    units: ['s', 'min'],
-  }),
+const sample = {
+  time: quantity(time, { symbol: 't', label: 'Time', range: '0 s <= x <= 24 h', example: '0 s', units: ['s', 'min'] }),
   inlet: hot('T_{in}', 'Temperature before the filter', '600 °C'),
   bed: hot('T_b', 'Temperature in the filter', '620 °C'),
   outlet: hot('T_{out}', 'Temperature after the filter', '590 °C'),
-  pressureDrop: quantity(differentialPressure, {
-    symbol: '\\Delta p',
-    label: 'Pressure drop of the filter',
-    min: '-1000 mbar',
-    max: '2000 mbar',
-    example: '60 mbar',
-    units: ['mbar', 'kPa', 'hPa'],
-  }).optional(),
-  engineSpeed: quantity(rotationalSpeed, {
-    symbol: 'n',
-    label: 'Engine speed',
-    min: '0 rpm',
-    max: '10000 rpm',
-    example: '2000 rpm',
-  }).optional(),
-  massFlow: quantity(massFlow, {
-    symbol: '\\dot m',
-    label: 'Exhaust or air mass flow',
-    min: '0 kg/h',
-    max: '5000 kg/h',
-    example: '190 kg/h',
-    units: ['kg/h', 'g/s'],
-  }).optional(),
-  coolant: quantity(temperature, {
-    symbol: 'T_c',
-    label: 'Coolant temperature',
-    min: '-60 °C',
-    max: '200 °C',
-    example: '92 °C',
-    units: ['degC', 'degF', 'K'],
-  }).optional(),
-  oilPressureLamp: flag({ label: 'Oil pressure lamp on', example: false }).optional(),
-  fire: flag({ label: 'Fire or glowing parts outside the exhaust', example: false }).optional(),
-  smokeOrSmell: flag({ label: 'Lasting white smoke or smell of fuel', example: false }).optional(),
-});
+  pressureDrop: optional(
+    quantity(differentialPressure, {
+      symbol: '\\Delta p',
+      label: 'Pressure drop of the filter',
+      range: '-1000 <= x <= 2000 mbar',
+      example: '60 mbar',
+      units: ['mbar', 'kPa', 'hPa'],
+    }),
+  ),
+  engineSpeed: optional(
+    quantity(rotationalSpeed, { symbol: 'n', label: 'Engine speed', range: '0 <= x <= 10000 rpm', example: '2000 rpm' }),
+  ),
+  massFlow: optional(
+    quantity(massFlow, {
+      symbol: '\\dot m',
+      label: 'Exhaust or air mass flow',
+      range: '0 <= x <= 5000 kg/h',
+      example: '190 kg/h',
+      units: ['kg/h', 'g/s'],
+    }),
+  ),
+  coolantTemperature: optional(
+    quantity(temperature, {
+      symbol: 'T_c',
+      label: 'Coolant temperature',
+      range: '-60 <= x <= 200 °C',
+      example: '92 °C',
+      units: ['degC', 'degF', 'K'],
+    }),
+  ),
+  oilPressureLamp: optional(flag({ label: 'Oil pressure lamp on', example: false })),
+  fire: optional(flag({ label: 'Fire or glowing parts outside the exhaust', example: false })),
+  smokeOrSmell: optional(flag({ label: 'Lasting white smoke or smell of fuel', example: false })),
+};
 
-const own = { source: 'watchPractice' };
+const yesNo = { yes: 'yes', no: 'no' };
+
+const own = { source: watchPractice };
 const constants = {
   inletLasting: constant(temperature, 700 + celsius, { symbol: 'T_{in,max}', label: 'Inlet temperature that must not last', ...own }),
   inletTime: constant(time, 10, { symbol: 't_{in}', label: 'How long it may last', ...own }),
-  anywhere: constant(temperature, 750 + celsius, { symbol: 'T_{max}', label: 'Highest temperature in the filter zone', ...own }),
+  zoneLimit: constant(temperature, 750 + celsius, { symbol: 'T_{max}', label: 'Highest temperature in the filter zone', ...own }),
   outletAbove: constant(temperatureDifference, 100, { symbol: '\\Delta T_{max}', label: 'Outlet above inlet, while rising', ...own }),
-  rise: constant(temperatureRate, 10, { symbol: '\\dot T_{max}', label: 'Fastest rise', ...own }),
+  riseLimit: constant(temperatureRate, 10, { symbol: '\\dot T_{max}', label: 'Fastest rise', ...own }),
   dropTime: constant(time, 180, { symbol: 't_{\\Delta p}', label: 'How long the pressure drop may rise', ...own }),
   steadySpeed: constant(fraction, 0.05, { symbol: '\\delta_n', label: 'Change of engine speed that counts as steady', ...own }),
-  coolant: constant(temperature, 105 + celsius, { symbol: 'T_{c,max}', label: 'Coolant temperature', ...own }),
-  hot: constant(temperature, 450 + celsius, { symbol: 'T_h', label: 'Temperature from which on the filter counts as burning', ...own }),
+  coolantLimit: constant(temperature, 105 + celsius, { symbol: 'T_{c,max}', label: 'Highest coolant temperature', ...own }),
+  hotTemperature: constant(temperature, 450 + celsius, {
+    symbol: 'T_h',
+    label: 'Temperature from which the filter counts as burning',
+    ...own,
+  }),
   hotTime: constant(time, 60, { symbol: 't_h', label: 'How long it counts as burning after it was last seen hot', ...own }),
-  stopped: constant(rotationalSpeed, 300 / 60, { symbol: 'n_0', label: 'Engine speed below which it counts as stopped', ...own }),
-  idle: constant(rotationalSpeed, 900 / 60, { symbol: 'n_i', label: 'Engine speed below which it counts as idling', ...own }),
+  stoppedSpeed: constant(rotationalSpeed, 300 / 60, { symbol: 'n_0', label: 'Engine speed below which it counts as stopped', ...own }),
+  idleSpeed: constant(rotationalSpeed, 900 / 60, { symbol: 'n_i', label: 'Engine speed below which it counts as idling', ...own }),
   speedLoss: constant(fraction, 0.25, { symbol: '\\delta_l', label: 'Fall of the engine speed that is an alarm', ...own }),
   flowLoss: constant(fraction, 0.5, { symbol: '\\delta_f', label: 'Fall of mass flow or pressure drop that is an alarm', ...own }),
-  lossTime: constant(time, 20, { symbol: 't_l', label: 'Time over which a fall is taken', ...own }),
-  window: constant(time, 2, { symbol: 't_w', label: 'Time over which a rise is taken', ...own }),
+  lossTime: constant(time, 20, { symbol: 't_l', label: 'Time over which a fall is measured', ...own }),
+  riseTime: constant(time, 2, { symbol: 't_w', label: 'Time over which a rise is measured', ...own }),
 };
 
 const exampleLog = [
-  { time: '0 s', inlet: '400 °C', outlet: '320 °C', pressureDrop: '31 mbar', engineSpeed: '1500 rpm', coolant: '88 °C' },
-  { time: '120 s', inlet: '590 °C', outlet: '500 °C', pressureDrop: '40 mbar', engineSpeed: '1500 rpm', coolant: '90 °C' },
-  { time: '240 s', inlet: '610 °C', outlet: '640 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolant: '92 °C' },
-  { time: '250 s', inlet: '610 °C', outlet: '700 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolant: '92 °C' },
-  { time: '255 s', inlet: '610 °C', outlet: '730 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolant: '93 °C' },
+  { time: '0 s', inlet: '400 °C', outlet: '320 °C', pressureDrop: '31 mbar', engineSpeed: '1500 rpm', coolantTemperature: '88 °C' },
+  { time: '120 s', inlet: '590 °C', outlet: '500 °C', pressureDrop: '40 mbar', engineSpeed: '1500 rpm', coolantTemperature: '90 °C' },
+  { time: '240 s', inlet: '610 °C', outlet: '640 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolantTemperature: '92 °C' },
+  { time: '250 s', inlet: '610 °C', outlet: '700 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolantTemperature: '92 °C' },
+  { time: '255 s', inlet: '610 °C', outlet: '730 °C', pressureDrop: '38 mbar', engineSpeed: '1500 rpm', coolantTemperature: '93 °C' },
 ];
 
 /** What was found, in words. */
@@ -146,7 +140,7 @@ function missingSignals(log: readonly WatchSample[]): string[] {
     ['outlet', 'temperature after the filter'],
     ['pressureDrop', 'pressure drop'],
     ['engineSpeed', 'engine speed'],
-    ['coolant', 'coolant temperature'],
+    ['coolantTemperature', 'coolant temperature'],
   ];
   return names
     .filter(([key]) => last?.[key] === undefined)
@@ -155,32 +149,35 @@ function missingSignals(log: readonly WatchSample[]): string[] {
 
 export const regenerationWatchCalculation = defineCalculation({
   id: 'regeneration-watch',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'regeneration',
   title: 'Watch over a running regeneration',
-  purpose: 'Must this regeneration be broken off, and what is to be done and never to be done?',
-  usedBy: ['technician', 'developer', 'trainer'],
-  keywords: ['abort', 'runaway', 'log', 'over-temperature', 'safety'],
-  method: 'every line of the log against the limits; a broken rule stays broken',
-  inputs: z.strictObject({
+  purpose: 'Must this regeneration be stopped, what must be done, and what must never be done?',
+  keywords: ['abort', 'stop', 'runaway', 'log', 'over-temperature', 'safety', 'DPF', 'regen'],
+  method: 'every line of the log against the limits; a rule once broken stays broken',
+  inputs: {
     log: list(sample, {
       label: 'Log',
-      description: 'Lines in order of time, one every second or two if possible; leave out what is not measured.',
+      description: 'Lines in order of time, one every second or two if possible. Leave blank what is not measured.',
       min: 1,
       max: 20_000,
       example: exampleLog,
     }),
-  }),
-  intermediates: {},
+  },
+  intermediates: {
+    temperaturesWatched: choiceOutput({ label: 'Both gas temperatures in the last of at least two lines', options: yesNo }),
+    flowWatched: choiceOutput({ label: 'Engine speed, mass flow or pressure drop in the last line', options: yesNo }),
+    urgency: optional(countOutput({ symbol: 'r_1', label: 'Highest urgency (lowest number) of the broken rules' })),
+  },
   outputs: {
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        'go-on': 'nothing against going on, in what is watched',
-        unknown: 'not watched well enough to go on',
-        end: 'end it, keep the flow',
-        'flow-lost': 'cooling flow lost: bring it back at once, stop heating',
-        runaway: 'runaway: stop heating, keep the flow up',
+        'go-on': 'go on: nothing that is watched speaks against it',
+        unknown: 'do not go on: not watched well enough',
+        end: 'end it, and keep the flow up',
+        'flow-lost': 'cooling flow lost: bring it back at once and stop heating',
+        runaway: 'runaway: stop heating, and keep the flow up',
         'stop-engine': 'stop the engine',
       },
     }),
@@ -196,48 +193,52 @@ export const regenerationWatchCalculation = defineCalculation({
         found: textOutput({ label: 'Found' }),
         act: textOutput({ label: 'Do' }),
         never: textOutput({ label: 'Never' }),
+        urgency: countOutput({ symbol: 'r', label: 'Urgency (1 is the most urgent)' }),
       },
     }),
   },
   constants,
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'events',
-      text: 'Every line against the limits: lasting hot inlet, any place too hot, outlet above inlet and rising, rise too fast, pressure drop rising at steady speed (brought to one temperature), coolant, engine stopped, idling or slowing while the filter is hot, flow falling then, and what was seen.',
-      source: 'watchPractice',
-    },
-    { gives: 'firstTime', text: 'Time of the first of them.' },
-    { gives: 'notWatched', text: 'Signals that the last line does not have: no rule can see them.' },
-    { gives: 'act', text: 'What belongs to the most dangerous of them.', source: 'watchPractice' },
-    { gives: 'never', text: 'What must not be done then.', source: 'watchPractice' },
-    {
-      gives: 'verdict',
-      text: 'Of the most dangerous broken rule; without both gas temperatures, and a sign of the flow, in the last line, not known.',
-      source: 'watchPractice',
-    },
+    statement(
+      'events',
+      'Every line is compared with the limits: a hot inlet that lasts, any place too hot, outlet above inlet and rising, a rise too fast, a pressure drop that rises at steady speed (brought to one temperature by T to the power of −1.7), coolant, an engine that stops, idles or slows while the filter is hot, a flow that falls then, and what was seen.',
+      watchPractice,
+    ),
+    formula('firstTime', 'min(events.time)'),
+    formula('urgency', 'min(events.urgency)'),
+    statement('temperaturesWatched', 'One line shows no rise, and a sensor that has gone silent watches no longer.'),
+    statement('flowWatched', 'Otherwise nothing would show that the engine drops to idle.'),
+    verdict(
+      'verdict',
+      {
+        'stop-engine': 'known(urgency) and urgency <= 2',
+        'flow-lost': 'known(urgency) and urgency <= 5',
+        runaway: 'known(urgency) and urgency <= 8',
+        end: 'known(urgency)',
+        unknown: "temperaturesWatched == 'no' or flowWatched == 'no'",
+        'go-on': 'otherwise',
+      },
+      watchPractice,
+    ),
   ],
-  assumptions: [
-    {
-      code: 'sensors_true',
-      text: 'The sensors show the truth and were compared when cold; a filter is some 50 K to 100 K hotter inside than its outlet gas shows.',
-    },
-  ],
-  limits: [
-    { code: 'sampling', text: 'With lines more than 5 s apart a fast rise is seen late.' },
-    {
-      code: 'standing',
-      text: 'For a vehicle that stands: on the road the engine speed changes all the time, and the alarms of flow come too often.',
-    },
-    { code: 'eyes', text: 'The watch replaces nobody: somebody stands beside the vehicle.' },
-  ],
+  assumptions: {
+    sensors_true:
+      'The sensors are right and were compared when cold. Inside, a filter is about 50 K to 100 K hotter than the gas after it.',
+  },
+  limits: {
+    sampling: 'With lines more than 5 s apart a fast rise is seen late.',
+    standing: 'Only for a stationary vehicle: on the road the engine speed changes all the time, and the flow alarms come too often.',
+    eyes: 'The watch replaces nobody: somebody must stay with the vehicle.',
+  },
   cautions: [cautions.makerFirst, cautions.neverUnattended, cautions.runaway, cautions.hotExhaust, cautions.fumes, cautions.sensorFirst],
-  sources: { watchPractice },
   dimensional: 'findings are text with units',
   compute(input, { constants: limits, warn }) {
     const log = checkedLog(input.log, warn);
     if (isRefusal(log)) return log;
     const events = watchRegeneration(log, limits as WatchLimits);
-    const worst = events.map(({ rule }) => watchAnswers[rule]).sort((a, b) => a.rank - b.rank)[0];
+    const answers = events.map((event) => ({ ...event, ...watchAnswers[event.rule] }));
+    const worst = answers.toSorted((a, b) => a.urgency - b.urgency)[0];
     const missing = missingSignals(log);
     // A sensor that has gone silent watches no longer, and one line shows no rise.
     const last = log.at(-1);
@@ -248,17 +249,17 @@ export const regenerationWatchCalculation = defineCalculation({
       act:
         worst?.act ??
         (blind
-          ? 'Get both gas temperatures, in every line, before going on.'
+          ? 'Record both gas temperatures in every line before you go on.'
           : flowUnseen
-            ? 'Get the engine speed too, in every line, before going on: nothing here would show that the engine drops to idle.'
-            : 'Go on watching until it has ended and the filter has cooled for five minutes at raised idle.'),
+            ? 'Record the engine speed too, in every line, before you go on: nothing here would show that the engine drops to idle.'
+            : 'Keep watching until it has ended and the filter has cooled for five minutes at raised idle.'),
       never: worst?.never ?? 'Never leave it alone, and never let the engine drop to idle while the filter burns.',
       firstTime: events[0]?.time,
       notWatched: missing.length === 0 ? 'nothing' : missing.join(', '),
-      events: events.map((event) => {
-        const { what, act, never } = watchAnswers[event.rule];
-        return { time: event.time, rule: what, found: foundText(event), act, never };
-      }),
+      temperaturesWatched: blind ? 'no' : 'yes',
+      flowWatched: flowUnseen ? 'no' : 'yes',
+      urgency: worst?.urgency,
+      events: answers.map((answer) => ({ ...answer, rule: answer.what, found: foundText(answer) })),
     };
   },
 });

@@ -12,14 +12,15 @@ function brokenAt(log: readonly WatchSample[], index: number, limits: WatchLimit
   if (sample.oilPressureLamp) found['oil-pressure'] = true;
   if (sample.smokeOrSmell) found.smoke = true;
   const hottest = Math.max(sample.inlet ?? -Infinity, sample.bed ?? -Infinity, sample.outlet ?? -Infinity);
-  if (hottest > limits.anywhere) found['over-temperature'] = hottest;
+  if (hottest > limits.zoneLimit) found['over-temperature'] = hottest;
   const above = excess(sample);
-  const climbing = riseOf(log, index, limits.window, excess);
+  const climbing = riseOf(log, index, limits.riseTime, excess);
   if (above !== undefined && above > limits.outletAbove && climbing !== undefined && climbing > 0) found['outlet-over-inlet'] = above;
-  const rises = (['inlet', 'bed', 'outlet'] as const).map((place) => riseOf(log, index, limits.window, (at) => at[place]) ?? -Infinity);
+  const rises = (['inlet', 'bed', 'outlet'] as const).map((place) => riseOf(log, index, limits.riseTime, (at) => at[place]) ?? -Infinity);
   const fastest = Math.max(...rises);
-  if (fastest > limits.rise) found.rise = fastest;
-  if (sample.coolant !== undefined && sample.coolant > limits.coolant) found.coolant = sample.coolant;
+  if (fastest > limits.riseLimit) found.rise = fastest;
+  const { coolantTemperature } = sample;
+  if (coolantTemperature !== undefined && coolantTemperature > limits.coolantLimit) found.coolant = coolantTemperature;
   return found;
 }
 

@@ -15,7 +15,7 @@ export interface WatchSample {
   /** Exhaust or air mass flow in kg/s. */
   readonly massFlow?: number | undefined;
   /** Coolant temperature in K. */
-  readonly coolant?: number | undefined;
+  readonly coolantTemperature?: number | undefined;
   readonly oilPressureLamp?: boolean | undefined;
   readonly fire?: boolean | undefined;
   readonly smokeOrSmell?: boolean | undefined;
@@ -28,27 +28,27 @@ export interface WatchLimits {
   /** How long it may last, in s. */
   readonly inletTime: number;
   /** Highest temperature anywhere in the filter zone in K. */
-  readonly anywhere: number;
+  readonly zoneLimit: number;
   /** Outlet above inlet in K, while rising. */
   readonly outletAbove: number;
   /** Fastest rise in K/s. */
-  readonly rise: number;
+  readonly riseLimit: number;
   /** How long the corrected pressure drop may rise at steady engine speed, in s. */
   readonly dropTime: number;
   /** Change of engine speed that still counts as steady, as a share. */
   readonly steadySpeed: number;
   /** Coolant temperature in K. */
-  readonly coolant: number;
+  readonly coolantLimit: number;
   /** Time in s over which a rise is taken. */
-  readonly window: number;
+  readonly riseTime: number;
   /** Temperature in K from which on a filter counts as burning. */
-  readonly hot: number;
+  readonly hotTemperature: number;
   /** How long it counts as burning after it was last seen hot, in s. */
   readonly hotTime: number;
   /** Engine speed in 1/s below which the engine counts as stopped. */
-  readonly stopped: number;
+  readonly stoppedSpeed: number;
   /** Engine speed in 1/s below which it counts as idling. */
-  readonly idle: number;
+  readonly idleSpeed: number;
   /** Fall of the engine speed that is an alarm, as a share. */
   readonly speedLoss: number;
   /** Fall of mass flow or pressure drop that is an alarm, as a share. */

@@ -1,8 +1,8 @@
 import type { WatchRule } from './kernel.js';
 
-/** What to do when a rule is broken; the more dangerous, the lower the rank. */
+/** What to do when a rule is broken; the more dangerous, the lower the number. */
 export interface WatchAnswer {
-  readonly rank: number;
+  readonly urgency: number;
   readonly verdict: 'stop-engine' | 'flow-lost' | 'runaway' | 'end';
   readonly what: string;
   readonly act: string;
@@ -19,57 +19,57 @@ const raiseFlow =
 /** All common practice, no source. */
 export const watchAnswers: Readonly<Record<WatchRule, WatchAnswer>> = {
   fire: {
-    rank: 1,
+    urgency: 1,
     verdict: 'stop-engine',
     what: 'Fire',
-    act: 'Stop the engine, get everybody away, call the fire service; use the extinguisher only without danger to yourself.',
+    act: 'Stop the engine, get everybody away, call the fire service. Use the extinguisher only if you can do so without danger.',
     never: 'Never open the bonnet wide or spray water on hot exhaust parts.',
   },
   'oil-pressure': {
-    rank: 2,
+    urgency: 2,
     verdict: 'stop-engine',
     what: 'Oil pressure lamp',
-    act: 'Stop the engine; watch the hot filter with the extinguisher at hand until it has cooled.',
+    act: 'Stop the engine, and watch the hot filter with the extinguisher at hand until it has cooled.',
     never: 'Never run on without oil pressure.',
   },
   'engine-stopped': {
-    rank: 3,
+    urgency: 3,
     verdict: 'flow-lost',
     what: 'Engine stopped while the filter is hot',
-    act: 'No fire, oil pressure good: start it again at once, without heating, and hold raised speed until the temperatures fall. If it does not start, leave it off: everybody away, extinguisher at hand, watch it until it is cold.',
+    act: 'If there is no fire and the oil pressure is good, start it again at once, without heating, and hold raised speed until the temperatures fall. If it does not start, leave it off: get everybody away, keep the extinguisher at hand, and watch it until it is cold.',
     never: 'Never let it run at idle after the restart, never spray water on hot exhaust parts, never leave it alone.',
   },
   'speed-drop': {
-    rank: 4,
+    urgency: 4,
     verdict: 'flow-lost',
     what: 'Engine speed drops towards idle while the filter is hot',
     act: raiseFlow,
     never: neverIdle,
   },
-  'flow-lost': { rank: 5, verdict: 'flow-lost', what: 'Flow through the hot filter falls', act: raiseFlow, never: neverIdle },
-  'over-temperature': { rank: 6, verdict: 'runaway', what: 'Filter zone too hot', act: keepFlow, never: neverIdle },
-  'outlet-over-inlet': { rank: 7, verdict: 'runaway', what: 'Outlet above inlet and rising', act: keepFlow, never: neverIdle },
-  rise: { rank: 8, verdict: 'runaway', what: 'Temperature rises too fast', act: keepFlow, never: neverIdle },
-  'hot-inlet': { rank: 9, verdict: 'end', what: 'Inlet too hot for too long', act: keepFlow, never: neverIdle },
+  'flow-lost': { urgency: 5, verdict: 'flow-lost', what: 'Flow through the hot filter falls', act: raiseFlow, never: neverIdle },
+  'over-temperature': { urgency: 6, verdict: 'runaway', what: 'Filter zone too hot', act: keepFlow, never: neverIdle },
+  'outlet-over-inlet': { urgency: 7, verdict: 'runaway', what: 'Outlet above inlet and rising', act: keepFlow, never: neverIdle },
+  rise: { urgency: 8, verdict: 'runaway', what: 'Temperature rises too fast', act: keepFlow, never: neverIdle },
+  'hot-inlet': { urgency: 9, verdict: 'end', what: 'Inlet too hot for too long', act: keepFlow, never: neverIdle },
   coolant: {
-    rank: 10,
+    urgency: 10,
     verdict: 'end',
     what: 'Coolant too hot',
     act: 'End the regeneration; keep the engine at a raised idle with the fan running until coolant and filter have cooled.',
     never: neverIdle,
   },
   'drop-rising': {
-    rank: 11,
+    urgency: 11,
     verdict: 'end',
     what: 'Pressure drop rises instead of falling',
-    act: 'End the regeneration and keep the flow while it cools: this deposit does not burn, or something else closes up. Find out what.',
+    act: 'End the regeneration and keep the flow up while the filter cools: this deposit does not burn, or something else is closing up. Find out what.',
     never: neverIdle,
   },
   smoke: {
-    rank: 12,
+    urgency: 12,
     verdict: 'end',
     what: 'Lasting white smoke or smell of fuel',
-    act: 'End the regeneration and keep the flow: fuel goes through the catalyst unburnt. Find out why.',
-    never: 'Never go on injecting into a cold catalyst.',
+    act: 'End the regeneration and keep the flow up: fuel passes the catalyst unburnt. Find out why.',
+    never: 'Never go on injecting fuel into a cold catalyst.',
   },
 };
