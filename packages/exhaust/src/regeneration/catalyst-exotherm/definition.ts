@@ -57,7 +57,12 @@ export const catalystExothermCalculation = defineCalculation({
     gasHeatCapacity: exhaustHeatInput,
   },
   intermediates: {
-    temperatureRise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Measured temperature rise', digits: 4, units: ['K'] }),
+    temperatureRise: quantityOutput(temperatureDifference, {
+      symbol: '\\Delta T',
+      label: 'Measured temperature rise',
+      digits: 4,
+      units: ['K'],
+    }),
     riseWanted: quantityOutput(temperatureDifference, { symbol: '\\Delta T_w', label: 'Temperature rise wanted', digits: 4, units: ['K'] }),
   },
   outputs: {

@@ -1,45 +1,44 @@
 import {
+  cases,
+  choice,
   choiceOutput,
-  choiceWithDefault,
   countOutput,
   defineCalculation,
+  formula,
+  fromTable,
   isRefusal,
   list,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
+  statement,
+  tableOutput,
+  together,
+  verdict,
 } from '@wallflow/calculation';
-import { fraction, mass, moleFraction, temperature, time } from '@wallflow/units';
-import * as z from 'zod';
+import { fraction, mass, moleFraction, ratio, reactionRate, temperature, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { chosenKinetics, kineticsConstants, kineticsInputs, kineticsOptions } from '../../soot/oxidation/inputs.js';
-import type { SootKinetics } from '../../soot/oxidation/kernel.js';
+import { type SootKinetics, sootOxidationRate } from '../../soot/oxidation/kernel.js';
 import { kineticsSpread } from '../../soot/oxidation/kernel-sets.js';
 import { bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { siBrochure } from '../../sources.js';
 import { checkedLog } from '../checked-log.js';
+import { oxygenRateAt } from '../oxygen-rate.js';
 import { qualityPractice } from '../sources.js';
-import { burnExponent, timeAbove } from './kernel.js';
+import { burnExponent, intervalsOf, timeAbove } from './kernel.js';
 
-const line = z.strictObject({
-  time: quantity(time, {
-    symbol: 't',
-    label: 'Time',
-    min: '0 s',
-    max: '24 h',
-    example: '0 min',
-    units: ['min', 's'],
-  }),
+const line = {
+  time: quantity(time, { symbol: 't', label: 'Time', range: '0 s <= x <= 24 h', example: '0 min', units: ['min', 's'] }),
   temperature: quantity(temperature, {
     symbol: 'T',
     label: 'Temperature before or in the filter',
-    min: '-60 °C',
-    max: '1500 °C',
+    range: '-60 <= x <= 1500 °C',
     example: '600 °C',
     units: ['degC', 'K', 'degF'],
   }),
-});
+};
 
 const example = [
   [0, 280],
@@ -55,158 +54,205 @@ const example = [
 /** What counts where nobody knows the filter. */
 const bothKinds = ['bai-2016', 'uncoated-2008'] as const;
 
+/** A longer log is not shown line by line. */
+const mostShown = 100;
+const longLog = (gives: string) =>
+  statement(gives, 'The log is too long to show line by line: worked out from each of its lines in the same way.');
+const integral = 'The rate at the temperature of each moment, summed over the log by Simpson’s rule.';
+const rate = (symbol: string, label: string) => quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/min', '1/s'] });
+
 /** Hotter than a normal regeneration, K. */
 const tooHot = 1073.15;
 
 export const regenerationQualityCalculation = defineCalculation({
   id: 'regeneration-quality',
-  version: '3.0.0',
+  version: '1.0.0',
   subject: 'regeneration',
   title: 'Quality of a finished regeneration',
-  purpose: 'Was it hot for long enough, without breaks, and did it burn the soot?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['completeness', 'time above temperature', 'interrupted', 'log'],
-  method: 'time above temperature, expected burn-off by the rate law, measured fall of the soot',
-  inputs: z.strictObject({
+  purpose: 'Was it hot for long enough, without interruption, and did it burn the soot?',
+  keywords: ['completeness', 'time above temperature', 'interrupted', 'log', 'DPF', 'regen'],
+  method: 'time above temperature, expected burn-off by the rate law, measured loss of soot',
+  inputs: {
     log: list(line, { label: 'Log', description: 'Lines in order of time.', min: 2, max: 20_000, example }),
-    threshold: quantityWithDefault(temperature, {
+    threshold: quantity(temperature, {
       symbol: 'T_{min}',
-      label: 'Temperature that counts',
-      min: '300 °C',
-      max: '800 °C',
-      example: '550 °C',
-      default: '550 °C',
-      defaultReason: 'soot burns with oxygen from about 550 °C',
+      label: 'Temperature that counts as hot',
+      range: '300 <= x <= 800 °C',
+      default: ['550 °C', 'soot burns with oxygen from about 550 °C'],
       units: ['degC', 'K', 'degF'],
     }),
-    wantedTime: quantityWithDefault(time, {
+    wantedTime: quantity(time, {
       symbol: 't_{min}',
-      label: 'Time wanted above it',
-      above: '0 s',
-      max: '2 h',
-      example: '10 min',
-      default: '10 min',
-      defaultReason: 'the short end of 10 to 20 min; common practice, no source',
+      label: 'Time wanted above that temperature',
+      range: '0 s < x <= 2 h',
+      default: ['10 min', 'the short end of 10 to 20 min; common practice, no source'],
       units: ['min', 's'],
     }),
-    oxygen: quantityWithDefault(moleFraction, {
+    oxygen: quantity(moleFraction, {
       symbol: 'x_{O_2}',
       label: 'Oxygen before the filter',
-      min: '0 %',
-      max: '21 %',
-      example: '8 %',
-      default: '8 %',
-      defaultReason: 'with injected fuel, engine at raised idle',
+      range: '0 <= x <= 21 %',
+      default: ['8 %', 'with injected fuel and the engine at raised idle'],
       units: ['%', '1'],
     }),
-    sootBefore: quantity(mass, {
-      symbol: 'm_1',
-      label: 'Soot before',
-      above: '0 g',
-      max: '5 kg',
-      example: '20 g',
-      units: ['g'],
-    }).optional(),
-    sootAfter: quantity(mass, {
-      symbol: 'm_2',
-      label: 'Soot after',
-      description: 'Measured apart from the counter: a control unit may just set it to zero.',
-      min: '0 g',
-      max: '5 kg',
-      example: '3 g',
-      units: ['g'],
-    }).optional(),
+    ...together(
+      {
+        sootBefore: quantity(mass, { symbol: 'm_1', label: 'Soot before', range: '0 g < x <= 5 kg', example: '20 g', units: ['g'] }),
+        sootAfter: quantity(mass, {
+          symbol: 'm_2',
+          label: 'Soot after',
+          description: 'From the pressure drop, not from the soot counter: a control unit may simply set that to zero.',
+          range: '0 g <= x <= 5 kg',
+          example: '3 g',
+          units: ['g'],
+        }),
+      },
+      { otherwise: { code: 'soot_one_sided', text: 'Only one of the two soot masses was entered: the burn is not proven.' } },
+    ),
     ...kineticsInputs,
-    kinetics: choiceWithDefault({
-      label: 'Kind of filter, for the rate at which soot burns',
-      options: { 'not-known': 'not known: coated and uncoated both counted', ...kineticsOptions },
-      example: 'not-known',
-      default: 'not-known',
-      defaultReason: 'the coating of a filter cannot be seen; coated and uncoated burn several times apart',
+    kinetics: choice({
+      label: 'Kind of filter (sets how fast soot burns)',
+      options: { 'not-known': 'not known: both coated and uncoated are counted', ...kineticsOptions },
+      default: ['not-known', 'a coating cannot be seen; soot burns several times faster in a coated filter'],
     }),
-  }),
+  },
   example: { sootBefore: '20 g', sootAfter: '3 g' },
   intermediates: {
-    totalTime: quantityOutput(time, { symbol: 't_\\Sigma', label: 'Time above the temperature', digits: 4, units: ['min', 's'] }),
+    intervals: optional(
+      tableOutput({
+        label: 'Log, line by line',
+        columns: {
+          lineTime: quantityOutput(time, { symbol: 't', label: 'Time of the line', digits: 5, units: ['min', 's'] }),
+          lineTemperature: quantityOutput(temperature, { symbol: 'T', label: 'Temperature of the line', digits: 4, units: ['degC'] }),
+          above: optional(
+            quantityOutput(time, { symbol: '\\Delta t', label: 'Hot since the line before', digits: 4, units: ['min', 's'] }),
+          ),
+          soFar: optional(quantityOutput(time, { symbol: 't_\\Sigma', label: 'Hot until here', digits: 4, units: ['min', 's'] })),
+          unbroken: optional(quantityOutput(time, { symbol: 't_u', label: 'Hot without a break', digits: 4, units: ['min', 's'] })),
+          cameBack: optional(countOutput({ symbol: 'n', label: 'Hot again after a break' })),
+        },
+      }),
+    ),
+    totalTime: quantityOutput(time, {
+      symbol: 't_\\Sigma',
+      label: 'Time above the temperature that counts',
+      digits: 4,
+      units: ['min', 's'],
+    }),
     longestTime: quantityOutput(time, { symbol: 't_1', label: 'Longest time without a break', digits: 4, units: ['min', 's'] }),
     peak: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Highest temperature', digits: 4, units: ['degC'] }),
+    lawRate: rate('k_1', 'Rate of burning at the temperature that counts'),
+    uncoatedRate: optional(rate('k_2', 'The same in an uncoated filter')),
+    leastExponent: quantityOutput(ratio, { symbol: 'x_1', label: 'Rate times time over the log, slowest law', digits: 3, units: ['1'] }),
+    mostExponent: quantityOutput(ratio, { symbol: 'x_2', label: 'Rate times time over the log, fastest law', digits: 3, units: ['1'] }),
   },
   outputs: {
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        complete: 'complete: hot long enough, and the soot fell',
-        incomplete: 'hot long enough, but only part of the soot burnt',
-        unproven: 'hot long enough; burn not proven',
-        partial: 'heated only in part: too short or not hot enough',
-        failed: 'not really one',
-        doubtful: 'hot enough, but the soot hardly fell: look for ash or a wrong signal',
+        complete: 'complete: hot for long enough, and the soot is gone',
+        incomplete: 'incomplete: hot for long enough, but only some of the soot burnt',
+        unproven: 'not proven: hot for long enough, but the soot before and after is not known',
+        partial: 'incomplete: too short or not hot enough',
+        failed: 'failed: hardly ever hot',
+        doubtful: 'doubtful: hot enough, but hardly any soot burnt; look for ash or a wrong signal',
       },
     }),
     leastExpected: quantityOutput(fraction, {
       symbol: 'X_1',
-      label: 'Burn-off to be expected from the temperatures, at least',
+      label: 'Burn-off expected from the temperatures, minimum',
       digits: 2,
       units: ['%'],
     }),
     mostExpected: quantityOutput(fraction, {
       symbol: 'X_2',
-      label: 'Burn-off to be expected from the temperatures, at most',
+      label: 'Burn-off expected from the temperatures, maximum',
       digits: 2,
       units: ['%'],
     }),
-    measured: optional(
-      quantityOutput(fraction, { symbol: 'X_m', label: 'Burn-off by the soot before and after', digits: 3, units: ['%'] }),
+    measuredBurnOff: optional(
+      quantityOutput(fraction, { symbol: 'X_m', label: 'Burn-off from the soot before and after', digits: 3, units: ['%'] }),
     ),
     timeShare: quantityOutput(fraction, {
       symbol: 'f_t',
-      label: 'Time above the temperature, share of the wanted',
+      label: 'Time above the temperature as a share of the time wanted',
       digits: 3,
       units: ['%'],
     }),
     interruptions: countOutput({ symbol: 'n_i', label: 'Interruptions' }),
   },
   constants: kineticsConstants,
+  answer: 'verdict',
   steps: [
-    { gives: 'peak', text: 'Highest temperature of the log.' },
-    { gives: 'totalTime', text: 'Time above [[threshold]], straight lines between the lines of the log.', source: 'qualityPractice' },
-    { gives: 'longestTime', text: 'Longest of the times without a break.', source: 'qualityPractice' },
-    { gives: 'interruptions', text: 'How often the temperature came back above it.' },
-    {
-      gives: 'leastExpected',
-      tex: '[[leastExpected]] = 1-\\exp\\left(-\\int \\frac{k(T)}{2}\\,dt\\right)',
-      text: 'With half the rate of the slowest law that is chosen: filters of one kind differ by a factor of 2 either way.',
-      source: 'uncoatedDisk2008',
-    },
-    {
-      gives: 'mostExpected',
-      tex: '[[mostExpected]] = 1-\\exp\\left(-\\int 2\\,k(T)\\,dt\\right)',
-      text: 'With twice the rate of the fastest law that is chosen.',
-      source: 'bai2016',
-    },
-    { gives: 'measured', tex: '[[measured]] = \\frac{[[sootBefore]]-[[sootAfter]]}{[[sootBefore]]}' },
-    { gives: 'timeShare', tex: '[[timeShare]] = \\frac{[[totalTime]]}{[[wantedTime]]}' },
-    {
-      gives: 'verdict',
-      text: 'Complete: wanted time reached, a burn-off of 80 % possible at that heat, measured at least 70 %. Less measured: only part of it burnt; below 30 %, and below what the slowest rate would have burnt: doubtful. Not proven: the soot before and after is not known, or after is exactly zero, as a counter is set. Failed: less than a quarter of the time.',
-      source: 'qualityPractice',
-    },
+    formula('peak', 'max(log.temperature)'),
+    rows(
+      'intervals',
+      {
+        lineTime: 'log.time',
+        lineTemperature: 'log.temperature',
+        above: {
+          'row > 1 and max(previous.lineTemperature, lineTemperature) <= threshold': '0',
+          'row > 1 and min(previous.lineTemperature, lineTemperature) >= threshold': 'lineTime - previous.lineTime',
+          'row > 1':
+            '(lineTime - previous.lineTime) * (max(previous.lineTemperature, lineTemperature) - threshold) / abs(lineTemperature - previous.lineTemperature)',
+        },
+        soFar: { 'row == 2': 'above', 'row > 2': 'previous.soFar + above' },
+        unbroken: { 'row > 2 and previous.lineTemperature > threshold': 'previous.unbroken + above', 'row > 1': 'above' },
+        cameBack: { 'previous.lineTemperature <= threshold and lineTemperature > threshold and previous.soFar > 0': '1' },
+      },
+      qualityPractice,
+      undefined,
+      'The temperature runs straight from line to line.',
+    ),
+    cases('totalTime', { 'known(intervals)': 'last(intervals.soFar)', otherwise: longLog('totalTime') }),
+    cases('longestTime', { 'known(intervals)': 'max(intervals.unbroken)', otherwise: longLog('longestTime') }),
+    cases('interruptions', { 'known(intervals)': 'count(intervals.cameBack)', otherwise: longLog('interruptions') }),
+    formula('timeShare', 'totalTime / wantedTime'),
+    cases('lawRate', {
+      "kinetics == 'not-known'": oxygenRateAt('lawRate', 'threshold', 'oxygen', 'bai-2016'),
+      otherwise: oxygenRateAt('lawRate', 'threshold', 'oxygen'),
+    }),
+    cases('uncoatedRate', { "kinetics == 'not-known'": oxygenRateAt('uncoatedRate', 'threshold', 'oxygen', 'uncoated-2008') }),
+    fromTable('leastExponent', ['uncoatedRate'], uncoatedDisk2008, undefined, integral),
+    fromTable('mostExponent', ['lawRate'], bai2016, undefined, integral),
+    formula(
+      'leastExpected',
+      '1 - exp(-leastExponent / 2)',
+      uncoatedDisk2008,
+      undefined,
+      'A filter may burn at half the rate of the law of its kind.',
+    ),
+    formula(
+      'mostExpected',
+      '1 - exp(-2 * mostExponent)',
+      bai2016,
+      undefined,
+      'A filter may burn at twice the rate of the law of its kind.',
+    ),
+    formula('measuredBurnOff', '(sootBefore - sootAfter) / sootBefore'),
+    verdict(
+      'verdict',
+      {
+        failed: 'timeShare < 0.25',
+        partial: 'timeShare < 1 or mostExpected < 0.8',
+        unproven: 'not known(measuredBurnOff) or sootAfter == 0',
+        complete: 'measuredBurnOff >= 0.7',
+        doubtful: 'measuredBurnOff < 0.3 and measuredBurnOff < leastExpected',
+        incomplete: 'otherwise',
+      },
+      qualityPractice,
+    ),
   ],
-  assumptions: [
-    {
-      code: 'gas_is_filter',
-      text: 'The filter is taken as hot as the temperature of the log; at the start it lags behind by a minute or two.',
-    },
-  ],
-  limits: [
-    {
-      code: 'rate_spread',
-      text: 'Rates measured on filters differ by a factor of twenty from the slowest uncoated to the fastest coated: the expected burn-off sorts, it does not measure.',
-    },
-    { code: 'counter', text: 'A soot counter that falls to zero proves nothing; the pressure drop at known flow does.' },
-  ],
+  assumptions: {
+    gas_is_filter: 'The filter is taken to be as hot as the log says; at the start it lags behind by a minute or two.',
+  },
+  limits: {
+    rate_spread:
+      'Rates measured on filters differ by a factor of twenty between the slowest uncoated and the fastest coated one: the expected burn-off is a rough guide, not a measurement.',
+    counter: 'A soot counter that falls to zero proves nothing; the pressure drop at known flow does.',
+  },
   cautions: [cautions.sensorFirst, cautions.makerFirst],
-  sources: { qualityPractice, bai2016, bissettShadman1985, uncoatedDisk2008, siBrochure },
+  sources: [bissettShadman1985, siBrochure],
   compute(input, { constants, warn }) {
     const { threshold, sootBefore, sootAfter } = input;
     const log = checkedLog(input.log, warn);
@@ -218,35 +264,44 @@ export const regenerationQualityCalculation = defineCalculation({
       laws.push(law);
     }
     const exponents = laws.map((law) => burnExponent(log, law, input.oxygen, constants.gasConstant));
-    const leastExpected = -Math.expm1(-Math.min(...exponents) / kineticsSpread);
-    const mostExpected = -Math.expm1(-Math.max(...exponents) * kineticsSpread);
+    const [leastExponent, mostExponent] = [Math.min(...exponents), Math.max(...exponents)];
+    const leastExpected = -Math.expm1(-leastExponent / kineticsSpread);
+    const mostExpected = -Math.expm1(-mostExponent * kineticsSpread);
+    const rates = laws.map(
+      (law) => sootOxidationRate(law, { temperature: threshold, oxygen: input.oxygen, nitrogenDioxide: 0 }, constants.gasConstant).oxygen,
+    );
     const { total, longest, interruptions } = timeAbove(log, threshold);
-    const measured = sootBefore === undefined || sootAfter === undefined ? undefined : 1 - sootAfter / sootBefore;
+    const measuredBurnOff = sootBefore === undefined || sootAfter === undefined ? undefined : 1 - sootAfter / sootBefore;
     const timeShare = total / input.wantedTime;
     const hotEnough = timeShare >= 1 && mostExpected >= 0.8;
     if (sootAfter === 0)
-      warn('soot_zero', 'Soot after is exactly zero: a counter is set to that. It proves nothing; take it from the pressure drop.', [
+      warn('soot_zero', 'Soot after is exactly zero, as a counter is set. That proves nothing: work it out from the pressure drop.', [
         'sootAfter',
       ]);
     const peak = log.reduce((most, entry) => Math.max(most, entry.temperature), -Infinity);
     if (peak > tooHot) warn('too_hot', 'It got hotter than 800 °C: look for melted or cracked places before the filter is used again.');
     const proof =
-      measured === undefined || sootAfter === 0
+      measuredBurnOff === undefined || sootAfter === 0
         ? 'unproven'
-        : measured >= 0.7
+        : measuredBurnOff >= 0.7
           ? 'complete'
-          : measured < 0.3 && measured < leastExpected
+          : measuredBurnOff < 0.3 && measuredBurnOff < leastExpected
             ? 'doubtful'
             : 'incomplete';
-    if (timeShare < 0.25 && measured !== undefined && measured > 0.3)
+    if (timeShare < 0.25 && measuredBurnOff !== undefined && measuredBurnOff > 0.3)
       warn('fell_without_heat', 'The soot fell although it was hardly ever hot: a counter was set, or one of the signals is wrong.');
     return {
       peak,
+      intervals: log.length <= mostShown ? intervalsOf(log, threshold) : undefined,
       totalTime: total,
       longestTime: longest,
+      leastExponent,
+      mostExponent,
+      lawRate: rates[0] ?? 0,
+      uncoatedRate: rates[1],
       leastExpected,
       mostExpected,
-      measured,
+      measuredBurnOff,
       timeShare,
       interruptions,
       verdict: timeShare < 0.25 ? 'failed' : !hotEnough ? 'partial' : proof,
@@ -254,15 +309,15 @@ export const regenerationQualityCalculation = defineCalculation({
   },
   advise({ verdict, interruptions }) {
     if (verdict === 'unproven')
-      return [{ tone: 'do', text: 'Prove the burn: compare the pressure drop at the same flow and temperature before and after.' }];
+      return [{ tone: 'do', text: 'Prove the burn: compare the pressure drop before and after at the same flow and temperature.' }];
     if (verdict === 'complete') return [];
     if (verdict === 'incomplete')
       return [
         {
           tone: 'do',
-          text: 'Measure the soot again at known flow. What is left needs more time hot: go on, with the conditions checked anew, or 20 min of steady hot driving.',
+          text: 'Measure the soot again at known flow. What is left needs more time hot: check all conditions again and go on, or drive hot and steadily for 20 min.',
         },
-        { tone: 'do-not', text: 'Do not set the soot counter back, and do not count it as complete.' },
+        { tone: 'do-not', text: 'Do not reset the soot counter, and do not call it complete.' },
       ];
     if (verdict === 'doubtful') return [{ tone: 'do-not', text: 'Do not repeat it yet: check the pressure signal, then look for ash.' }];
     return [
@@ -270,7 +325,7 @@ export const regenerationQualityCalculation = defineCalculation({
         tone: 'do',
         text:
           interruptions > 0
-            ? 'Find out what broke it off before trying again.'
+            ? 'Find out what interrupted it before trying again.'
             : 'Find out why it did not get or stay hot: catalyst, injection, leaks, air mass.',
       },
       { tone: 'do-not', text: 'Do not try a third time: two incomplete attempts mean that the diagnosis is wrong.' },

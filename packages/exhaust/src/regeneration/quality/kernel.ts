@@ -30,6 +30,21 @@ export function timeAbove(log: readonly QualitySample[], threshold: number) {
   return { total, longest, interruptions };
 }
 
+/** The same line by line, as one works it out by hand: time above since the line before, in all, without a break, and returns. */
+export function intervalsOf(log: readonly QualitySample[], threshold: number) {
+  let [soFar, unbroken] = [0, 0];
+  return log.map(({ time, temperature }, index) => {
+    const line = { lineTime: time, lineTemperature: temperature };
+    const before = log[index - 1];
+    if (before === undefined) return { ...line, above: undefined, soFar: undefined, unbroken: undefined, cameBack: undefined };
+    const above = (time - before.time) * shareAbove(before.temperature, temperature, threshold);
+    const cameBack = before.temperature <= threshold && temperature > threshold && soFar > 0 ? 1 : undefined;
+    unbroken = before.temperature > threshold ? unbroken + above : above;
+    soFar += above;
+    return { ...line, above, soFar, unbroken, cameBack };
+  });
+}
+
 /** Share of a straight line between two temperatures that lies above a threshold. */
 function shareAbove(first: number, last: number, threshold: number): number {
   const [low, high] = first < last ? [first, last] : [last, first];

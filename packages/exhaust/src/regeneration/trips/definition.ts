@@ -1,6 +1,7 @@
 import {
   choiceOutput,
   count,
+  countOutput,
   defineCalculation,
   formula,
   list,
@@ -75,7 +76,7 @@ export const regenerationTripsCalculation = defineCalculation({
     needed: quantityOutput(time, { symbol: 't_n', label: 'Least duration of a trip', digits: 3, units: ['min'] }),
     longTrips: tableOutput({
       label: 'Trips that are long enough',
-      columns: { counted: quantityOutput(ratio, { symbol: 'n_l', label: 'Times a week that count', digits: 4, units: ['1'] }) },
+      columns: { counted: optional(countOutput({ symbol: 'n_l', label: 'Times a week' })) },
     }),
   },
   outputs: {
@@ -101,7 +102,7 @@ export const regenerationTripsCalculation = defineCalculation({
   answer: 'verdict',
   steps: [
     formula('needed', 'warmUp + burning', qualityPractice),
-    rows('longTrips', { counted: { 'trips.duration >= needed': 'trips.perWeek', otherwise: '0' } }),
+    rows('longTrips', { counted: { 'trips.duration >= needed': 'trips.perWeek' } }),
     formula('share', 'sum(longTrips.counted) / sum(trips.perWeek)', tripChance),
     formula('tripsPerSuccess', '1 / share', tripChance),
     formula('chanceOfNone', '(1 - share) ^ tripsLeft', tripChance),

@@ -212,10 +212,10 @@ export const regenerationWatchCalculation = defineCalculation({
     verdict(
       'verdict',
       {
-        'stop-engine': 'known(urgency) and urgency <= 2',
-        'flow-lost': 'known(urgency) and urgency <= 5',
-        runaway: 'known(urgency) and urgency <= 8',
-        end: 'known(urgency)',
+        'stop-engine': 'urgency <= 2',
+        'flow-lost': 'urgency <= 5',
+        runaway: 'urgency <= 8',
+        end: 'urgency > 8',
         unknown: "temperaturesWatched == 'no' or flowWatched == 'no'",
         'go-on': 'otherwise',
       },
