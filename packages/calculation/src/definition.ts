@@ -152,6 +152,7 @@ export interface Definition<I extends Shape, O extends Outputs, M extends Output
     | 'inputs'
     | 'intermediates'
     | 'constants'
+    | 'steps'
     | 'answer'
     | 'assumptions'
     | 'limits'
@@ -165,6 +166,8 @@ export interface Definition<I extends Shape, O extends Outputs, M extends Output
   readonly inputs: I;
   readonly intermediates?: M;
   readonly constants?: C;
+  /** The working, in the order in which one does it. Without intermediates the compiler would else guess some from here. */
+  readonly steps: readonly Step<keyof (O & NoInfer<M>) & string>[];
   /** The output that the calculation is asked for; it may be left out where there is only one. */
   readonly answer?: keyof O & string;
   readonly assumptions?: CodedTexts;
@@ -172,9 +175,9 @@ export interface Definition<I extends Shape, O extends Outputs, M extends Output
   readonly cautions?: CodedTexts;
   /** Sources that no step and no constant names. */
   readonly sources?: Readonly<Record<string, Source>> | readonly Source[];
-  compute(input: z.output<ObjectOf<I>>, context: ComputeContext<C>): (PlainValuesOf<O> & PlainValuesOf<M>) | Refusal;
+  compute(input: z.output<ObjectOf<I>>, context: ComputeContext<C>): (PlainValuesOf<O> & PlainValuesOf<NoInfer<M>>) | Refusal;
   /** What to do and not to do with this result. */
-  advise?(values: ValuesOf<O> & ValuesOf<M>, input: z.output<ObjectOf<I>>): readonly Advice[];
+  advise?(values: ValuesOf<O> & ValuesOf<NoInfer<M>>, input: z.output<ObjectOf<I>>): readonly Advice[];
 }
 
 /** How much each uncertain input adds to one output. */
