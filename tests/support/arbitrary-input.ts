@@ -22,10 +22,10 @@ function siValues(field: QuantityInputField): fc.Arbitrary<number> {
   const span = high - low;
   const from = minInclusive || low > min ? low : low + 1e-3 * span;
   const to = maxInclusive || high < max ? high : high - 1e-3 * span;
-  // Denormal or nearly vanishing magnitudes are not physics; zero itself stays.
+  // Denormal or nearly vanishing magnitudes are not physics, nor are such distances from the upper end; zero and the end stay.
   const floor = 1e-12 * Math.max(Math.abs(low), Math.abs(high));
   return between(from, to)
-    .map((value) => (Math.abs(value) < floor ? 0 : value))
+    .map((value) => (Math.abs(value) < floor ? 0 : to - value < floor ? to : value))
     .filter((value) => (minInclusive ? value >= min : value > min));
 }
 

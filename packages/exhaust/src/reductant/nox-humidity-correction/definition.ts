@@ -1,7 +1,8 @@
-import { choice, defineCalculation, noSolution, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { cases, choice, defineCalculation, formula, noSolution, quantity, quantityOutput, relevantWhen } from '@wallflow/calculation';
 import { massRatio, moleFraction, ratio, temperature } from '@wallflow/units';
-import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
+import { airMolarMass } from '../../vocabulary/constants.js';
+import { waterMolarMass } from '../named-constants.js';
 import { cfr1066, directive1999, unR49Edition2008, unR49Later } from '../sources.js';
 import { noxHumidityFactor, waterMoleFraction } from './kernel.js';
 
@@ -21,57 +22,47 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
   subject: 'reductant',
   title: 'NOx at standard humidity',
   purpose: 'What would the NOx be if the intake air had the humidity of the standard?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['humidity', 'NOx', 'correction'],
   method: 'factor of a named edition',
-  inputs: z.strictObject({
+  inputs: {
     edition: choice({
       label: 'Edition',
-      description: 'Moist air lowers NOx. The editions correct for it differently, so the edition belongs to the result.',
+      description: 'Moist air lowers NOx. The editions correct for it differently, so quote the edition with the result.',
       options: editions,
       example: 'cfr-1065',
     }),
     noxMoleFraction: quantity(moleFraction, {
       symbol: 'x_{NOx}',
       label: 'NOx reading',
-      min: '0 ppm',
-      max: '10000 ppm',
-      example: '700.5 ppm',
+      range: '0 <= x <= 10000 ppm',
+      example: '520 ppm',
       units: ['ppm'],
     }),
     intakeHumidity: quantity(massRatio, {
       symbol: 'H_a',
       label: 'Water in the intake air per dry air',
-      min: '0 g/kg',
-      max: '40 g/kg',
-      usual: ['0 g/kg', '25 g/kg'],
-      usualReason: 'the factors were made for temperate air',
+      range: '0 <= x <= 40 g/kg',
+      usual: ['0 g/kg', '25 g/kg', 'the factors were made for temperate air'],
       example: '14 g/kg',
       units: ['g/kg'],
     }),
-    intakeTemperature: quantityWithDefault(temperature, {
-      symbol: 'T_a',
-      label: 'Intake air temperature',
-      description: 'Used by the directives alone.',
-      min: '-20 °C',
-      max: '60 °C',
-      example: '25 °C',
-      units: ['degC'],
-      default: '25 °C',
-      defaultReason: 'the reference temperature of the directives',
+    ...relevantWhen('edition', 'directive-1999', {
+      intakeTemperature: quantity(temperature, {
+        symbol: 'T_a',
+        label: 'Intake air temperature',
+        range: '-20 <= x <= 60 °C',
+        units: ['degC'],
+        default: ['25 °C', 'the reference temperature of the directives'],
+      }),
+      fuelToAirRatio: quantity(massRatio, {
+        symbol: 'r',
+        label: 'Fuel per dry air, by mass',
+        range: '0 <= x <= 69 g/kg',
+        units: ['g/kg'],
+        default: ['33 g/kg', 'about lambda 2'],
+      }),
     }),
-    fuelToAirRatio: quantityWithDefault(massRatio, {
-      symbol: 'r',
-      label: 'Fuel per dry air, by mass',
-      description: 'Used by the directives alone.',
-      min: '0 g/kg',
-      max: '69 g/kg',
-      example: '33 g/kg',
-      units: ['g/kg'],
-      default: '33 g/kg',
-      defaultReason: 'about lambda 2',
-    }),
-  }),
+  },
   intermediates: {
     waterMoleFraction: quantityOutput(moleFraction, {
       symbol: 'x_{H_2O}',
@@ -84,28 +75,31 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
     humidityFactor: quantityOutput(ratio, { symbol: 'k_h', label: 'Humidity factor', digits: 5 }),
     correctedNox: quantityOutput(moleFraction, { symbol: 'x_{cor}', label: 'NOx at standard humidity', digits: 5, units: ['ppm'] }),
   },
-  constants: {},
+  answer: 'correctedNox',
   steps: [
-    {
-      gives: 'waterMoleFraction',
-      tex: '[[waterMoleFraction]] = \\frac{[[intakeHumidity]]}{[[intakeHumidity]]+M_{H_2O}/M_{air}}',
-      source: 'cfr1065',
-    },
-    { gives: 'humidityFactor', text: 'Edition: [[edition]].', source: 'cfr1065', locator: '1065.670(a) for the molar form' },
-    { gives: 'correctedNox', tex: '[[correctedNox]] = [[humidityFactor]]\\,[[noxMoleFraction]]' },
+    formula('waterMoleFraction', 'intakeHumidity / (intakeHumidity + waterMolarMass / airMolarMass)', cfr1065),
+    cases('humidityFactor', {
+      "edition == 'cfr-1065'": formula('humidityFactor', '9.953 * waterMoleFraction + 0.832', cfr1065, '1065.670(a)'),
+      "edition == 'cfr-1066'": formula('humidityFactor', '1 / (1 - 0.0329 * (1000 * intakeHumidity - 10.71))', cfr1066),
+      "edition == 'un-r49-2008'": formula('humidityFactor', '1 / (1 - 0.0182 * (1000 * intakeHumidity - 10.71))', unR49Edition2008),
+      "edition == 'un-r49-later'": formula('humidityFactor', '15.698 * intakeHumidity + 0.832', unR49Later),
+      otherwise: formula(
+        'humidityFactor',
+        '1 / (1 + (0.309 * fuelToAirRatio - 0.0266) * (1000 * intakeHumidity - 10.71) + (0.00954 - 0.209 * fuelToAirRatio) * (intakeTemperature - 298))',
+        directive1999,
+      ),
+    }),
+    formula('correctedNox', 'humidityFactor * noxMoleFraction'),
   ],
-  assumptions: [
-    {
-      code: 'test_only',
-      text: 'The correction serves to compare test results. What is dosed and what is emitted follow the uncorrected NOx.',
-    },
-  ],
-  limits: [{ code: 'diesel_only', text: 'For compression-ignition engines.' }],
-  cautions: [],
-  sources: { cfr1065, unR49Edition2008, unR49Later, directive1999, cfr1066 },
+  assumptions: {
+    test_only: 'The correction is for comparing test results. Dosing and real emissions follow the uncorrected NOx.',
+  },
+  limits: { diesel_only: 'For compression-ignition engines.' },
+  constants: { waterMolarMass, airMolarMass },
   dimensional: 'the formula of the directives is empirical in kelvin',
   compute(input, context) {
-    const humidityFactor = noxHumidityFactor(input);
+    const { intakeTemperature = 298.15, fuelToAirRatio = 0 } = input; // Only the directives use them, and there they are known.
+    const humidityFactor = noxHumidityFactor({ ...input, intakeTemperature, fuelToAirRatio });
     if (!(humidityFactor > 0.5 && humidityFactor < 2))
       return noSolution('this edition gives no sensible factor for such air', ['intakeHumidity']);
     const memory = fromMemory.has(input.edition);

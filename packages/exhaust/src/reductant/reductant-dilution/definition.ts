@@ -1,8 +1,7 @@
-import { choiceOutput, constant, defineCalculation, optional, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { choiceOutput, constant, defineCalculation, formula, optional, quantity, quantityOutput, verdict } from '@wallflow/calculation';
 import { density, fraction, mass, massFraction, ratio, volume } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { iso22241Limits } from '../reductant-concentration/kernel.js';
+import { leastUrea, mostUrea } from '../named-constants.js';
 import { waterDensityAt20 } from '../solution/density.js';
 import { tanaka2001 } from '../solution/sources.js';
 import { iso22241Part1 } from '../sources.js';
@@ -14,49 +13,36 @@ export const reductantDilutionCalculation = defineCalculation({
   subject: 'reductant',
   title: 'Reductant diluted with water',
   purpose: 'What does water in the tank do to the urea content, and how much water explains a reading?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['dilution', 'water', 'urea', 'tank'],
   method: 'mass fractions mix linearly by mass',
-  inputs: z.strictObject({
-    fluidVolume: quantity(volume, {
-      symbol: 'V',
-      label: 'Reductant in the tank',
-      above: '0 L',
-      max: '2000 L',
-      example: '15 L',
-      units: ['L'],
-    }),
-    ureaFraction: quantityWithDefault(massFraction, {
+  inputs: {
+    fluidVolume: quantity(volume, { symbol: 'V', label: 'Reductant in the tank', range: '0 < x <= 2000 L', example: '30 L', units: ['L'] }),
+    ureaFraction: quantity(massFraction, {
       symbol: 'w_1',
-      label: 'Urea in it, by mass',
-      above: '0 %',
-      max: '50 %',
-      example: '32.5 %',
+      label: 'Urea in the reductant, by mass',
+      range: '0 < x <= 50 %',
       units: ['%'],
-      default: '32.5 %',
-      defaultReason: 'target of ISO 22241-1',
+      default: ['32.5 %', 'target of ISO 22241-1'],
     }),
-    fluidDensity: quantityWithDefault(density, {
+    fluidDensity: quantity(density, {
       symbol: '\\rho',
-      label: 'Density of it',
-      min: '990 kg/m3',
-      max: '1160 kg/m3',
-      example: '1090 kg/m3',
+      label: 'Density of the reductant',
+      range: '990 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
-      default: '1090 kg/m3',
-      defaultReason: 'middle of the range of ISO 22241-1 at 20 °C',
+      default: ['1090 kg/m3', 'middle of the range of ISO 22241-1 at 20 °C'],
     }),
-    waterVolume: quantity(volume, { symbol: 'V_w', label: 'Water that got in', min: '0 L', max: '2000 L', example: '2 L', units: ['L'] }),
-    measuredFraction: quantity(massFraction, {
-      symbol: 'w_m',
-      label: 'Urea content that was measured',
-      description: 'Give it to get the water that would explain it.',
-      above: '0 %',
-      max: '50 %',
-      example: '29 %',
-      units: ['%'],
-    }).optional(),
-  }),
+    waterVolume: quantity(volume, { symbol: 'V_w', label: 'Water that got in', range: '0 <= x <= 2000 L', example: '2 L', units: ['L'] }),
+    measuredFraction: optional(
+      quantity(massFraction, {
+        symbol: 'w_m',
+        label: 'Urea content that was measured',
+        description: 'Enter it to see how much water would explain it.',
+        range: '0 < x <= 50 %',
+        example: '30.1 %',
+        units: ['%'],
+      }),
+    ),
+  },
   intermediates: {
     fluidMass: quantityOutput(mass, { symbol: 'm', label: 'Mass of the reductant', digits: 5, units: ['kg'] }),
     waterMass: quantityOutput(mass, { symbol: 'm_w', label: 'Mass of the water', digits: 5, units: ['kg'] }),
@@ -65,7 +51,7 @@ export const reductantDilutionCalculation = defineCalculation({
     waterForMeasured: optional(
       quantityOutput(volume, { symbol: 'V_x', label: 'Water that would explain the measured content', digits: 3, units: ['L'] }),
     ),
-    demandFactor: quantityOutput(ratio, { symbol: 'f', label: 'Fluid needed for the same NOx, against before', digits: 4 }),
+    demandFactor: quantityOutput(ratio, { symbol: 'f', label: 'Fluid needed for the same NOx, against undiluted fluid', digits: 4 }),
     lostAmmonia: quantityOutput(fraction, {
       symbol: '\\lambda',
       label: 'Ammonia missing if the dosed quantity stays the same',
@@ -79,29 +65,29 @@ export const reductantDilutionCalculation = defineCalculation({
     mixedFraction: quantityOutput(massFraction, { symbol: 'w', label: 'Urea in the mixture, by mass', digits: 6, units: ['%'] }),
   },
   constants: {
-    waterDensity: constant(density, waterDensityAt20, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: 'tanaka2001' }),
+    leastUrea,
+    mostUrea,
+    waterDensity: constant(density, waterDensityAt20, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: tanaka2001 }),
   },
+  answer: 'mixedFraction',
   steps: [
-    { gives: 'fluidMass', tex: '[[fluidMass]] = [[fluidDensity]]\\,[[fluidVolume]]' },
-    { gives: 'waterMass', tex: '[[waterMass]] = [[waterDensity]]\\,[[waterVolume]]', source: 'tanaka2001' },
-    {
-      gives: 'waterForMeasured',
-      tex: '[[waterForMeasured]] = \\frac{[[fluidMass]]}{[[waterDensity]]}\\left(\\frac{[[ureaFraction]]}{[[measuredFraction]]}-1\\right)',
-    },
-    { gives: 'demandFactor', tex: '[[demandFactor]] = \\frac{[[ureaFraction]]}{[[mixedFraction]]}' },
-    { gives: 'lostAmmonia', tex: '[[lostAmmonia]] = 1-\\frac{[[mixedFraction]]}{[[ureaFraction]]}' },
-    { gives: 'quality', text: 'Mixture against 31.8 % to 33.2 %.', source: 'iso22241Part1' },
-    { gives: 'mixedFraction', tex: '[[mixedFraction]] = \\frac{[[fluidMass]]\\,[[ureaFraction]]}{[[fluidMass]]+[[waterMass]]}' },
+    formula('fluidMass', 'fluidDensity * fluidVolume'),
+    formula('waterMass', 'waterDensity * waterVolume', tanaka2001),
+    formula('mixedFraction', 'fluidMass * ureaFraction / (fluidMass + waterMass)'),
+    formula('demandFactor', 'ureaFraction / mixedFraction'),
+    formula('lostAmmonia', 'waterMass / (fluidMass + waterMass)'),
+    formula('waterForMeasured', 'fluidMass / waterDensity * (ureaFraction / measuredFraction - 1)'),
+    verdict(
+      'quality',
+      { 'too-weak': 'mixedFraction < leastUrea', 'too-strong': 'mixedFraction > mostUrea', within: 'otherwise' },
+      iso22241Part1,
+    ),
   ],
-  assumptions: [{ code: 'mixed', text: 'The water is fully mixed in.' }],
-  limits: [
-    {
-      code: 'not_a_repair',
-      text: 'Fluid that is off is drained, not corrected: water from the tap brings calcium and metals that poison the catalyst.',
-    },
-  ],
+  assumptions: { mixed: 'The water is fully mixed in.' },
+  limits: {
+    not_a_repair: 'Drain fluid outside the limits; do not correct it. Tap water brings calcium and metals that poison the catalyst.',
+  },
   cautions: [cautions.waste, cautions.makerFirst],
-  sources: { iso22241Part1, tanaka2001 },
   compute(input, { constants }) {
     const fluidMass = input.fluidDensity * input.fluidVolume;
     const waterMass = constants.waterDensity * input.waterVolume;
@@ -109,7 +95,7 @@ export const reductantDilutionCalculation = defineCalculation({
       { mass: fluidMass, fraction: input.ureaFraction },
       { mass: waterMass, fraction: 0 },
     ]);
-    const [low, high] = iso22241Limits.ureaFraction;
+    const { leastUrea, mostUrea } = constants;
     const explained =
       input.measuredFraction === undefined ? undefined : waterToReach(fluidMass, input.ureaFraction, input.measuredFraction);
     return {
@@ -117,8 +103,8 @@ export const reductantDilutionCalculation = defineCalculation({
       waterMass,
       mixedFraction: mixed,
       demandFactor: input.ureaFraction / mixed,
-      lostAmmonia: 1 - mixed / input.ureaFraction,
-      quality: mixed < low ? 'too-weak' : mixed > high ? 'too-strong' : 'within',
+      lostAmmonia: waterMass / (fluidMass + waterMass),
+      quality: mixed < leastUrea ? 'too-weak' : mixed > mostUrea ? 'too-strong' : 'within',
       waterForMeasured: explained === undefined || explained < 0 ? undefined : explained / constants.waterDensity,
     };
   },

@@ -3,17 +3,19 @@ import {
   commonPractice,
   constant,
   defineCalculation,
+  formula,
   inconsistentInputs,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  verdict,
 } from '@wallflow/calculation';
 import { length, volume, volumePerDistance } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { unR83Inducement } from '../fault-countdown/sources.js';
 import { reductantRange } from './kernel.js';
+
+const practice = commonPractice('Most level sensors need 3 L to 5 L to notice a refill');
 
 export const reductantRangeCalculation = defineCalculation({
   id: 'reductant-range',
@@ -21,53 +23,38 @@ export const reductantRangeCalculation = defineCalculation({
   subject: 'reductant',
   title: 'Range on the reductant in the tank',
   purpose: 'How far does the fluid last, when does the warning come, and how much must be filled?',
-  usedBy: ['technician'],
   keywords: ['range', 'tank', 'refill', 'AUS 32'],
   method: 'fluid that can be drawn over the consumption',
-  inputs: z.strictObject({
-    fluidVolume: quantity(volume, { symbol: 'V', label: 'Fluid in the tank', min: '0 L', max: '500 L', example: '9 L', units: ['L'] }),
-    tankVolume: quantity(volume, {
-      symbol: 'V_{full}',
-      label: 'Tank when full',
-      above: '0 L',
-      max: '500 L',
-      example: '17 L',
-      units: ['L'],
-    }).optional(),
-    unusableVolume: quantityWithDefault(volume, {
+  inputs: {
+    fluidVolume: quantity(volume, { symbol: 'V', label: 'Fluid in the tank', range: '0 <= x <= 500 L', example: '30 L', units: ['L'] }),
+    tankVolume: optional(
+      quantity(volume, { symbol: 'V_{full}', label: 'Tank when full', range: '0 < x <= 500 L', example: '40 L', units: ['L'] }),
+    ),
+    unusableVolume: quantity(volume, {
       symbol: 'V_0',
       label: 'Fluid that cannot be drawn',
-      min: '0 L',
-      max: '50 L',
-      example: '1 L',
+      range: '0 <= x <= 50 L',
       units: ['L'],
-      default: '1 L',
-      defaultReason: 'common practice, no source; see the vehicle data',
+      default: ['1 L', 'common practice, no source; see the vehicle data'],
     }),
     consumption: quantity(volumePerDistance, {
       symbol: 'c',
       label: 'Consumption',
       description: 'Cars and vans mostly 0.5 to 5 L per 1000 km, heavy vehicles much more.',
-      min: '0.05 L/1000km',
-      max: '100 L/1000km',
-      usual: ['0.5 L/1000km', '40 L/1000km'],
-      usualReason: 'outside of it the consumption is probably wrong or there is a leak; common practice',
-      example: '1.3 L/1000km',
+      range: '0.05 <= x <= 100 L/1000km',
+      usual: ['0.5 L/1000km', '40 L/1000km', 'outside of it the consumption is probably wrong or there is a leak; common practice'],
+      example: '11 L/1000km',
       units: ['L/1000km', 'L/100km'],
     }),
-    minimumRefill: quantityWithDefault(volume, {
+    minimumRefill: quantity(volume, {
       symbol: 'V_{min}',
       label: 'Least refill that the level sensor notices',
-      min: '0 L',
-      max: '50 L',
-      example: '5 L',
+      range: '0 <= x <= 50 L',
       units: ['L'],
-      default: '5 L',
-      defaultReason: 'common practice, no source; see the vehicle handbook',
+      default: ['5 L', 'common practice, no source; see the vehicle handbook'],
     }),
-  }),
-  example: { tankVolume: '17 L' },
-  intermediates: {},
+  },
+  example: { tankVolume: '40 L' },
   outputs: {
     distanceToWarning: quantityOutput(length, {
       symbol: 's_w',
@@ -76,7 +63,7 @@ export const reductantRangeCalculation = defineCalculation({
       units: ['km', 'mi'],
     }),
     fillToFull: optional(quantityOutput(volume, { symbol: 'V_f', label: 'Fluid to fill', digits: 3, units: ['L'] })),
-    refill: choiceOutput({
+    tankRefill: choiceOutput({
       label: 'Refill',
       options: {
         enough: 'a full refill is enough to be noticed',
@@ -87,26 +74,22 @@ export const reductantRangeCalculation = defineCalculation({
     range: quantityOutput(length, { symbol: 's', label: 'Range', digits: 3, units: ['km', 'mi'] }),
   },
   constants: {
-    warningDistance: constant(length, 2_400_000, {
+    warningDistance: constant(length, '2400 km', {
       symbol: 's_{2400}',
       label: 'Range at which the warning must come, from memory',
-      source: 'unR83Inducement',
+      source: unR83Inducement,
     }),
   },
+  answer: 'range',
   steps: [
-    { gives: 'fillToFull', tex: '[[fillToFull]] = [[tankVolume]]-[[fluidVolume]]' },
-    { gives: 'refill', text: 'Fluid to fill against the least refill of the level sensor.', source: 'practice' },
-    { gives: 'distanceToWarning', tex: '[[distanceToWarning]] = \\max(0,\\ s-[[warningDistance]])', source: 'unR83Inducement' },
-    { gives: 'range', tex: '[[range]] = \\frac{[[fluidVolume]]-[[unusableVolume]]}{[[consumption]]}' },
+    formula('range', 'max(0, fluidVolume - unusableVolume) / consumption'),
+    formula('distanceToWarning', 'max(0, range - warningDistance)', unR83Inducement),
+    formula('fillToFull', 'tankVolume - fluidVolume'),
+    verdict('tankRefill', { unknown: 'not known(fillToFull)', enough: 'fillToFull >= minimumRefill', 'too-small': 'otherwise' }, practice),
   ],
-  assumptions: [
-    { code: 'same_use', text: 'The vehicle is used as it was when the consumption was found. Heavy load, towing and heat need more.' },
-  ],
-  limits: [
-    { code: 'light_duty_warning', text: 'The warning distance is that of cars and vans in the EU. Heavy vehicles warn by tank level.' },
-  ],
+  assumptions: { same_use: 'The vehicle is used as it was when the consumption was found. Heavy load, towing and heat need more.' },
+  limits: { light_duty_warning: 'The warning distance is that of cars and vans in the EU. Heavy vehicles warn by tank level.' },
   cautions: [cautions.makerFirst, cautions.noDefeat],
-  sources: { unR83Inducement, practice: commonPractice('Most level sensors need 3 L to 5 L to notice a refill') },
   compute(input, { constants, warn }) {
     if (input.tankVolume !== undefined && input.tankVolume < input.fluidVolume)
       return inconsistentInputs('the tank holds less than what is in it', ['tankVolume'], ['fluidVolume']);
@@ -117,7 +100,7 @@ export const reductantRangeCalculation = defineCalculation({
       range,
       distanceToWarning: Math.max(0, range - constants.warningDistance),
       fillToFull,
-      refill: fillToFull === undefined ? 'unknown' : fillToFull >= input.minimumRefill ? 'enough' : 'too-small',
+      tankRefill: fillToFull === undefined ? 'unknown' : fillToFull >= input.minimumRefill ? 'enough' : 'too-small',
     };
   },
 });

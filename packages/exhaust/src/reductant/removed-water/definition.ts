@@ -1,64 +1,52 @@
-import { defineCalculation, inconsistentInputs, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { defineCalculation, formula, inconsistentInputs, quantity, quantityOutput } from '@wallflow/calculation';
 import { moleFraction, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
 import { removedWaterCorrection } from './kernel.js';
+
+const water = { range: '0 <= x <= 20 %', units: ['%'] } as const;
 
 export const removedWaterCalculation = defineCalculation({
   id: 'removed-water-correction',
   version: '1.0.0',
   subject: 'reductant',
-  title: 'Reading behind a sample dryer',
+  title: 'Reading after a sample dryer',
   purpose: 'What would this reading be if the dryer had taken no water out?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['dryer', 'removed water', 'wet', 'dry'],
   method: '40 CFR 1065.659',
-  inputs: z.strictObject({
-    reading: quantity(moleFraction, {
+  inputs: {
+    driedReading: quantity(moleFraction, {
       symbol: 'x',
-      label: 'Reading behind the dryer',
-      min: '0 ppm',
-      max: '500000 ppm',
+      label: 'Reading after the dryer',
+      range: '0 <= x <= 500000 ppm',
       example: '29.0 ppm',
       units: ['ppm', '%'],
     }),
-    waterAtReading: quantityWithDefault(moleFraction, {
+    waterAtReading: quantity(moleFraction, {
       symbol: 'x_{H_2O,meas}',
-      label: 'Water left in the gas that was read',
-      min: '0 %',
-      max: '20 %',
+      label: 'Water left in the dried gas',
+      ...water,
       example: '0.8601 %',
-      units: ['%'],
-      default: '0 %',
-      defaultReason: 'a perfect dryer; a cooler at 5 °C leaves about 0.86 %',
+      default: ['0 %', 'a perfect dryer; a cooler at 5 °C leaves about 0.86 %'],
     }),
-    waterInExhaust: quantity(moleFraction, {
-      symbol: 'x_{H_2O,exh}',
-      label: 'Water in the exhaust',
-      min: '0 %',
-      max: '20 %',
-      example: '3.404 %',
-      units: ['%'],
-    }),
-  }),
-  intermediates: { factor: quantityOutput(ratio, { symbol: 'k', label: 'Factor', digits: 6 }) },
-  outputs: {
-    corrected: quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'Reading in the wet exhaust', digits: 5, units: ['ppm', '%'] }),
+    waterInExhaust: quantity(moleFraction, { symbol: 'x_{H_2O,exh}', label: 'Water in the exhaust', ...water, example: '3.404 %' }),
   },
-  constants: {},
+  intermediates: { waterFactor: quantityOutput(ratio, { symbol: 'k', label: 'Wet reading over dried reading', digits: 6 }) },
+  outputs: {
+    wetReading: quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'Reading in the wet exhaust', digits: 5, units: ['ppm', '%'] }),
+  },
   steps: [
-    { gives: 'factor', tex: '[[factor]] = \\frac{1-[[waterInExhaust]]}{1-[[waterAtReading]]}', source: 'cfr1065', locator: '1065.659(c)' },
-    { gives: 'corrected', tex: '[[corrected]] = [[factor]]\\,[[reading]]', source: 'cfr1065', locator: '1065.659(c)' },
+    formula('waterFactor', '(1 - waterInExhaust) / (1 - waterAtReading)', cfr1065, '1065.659(c)'),
+    formula('wetReading', 'waterFactor * driedReading', cfr1065, '1065.659(c)'),
   ],
-  assumptions: [{ code: 'nothing_lost', text: 'The dryer takes water alone. Some NO2 and ammonia dissolve in it in truth.' }],
-  limits: [{ code: 'water_known', text: 'The water in the exhaust must be known, from the fuel and air or from a measurement.' }],
-  cautions: [],
-  sources: { cfr1065 },
-  compute(input) {
-    if (input.waterAtReading > input.waterInExhaust) {
-      return inconsistentInputs('behind the dryer there cannot be more water than before it', ['waterAtReading'], ['waterInExhaust']);
+  assumptions: { nothing_lost: 'The dryer takes out water alone. In truth some NO2 and ammonia dissolve in that water.' },
+  limits: { water_known: 'The water in the exhaust must be known, from the fuel and air or from a measurement.' },
+  compute({ driedReading, waterAtReading, waterInExhaust }) {
+    if (waterAtReading > waterInExhaust) {
+      return inconsistentInputs('after the dryer there cannot be more water than before it', ['waterAtReading'], ['waterInExhaust']);
     }
-    const corrected = removedWaterCorrection(input.reading, input.waterAtReading, input.waterInExhaust);
-    return { factor: (1 - input.waterInExhaust) / (1 - input.waterAtReading), corrected };
+    return {
+      waterFactor: removedWaterCorrection(1, waterAtReading, waterInExhaust),
+      wetReading: removedWaterCorrection(driedReading, waterAtReading, waterInExhaust),
+    };
   },
 });
