@@ -41,8 +41,12 @@ describe('what was not observed is never a pass', () => {
   });
 
   it('fluid that was hot or will be kept hot must be tested', () => {
-    expect(verdictOf('reductant-storage-life', { periods: [{ temperature: '50 °C', duration: '1 d' }], storedAt: '10 °C' })).toBe('test');
-    expect(verdictOf('reductant-storage-life', { periods: [{ temperature: '10 °C', duration: '1 d' }], storedAt: '50 °C' })).toBe('test');
+    expect(verdictOf('reductant-storage-life', { periods: [{ storageTemperature: '50 °C', duration: '1 d' }], storedAt: '10 °C' })).toBe(
+      'test',
+    );
+    expect(verdictOf('reductant-storage-life', { periods: [{ storageTemperature: '10 °C', duration: '1 d' }], storedAt: '50 °C' })).toBe(
+      'test',
+    );
   });
 
   it('ash without a test is taken as hazardous', () => {
@@ -73,11 +77,11 @@ describe('a limit from memory says so with the result', () => {
     ['free-acceleration', { readings: absorption, limit: '1.5 1/m' }],
     ['fault-countdown', { law: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '3 h' }],
     ['reductant-range', { fluidVolume: '9 L', consumption: '2 L/1000km' }],
-    ['reductant-storage-life', { periods: [{ temperature: '10 °C', duration: '1 d' }], storedAt: '10 °C' }],
+    ['reductant-storage-life', { periods: [{ storageTemperature: '10 °C', duration: '1 d' }], storedAt: '10 °C' }],
     ['workplace-air', registry.get('workplace-air')?.example],
     ['nox-humidity-correction', { edition: 'un-r49-later', noxMoleFraction: '400 ppm', intakeHumidity: '10 g/kg' }],
     ['dry-wet-correction', { edition: 'directive-1999', fuelToAirRatio: '33 g/kg', reading: '400 ppm', readingBasis: 'dry' }],
-    ['nox-mass-flow', { noxMoleFraction: '400 ppm', basis: 'wet', exhaustMassFlow: '200 kg/h', edition: 'un-r49-later' }],
+    ['nox-mass-flow', { noxMoleFraction: '400 ppm', readingBasis: 'wet', exhaustMassFlow: '200 kg/h', edition: 'un-r49-later' }],
     ['roadworthiness-rules', { place: 'eu' }],
   ])('%s', (id, input) => {
     const result = run(id, input as object);

@@ -1,21 +1,21 @@
 import {
   choiceOutput,
   commonPractice,
-  constant,
   defineCalculation,
+  formula,
   inconsistentInputs,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  verdict,
 } from '@wallflow/calculation';
-import { density, fraction, length, mass, massFraction, molarMass, ratio, volume, volumePerDistance } from '@wallflow/units';
-import * as z from 'zod';
+import { density, fraction, length, mass, massFraction, ratio, volume, volumePerDistance } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { cfr1065 } from '../../sources.js';
-import { molarMassOfNitrogenDioxide, molarMassOfUrea } from '../constants.js';
+import { nitrogenDioxideMolarMass, ureaMolarMass } from '../named-constants.js';
 import { iso22241Part1, ureaHydrolysis } from '../sources.js';
 import { effectiveAmmoniaRatio, effectiveRatioVerdict } from './kernel.js';
+
+const practice = commonPractice('Below 0.8 under-dosing or dilution, above 1.3 a leak, slip or a sensor bias');
 
 export const effectiveRatioCalculation = defineCalculation({
   id: 'effective-ratio',
@@ -23,98 +23,82 @@ export const effectiveRatioCalculation = defineCalculation({
   subject: 'reductant',
   title: 'Effective ammonia ratio from fills and sensors',
   purpose: 'Does the reductant that was used between two fills match the NOx that was converted?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['ammonia-to-NOx ratio', 'consumption', 'fills', 'under-dosing', 'leak', 'dilution'],
   method: 'moles of ammonia in the fluid used over moles of NOx',
-  inputs: z.strictObject({
+  inputs: {
     reductantVolume: quantity(volume, {
       symbol: 'V_r',
       label: 'Reductant used between two fills',
       description: 'Filled to the same mark both times.',
-      above: '0 L',
-      max: '2000 L',
-      example: '12.5 L',
+      range: '0 < x <= 2000 L',
+      example: '10.6 L',
       units: ['L'],
     }),
-    noxBefore: quantity(mass, {
+    noxMassBefore: quantity(mass, {
       symbol: 'm_1',
       label: 'NOx before the catalyst over the same time, as NO2',
-      description: 'Flow times reading, added up. Ammonia is not read here.',
-      above: '0 kg',
-      max: '10000 kg',
+      description: 'Exhaust flow times reading, added up. There is no ammonia here to be read as NOx.',
+      range: '0 < x <= 10000 kg',
       example: '7.8 kg',
       units: ['kg', 'g'],
     }),
-    noxBehind: quantity(mass, {
+    noxMassAfter: quantity(mass, {
       symbol: 'm_2',
-      label: 'NOx behind the catalyst over the same time, as NO2',
-      description: 'May hold ammonia slip that the sensor reads as NOx.',
-      min: '0 kg',
-      max: '10000 kg',
-      example: '1.1 kg',
+      label: 'NOx after the catalyst over the same time, as NO2',
+      description: 'Ammonia slip is read as NOx and counts here.',
+      range: '0 <= x <= 10000 kg',
+      example: '2.55 kg',
       units: ['kg', 'g'],
     }),
-    ureaFraction: quantityWithDefault(massFraction, {
+    ureaFraction: quantity(massFraction, {
       symbol: 'w_u',
       label: 'Urea in the fluid, by mass',
-      min: '5 %',
-      max: '52 %',
-      usual: ['31.8 %', '33.2 %'],
-      usualReason: 'ISO 22241-1',
-      example: '32.5 %',
+      description: 'Weak fluid and a low dosed quantity multiply: 30.1 % of urea and 43 mL of 50 mL make 20 % less ammonia together.',
+      range: '5 <= x <= 52 %',
+      example: '30.1 %',
+      usual: ['31.8 %', '33.2 %', 'ISO 22241-1'],
       units: ['%'],
-      default: '32.5 %',
-      defaultReason: 'target of ISO 22241-1; measure it before blaming the dosing',
+      default: ['32.5 %', 'target of ISO 22241-1; measure it before blaming the dosing'],
     }),
-    reductantDensity: quantityWithDefault(density, {
+    reductantDensity: quantity(density, {
       symbol: '\\rho_r',
       label: 'Density of the fluid',
-      min: '990 kg/m3',
-      max: '1160 kg/m3',
-      usual: ['1087 kg/m3', '1093 kg/m3'],
-      usualReason: 'ISO 22241-1 at 20 °C',
-      example: '1090 kg/m3',
+      range: '990 <= x <= 1160 kg/m3',
+      usual: ['1087 kg/m3', '1093 kg/m3', 'ISO 22241-1 at 20 °C'],
+      example: '1084 kg/m3',
       units: ['kg/m3'],
-      default: '1090 kg/m3',
-      defaultReason: 'middle of the range of ISO 22241-1',
+      default: ['1090 kg/m3', 'middle of the range of ISO 22241-1'],
     }),
-    relativeUncertainty: quantityWithDefault(fraction, {
+    relativeUncertainty: quantity(fraction, {
       symbol: 'u',
-      label: 'How well the ratio is known (±)',
-      min: '0 %',
-      max: '80 %',
-      example: '20 %',
+      label: 'Uncertainty of the ratio (±)',
+      range: '0 <= x <= 80 %',
       units: ['%'],
-      default: '20 %',
-      defaultReason: 'two sensors, a flow and a fill mark together; common practice, no source',
+      default: ['20 %', 'two sensors, a flow and a fill mark together; common practice, no source'],
     }),
-    lowestRatio: quantityWithDefault(ratio, {
+    lowestDosingRatio: quantity(ratio, {
       symbol: 'r_{lo}',
       label: 'Lowest plausible ratio',
-      min: '0.1',
-      max: '1.2',
-      example: '0.8',
-      default: '0.8',
-      defaultReason: 'common practice, no source',
+      range: '0.1 <= x <= 1.2',
+      default: ['0.8', 'common practice, no source'],
     }),
-    highestRatio: quantityWithDefault(ratio, {
+    highestDosingRatio: quantity(ratio, {
       symbol: 'r_{hi}',
       label: 'Highest plausible ratio',
-      min: '1',
-      max: '3',
-      example: '1.3',
-      default: '1.3',
-      defaultReason: 'common practice, no source',
+      range: '1 <= x <= 3',
+      default: ['1.3', 'common practice, no source'],
     }),
-    distance: quantity(length, {
-      symbol: 's',
-      label: 'Distance between the fills',
-      above: '0 km',
-      max: '100000 km',
-      example: '10000 km',
-      units: ['km', 'mi'],
-    }).optional(),
-  }),
+    distance: optional(
+      quantity(length, {
+        symbol: 's',
+        label: 'Distance between the fills',
+        range: '0 < x <= 100000 km',
+        example: '1000 km',
+        units: ['km', 'mi'],
+      }),
+    ),
+  },
+  example: { distance: '1000 km' },
   intermediates: {
     reductantMass: quantityOutput(mass, { symbol: 'm_r', label: 'Reductant used, by mass', digits: 4, units: ['kg'] }),
     conversion: quantityOutput(fraction, { symbol: '\\eta', label: 'Conversion by the sensors', digits: 3, units: ['%'] }),
@@ -130,48 +114,53 @@ export const effectiveRatioCalculation = defineCalculation({
       label: 'Verdict',
       options: {
         plausible: 'fluid used and NOx converted match',
-        'too-little': 'less fluid than the conversion needs: under-dosing with a sensor fault, or a wrong flow',
-        'too-much': 'more fluid than the conversion needs: a leak, slip, diluted fluid or a sensor that reads wrong',
-        undecided: 'undecided: the limit lies inside the uncertainty',
+        'too-little': 'less fluid than the conversion needs: too little dosed with a sensor fault, or a wrong flow',
+        'too-much': 'more fluid than the conversion needs: a leak, slip, weak fluid or a sensor that reads wrong',
+        undecided: 'not clear: the limit lies inside the uncertainty',
       },
     }),
   },
-  constants: {
-    urea: constant(molarMass, molarMassOfUrea, { symbol: 'M_u', label: 'Molar mass of urea', source: 'cfr1065' }),
-    nitrogenDioxide: constant(molarMass, molarMassOfNitrogenDioxide, { symbol: 'M_{NO_2}', label: 'Molar mass of NO2', source: 'cfr1065' }),
-  },
+  constants: { ureaMolarMass, nitrogenDioxideMolarMass },
+  answer: 'verdict',
   steps: [
-    { gives: 'reductantMass', tex: '[[reductantMass]] = [[reductantDensity]]\\,[[reductantVolume]]' },
-    { gives: 'conversion', tex: '[[conversion]] = 1-\\frac{[[noxBehind]]}{[[noxBefore]]}' },
-    {
-      gives: 'ratioToInlet',
-      tex: '[[ratioToInlet]] = \\frac{2\\,[[reductantMass]]\\,[[ureaFraction]]/[[urea]]}{[[noxBefore]]/[[nitrogenDioxide]]}',
-      source: 'ureaHydrolysis',
-    },
-    { gives: 'ratioToConverted', tex: '[[ratioToConverted]] = \\frac{[[ratioToInlet]]}{[[conversion]]}' },
-    { gives: 'expectedReductant', tex: '[[expectedReductant]] = \\frac{[[reductantVolume]]}{[[ratioToConverted]]}' },
-    { gives: 'reductantPerDistance', tex: '[[reductantPerDistance]] = \\frac{[[reductantVolume]]}{[[distance]]}' },
-    { gives: 'verdict', text: 'Ammonia per converted NOx against the plausible range.', source: 'practice' },
+    formula('reductantMass', 'reductantDensity * reductantVolume'),
+    formula('conversion', '1 - noxMassAfter / noxMassBefore'),
+    formula(
+      'ratioToInlet',
+      '2 * reductantMass * ureaFraction / ureaMolarMass / (noxMassBefore / nitrogenDioxideMolarMass)',
+      ureaHydrolysis,
+      undefined,
+      'One urea gives two ammonia.',
+    ),
+    formula('ratioToConverted', 'ratioToInlet / conversion'),
+    formula('expectedReductant', 'reductantVolume / ratioToConverted'),
+    formula('reductantPerDistance', 'reductantVolume / distance'),
+    verdict(
+      'verdict',
+      {
+        'too-little': 'ratioToConverted * (1 + relativeUncertainty) < lowestDosingRatio',
+        'too-much': 'ratioToConverted * (1 - relativeUncertainty) > highestDosingRatio',
+        plausible:
+          'ratioToConverted * (1 - relativeUncertainty) >= lowestDosingRatio and ratioToConverted * (1 + relativeUncertainty) <= highestDosingRatio',
+        undecided: 'otherwise',
+      },
+      practice,
+    ),
   ],
-  assumptions: [{ code: 'one_to_one', text: 'One ammonia per converted NOx, which holds up to equal parts of NO and NO2.' }],
-  limits: [{ code: 'long_enough', text: 'Over less than about one tank the fill mark and the stored ammonia rule the result.' }],
+  assumptions: { one_to_one: 'One ammonia per converted NOx, which holds up to equal parts of NO and NO2.' },
+  limits: { long_enough: 'Over less than about one tank, errors of the fill mark and ammonia stored in the catalyst decide the result.' },
   cautions: [cautions.sensorFirst, cautions.noDefeat],
-  sources: {
-    cfr1065,
-    ureaHydrolysis,
-    iso22241Part1,
-    practice: commonPractice('Below 0.8 under-dosing or dilution, above 1.3 a leak, slip or a sensor bias'),
-  },
+  sources: [iso22241Part1],
   compute(input, context) {
-    if (input.noxBehind >= input.noxBefore)
-      return inconsistentInputs('behind the catalyst there must be less NOx than before it', ['noxBehind'], ['noxBefore']);
-    const { urea, nitrogenDioxide } = context.constants;
+    if (input.noxMassAfter >= input.noxMassBefore)
+      return inconsistentInputs('there must be less NOx after the catalyst than before it', ['noxMassAfter'], ['noxMassBefore']);
+    const { ureaMolarMass: urea, nitrogenDioxideMolarMass: nitrogenDioxide } = context.constants;
     const reductantMass = input.reductantDensity * input.reductantVolume;
     const ratioToInlet = effectiveAmmoniaRatio(
-      { reductantMass, ureaFraction: input.ureaFraction, noxMass: input.noxBefore },
+      { reductantMass, ureaFraction: input.ureaFraction, noxMass: input.noxMassBefore },
       { urea, nitrogenDioxide },
     );
-    const conversion = 1 - input.noxBehind / input.noxBefore;
+    const conversion = 1 - input.noxMassAfter / input.noxMassBefore;
     const ratioToConverted = ratioToInlet / conversion;
     context.warn('range_by_practice', 'The plausible range is common practice, not a published limit.');
     return {
@@ -181,7 +170,7 @@ export const effectiveRatioCalculation = defineCalculation({
       ratioToConverted,
       expectedReductant: input.reductantVolume / ratioToConverted,
       reductantPerDistance: input.distance === undefined ? undefined : input.reductantVolume / input.distance,
-      verdict: effectiveRatioVerdict(ratioToConverted, input.relativeUncertainty, input.lowestRatio, input.highestRatio),
+      verdict: effectiveRatioVerdict(ratioToConverted, input.relativeUncertainty, input.lowestDosingRatio, input.highestDosingRatio),
     };
   },
   advise({ verdict }) {
@@ -189,11 +178,14 @@ export const effectiveRatioCalculation = defineCalculation({
       return [
         {
           tone: 'do',
-          text: 'Look for leaks and crystals at tank, lines and injector, measure the urea content, then compare the sensors.',
+          text: 'Measure the urea content, look for leaks and crystals at tank, lines and injector, then compare the sensors.',
         },
       ];
     if (verdict === 'too-little')
-      return [{ tone: 'do', text: 'Compare the sensors in the same gas and check the flow signal; then test the dosed quantity.' }];
+      return [
+        { tone: 'do', text: 'Compare the sensors in the same gas and check the flow signal; then test the dosed quantity.' },
+        { tone: 'note', text: 'If the fluid is weak as well, both shortfalls multiply: put both right before you judge the catalyst.' },
+      ];
     return [];
   },
 });

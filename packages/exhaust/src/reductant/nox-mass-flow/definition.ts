@@ -1,19 +1,8 @@
-import {
-  choice,
-  choiceWithDefault,
-  constant,
-  defineCalculation,
-  missingInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  quantityWithDefault,
-} from '@wallflow/calculation';
+import { cases, choice, defineCalculation, formula, optional, quantity, quantityOutput, relevantWhen } from '@wallflow/calculation';
 import { massFlow, massPerDistance, massPerEnergy, molarFlow, molarMass, moleFraction, power, ratio, velocity } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr1065 } from '../../sources.js';
-import { molarMassOfNitrogenDioxide } from '../constants.js';
+import { nitrogenDioxideMolarMass } from '../named-constants.js';
 import { directive1999, unR49Edition2008, unR49Later } from '../sources.js';
 import { noxMassFlow, noxMassRatio } from './kernel.js';
 
@@ -23,101 +12,95 @@ export const noxMassFlowCalculation = defineCalculation({
   subject: 'reductant',
   title: 'NOx: from ppm to grams',
   purpose: 'How many grams of NOx does the exhaust carry per second, per hour, per kilometre or per kilowatt-hour?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['NOx', 'ppm', 'mass flow', 'wet', 'dry', 'u coefficient'],
   method: 'ratio of molar masses',
-  inputs: z.strictObject({
+  inputs: {
     noxMoleFraction: quantity(moleFraction, {
       symbol: 'x_{NOx}',
       label: 'NOx reading',
       description: 'NO and NO2 together. Ammonia in the gas is read as NOx by most sensors.',
-      min: '0 ppm',
-      max: '10000 ppm',
-      usual: ['0 ppm', '3000 ppm'],
-      usualReason: 'diesel engines rarely make more; check the scaling of the signal',
-      example: '400 ppm',
+      range: '0 <= x <= 10000 ppm',
+      usual: ['0 ppm', '3000 ppm', 'diesel engines rarely make more; check the scaling of the signal'],
+      example: '520 ppm',
       units: ['ppm'],
     }),
-    basis: choice({
+    readingBasis: choice({
       label: 'Basis of the reading',
-      description: 'A sensor in the exhaust pipe reads wet gas. An analyser behind a cooler or a dryer reads dry gas.',
+      description: 'A sensor in the exhaust pipe reads wet gas. An analyser after a cooler or a dryer reads dry gas.',
       options: { wet: 'wet gas', dry: 'dried gas' },
       example: 'wet',
     }),
-    dryToWetFactor: quantity(ratio, {
-      symbol: 'k_W',
-      label: 'Dry-to-wet factor',
-      description: 'Needed for a dry reading only: wet reading divided by dry reading.',
-      above: '0.5',
-      max: '1',
-      usual: ['0.85', '1'],
-      usualReason: 'lean diesel exhaust holds 2 % to 13 % water',
-      example: '0.94',
-    }).optional(),
+    ...relevantWhen('readingBasis', 'dry', {
+      dryToWetFactor: quantity(ratio, {
+        symbol: 'k_W',
+        label: 'Dry-to-wet factor',
+        description: 'Wet reading divided by dry reading.',
+        range: '0.5 < x <= 1',
+        usual: ['0.85', '1', 'lean diesel exhaust holds 2 % to 13 % water'],
+        example: '0.94',
+      }),
+    }),
     exhaustMassFlow: quantity(massFlow, {
       symbol: 'q_{exh}',
       label: 'Exhaust mass flow',
       description: 'Air plus fuel, wet.',
-      min: '0 kg/h',
-      max: '20000 kg/h',
-      example: '205 kg/h',
+      range: '0 <= x <= 20000 kg/h',
+      example: '190 kg/h',
       units: ['kg/h', 'g/s', 'kg/s'],
     }),
-    edition: choiceWithDefault({
+    edition: choice({
       label: 'Mass coefficient',
       options: {
         exact: 'molar masses (exact)',
         'un-r49-2008': 'u = 0.001587, UN R49 of 2008 and EU directives',
         'un-r49-later': 'u = 0.001586, UN R49 from the 05 series and GTR 4',
       },
-      example: 'exact',
-      default: 'exact',
-      defaultReason: 'no test regulation was named',
+      default: ['exact', 'no test regulation was named'],
     }),
-    exhaustMolarMass: quantityWithDefault(molarMass, {
-      symbol: 'M_{exh}',
-      label: 'Molar mass of the wet exhaust',
-      min: '26 g/mol',
-      max: '31 g/mol',
-      usual: ['28.5 g/mol', '29.1 g/mol'],
-      usualReason:
-        'complete lean combustion of diesel fuel stays between 28.97 and 29.03 g/mol with dry intake air, and humid air lowers it a little',
-      example: '28.994 g/mol',
-      default: '28.994 g/mol',
-      defaultReason: 'diesel exhaust at lambda 2 with dry air; every lean mixture is within 0.2 % of it',
+    ...relevantWhen('edition', 'exact', {
+      exhaustMolarMass: quantity(molarMass, {
+        symbol: 'M_{exh}',
+        label: 'Molar mass of the wet exhaust',
+        range: '26 <= x <= 31 g/mol',
+        usual: [
+          '28.5 g/mol',
+          '29.1 g/mol',
+          'complete lean combustion of diesel fuel stays between 28.97 and 29.03 g/mol with dry intake air, and humid air lowers it a little',
+        ],
+        default: ['28.994 g/mol', 'diesel exhaust at lambda 2 with dry air; every lean mixture is within 0.2 % of it'],
+      }),
     }),
-    humidityFactor: quantityWithDefault(ratio, {
+    humidityFactor: quantity(ratio, {
       symbol: 'k_h',
       label: 'Humidity factor',
-      min: '0.5',
-      max: '1.5',
-      example: '1',
-      default: '1',
-      defaultReason: 'the mass that really flows; only a test cycle corrects it to standard humidity',
+      range: '0.5 <= x <= 1.5',
+      default: ['1', 'the mass that really flows; only a test cycle corrects it to standard humidity'],
     }),
-    vehicleSpeed: quantity(velocity, {
-      symbol: 'v',
-      label: 'Road speed',
-      description: 'Give it to get grams per kilometre.',
-      above: '0 km/h',
-      max: '200 km/h',
-      example: '80 km/h',
-      units: ['km/h', 'm/s'],
-    }).optional(),
-    brakePower: quantity(power, {
-      symbol: 'P',
-      label: 'Engine power at the crankshaft',
-      description: 'Give it to get grams per kilowatt-hour.',
-      above: '0 kW',
-      max: '5000 kW',
-      example: '25 kW',
-      units: ['kW', 'W'],
-    }).optional(),
-  }),
+    vehicleSpeed: optional(
+      quantity(velocity, {
+        symbol: 'v',
+        label: 'Road speed',
+        description: 'Enter it to see grams per kilometre.',
+        range: '0 < x <= 200 km/h',
+        example: '22 km/h',
+        units: ['km/h', 'm/s'],
+      }),
+    ),
+    brakePower: optional(
+      quantity(power, {
+        symbol: 'P',
+        label: 'Engine power at the crankshaft',
+        description: 'Enter it to see grams per kilowatt-hour.',
+        range: '0 < x <= 5000 kW',
+        example: '25 kW',
+        units: ['kW', 'W'],
+      }),
+    ),
+  },
   intermediates: {
     wetMoleFraction: quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'NOx in the wet gas', digits: 5, units: ['ppm'] }),
     massRatio: quantityOutput(ratio, {
-      symbol: '1000\\,u',
+      symbol: 'u',
       label: 'NOx mass per exhaust mass and mole fraction',
       digits: 5,
     }),
@@ -137,65 +120,53 @@ export const noxMassFlowCalculation = defineCalculation({
       quantityOutput(massPerEnergy, { symbol: 'e_P', label: 'NOx per energy at the crankshaft, as NO2', digits: 4, units: ['g/kWh'] }),
     ),
   },
-  constants: {
-    molarMassOfNitrogenDioxide: constant(molarMass, molarMassOfNitrogenDioxide, {
-      symbol: 'M_{NO_2}',
-      label: 'Molar mass of NO2',
-      source: 'cfr1065',
-    }),
-  },
+  constants: { nitrogenDioxideMolarMass },
+  answer: 'noxMassFlow',
   steps: [
-    {
-      gives: 'wetMoleFraction',
-      text: 'Reading on a wet basis; a dry reading is multiplied by the dry-to-wet factor.',
-      source: 'unR49Edition2008',
-      locator: 'Annex 4, section 5.2',
-    },
-    {
-      gives: 'massRatio',
-      tex: '[[massRatio]] = \\frac{[[molarMassOfNitrogenDioxide]]}{[[exhaustMolarMass]]}\\quad\\text{or, by edition, } 1000\\,u',
-      source: 'cfr1065',
-      locator: '1065.1005, Table 7',
-    },
-    {
-      gives: 'noxMolarFlow',
-      tex: '[[noxMolarFlow]] = \\frac{[[massRatio]]\\,[[wetMoleFraction]]\\,[[humidityFactor]]\\,[[exhaustMassFlow]]}{[[molarMassOfNitrogenDioxide]]}',
-    },
-    { gives: 'noxPerDistance', tex: '[[noxPerDistance]] = \\frac{[[noxMassFlow]]}{[[vehicleSpeed]]}' },
-    { gives: 'noxPerEnergy', tex: '[[noxPerEnergy]] = \\frac{[[noxMassFlow]]}{[[brakePower]]}' },
-    {
-      gives: 'noxMassFlow',
-      tex: '[[noxMassFlow]] = [[massRatio]]\\,[[wetMoleFraction]]\\,[[humidityFactor]]\\,[[exhaustMassFlow]]',
-      source: 'unR49Edition2008',
-      locator: 'raw exhaust, mass emission; worked example p. 305',
-    },
+    cases(
+      'wetMoleFraction',
+      { "readingBasis == 'dry'": 'dryToWetFactor * noxMoleFraction', otherwise: 'noxMoleFraction' },
+      unR49Edition2008,
+      'Annex 4, section 5.2',
+    ),
+    cases('massRatio', {
+      "edition == 'exact'": formula('massRatio', 'nitrogenDioxideMolarMass / exhaustMolarMass', cfr1065, '1065.1005, Table 7'),
+      "edition == 'un-r49-2008'": formula('massRatio', '1000 * 0.001587', unR49Edition2008),
+      otherwise: formula('massRatio', '1000 * 0.001586', unR49Later),
+    }),
+    formula(
+      'noxMassFlow',
+      'massRatio * wetMoleFraction * humidityFactor * exhaustMassFlow',
+      unR49Edition2008,
+      'raw exhaust, mass emission; worked example p. 305',
+    ),
+    formula('noxMolarFlow', 'noxMassFlow / nitrogenDioxideMolarMass'),
+    formula('noxPerDistance', 'noxMassFlow / vehicleSpeed'),
+    formula('noxPerEnergy', 'noxMassFlow / brakePower'),
   ],
-  assumptions: [
-    { code: 'as_no2', text: 'NOx is counted as NO2, whatever its share of NO, as every emission rule does.' },
-    { code: 'same_instant', text: 'Reading and flow belong to the same moment; shift a logged sensor by its delay first.' },
-  ],
-  limits: [{ code: 'ammonia', text: 'Behind the SCR catalyst ammonia slip is read as NOx; the result then is too high.' }],
+  assumptions: {
+    as_no2: 'NOx is counted as NO2, whatever its share of NO, as every emission rule does.',
+    same_instant: 'Reading and flow belong to the same moment; shift a logged sensor by its delay first.',
+  },
+  limits: { ammonia: 'After the SCR catalyst, ammonia slip is read as NOx and makes the result too high.' },
   cautions: [cautions.fumes, cautions.sensorFirst],
-  sources: { cfr1065, unR49Edition2008, unR49Later, directive1999 },
+  sources: [directive1999],
   compute(input, context) {
-    if (input.basis === 'dry' && input.dryToWetFactor === undefined) {
-      return missingInputs('dryToWetFactor');
-    }
-    if (input.basis === 'wet' && input.dryToWetFactor !== undefined) {
-      context.warn('factor_unused', 'The reading is wet already; the dry-to-wet factor was not used.', ['dryToWetFactor']);
-    }
-    const wetMoleFraction = input.noxMoleFraction * (input.basis === 'dry' ? (input.dryToWetFactor ?? 1) : 1);
+    // A rule asks for the factor where the reading is dry, and takes it away where it is wet.
+    const wetMoleFraction = input.noxMoleFraction * (input.dryToWetFactor ?? 1);
     if (input.edition === 'un-r49-later')
       context.warn('from_memory', 'The coefficient 0.001586 is from memory; the ratio of molar masses supports it.');
     if (input.edition !== 'exact')
       context.method(input.edition === 'un-r49-2008' ? 'u = 0.001587 (UN R49, 2008)' : 'u = 0.001586 (UN R49, later series, from memory)');
-    const massRatio = noxMassRatio(input, context.constants.molarMassOfNitrogenDioxide);
+    const { nitrogenDioxideMolarMass } = context.constants;
+    const { edition, exhaustMolarMass = Number.NaN } = input; // Known where it counts.
+    const massRatio = noxMassRatio({ edition, exhaustMolarMass }, nitrogenDioxideMolarMass);
     const flow = noxMassFlow({ wetMoleFraction, exhaustMassFlow: input.exhaustMassFlow, massRatio, humidityFactor: input.humidityFactor });
     return {
       wetMoleFraction,
       massRatio,
       noxMassFlow: flow,
-      noxMolarFlow: flow / context.constants.molarMassOfNitrogenDioxide,
+      noxMolarFlow: flow / nitrogenDioxideMolarMass,
       noxPerDistance: input.vehicleSpeed === undefined ? undefined : flow / input.vehicleSpeed,
       noxPerEnergy: input.brakePower === undefined ? undefined : flow / input.brakePower,
     };

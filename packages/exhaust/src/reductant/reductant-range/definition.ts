@@ -68,7 +68,7 @@ export const reductantRangeCalculation = defineCalculation({
       options: {
         enough: 'a full refill is enough to be noticed',
         'too-small': 'a full refill is less than the level sensor may notice: wait',
-        unknown: 'size of the tank not given',
+        unknown: 'size of the tank not entered',
       },
     }),
     range: quantityOutput(length, { symbol: 's', label: 'Range', digits: 3, units: ['km', 'mi'] }),

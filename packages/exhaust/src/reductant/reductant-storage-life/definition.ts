@@ -1,10 +1,34 @@
-import { choiceOutput, defineCalculation, list, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import {
+  choiceOutput,
+  constant,
+  defineCalculation,
+  formula,
+  fromTable,
+  list,
+  optional,
+  quantity,
+  quantityOutput,
+  rows,
+  type Source,
+  tableOutput,
+  verdict,
+} from '@wallflow/calculation';
 import { fraction, temperature, time } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { iso22241Part3 } from '../solution/sources.js';
 import { iso22241Part1 } from '../sources.js';
-import { storageLifeAt, usedStorageLife } from './kernel.js';
+import { storageLife, storageLifeAt, usedStorageLife } from './kernel.js';
+
+const lifeRows = 'Life by the table: 36 months up to 10 °C, 18 up to 25 °C, 12 up to 30 °C, 6 up to 35 °C.';
+const linear: Source = {
+  type: 'derivation',
+  title: 'Ageing adds up linearly over periods of different temperature',
+  mark: 'common practice, no source',
+};
+
+const warmestRow = Math.max(...storageLife.map(({ upTo }) => upTo));
+const place = { range: '-40 <= x <= 70 °C', units: ['degC'] } as const;
+const life = { digits: 3, units: ['month', 'd'] } as const;
 
 export const reductantStorageLifeCalculation = defineCalculation({
   id: 'reductant-storage-life',
@@ -12,56 +36,47 @@ export const reductantStorageLifeCalculation = defineCalculation({
   subject: 'reductant',
   title: 'Storage life of reductant',
   purpose: 'Is stored fluid still fit for use, and how long will it keep?',
-  usedBy: ['technician'],
   keywords: ['storage', 'shelf life', 'temperature', 'age'],
   method: 'share of the storage life used in each period, added up',
-  inputs: z.strictObject({
+  inputs: {
     periods: list(
-      z.strictObject({
-        temperature: quantity(temperature, {
-          symbol: 'T_i',
-          label: 'Highest usual temperature',
-          min: '-40 °C',
-          max: '70 °C',
-          example: '22 °C',
-          units: ['degC'],
-        }),
+      {
+        storageTemperature: quantity(temperature, { symbol: 'T_i', label: 'Highest usual temperature', ...place, example: '22 °C' }),
         duration: quantity(time, {
           symbol: 't_i',
           label: 'How long',
-          min: '0 d',
-          max: '3650 d',
+          range: '0 <= x <= 3650 d',
           example: '120 d',
           units: ['month', 'd', 'year'],
         }),
-      }),
+      },
       {
         label: 'Where it has been',
         min: 1,
         max: 24,
         example: [
-          { temperature: '15 °C', duration: '6 month' },
-          { temperature: '28 °C', duration: '2 month' },
+          { storageTemperature: '15 °C', duration: '6 month' },
+          { storageTemperature: '28 °C', duration: '2 month' },
         ],
       },
     ),
-    storedAt: quantity(temperature, {
-      symbol: 'T',
-      label: 'Temperature it will be kept at',
-      min: '-40 °C',
-      max: '70 °C',
-      example: '20 °C',
-      units: ['degC'],
-    }),
-  }),
+    storedAt: quantity(temperature, { symbol: 'T', label: 'Temperature it will be kept at', ...place, example: '20 °C' }),
+  },
   intermediates: {
+    periodsUsed: tableOutput({
+      label: 'Periods',
+      columns: {
+        life: optional(quantityOutput(time, { symbol: 'L_i', label: 'Life of fresh fluid there', ...life })),
+        share: optional(quantityOutput(fraction, { symbol: 'u_i', label: 'Share of it used', digits: 3, units: ['%'] })),
+      },
+    }),
     lifeAtStorage: optional(
-      quantityOutput(time, { symbol: 'L', label: 'Life of fresh fluid at that temperature', digits: 3, units: ['month', 'd'] }),
+      quantityOutput(time, { symbol: 'L', label: 'Life of fresh fluid at the temperature it will be kept at', ...life }),
     ),
   },
   outputs: {
     used: optional(quantityOutput(fraction, { symbol: 'u', label: 'Share of the life used', digits: 3, units: ['%'] })),
-    remaining: optional(quantityOutput(time, { symbol: 't', label: 'Keeps for', digits: 3, units: ['month', 'd'] })),
+    remaining: optional(quantityOutput(time, { symbol: 't', label: 'Keeps for', ...life })),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
@@ -71,40 +86,44 @@ export const reductantStorageLifeCalculation = defineCalculation({
       },
     }),
   },
-  constants: {},
-  steps: [
-    {
-      gives: 'lifeAtStorage',
-      text: 'Row of the table for [[storedAt]]: 36 months up to 10 °C, 18 up to 25 °C, 12 up to 30 °C, 6 up to 35 °C.',
-      source: 'iso22241Part3',
-    },
-    { gives: 'used', tex: '[[used]] = \\sum_i \\frac{t_i}{L(T_i)}', source: 'linear' },
-    { gives: 'remaining', tex: '[[remaining]] = \\max(0,\\ 1-[[used]])\\,L([[storedAt]])' },
-    { gives: 'verdict', text: 'Share used against the whole; above 35 °C the standard asks for a test.', source: 'iso22241Part3' },
-  ],
-  assumptions: [
-    { code: 'closed', text: 'The container was closed, clean and of a suitable material.' },
-    { code: 'adds_up', text: 'The shares of the periods add up. The standard speaks of constant temperature only.' },
-  ],
-  limits: [{ code: 'urea_only', text: 'Age shows as ammonia smell and lost urea. It says nothing about dirt.' }],
-  cautions: [cautions.waste],
-  sources: {
-    iso22241Part3,
-    iso22241Part1,
-    linear: {
-      type: 'derivation',
-      title: 'Ageing adds up linearly over periods of different temperature',
-      mark: 'common practice, no source',
-    },
+  constants: {
+    warmestStorage: constant(temperature, warmestRow, { symbol: 'T_{35}', label: 'Warmest row of the table', source: iso22241Part3 }),
   },
+  answer: 'verdict',
+  steps: [
+    rows('periodsUsed', { share: 'periods.duration / life' }, iso22241Part3, undefined, lifeRows),
+    formula('used', 'sum(periodsUsed.share)', linear),
+    fromTable('lifeAtStorage', ['storedAt'], iso22241Part3, undefined, lifeRows),
+    formula('remaining', 'max(0, 1 - used) * lifeAtStorage'),
+    verdict(
+      'verdict',
+      {
+        expired: 'known(used) and used >= 1',
+        test: 'not known(used) or storedAt > warmestStorage',
+        fit: 'otherwise',
+      },
+      iso22241Part3,
+    ),
+  ],
+  assumptions: {
+    closed: 'The container was closed, clean and of a suitable material.',
+    adds_up: 'The shares of the periods add up. The standard speaks of constant temperature only.',
+  },
+  limits: { urea_only: 'Age shows as ammonia smell and lost urea. It says nothing about dirt.' },
+  cautions: [cautions.waste],
   dimensional: 'looks up a table of temperatures and months',
+  sources: [iso22241Part1],
   compute(input, { warn }) {
     warn('from_memory', 'The table of storage life is from memory of ISO 22241-3; the date on the container comes first.');
-    const used = usedStorageLife(input.periods);
+    const used = usedStorageLife(input.periods.map(({ storageTemperature, duration }) => ({ temperature: storageTemperature, duration })));
     const life = storageLifeAt(input.storedAt);
     const remaining = used === undefined || life === undefined ? undefined : Math.max(0, 1 - used) * life;
     const verdict = used === undefined || (life === undefined && used < 1) ? 'test' : used >= 1 ? 'expired' : 'fit';
-    return { lifeAtStorage: life, used, remaining, verdict };
+    const periodsUsed = input.periods.map(({ storageTemperature, duration }) => {
+      const life = storageLifeAt(storageTemperature);
+      return { life, share: life === undefined ? undefined : duration / life };
+    });
+    return { periodsUsed, lifeAtStorage: life, used, remaining, verdict };
   },
   advise: ({ verdict }) =>
     verdict === 'fit'

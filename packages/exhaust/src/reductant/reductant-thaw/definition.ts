@@ -1,10 +1,13 @@
-import { commonPractice, constant, defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
-import { density, energy, fraction, mass, power, specificEnergy, specificHeatCapacity, temperature, time, volume } from '@wallflow/units';
-import * as z from 'zod';
+import { cases, commonPractice, defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import { density, energy, fraction, mass, power, temperature, time, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
+import { freezingTemperature, frozenHeatCapacity, heatOfFusion, liquidHeatCapacity } from '../solution/named-constants.js';
 import { eutectic, iceHeatCapacity, thermalProperties } from '../solution/sources.js';
-import { freezingTemperature, frozenHeatCapacity, heatOfFusion, liquidHeatCapacity } from '../solution/thermal.js';
 import { thawHeat } from './kernel.js';
+
+const practice = commonPractice('Reductant expands by about 7 % when it freezes: leave room in containers, never fill to the brim');
+
+const heat = (symbol: string, label: string) => quantityOutput(energy, { symbol, label, digits: 4, units: ['kJ', 'Wh'] });
 
 export const reductantThawCalculation = defineCalculation({
   id: 'reductant-thaw',
@@ -12,141 +15,105 @@ export const reductantThawCalculation = defineCalculation({
   subject: 'reductant',
   title: 'Thawing frozen reductant',
   purpose: 'How much heat and how long does the frozen fluid need before it can be dosed?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['frozen', 'thaw', 'heater', 'winter'],
   method: 'heat of warming and melting over the power that reaches the fluid',
-  inputs: z.strictObject({
+  inputs: {
     fluidVolume: quantity(volume, {
       symbol: 'V',
       label: 'Fluid to thaw',
       description: 'What the heater must melt first, often a pot of one to three litres, not the whole tank.',
-      above: '0 L',
-      max: '500 L',
+      range: '0 < x <= 500 L',
       example: '3 L',
       units: ['L'],
     }),
-    fluidDensity: quantityWithDefault(density, {
+    fluidDensity: quantity(density, {
       symbol: '\\rho',
       label: 'Density of the liquid fluid',
-      min: '1000 kg/m3',
-      max: '1160 kg/m3',
-      example: '1090 kg/m3',
+      range: '1000 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
-      default: '1090 kg/m3',
-      defaultReason: 'middle of the range of ISO 22241-1',
+      default: ['1090 kg/m3', 'middle of the range of ISO 22241-1'],
     }),
     startTemperature: quantity(temperature, {
       symbol: 'T_1',
       label: 'Temperature now',
-      min: '-45 °C',
-      max: '20 °C',
+      range: '-45 <= x <= 20 °C',
       example: '-20 °C',
       units: ['degC'],
     }),
-    endTemperature: quantityWithDefault(temperature, {
+    endTemperature: quantity(temperature, {
       symbol: 'T_2',
       label: 'Temperature wanted',
-      min: '-11 °C',
-      max: '60 °C',
-      example: '0 °C',
+      range: '-11 <= x <= 60 °C',
       units: ['degC'],
-      default: '0 °C',
-      defaultReason: 'clear of freezing; common practice, no source',
+      default: ['0 °C', 'clear of freezing; common practice, no source'],
     }),
-    heaterPower: quantity(power, { symbol: 'P', label: 'Heater power', above: '1 W', max: '5000 W', example: '150 W', units: ['W', 'kW'] }),
-    heaterEfficiency: quantityWithDefault(fraction, {
+    heaterPower: quantity(power, { symbol: 'P', label: 'Heater power', range: '1 < x <= 5000 W', example: '150 W', units: ['W', 'kW'] }),
+    heaterEfficiency: quantity(fraction, {
       symbol: '\\eta',
-      label: 'Share of it that reaches this fluid',
-      above: '1 %',
-      max: '100 %',
-      example: '60 %',
+      label: 'Share of the heater power that reaches this fluid',
+      range: '1 < x <= 100 %',
       units: ['%'],
-      default: '60 %',
-      defaultReason: 'common practice, no source; the rest warms tank, lines and air',
+      default: ['60 %', 'common practice, no source; the rest warms tank, lines and air'],
     }),
-  }),
+  },
   intermediates: {
-    fluidMass: quantityOutput(mass, { symbol: 'm', label: 'Mass', digits: 4, units: ['kg'] }),
-    solidHeat: quantityOutput(energy, { symbol: 'Q_s', label: 'Warming the solid', digits: 4, units: ['kJ'] }),
-    meltingHeat: quantityOutput(energy, { symbol: 'Q_m', label: 'Melting', digits: 4, units: ['kJ'] }),
-    liquidHeat: quantityOutput(energy, { symbol: 'Q_l', label: 'Warming the liquid', digits: 4, units: ['kJ'] }),
+    fluidMass: quantityOutput(mass, { symbol: 'm', label: 'Mass of the fluid', digits: 4, units: ['kg'] }),
+    solidHeat: heat('Q_s', 'Heat that warms the solid'),
+    meltingHeat: heat('Q_m', 'Heat that melts it'),
+    liquidHeat: heat('Q_l', 'Heat that warms the liquid'),
   },
   outputs: {
-    heat: quantityOutput(energy, { symbol: 'Q', label: 'Heat that the fluid takes up', digits: 4, units: ['kJ', 'Wh'] }),
+    thawHeat: heat('Q', 'Heat that the fluid takes up'),
     thawTime: quantityOutput(time, { symbol: 't', label: 'Time with this heater', digits: 3, units: ['min', 'h'] }),
   },
-  constants: {
-    freezingTemperature: constant(temperature, freezingTemperature, {
-      symbol: 'T_f',
-      label: 'Freezing temperature',
-      source: 'thermalProperties',
-    }),
-    heatOfFusion: constant(specificEnergy, heatOfFusion, { symbol: 'L', label: 'Heat of fusion', source: 'thermalProperties' }),
-    liquidHeatCapacity: constant(specificHeatCapacity, liquidHeatCapacity, {
-      symbol: 'c_l',
-      label: 'Heat capacity of the liquid',
-      source: 'thermalProperties',
-    }),
-    frozenHeatCapacity: constant(specificHeatCapacity, frozenHeatCapacity, {
-      symbol: 'c_s',
-      label: 'Heat capacity of the solid',
-      source: 'iceHeatCapacity',
-    }),
-  },
+  constants: { freezingTemperature, heatOfFusion, liquidHeatCapacity, frozenHeatCapacity },
+  answer: 'thawTime',
   steps: [
-    { gives: 'fluidMass', tex: '[[fluidMass]] = [[fluidDensity]]\\,[[fluidVolume]]' },
-    {
-      gives: 'solidHeat',
-      tex: '[[solidHeat]] = [[fluidMass]]\\,[[frozenHeatCapacity]]\\,\\max(0,\\,\\min([[endTemperature]],[[freezingTemperature]])-[[startTemperature]])',
-      source: 'iceHeatCapacity',
-    },
-    {
-      gives: 'meltingHeat',
-      tex: '[[meltingHeat]] = [[fluidMass]]\\,[[heatOfFusion]]\\quad\\text{if it passes }[[freezingTemperature]]',
-      source: 'thermalProperties',
-    },
-    {
-      gives: 'liquidHeat',
-      tex: '[[liquidHeat]] = [[fluidMass]]\\,[[liquidHeatCapacity]]\\,\\max(0,\\,[[endTemperature]]-\\max([[startTemperature]],[[freezingTemperature]]))',
-      source: 'thermalProperties',
-    },
-    { gives: 'heat', tex: '[[heat]] = [[solidHeat]]+[[meltingHeat]]+[[liquidHeat]]' },
-    { gives: 'thawTime', tex: '[[thawTime]] = \\frac{[[heat]]}{[[heaterEfficiency]]\\,[[heaterPower]]}' },
+    formula('fluidMass', 'fluidDensity * fluidVolume'),
+    formula(
+      'solidHeat',
+      'fluidMass * frozenHeatCapacity * max(0, min(endTemperature, freezingTemperature) - startTemperature)',
+      iceHeatCapacity,
+    ),
+    cases(
+      'meltingHeat',
+      {
+        'startTemperature < freezingTemperature and endTemperature > freezingTemperature': 'fluidMass * heatOfFusion',
+        otherwise: '0',
+      },
+      thermalProperties,
+    ),
+    formula(
+      'liquidHeat',
+      'fluidMass * liquidHeatCapacity * max(0, endTemperature - max(startTemperature, freezingTemperature))',
+      thermalProperties,
+    ),
+    formula('thawHeat', 'solidHeat + meltingHeat + liquidHeat'),
+    formula('thawTime', 'thawHeat / (heaterEfficiency * heaterPower)'),
   ],
-  assumptions: [
-    {
-      code: 'eutectic',
-      text: 'Fluid of 32.5 % melts at one temperature, its eutectic. Diluted fluid starts to freeze earlier and melts over a range.',
-    },
-  ],
-  limits: [{ code: 'stirred', text: 'The fluid is taken as evenly warm. Ice far from the heater melts much later.' }],
-  cautions: [cautions.makerFirst],
-  sources: {
-    thermalProperties,
-    iceHeatCapacity,
-    eutectic,
-    practice: commonPractice('Reductant expands by about 7 % when it freezes: leave room in containers, never fill to the brim'),
+  assumptions: {
+    eutectic: 'Fluid of 32.5 % melts at one temperature, its eutectic. Diluted fluid starts to freeze earlier and melts over a range.',
   },
+  limits: { stirred: 'The fluid is taken as evenly warm. Ice far from the heater melts much later.' },
+  cautions: [cautions.makerFirst],
+  sources: [eutectic, practice],
   compute(input, { constants, warn }) {
     if (input.endTemperature <= input.startTemperature)
       warn('warm_enough', 'The fluid is already as warm as wanted.', ['startTemperature']);
     const fluidMass = input.fluidDensity * input.fluidVolume;
-    const { solid, melting, liquid } = thawHeat(
-      { mass: fluidMass, startTemperature: input.startTemperature, endTemperature: input.endTemperature },
-      constants,
-    );
+    const { solid, melting, liquid } = thawHeat({ ...input, mass: fluidMass }, constants);
     warn(
       'second_hand_properties',
       'Heat of fusion and heat capacities are second-hand values; expect the heat to be right within about 10 %.',
     );
-    const heat = solid + melting + liquid;
+    const taken = solid + melting + liquid;
     return {
       fluidMass,
       solidHeat: solid,
       meltingHeat: melting,
       liquidHeat: liquid,
-      heat,
-      thawTime: heat / (input.heaterEfficiency * input.heaterPower),
+      thawHeat: taken,
+      thawTime: taken / (input.heaterEfficiency * input.heaterPower),
     };
   },
   advise: () => [
