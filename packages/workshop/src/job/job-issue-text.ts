@@ -142,6 +142,8 @@ export function jobIssueText(problem: JobIssue): string {
       return `${problem.where}, line ${problem.line}: ${tooLongText(problem)}`;
     case 'log_cell':
       return `${problem.where}, line ${problem.line}, ${channels[problem.column].label}: "${problem.given}" ${cellText(problem.reason)}`;
+    case 'log_question':
+      return `${problem.where}: ${problem.question} Write it into the title of the column, as in “gas temperature before the filter [°C]”.`;
     case 'log_time_order':
       return `${problem.where}, line ${problem.line}: the time goes back.`;
     case 'no_steady_reading':

@@ -35,6 +35,7 @@ export type JobIssue =
       readonly given: string;
       readonly reason: CellReason;
     }
+  | { readonly code: 'log_question'; readonly where: string; readonly question: string }
   | { readonly code: 'log_time_order'; readonly where: string; readonly line: number }
   | { readonly code: 'no_steady_reading'; readonly where: string; readonly need: string }
   | { readonly code: 'more'; readonly where: string; readonly count: number };

@@ -173,13 +173,15 @@ interface Measured {
   readonly steady: readonly SteadyReading[];
   /** Cells of the log that hold no reading. */
   readonly leftOut: readonly LeftOutCell[];
+  /** More that was left out, in sentences. */
+  readonly notes?: readonly string[];
 }
 
 /** Judge the steady readings of one side: zero, flows, condition of the filter, soot that explains it. */
-export function measureSide({ file, steady, leftOut: cells }: Measured, job: JobFile): SideResult {
+export function measureSide({ file, steady, leftOut: cells, notes = [] }: Measured, job: JobFile): SideResult {
   const zero = steady.find((reading) => (reading.mean.engineSpeed ?? 1) < stopped && reading.mean.pressureDrop !== undefined);
   const { readings, leftOut: stretches, issues } = usableReadings(steady, job);
-  const leftOut = [...stretches, ...leftOutText([...cells, ...steady.flatMap((reading) => reading.leftOut)])];
+  const leftOut = [...stretches, ...notes, ...leftOutText([...cells, ...steady.flatMap((reading) => reading.leftOut)])];
   if (issues.length > 0) return { ok: false, issues };
   if (readings.length === 0) {
     const need =

@@ -1,5 +1,6 @@
 import { givenData, type Issue } from '@wallflow/calculation';
 import type { FilterEstimate } from '../estimate/index.js';
+import { readAnyLog } from './any-log.js';
 import { comparisonOf } from './comparison.js';
 import { estimateOf } from './estimate-of.js';
 import { type Attempt, evaluate, inputsFor, isCalculation, succeeded, unknownInputs } from './evaluation.js';
@@ -9,7 +10,6 @@ import { bounded, checkJobFile } from './job-issues.js';
 import { type ReadFile, readLogFile } from './log-file.js';
 import { type MeasuredSide, measureSide } from './measured-side.js';
 import { permissionOf } from './permission-of.js';
-import { readLog } from './read-log.js';
 import { resetOf } from './reset-of.js';
 import { steadyReadings } from './steady.js';
 import { typedReadings } from './typed-readings.js';
@@ -94,9 +94,9 @@ function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): R
   if (name === undefined) return undefined;
   const file = readLogFile(name, side, readFile);
   if (!file.ok) return file;
-  const log = readLog(file.text, name);
+  const log = readAnyLog(file.text, name);
   if (!log.ok) return log;
-  return measureSide({ file: name, steady: steadyReadings(log.log.rows), leftOut: log.log.leftOut }, job);
+  return measureSide({ file: name, steady: steadyReadings(log.log.rows), leftOut: log.log.leftOut, notes: log.log.notes }, job);
 }
 
 /** Issues of sections that a user wrote by hand: those are mistakes to mend, not missing results. */
