@@ -1,4 +1,3 @@
-import { unitSymbol } from '@wallflow/units';
 import type * as z from 'zod';
 import type { InputField, QuantityField } from './field.js';
 import { type Assumption, type Path, pathText, type Warning } from './issue.js';
@@ -76,7 +75,7 @@ function defaultNote(field: InputField, path: Path): Assumption | undefined {
 }
 
 function unitNote({ kind, label }: QuantityField, unit: string, alternatives: readonly string[], path: Path): Assumption {
-  const symbol = (id: string) => unitSymbol(kind.kind, id) || id;
+  const symbol = (id: string) => kind.symbol(id as never) || id;
   const text = `${label}: read in ${symbol(unit)}; the unit as written can also mean ${alternatives.map(symbol).join(' or ')}, which differs by less than the digits entered`;
   return { code: 'unit_assumed', path, text };
 }

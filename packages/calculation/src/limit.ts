@@ -1,4 +1,4 @@
-import { formatNumber, type Kind, type KindName, typeableNumber, unitSymbol } from '@wallflow/units';
+import { formatNumber, type Kind, type KindName, typeableNumber } from '@wallflow/units';
 import type { LimitInUnit } from './issue.js';
 
 type UnitIn<K extends KindName> = Parameters<Kind<K>['in']>[1];
@@ -13,7 +13,7 @@ export function isInverted<K extends KindName>(kind: Kind<K>, unit: string): boo
 
 /** A number with its unit as a person types it: parts of a mix with a colon, nothing after a number that has no unit. */
 function numberText<K extends KindName>(kind: Kind<K>, number: number, unit: string): string {
-  const symbol = unitSymbol(kind.kind, unit);
+  const symbol = kind.symbol(unit as UnitIn<K>);
   if (symbol !== '') return `${typeableNumber(formatNumber(number), unit)} ${symbol}`;
   return kind.kind === 'dilutionRatio' ? `1:${formatNumber(number)}` : formatNumber(number);
 }

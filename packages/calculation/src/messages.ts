@@ -1,4 +1,4 @@
-import { getKind } from '@wallflow/units';
+import { kindLabel } from '@wallflow/units';
 import { givenText, shortName } from './given-data.js';
 import { type Issue, type Path, pathText } from './issue.js';
 
@@ -49,7 +49,7 @@ export function issueText(issue: Issue): string {
     case 'ambiguous_unit':
       return `${name}: "${shortName(issue.unit)}" can mean more than one unit; write one of ${listed(issue.candidates)}.`;
     case 'wrong_kind':
-      return `${name}: "${shortName(issue.unit)}" is not a unit of ${getKind(issue.expected)?.label ?? issue.expected}; use one of ${listed(issue.candidates)}.`;
+      return `${name}: "${shortName(issue.unit)}" is not a unit of ${kindLabel(issue.expected)}; use one of ${listed(issue.candidates)}.`;
     case 'out_of_range': {
       const relation =
         issue.bound === 'min' ? (issue.limit.inclusive ? 'at least' : 'more than') : issue.limit.inclusive ? 'at most' : 'less than';

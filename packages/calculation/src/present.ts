@@ -1,4 +1,4 @@
-import { differenceInUnit, type KindName } from '@wallflow/units';
+import type { KindName } from '@wallflow/units';
 import type { AnyCalculation, Success } from './definition.js';
 import type { Columns, OutputField, Outputs, QuantityOutput } from './outputs.js';
 
@@ -85,7 +85,7 @@ export function presentValue(field: OutputField, value: unknown, inputDigits: nu
             digits: digitsToShow(field, inputDigits),
             ...(uncertainty === undefined ? {} : { uncertainty }),
           });
-      const spread = uncertainty === undefined ? undefined : differenceInUnit(field.kind.kind, uncertainty, shownIn, number);
+      const spread = uncertainty === undefined ? undefined : field.kind.differenceIn(uncertainty, shownIn as never, number);
       return {
         type: 'quantity',
         label: field.label,

@@ -1,4 +1,4 @@
-import { type Kind, type KindName, unitSymbol } from '@wallflow/units';
+import type { Kind, KindName } from '@wallflow/units';
 
 const superscripts = new Map([...'⁰¹²³⁴⁵⁶⁷⁸⁹⁻'].map((sign, index) => [sign, '0123456789-'[index] ?? '']));
 
@@ -36,6 +36,6 @@ export function textTex(words: string): string {
 /** A quantity with its unit in TeX. */
 export function quantityTex(kind: Kind<KindName>, si: number, unit: string = kind.baseUnit, digits = 5): string {
   const number = numberTex(kind.in(kind.si(si), unit as never), digits);
-  const suffix = unitTex(unitSymbol(kind.kind, unit));
+  const suffix = unitTex(kind.symbol(unit as never));
   return suffix === '' ? number : `${number}\\,${suffix}`;
 }

@@ -10,6 +10,7 @@ export { getKind } from './get-kind.js';
 export { differenceInUnit, type UnitInfo, unitInfo, unitSymbol } from './info.js';
 export { type NumberProblem, UnitError, type UnitIssue } from './issue.js';
 export type { Kind } from './kind.js';
+export { kindLabel } from './lookup.js';
 export { formatNumber } from './number-format.js';
 export type { Parsed, ParseResult } from './parse.js';
 export { compare, difference, toAbsolute, toGauge } from './relations.js';

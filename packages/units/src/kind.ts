@@ -73,8 +73,8 @@ export function kindData(kind: Kind<KindName>): KindData {
 export function makeKind<K extends KindName>(row: KindRow<K>): Kind<K> {
   const units = new Map(row.units.map((unit) => [unit[0], unitData(unit)]));
   const order = [...units.keys()];
-  const { base, floor = false, ambiguous = [] } = row;
-  const data: KindData = { kind: row.kind, base, floor, order, units, ambiguous };
+  const { base, floor = false, ambiguous = [], label = labelFromName(row.kind) } = row;
+  const data: KindData = { kind: row.kind, label, base, floor, order, units, ambiguous };
   remember(data);
   const unitNamed = (id: string): UnitData => {
     const unit = units.get(id);
@@ -89,7 +89,7 @@ export function makeKind<K extends KindName>(row: KindRow<K>): Kind<K> {
   const [length, mass, time, temperature, amount, current] = row.dimension;
   const kind = Object.assign(make, {
     kind: row.kind,
-    label: row.label ?? labelFromName(row.kind),
+    label,
     dimension: { length, mass, time, temperature, amount, current },
     baseUnit: base,
     units: order as readonly string[] as readonly UnitOf<K>[],

@@ -1,3 +1,4 @@
+import { labelFromName } from './derived-text.js';
 import { nearestUnits } from './nearest.js';
 import { plainUnit, sameButForHarmlessCase } from './spelling.js';
 import type { KindData, KindName } from './types.js';
@@ -19,6 +20,11 @@ const cache = new Map<KindData, Spellings>();
 
 export function remember(data: KindData): void {
   loaded.add(data);
+}
+
+/** What a kind is called in words, without the data of all kinds: one that is not loaded goes by its name. */
+export function kindLabel(kind: KindName): string {
+  return [...loaded].find((data) => data.kind === kind)?.label ?? labelFromName(kind);
 }
 
 function spellingsOf(data: KindData): Spellings {

@@ -70,6 +70,8 @@ export interface UnitData {
 /** One kind as the parser and the converter need it. */
 export interface KindData {
   readonly kind: KindName;
+  /** What it is called in words. */
+  readonly label: string;
   readonly base: string;
   readonly floor: boolean;
   /** Unit ids, most usual first. */

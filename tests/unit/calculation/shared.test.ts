@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { allCalculations, registry } from '../../support/calculations.js';
 import { good, heater } from './sample.js';
 
+/** Plain data that can be changed. A schema is none: a nested calculation in a working leads to those of its inputs. */
 function changeable(value: unknown, path: string): string[] {
   if (typeof value !== 'object' || value === null) return [];
+  if (!Array.isArray(value) && Object.getPrototypeOf(value) !== Object.prototype) return [];
   const own = Object.isFrozen(value) ? [] : [path];
   return [...own, ...Object.entries(value).flatMap(([key, inner]) => changeable(inner, `${path}.${key}`))];
 }

@@ -1,4 +1,3 @@
-import { unitSymbol } from '@wallflow/units';
 import { type Expression, namesIn } from '../formula/expression.js';
 import type { TypedInput } from '../given.js';
 import { pathText } from '../issue.js';
@@ -32,7 +31,7 @@ function unitChange({ path, value, unit }: TypedInput, key: string, column: stri
   if (!parsed.ok) return [];
   const to = Number((parsed.quantity as number).toPrecision(digits));
   const from = printNumber(value, 12);
-  const [symbol, si] = [unitSymbol(kind.kind, unit), unitSymbol(kind.kind, kind.baseUnit)];
+  const [symbol, si] = [kind.symbol(unit as never), kind.symbol(kind.baseUnit)];
   return [
     {
       key: pathText(path),
