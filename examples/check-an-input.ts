@@ -6,9 +6,9 @@ const calculation = registry.get('gas-density');
 if (calculation === undefined) throw new Error('the calculation is gone');
 
 for (const typed of [
-  { pressure: '1013 mbar', temperature: '250 °C' },
-  { pressure: '14.7 psi', temperature: '250' },
-  { pressure: '0.2 kPa', temperature: '250 °C' },
+  { gasPressure: '1013 mbar', gasTemperature: '250 °C' },
+  { gasPressure: '14.7 psi', gasTemperature: '250' },
+  { gasPressure: '0.2 kPa', gasTemperature: '250 °C' },
 ]) {
   const result = calculation.runUnknown(typed);
   if (result.ok) {
@@ -21,5 +21,5 @@ for (const typed of [
 
 // prints:
 // 0.675 kg/m³
-// temperature: "250" has no unit; use one of degC, K, degF, degR.
-// pressure: "0.2 kPa" is out of range; it must be more than 1 kPa.
+// gasTemperature: "250" has no unit; use one of degC, K, degF, degR.
+// gasPressure: "0.2 kPa" is out of range; it must be more than 1 kPa.

@@ -281,7 +281,7 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Enter');
     for (const [id, text] of [
       ['input-pressure', '101.3 kPa'],
-      ['input-temperature', ''],
+      ['input-gasTemperature', ''],
     ] as const) {
       for (let presses = 0; presses < 20; presses += 1) {
         await page.keyboard.press('Tab');
@@ -289,7 +289,7 @@ describe('by keyboard alone', () => {
       }
       await page.keyboard.type(text);
     }
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-temperature');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-gasTemperature');
     await page.keyboard.press('Control+A');
     await page.keyboard.type('32');
     await page.keyboard.press('Tab');
@@ -308,7 +308,7 @@ describe('by keyboard alone', () => {
 
   it('shows where the focus is', async () => {
     const page = await site.open('/calculators/gas-density');
-    await page.locator('#input-pressure').focus();
+    await page.locator('#input-gasPressure').focus();
     await page.keyboard.press('Tab');
     const outline = await page.evaluate(() => {
       const style = getComputedStyle(document.activeElement as Element);

@@ -6,8 +6,8 @@ const site = useSite();
 describe('a calculator', () => {
   it('calculates while one types', async () => {
     const page = await site.open('/calculators/gas-density');
-    await page.locator('#input-pressure').fill('101.3 kPa');
-    await page.locator('#input-temperature').fill('250');
+    await page.locator('#input-gasPressure').fill('101.3 kPa');
+    await page.locator('#input-gasTemperature').fill('250');
     await settled(page);
     // pM/(RT) by hand: 101300 Pa, 0.02897 kg/mol, 8.314462618 J/(mol K), 523.15 K and 273.15 K.
     expect(await outputText(page, 'density')).toBe('0.675 kg/m³');
@@ -19,7 +19,7 @@ describe('a calculator', () => {
 
   it('takes a unit behind the number and lets the list follow', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    const field = page.locator('#input-pressure');
+    const field = page.locator('#input-gasPressure');
     await field.fill('1,01 bar');
     await settled(page);
     expect(await page.getByLabel('Unit of Absolute pressure').inputValue()).toBe('bar');
@@ -29,7 +29,7 @@ describe('a calculator', () => {
 
   it('converts the number when another unit is chosen, and brings back what was typed', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    const field = page.locator('#input-temperature');
+    const field = page.locator('#input-gasTemperature');
     const unit = page.getByLabel('Unit of Gas temperature');
     await unit.selectOption('degF');
     expect(await field.inputValue()).toBe('482');
@@ -81,7 +81,7 @@ describe('a calculator', () => {
 
   it('carries an uncertainty to the result and says where it comes from', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    await page.locator('#input-pressure').fill('101.3 ± 2');
+    await page.locator('#input-gasPressure').fill('101.3 ± 2');
     await settled(page);
     // 2/101.3 of 0.6747
     expect(await outputText(page, 'density')).toBe('0.675 ± 0.013 kg/m³');
@@ -103,7 +103,7 @@ describe('a calculator', () => {
 
   it('fills in the working with the numbers that were typed', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    await page.locator('#input-temperature').fill('100');
+    await page.locator('#input-gasTemperature').fill('100');
     await settled(page);
     const numbers = page.getByRole('group', { name: /numbers in SI units/ }).first();
     await numbers.locator('.katex').waitFor();
@@ -132,13 +132,13 @@ describe('bad input', () => {
     ['1e999', 'not a finite number'],
   ])('%s is refused at its field, and stays', async (typed, said) => {
     const page = await site.openExample('/calculators/gas-density');
-    const field = page.locator('#input-pressure');
+    const field = page.locator('#input-gasPressure');
     await field.fill(typed);
     await settled(page);
-    expect(await visibleText(page.locator('#input-pressure-error'))).toContain(said);
-    expect(await visibleText(page.locator('#input-pressure-error'))).toContain('Absolute pressure');
+    expect(await visibleText(page.locator('#input-gasPressure-error'))).toContain(said);
+    expect(await visibleText(page.locator('#input-gasPressure-error'))).toContain('Absolute pressure');
     expect(await field.getAttribute('aria-invalid')).toBe('true');
-    expect((await field.getAttribute('aria-describedby'))?.split(' ')).toContain('input-pressure-error');
+    expect((await field.getAttribute('aria-describedby'))?.split(' ')).toContain('input-gasPressure-error');
     expect(await field.inputValue()).toBe(typed);
     expect(await visibleText(page.locator('#result-panel'))).toContain('No result');
     expect(await page.locator('#result-panel [data-output]').count()).toBe(0);
@@ -164,7 +164,7 @@ describe('bad input', () => {
   it.each(['360 +/- 5', '360 ± 5', '360 +- 5'])('%s takes the unit that is chosen', async (typed) => {
     const page = await site.openExample('/calculators/gas-density');
     await page.getByLabel('Unit of Absolute pressure').selectOption('mbar');
-    await page.locator('#input-pressure').fill(typed);
+    await page.locator('#input-gasPressure').fill(typed);
     await settled(page);
     // 5/360 of pM/(RT), by hand: 36000 Pa, 0.02897 kg/mol, 523.15 K.
     expect(await outputText(page, 'density')).toBe('0.2398 ± 0.0033 kg/m³');
@@ -181,11 +181,11 @@ describe('bad input', () => {
 
   it('survives a megabyte, control characters and names of object properties', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    const field = page.locator('#input-pressure');
+    const field = page.locator('#input-gasPressure');
     for (const typed of ['9'.repeat(1_000_000), '1\u0000 kPa', '__proto__', 'constructor kPa']) {
       await field.fill(typed);
       await settled(page);
-      await expect.poll(() => page.locator('#input-pressure-error').count()).toBe(1);
+      await expect.poll(() => page.locator('#input-gasPressure-error').count()).toBe(1);
       expect((await field.inputValue()).length).toBe(typed.length);
     }
   });
@@ -196,11 +196,11 @@ describe('bad input', () => {
     await settled(page);
     expect(await visibleText(page.locator('#result-panel'))).toContain('Still needed');
     expect(await page.locator('[id$="-error"]').count()).toBe(0);
-    await page.locator('#input-pressure').focus();
+    await page.locator('#input-gasPressure').focus();
     await page.keyboard.press('Tab');
-    expect(await visibleText(page.locator('#input-pressure-error'))).toContain('Absolute pressure is missing');
+    expect(await visibleText(page.locator('#input-gasPressure-error'))).toContain('Absolute pressure of the gas is missing');
     await page.getByRole('button', { name: /Gas temperature is missing/ }).click();
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-temperature');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-gasTemperature');
   });
 
   it('is never answered by the result of what stood there before', async () => {
@@ -326,7 +326,7 @@ describe('rows of readings', () => {
 describe('what went at one tap', () => {
   it('comes back after Clear and after Example', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    const field = page.locator('#input-pressure');
+    const field = page.locator('#input-gasPressure');
     await field.fill('1,2 bar');
     await page.getByRole('button', { name: 'Clear' }).click();
     expect(await field.inputValue()).toBe('');

@@ -12,8 +12,8 @@ async function kept(page: Page): Promise<void> {
 
 async function calculates(page: Page): Promise<void> {
   await ready(page);
-  await page.locator('#input-pressure').fill('101.3 kPa');
-  await page.locator('#input-temperature').fill('0');
+  await page.locator('#input-gasPressure').fill('101.3 kPa');
+  await page.locator('#input-gasTemperature').fill('0');
   await settled(page);
   await expect.poll(() => outputText(page, 'density')).toBe('1.29 kg/m³');
 }
@@ -75,7 +75,7 @@ describe('keeping everything', () => {
   it('has calculators, examples and search without signal, and a page of its own for the rest', async () => {
     const page = await keepEverything();
     await page.context().setOffline(true);
-    await page.goto(`${site.url}calculators/gas-density#version=1.0.0&pressure=101.3+kPa&temperature=250+°C`);
+    await page.goto(`${site.url}calculators/gas-density#version=1.0.0&gasPressure=101.3+kPa&gasTemperature=250+°C`);
     await calculates(page);
     await page.goto(`${site.url}examples/clean-pressure-drop`);
     expect(await visibleText(page.locator('main'))).toContain('Working');

@@ -10,7 +10,7 @@ function pageCount(pdf: Buffer): number {
 describe('on paper', () => {
   it('a calculator becomes a sheet with its inputs, result and working, and without its controls', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    await page.locator('#input-temperature').fill('100');
+    await page.locator('#input-gasTemperature').fill('100');
     await settled(page);
     await page.emulateMedia({ media: 'print' });
     const text = await visibleText(page.locator('main'));
@@ -27,7 +27,7 @@ describe('on paper', () => {
 
   it('a sheet says where it comes from, when it was printed, and by which version', async () => {
     const page = await site.openExample('/calculators/gas-density');
-    await page.locator('#input-temperature').fill('100');
+    await page.locator('#input-gasTemperature').fill('100');
     await settled(page);
     await page.emulateMedia({ media: 'print' });
     const from = page.locator('.printed-from');
@@ -37,7 +37,7 @@ describe('on paper', () => {
     expect(text).toContain(String(new Date().getFullYear()));
     const address = /http\S+/.exec(text)?.[0] ?? '';
     const again = await site.open(address.replace(site.url.replace(/\/$/, ''), ''));
-    await expect.poll(() => again.locator('#input-temperature').inputValue()).toBe('100');
+    await expect.poll(() => again.locator('#input-gasTemperature').inputValue()).toBe('100');
   });
 
   it('a sheet leaves out what was not given and may stay open', async () => {

@@ -46,7 +46,7 @@ function jobFolder(name: string, change: (job: ReturnType<typeof demoJob>) => vo
   return home;
 }
 
-const density = { pressure: '101.325 kPa', temperature: '0 °C' };
+const density = { gasPressure: '101.325 kPa', gasTemperature: '0 °C' };
 
 describe('a byte order mark', () => {
   it('before JSON on standard input is no part of it', () => {
@@ -98,7 +98,7 @@ describe('a file that cannot be used', () => {
   });
 
   it('is JSON as deep as no input is', () => {
-    const deep = `{"pressure":${'['.repeat(50_000)}${']'.repeat(50_000)}}`;
+    const deep = `{"gasPressure":${'['.repeat(50_000)}${']'.repeat(50_000)}}`;
     for (const more of [[], ['--json']]) {
       const { code, out, error } = wallflow(['run', 'gas-density', ...more], deep);
       expect(code).toBe(1);
@@ -244,7 +244,7 @@ describe('signs that steer a terminal', () => {
   const steering = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
 
   it('never come out as such, but can be seen', () => {
-    const refused = wallflow(['run', 'gas-density', `pressure=${evil}`, 'temperature=0 °C']);
+    const refused = wallflow(['run', 'gas-density', `gasPressure=${evil}`, 'gasTemperature=0 °C']);
     const stranger = wallflow(['run', evil]);
     for (const { out, error } of [refused, stranger]) {
       expect(out + error).not.toMatch(steering);
@@ -253,7 +253,7 @@ describe('signs that steer a terminal', () => {
   });
 
   it('come through JSON as they were', () => {
-    const { out } = wallflow(['run', 'gas-density', `pressure=${evil}`, 'temperature=0 °C', '--json']);
+    const { out } = wallflow(['run', 'gas-density', `gasPressure=${evil}`, 'gasTemperature=0 °C', '--json']);
     expect(out).not.toMatch(steering);
     expect(JSON.parse(out).issues[0].given).toBe(evil);
   });

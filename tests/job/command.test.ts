@@ -31,7 +31,7 @@ async function command(line: readonly string[], input?: string): Promise<Run> {
   return { code, out, error, files };
 }
 
-const density = ['run', 'gas-density', 'pressure=101.325 kPa', 'temperature=0 °C', 'molarMass=22.41396954 g/mol'];
+const density = ['run', 'gas-density', 'gasPressure=101.325 kPa', 'gasTemperature=0 °C', 'molarMass=22.41396954 g/mol'];
 
 describe('wallflow list', () => {
   it('gives every calculation as an array with id, title and subject', async () => {
@@ -88,7 +88,11 @@ describe('wallflow run', () => {
   });
 
   it('reads JSON from standard input', async () => {
-    const input = JSON.stringify({ pressure: { value: 101325, unit: 'Pa' }, temperature: '273.15 K', molarMass: '22.41396954 g/mol' });
+    const input = JSON.stringify({
+      gasPressure: { value: 101325, unit: 'Pa' },
+      gasTemperature: '273.15 K',
+      molarMass: '22.41396954 g/mol',
+    });
     const { out } = await command(['run', 'gas-density', '--json'], input);
     expect(JSON.parse(out).outputs.density.value).toBeCloseTo(1, 8);
   });
@@ -110,23 +114,23 @@ describe('wallflow run', () => {
   });
 
   it('refuses bad input with the field, what was given and what would be right', async () => {
-    const { code, error } = await command(['run', 'gas-density', 'pressure=1.2 kg', 'temperature=20']);
+    const { code, error } = await command(['run', 'gas-density', 'gasPressure=1.2 kg', 'gasTemperature=20']);
     expect(code).toBe(1);
-    expect(error).toContain('pressure: "kg" is not a unit of absolute pressure; use one of kPa');
-    expect(error).toContain('temperature: "20" has no unit');
+    expect(error).toContain('gasPressure: "kg" is not a unit of absolute pressure; use one of kPa');
+    expect(error).toContain('gasTemperature: "20" has no unit');
   });
 
   it('refuses as JSON with codes', async () => {
-    const { code, out } = await command(['run', 'gas-density', 'pressure=101 kPa', 'temperature=-300 °C', '--json']);
+    const { code, out } = await command(['run', 'gas-density', 'gasPressure=101 kPa', 'gasTemperature=-300 °C', '--json']);
     expect(code).toBe(1);
-    expect(JSON.parse(out)).toMatchObject({ ok: false, issues: [{ code: 'out_of_range', path: ['temperature'], given: '-300 °C' }] });
+    expect(JSON.parse(out)).toMatchObject({ ok: false, issues: [{ code: 'out_of_range', path: ['gasTemperature'], given: '-300 °C' }] });
   });
 
   it.each([
     ['no calculation', ['run']],
     ['no input', ['run', 'gas-density']],
-    ['a word without =', ['run', 'gas-density', 'pressure']],
-    ['a key twice', ['run', 'gas-density', 'pressure=1 bar', 'pressure=2 bar']],
+    ['a word without =', ['run', 'gas-density', 'gasPressure']],
+    ['a key twice', ['run', 'gas-density', 'gasPressure=1 bar', 'gasPressure=2 bar']],
     ['an option that does not exist', ['run', 'gas-density', '--fast']],
     ['no command', []],
     ['a command that does not exist', ['calculate']],
@@ -138,7 +142,7 @@ describe('wallflow run', () => {
   });
 
   it('input that is not JSON is wrong usage', async () => {
-    expect((await command(['run', 'gas-density'], '{"pressure":')).code).toBe(2);
+    expect((await command(['run', 'gas-density'], '{"gasPressure":')).code).toBe(2);
   });
 });
 

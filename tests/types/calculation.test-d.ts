@@ -72,7 +72,7 @@ test('mistakes in the input of run and explain do not compile', () => {
   passing.run(JSON.parse('{}') as unknown);
   passing.runUnknown(JSON.parse('{}'));
   // @ts-expect-error a choice that does not exist
-  dynamicViscosityCalculation.run({ temperature: '20 °C', model: 'sutherlnd' });
+  dynamicViscosityCalculation.run({ gasTemperature: '20 °C', model: 'sutherlnd' });
 });
 
 test('a result is narrowed by ok', () => {
@@ -88,15 +88,15 @@ test('units of another kind are refused as display units', () => {
 });
 
 test('a published definition is known by its own types', () => {
-  const result = gasDensityCalculation.run({ pressure: '1 bar', temperature: '20 °C' });
+  const result = gasDensityCalculation.run({ gasPressure: '1 bar', gasTemperature: '20 °C' });
   if (!result.ok) return;
   expectTypeOf(result.outputs.density).toEqualTypeOf<Quantity<'density'>>();
   // @ts-expect-error the output is called density
   result.outputs.densty;
   // @ts-expect-error the input is called pressure
-  gasDensityCalculation.calculate({ presure: '1 bar', temperature: '20 °C' });
+  gasDensityCalculation.calculate({ gasPresure: '1 bar', gasTemperature: '20 °C' });
   // @ts-expect-error a temperature is needed
-  gasDensityCalculation.calculate({ pressure: '1 bar' });
+  gasDensityCalculation.calculate({ gasPressure: '1 bar' });
   expectTypeOf<typeof fromSubject>().toEqualTypeOf<typeof gasDensityCalculation>();
 });
 

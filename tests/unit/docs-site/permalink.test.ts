@@ -10,12 +10,12 @@ const fields = density === undefined ? [] : fieldsData(density.spec.inputs);
 
 describe('toHash', () => {
   it('is readable: keys, numbers and units as they stand in the form', () => {
-    const values = fromInput(fields, { pressure: '101.3 kPa', temperature: '250 ± 5 °C' });
-    expect(toHash(fields, { version: '1.0.0', values })).toBe('#version=1.0.0&pressure=101.3+kPa&temperature=250+±+5+degC');
+    const values = fromInput(fields, { gasPressure: '101.3 kPa', gasTemperature: '250 ± 5 °C' });
+    expect(toHash(fields, { version: '1.0.0', values })).toBe('#version=1.0.0&gasPressure=101.3+kPa&gasTemperature=250+±+5+degC');
   });
 
   it('keeps chosen units and stated results', () => {
-    const values = fromInput(fields, { pressure: '101.3 kPa' });
+    const values = fromInput(fields, { gasPressure: '101.3 kPa' });
     const hash = toHash(fields, { version: '1.0.0', values, units: { density: 'g/L' }, stated: { density: '0.675 kg/m³' } });
     expect(hash).toContain('show.density=g/L');
     expect(fromHash(fields, hash)).toMatchObject({ version: '1.0.0', units: { density: 'g/L' }, stated: { density: '0.675 kg/m³' } });
@@ -29,13 +29,13 @@ describe('fromHash', () => {
   });
 
   it('keeps what cannot be understood as it was typed', () => {
-    const values = { ...emptyValues(fields), pressure: { text: '10%1 = & # + kPa?', unit: 'kPa' } };
+    const values = { ...emptyValues(fields), gasPressure: { text: '10%1 = & # + kPa?', unit: 'kPa' } };
     const link = fromHash(fields, toHash(fields, { version: '1.0.0', values }));
-    expect(link?.values.pressure).toEqual(values.pressure);
+    expect(link?.values.gasPressure).toEqual(values.gasPressure);
   });
 
   it('survives nonsense', () => {
-    for (const hash of ['#=', '#%E0%A4%A=1', '#pressure=%zz', '#__proto__=1&constructor=2', '#pressure.1.x=3', '#version', '#a=b=c']) {
+    for (const hash of ['#=', '#%E0%A4%A=1', '#gasPressure=%zz', '#__proto__=1&constructor=2', '#pressure.1.x=3', '#version', '#a=b=c']) {
       expect(() => fromHash(fields, hash)).not.toThrow();
     }
     expect(({} as Record<string, unknown>).x).toBeUndefined();

@@ -14,23 +14,23 @@ function calculation(id: string) {
 describe('viewResult', () => {
   it('shows values in the unit that was chosen', () => {
     const { found, fields } = calculation('gas-density');
-    const view = viewResult(found, fields, { pressure: '101.3 kPa', temperature: '250 °C' }, { density: 'g/L' });
+    const view = viewResult(found, fields, { gasPressure: '101.3 kPa', gasTemperature: '250 °C' }, { density: 'g/L' });
     expect(view.ok && view.values[0]?.unit).toBe('g/L');
   });
 
   it('drops a unit that the output never had', () => {
     const { found, fields } = calculation('gas-density');
-    const view = viewResult(found, fields, { pressure: '101.3 kPa', temperature: '250 °C' }, { density: 'mbar', constructor: 'x' });
+    const view = viewResult(found, fields, { gasPressure: '101.3 kPa', gasTemperature: '250 °C' }, { density: 'mbar', constructor: 'x' });
     expect(view.ok && view.values[0]?.unit).toBe('kg/m3');
   });
 
   it('names a field by its label and repeats what was given and what would be right', () => {
     const { found, fields } = calculation('gas-density');
-    const view = viewResult(found, fields, { pressure: '9999 kPa', temperature: '250 °C' });
+    const view = viewResult(found, fields, { gasPressure: '9999 kPa', gasTemperature: '250 °C' });
     if (view.ok) throw new Error('accepted');
     expect(view.issues).toHaveLength(1);
-    expect(view.issues[0]).toMatchObject({ code: 'out_of_range', fields: ['pressure'] });
-    expect(view.issues[0]?.text).toBe('Absolute pressure: "9999 kPa" is out of range; it must be at most 1000 kPa.');
+    expect(view.issues[0]).toMatchObject({ code: 'out_of_range', fields: ['gasPressure'] });
+    expect(view.issues[0]?.text).toBe('Absolute pressure of the gas: "9999 kPa" is out of range; it must be at most 1000 kPa.');
   });
 
   it('puts the answer first', () => {
@@ -44,9 +44,9 @@ describe('viewResult', () => {
 
   it('says which input makes the result uncertain', () => {
     const { found, fields } = calculation('gas-density');
-    const view = viewResult(found, fields, { pressure: '101.3 ± 1 kPa', temperature: '250 ± 1 °C' });
+    const view = viewResult(found, fields, { gasPressure: '101.3 ± 1 kPa', gasTemperature: '250 ± 1 °C' });
     if (!view.ok) throw new Error('refused');
-    expect(view.budget[0]?.entries.map((entry) => entry.label)).toEqual(['Absolute pressure', 'Gas temperature']);
+    expect(view.budget[0]?.entries.map((entry) => entry.label)).toEqual(['Absolute pressure of the gas', 'Gas temperature']);
     expect(view.budget[0]?.entries.reduce((sum, entry) => sum + entry.share, 0)).toBeCloseTo(1, 12);
     expect(view.values[0]?.text).toContain('±');
   });
@@ -60,7 +60,7 @@ describe('inputs that stand for each other', () => {
     const groups = allCalculations.map((one) => [one.id, eitherOr(one)] as const).filter(([, own]) => own.length > 0);
     expect(Object.fromEntries(groups)).toMatchObject({
       'soot-mass-from-pressure-drop': [['filterDiameter', 'filterVolume']],
-      'gauge-and-absolute-pressure': [['gauge', 'absolute']],
+      'gauge-and-absolute-pressure': [['gauge', 'gasPressure']],
     });
     for (const [id, own] of groups) for (const keys of own) expect(keys.length, id).toBeGreaterThan(1);
   });

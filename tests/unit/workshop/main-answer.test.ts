@@ -3,7 +3,7 @@ import { registry } from '../../support/calculations.js';
 
 // What the purpose of each asks for. A phone shows this answer alone.
 const answers = {
-  'standard-atmosphere': 'pressure',
+  'standard-atmosphere': 'ambientPressure',
   'runaway-index': 'verdict',
   'regeneration-axial': 'peakTemperature',
   'regeneration-lumped': 'peakTemperature',

@@ -24,7 +24,7 @@ export const gasTemperatureField = quantity(temperature, {
 
 export const absolutePressureField = quantity(absolutePressure, {
   symbol: 'p',
-  label: 'Absolute pressure',
+  label: 'Absolute pressure of the gas',
   description: 'Ambient pressure plus what the gauge shows.',
   above: '1 kPa',
   max: '1000 kPa',

@@ -73,7 +73,7 @@ export const gasTemperatureField = (limits: { min: string; max: string; usual: r
 
 export const pressureField = quantity(absolutePressure, {
   symbol: 'p',
-  label: 'Absolute pressure',
+  label: 'Absolute pressure of the gas',
   description: 'Ambient pressure plus what the gauge shows.',
   above: '1 kPa',
   max: '1000 kPa',

@@ -77,7 +77,12 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
       digits: 4,
       units: ['mbar', 'kPa', 'psi'],
     }),
-    pressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Absolute pressure', digits: 5, units: ['kPa', 'mbar'] }),
+    gasPressure: quantityOutput(absolutePressure, {
+      symbol: 'p',
+      label: 'Absolute pressure of the gas',
+      digits: 5,
+      units: ['kPa', 'mbar'],
+    }),
     density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 4, units: ['kg/m3'] }),
   },
   outputs: {
@@ -96,20 +101,20 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
       text: 'Back-pressure as given, but at least the drop over the filter; nothing without either: [[usedBackPressure]].',
       source: 'massBalance',
     },
-    { gives: 'pressure', tex: '[[pressure]] = [[ambientPressure]] + [[usedBackPressure]]' },
+    { gives: 'gasPressure', tex: '[[gasPressure]] = [[ambientPressure]] + [[usedBackPressure]]' },
     {
       gives: 'density',
-      tex: '[[density]] = \\frac{[[pressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
+      tex: '[[density]] = \\frac{[[gasPressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
       source: 'siBrochure',
     },
     {
       gives: 'outletVolumeFlow',
-      tex: '[[outletVolumeFlow]] = [[exhaustVolumeFlow]]\\,\\frac{[[pressure]]}{[[pressure]]-[[pressureDrop]]}',
+      tex: '[[outletVolumeFlow]] = [[exhaustVolumeFlow]]\\,\\frac{[[gasPressure]]}{[[gasPressure]]-[[pressureDrop]]}',
       source: 'massBalance',
     },
     {
       gives: 'middleVolumeFlow',
-      tex: '[[middleVolumeFlow]] = [[exhaustVolumeFlow]]\\,\\frac{[[pressure]]}{[[pressure]]-[[pressureDrop]]/2}',
+      tex: '[[middleVolumeFlow]] = [[exhaustVolumeFlow]]\\,\\frac{[[gasPressure]]}{[[gasPressure]]-[[pressureDrop]]/2}',
       source: 'massBalance',
     },
     { gives: 'exhaustVolumeFlow', tex: '[[exhaustVolumeFlow]] = \\frac{[[exhaustMassFlow]]}{[[density]]}', source: 'massBalance' },
@@ -160,7 +165,7 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
     const flowAt = (local: number) => actualVolumeFlow({ ...gas, pressure: local, massFlow: exhaustMassFlow }, constants.gasConstant);
     return {
       usedBackPressure,
-      pressure,
+      gasPressure: pressure,
       density: gasDensity(gas, constants.gasConstant),
       outletVolumeFlow: pressureDrop === undefined ? undefined : flowAt(pressure - pressureDrop),
       middleVolumeFlow: pressureDrop === undefined ? undefined : flowAt(pressure - pressureDrop / 2),

@@ -24,7 +24,7 @@ export const pipeFlowCalculation = defineCalculation({
   inputs: z.strictObject({
     exhaustMassFlow: exhaustMassFlowField,
     gasTemperature: gasTemperatureField,
-    pressure: absolutePressureField,
+    gasPressure: absolutePressureField,
     pipeDiameter: quantity(length, {
       symbol: 'd',
       label: 'Inside diameter of the pipe',
@@ -36,9 +36,9 @@ export const pipeFlowCalculation = defineCalculation({
       units: ['mm', 'in'],
     }),
     molarMass: molarMassField,
-    viscosity: quantity(dynamicViscosity, {
+    gasViscosity: quantity(dynamicViscosity, {
       symbol: '\\mu_g',
-      label: 'Dynamic viscosity, if known',
+      label: 'Dynamic viscosity of the gas, if known',
       description: "Left out, that of air by Sutherland's formula.",
       above: '1 uPa.s',
       max: '200 uPa.s',
@@ -61,7 +61,7 @@ export const pipeFlowCalculation = defineCalculation({
   }),
   intermediates: {
     density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3'] }),
-    usedViscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Dynamic viscosity', digits: 5, units: ['uPa.s', 'Pa.s'] }),
+    viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Dynamic viscosity', digits: 5, units: ['uPa.s', 'Pa.s'] }),
     soundSpeed: quantityOutput(velocity, { symbol: 'c', label: 'Speed of sound', digits: 5, units: ['m/s'] }),
   },
   outputs: {
@@ -82,7 +82,7 @@ export const pipeFlowCalculation = defineCalculation({
   steps: [
     {
       gives: 'density',
-      tex: '[[density]] = \\frac{[[pressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
+      tex: '[[density]] = \\frac{[[gasPressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
       source: 'siBrochure',
     },
     {
@@ -90,10 +90,10 @@ export const pipeFlowCalculation = defineCalculation({
       tex: '[[velocity]] = \\frac{4\\,[[exhaustMassFlow]]}{\\pi\\,[[pipeDiameter]]^2\\,[[density]]}',
       source: 'massBalance',
     },
-    { gives: 'usedViscosity', text: "As given, else air by Sutherland's formula.", source: 'cfr1065', locator: '1065.640 Table 4' },
+    { gives: 'viscosity', text: "As given, else air by Sutherland's formula.", source: 'cfr1065', locator: '1065.640 Table 4' },
     {
       gives: 'reynoldsNumber',
-      tex: '[[reynoldsNumber]] = \\frac{4\\,[[exhaustMassFlow]]}{\\pi\\,[[pipeDiameter]]\\,[[usedViscosity]]}',
+      tex: '[[reynoldsNumber]] = \\frac{4\\,[[exhaustMassFlow]]}{\\pi\\,[[pipeDiameter]]\\,[[viscosity]]}',
       source: 'cfr1065',
       locator: '1065.640(d)(1)',
     },
@@ -110,10 +110,10 @@ export const pipeFlowCalculation = defineCalculation({
   cautions: [cautions.hotExhaust],
   sources: { cfr1065, massBalance, siBrochure, pipeRegimes, soundOfIdealGas },
   compute(input, { constants, warn }) {
-    const { exhaustMassFlow, gasTemperature, pressure, pipeDiameter, molarMass } = input;
-    const rho = gasDensity({ pressure, temperature: gasTemperature, molarMass }, constants.gasConstant);
-    const usedViscosity = input.viscosity ?? sutherlandViscosity(gasTemperature, constants);
-    const reynoldsNumber = pipeReynoldsNumber(exhaustMassFlow, pipeDiameter, usedViscosity);
+    const { exhaustMassFlow, gasTemperature, gasPressure, pipeDiameter, molarMass } = input;
+    const rho = gasDensity({ pressure: gasPressure, temperature: gasTemperature, molarMass }, constants.gasConstant);
+    const viscosity = input.gasViscosity ?? sutherlandViscosity(gasTemperature, constants);
+    const reynoldsNumber = pipeReynoldsNumber(exhaustMassFlow, pipeDiameter, viscosity);
     const speed = pipeVelocity({ massFlow: exhaustMassFlow, density: rho, diameter: pipeDiameter });
     const sound = soundSpeed(gasTemperature, input.heatCapacityRatio, molarMass, constants.gasConstant);
     if (speed >= sound) {
@@ -123,7 +123,7 @@ export const pipeFlowCalculation = defineCalculation({
     }
     return {
       density: rho,
-      usedViscosity,
+      viscosity,
       soundSpeed: sound,
       velocity: speed,
       reynoldsNumber,

@@ -29,7 +29,7 @@ export const residenceTimeCalculation = defineCalculation({
       units: ['kg/h', 'g/s'],
     }),
     gasTemperature: gasTemperatureField,
-    pressure: absolutePressureField,
+    gasPressure: absolutePressureField,
     volume: quantity(volume, {
       symbol: 'V',
       label: 'Volume of the part',
@@ -65,7 +65,7 @@ export const residenceTimeCalculation = defineCalculation({
   steps: [
     {
       gives: 'actualVolumeFlow',
-      tex: '[[actualVolumeFlow]] = \\frac{[[exhaustMassFlow]]\\,[[gasConstant]]\\,[[gasTemperature]]}{[[pressure]]\\,[[molarMass]]}',
+      tex: '[[actualVolumeFlow]] = \\frac{[[exhaustMassFlow]]\\,[[gasConstant]]\\,[[gasTemperature]]}{[[gasPressure]]\\,[[molarMass]]}',
       source: 'siBrochure',
     },
     { gives: 'residenceTime', tex: '[[residenceTime]] = \\frac{[[volume]]\\,[[openShare]]}{[[actualVolumeFlow]]}', source: 'massBalance' },
@@ -76,7 +76,7 @@ export const residenceTimeCalculation = defineCalculation({
   sources: { massBalance, siBrochure },
   compute(input, { constants }) {
     const gas = {
-      pressure: input.pressure,
+      pressure: input.gasPressure,
       temperature: input.gasTemperature,
       molarMass: input.molarMass,
       massFlow: input.exhaustMassFlow,

@@ -39,8 +39,8 @@ const inputs = z.strictObject({
     example: '237 m3/h',
     units: ['m3/h', 'L/s', 'ft3/min'],
   }).optional(),
-  temperature: gasTemperatureField.optional(),
-  pressure: absolutePressureField.optional(),
+  gasTemperature: gasTemperatureField.optional(),
+  gasPressure: absolutePressureField.optional(),
   standardVolumeFlow: quantity(standardVolumeFlow, {
     symbol: '\\dot V_{ref,g}',
     label: 'Standard volume flow',
@@ -60,10 +60,10 @@ function molesPerSecond(input: Input, gasConstant: number, normalVolume: number)
   if (from === 'mass-flow') return mass === undefined ? missingInputs('massFlow') : molarFlowOfMass(mass, input.molarMass);
   if (from === 'molar-flow') return moles ?? missingInputs('molarFlow');
   if (from === 'standard-volume-flow') return standard === undefined ? missingInputs('standardVolumeFlow') : standard / normalVolume;
-  if (volume === undefined || input.temperature === undefined || input.pressure === undefined) {
-    return missingInputs(...(['volumeFlow', 'temperature', 'pressure'] as const).filter((key) => input[key] === undefined));
+  if (volume === undefined || input.gasTemperature === undefined || input.gasPressure === undefined) {
+    return missingInputs(...(['volumeFlow', 'gasTemperature', 'gasPressure'] as const).filter((key) => input[key] === undefined));
   }
-  return molarFlowOfVolume({ volumeFlow: volume, temperature: input.temperature, pressure: input.pressure }, gasConstant);
+  return molarFlowOfVolume({ volumeFlow: volume, temperature: input.gasTemperature, pressure: input.gasPressure }, gasConstant);
 }
 
 const at = (unit: 'm3/h_0C' | 'm3/h_15C' | 'm3/h_20C' | 'm3/h_25C', symbol: string, label: string) =>

@@ -33,9 +33,9 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
       example: '120 mbar',
       units: ['mbar', 'kPa', 'bar', 'psi'],
     }).optional(),
-    absolute: quantity(absolutePressure, {
+    gasPressure: quantity(absolutePressure, {
       symbol: 'p_{abs,g}',
-      label: 'Absolute pressure',
+      label: 'Absolute pressure of the gas',
       min: '0 kPa',
       max: '1100 kPa',
       usual: ['5 kPa', '600 kPa'],
@@ -68,7 +68,7 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
     }),
     absolutePressure: quantityOutput(absolutePressure, {
       symbol: 'p_{abs}',
-      label: 'Absolute pressure',
+      label: 'Absolute pressure of the gas',
       digits: 6,
       units: ['kPa', 'mbar', 'bar'],
     }),
@@ -83,14 +83,15 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
   cautions: [],
   sources: { meaning: commonPractice('Gauge pressure counts from the pressure of the surrounding air') },
   compute(input) {
-    const { gauge, absolute, ambientPressure } = input;
-    if (gauge !== undefined && absolute !== undefined) return inconsistentInputs('give one of the two pressures', ['gauge'], ['absolute']);
+    const { gauge, gasPressure, ambientPressure } = input;
+    if (gauge !== undefined && gasPressure !== undefined)
+      return inconsistentInputs('give one of the two pressures', ['gauge'], ['gasPressure']);
     if (gauge !== undefined) {
       const result = absoluteFromGauge(gauge, ambientPressure);
       if (result < 0) return noSolution('below a perfect vacuum: the gauge or the ambient pressure is wrong', ['gauge']);
       return { gaugePressure: gauge, absolutePressure: result };
     }
-    if (absolute !== undefined) return { gaugePressure: gaugeFromAbsolute(absolute, ambientPressure), absolutePressure: absolute };
+    if (gasPressure !== undefined) return { gaugePressure: gaugeFromAbsolute(gasPressure, ambientPressure), absolutePressure: gasPressure };
     return missingInputs('gauge');
   },
 });

@@ -13,16 +13,16 @@ export const gasDensityCalculation = defineCalculation({
   keywords: ['density', 'ideal gas'],
   method: 'ideal gas law',
   inputs: {
-    pressure: quantity(absolutePressure, {
+    gasPressure: quantity(absolutePressure, {
       symbol: 'p',
-      label: 'Absolute pressure',
+      label: 'Absolute pressure of the gas',
       description: 'Ambient pressure plus what the gauge shows; a gauge reading alone is not enough.',
       range: '1 < p <= 1000 kPa',
       usual: ['60 kPa', '300 kPa', 'outside this range an exhaust pressure is probably a gauge pressure or in another unit'],
       example: '101.3 kPa',
       units: ['kPa', 'mbar', 'bar', 'Pa', 'psi'],
     }),
-    temperature: quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= T <= 1500 degC', example: '250 °C' }),
+    gasTemperature: quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= T <= 1500 degC', example: '250 °C' }),
     molarMass: quantity(molarMass, {
       symbol: 'M',
       label: 'Molar mass of the gas',
@@ -39,8 +39,13 @@ export const gasDensityCalculation = defineCalculation({
     density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3', 'g/L'] }),
   },
   constants: { gasConstant },
-  steps: [formula('density', 'pressure * molarMass / (gasConstant * temperature)', siBrochure)],
+  steps: [formula('density', 'gasPressure * molarMass / (gasConstant * gasTemperature)', siBrochure)],
   assumptions: { ideal_gas: 'The gas is ideal; at exhaust conditions real air differs by less than 0.1 %.' },
   limits: { no_condensate: 'Not for gas that carries liquid water, as right after a cold start or a wet clean.' },
-  compute: (input, { constants }) => ({ density: gasDensity(input, constants.gasConstant) }),
+  compute: (input, { constants }) => ({
+    density: gasDensity(
+      { pressure: input.gasPressure, temperature: input.gasTemperature, molarMass: input.molarMass },
+      constants.gasConstant,
+    ),
+  }),
 });

@@ -15,7 +15,7 @@ export const dynamicViscosityCalculation = defineCalculation({
   keywords: ['viscosity', 'Sutherland'],
   method: "Sutherland's formula",
   inputs: z.strictObject({
-    temperature: quantity(temperature, {
+    gasTemperature: quantity(temperature, {
       symbol: 'T',
       label: 'Gas temperature',
       min: '170 K',
@@ -54,13 +54,13 @@ export const dynamicViscosityCalculation = defineCalculation({
   steps: [
     {
       gives: 'sutherland',
-      tex: '[[sutherland]] = \\mu_{ref}\\left(\\frac{[[temperature]]}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{[[temperature]]+S}',
+      tex: '[[sutherland]] = \\mu_{ref}\\left(\\frac{[[gasTemperature]]}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{[[gasTemperature]]+S}',
       source: 'cfr1065',
       locator: '1065.640 Table 4: 17.16 µPa·s, 273 K, S = 111 K',
     },
     {
       gives: 'diluteGas',
-      tex: '[[diluteGas]] = \\frac{0.0266958\\,\\sqrt{M\\,[[temperature]]}}{\\sigma^{2}\\,\\Omega(T^{*})}\\;\\mathrm{\\mu Pa\\,s}',
+      tex: '[[diluteGas]] = \\frac{0.0266958\\,\\sqrt{M\\,[[gasTemperature]]}}{\\sigma^{2}\\,\\Omega(T^{*})}\\;\\mathrm{\\mu Pa\\,s}',
       source: 'lemmonJacobsen2004',
       locator: 'Eqs 2, 3',
     },
@@ -79,8 +79,8 @@ export const dynamicViscosityCalculation = defineCalculation({
   sources: { cfr1065, lemmonJacobsen2004 },
   dimensional: 'empirical correlations whose constants carry the units of their sources',
   compute(input, context) {
-    const sutherland = sutherlandViscosity(input.temperature);
-    const diluteGas = diluteAirViscosity(input.temperature);
+    const sutherland = sutherlandViscosity(input.gasTemperature);
+    const diluteGas = diluteAirViscosity(input.gasTemperature);
     context.method(input.model === 'sutherland' ? "Sutherland's formula" : 'dilute-gas correlation');
     const viscosity = input.model === 'sutherland' ? sutherland : diluteGas;
     return { sutherland, diluteGas, modelDifference: sutherland / diluteGas - 1, viscosity };

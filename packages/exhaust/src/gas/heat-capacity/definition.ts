@@ -19,7 +19,7 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
   keywords: ['heat capacity', 'enthalpy', 'specific heat ratio'],
   method: 'NASA polynomials of the pure gases, ideal mixture',
   inputs: z.strictObject({
-    temperature: gasTemperatureField({
+    gasTemperature: gasTemperatureField({
       min: '200 K',
       max: '3500 K',
       usual: ['250 K', '1700 K'],
@@ -64,7 +64,7 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
     },
     {
       gives: 'enthalpy',
-      tex: '[[enthalpy]] = \\frac{1}{[[mixtureMolarMass]]}\\int_{298.15\\,\\mathrm{K}}^{[[temperature]]} C_p\\,\\mathrm{d}T',
+      tex: '[[enthalpy]] = \\frac{1}{[[mixtureMolarMass]]}\\int_{298.15\\,\\mathrm{K}}^{[[gasTemperature]]} C_p\\,\\mathrm{d}T',
       source: 'nasaTm4513',
     },
     {
@@ -89,12 +89,12 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
     if (isRefusal(mixture)) return mixture;
     const { gasConstant } = context.constants;
     const mixtureMolarMass = molarMassOfMixture(mixture);
-    const molar = molarHeatCapacityOfMixture(mixture, input.temperature, gasConstant);
+    const molar = molarHeatCapacityOfMixture(mixture, input.gasTemperature, gasConstant);
     return {
       mixtureMolarMass,
       molarHeatCapacity: molar,
       heatCapacity: molar / mixtureMolarMass,
-      enthalpy: sensibleEnthalpyOfMixture(mixture, input.temperature, gasConstant) / mixtureMolarMass,
+      enthalpy: sensibleEnthalpyOfMixture(mixture, input.gasTemperature, gasConstant) / mixtureMolarMass,
       heatCapacityRatio: heatCapacityRatio(molar, gasConstant),
     };
   },

@@ -65,9 +65,9 @@ export const intakeAirHumidityCalculation = defineCalculation({
       usualReason: 'outdoor air seldom lies outside',
       example: '9.5 °C',
     }).optional(),
-    pressure: quantity(absolutePressure, {
+    ambientPressure: quantity(absolutePressure, {
       symbol: 'p',
-      label: 'Air pressure',
+      label: 'Ambient pressure',
       min: '30 kPa',
       max: '120 kPa',
       usual: ['60 kPa', '108 kPa'],
@@ -130,7 +130,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
     },
     {
       gives: 'waterMoleFraction',
-      tex: '[[waterMoleFraction]] = \\frac{[[vapourPressure]]}{[[pressure]]}',
+      tex: '[[waterMoleFraction]] = \\frac{[[vapourPressure]]}{[[ambientPressure]]}',
       source: 'cfr1065',
       locator: '1065.645(b)',
     },
@@ -148,7 +148,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
     },
     {
       gives: 'humidity',
-      tex: '[[humidity]] = 0.621955\\,\\frac{[[vapourPressure]]}{[[pressure]]-[[vapourPressure]]}',
+      tex: '[[humidity]] = 0.621955\\,\\frac{[[vapourPressure]]}{[[ambientPressure]]-[[vapourPressure]]}',
       source: 'cfr1065',
       locator: '1065.1005(f)(2), Table 7',
     },
@@ -186,8 +186,8 @@ export const intakeAirHumidityCalculation = defineCalculation({
     context.method(input.model === 'goff' ? 'vapour pressure by Goff' : 'vapour pressure by Buck');
     const saturationPressure = input.model === 'goff' ? vapourPressureGoff(at) : vapourPressureBuck(at);
     const vapourPressure = share * saturationPressure;
-    if (vapourPressure >= input.pressure) return noSolution('water boils at this temperature and pressure', ['pressure']);
-    const waterMoleFraction = vapourPressure / input.pressure;
+    if (vapourPressure >= input.ambientPressure) return noSolution('water boils at this temperature and pressure', ['ambientPressure']);
+    const waterMoleFraction = vapourPressure / input.ambientPressure;
     const resultingDewPoint = dewPointHardy(vapourPressure);
     const [lowest, highest] = dewPointRange;
     if (!fromDewPoint && (resultingDewPoint < lowest || resultingDewPoint > highest)) {
@@ -204,7 +204,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
       saturationPressure,
       vapourPressure,
       waterMoleFraction,
-      humidity: humidityRatio(vapourPressure, input.pressure),
+      humidity: humidityRatio(vapourPressure, input.ambientPressure),
       resultingDewPoint,
       moistAirMolarMass: molarMassOfMoistAir(waterMoleFraction),
     };

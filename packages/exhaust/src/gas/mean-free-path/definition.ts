@@ -16,9 +16,9 @@ export const meanFreePathCalculation = defineCalculation({
   keywords: ['mean free path', 'slip', 'Knudsen'],
   method: 'kinetic theory from viscosity',
   inputs: z.strictObject({
-    viscosity: quantity(dynamicViscosity, {
+    gasViscosity: quantity(dynamicViscosity, {
       symbol: '\\mu',
-      label: 'Dynamic viscosity',
+      label: 'Dynamic viscosity of the gas',
       description: 'At the gas temperature; the calculations of viscosity give it.',
       above: '1 uPa.s',
       max: '200 uPa.s',
@@ -27,8 +27,8 @@ export const meanFreePathCalculation = defineCalculation({
       example: '27.9 uPa.s',
       units: ['uPa.s', 'Pa.s'],
     }),
-    pressure: pressureField,
-    temperature: quantity(temperature, { symbol: 'T', label: 'Gas temperature', min: '-60 °C', max: '1500 °C', example: '250 °C' }),
+    gasPressure: pressureField,
+    gasTemperature: quantity(temperature, { symbol: 'T', label: 'Gas temperature', min: '-60 °C', max: '1500 °C', example: '250 °C' }),
     molarMass: quantityWithDefault(molarMass, {
       symbol: 'M',
       label: 'Molar mass of the gas',
@@ -49,7 +49,7 @@ export const meanFreePathCalculation = defineCalculation({
   steps: [
     {
       gives: 'meanFreePath',
-      tex: '[[meanFreePath]] = \\frac{[[viscosity]]}{[[pressure]]}\\sqrt{\\frac{\\pi\\,[[gasConstant]]\\,[[temperature]]}{2\\,[[molarMass]]}}',
+      tex: '[[meanFreePath]] = \\frac{[[gasViscosity]]}{[[gasPressure]]}\\sqrt{\\frac{\\pi\\,[[gasConstant]]\\,[[gasTemperature]]}{2\\,[[molarMass]]}}',
       source: 'konstandopoulos2000',
       locator: 'Appendix II',
     },
@@ -58,5 +58,11 @@ export const meanFreePathCalculation = defineCalculation({
   limits: [{ code: 'temperature', text: 'It nearly quadruples from 20 °C to 600 °C: a fixed 65 nm is wrong in a hot filter.' }],
   cautions: [],
   sources: { konstandopoulos2000, siBrochure },
-  compute: (input, { constants }) => ({ meanFreePath: meanFreePath(input, input.molarMass, constants.gasConstant) }),
+  compute: (input, { constants }) => ({
+    meanFreePath: meanFreePath(
+      { viscosity: input.gasViscosity, pressure: input.gasPressure, temperature: input.gasTemperature },
+      input.molarMass,
+      constants.gasConstant,
+    ),
+  }),
 });

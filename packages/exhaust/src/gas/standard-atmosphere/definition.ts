@@ -56,7 +56,7 @@ export const standardAtmosphereCalculation = defineCalculation({
     geopotentialAltitude: quantityOutput(length, { symbol: 'h', label: 'Geopotential altitude', digits: 7, units: ['m', 'ft'] }),
   },
   outputs: {
-    pressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Air pressure', digits: 6, units: ['kPa', 'mbar'] }),
+    ambientPressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Ambient pressure', digits: 6, units: ['kPa', 'mbar'] }),
     airTemperature: quantityOutput(temperature, { symbol: 'T', label: 'Air temperature', digits: 6, units: ['degC', 'K'] }),
     airDensity: quantityOutput(density, { symbol: '\\rho', label: 'Air density', digits: 6, units: ['kg/m3'] }),
     densityRatio: quantityOutput(fraction, { symbol: '\\sigma', label: 'Density against sea level', digits: 4, units: ['%', '1'] }),
@@ -105,8 +105,8 @@ export const standardAtmosphereCalculation = defineCalculation({
       locator: 'Eq. 50',
     },
     {
-      gives: 'pressure',
-      tex: '[[pressure]] = [[seaLevelPressure]]\\left(\\frac{[[airTemperature]]}{[[seaLevelTemperature]]}\\right)^{\\textstyle\\frac{[[gravity]]\\,[[molarMass]]\\,[[layerHeight]]}{[[gasConstant]]\\,[[layerTemperatureDrop]]}}',
+      gives: 'ambientPressure',
+      tex: '[[ambientPressure]] = [[seaLevelPressure]]\\left(\\frac{[[airTemperature]]}{[[seaLevelTemperature]]}\\right)^{\\textstyle\\frac{[[gravity]]\\,[[molarMass]]\\,[[layerHeight]]}{[[gasConstant]]\\,[[layerTemperatureDrop]]}}',
       source: 'standardAtmosphere',
       locator: 'Eq. 33a',
     },
@@ -125,7 +125,7 @@ export const standardAtmosphereCalculation = defineCalculation({
     const airTemperature = standardTemperature(height, constants);
     return {
       geopotentialAltitude: height,
-      pressure: standardPressure(height, constants),
+      ambientPressure: standardPressure(height, constants),
       airTemperature,
       airDensity: standardDensity(height, constants),
       densityRatio: standardDensity(height, constants) / standardDensity(0, constants),

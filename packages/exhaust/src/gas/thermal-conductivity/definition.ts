@@ -20,7 +20,7 @@ export const thermalConductivityCalculation = defineCalculation({
   keywords: ['thermal conductivity', 'heat transfer'],
   method: 'dilute air, Lemmon and Jacobsen 2004',
   inputs: z.strictObject({
-    temperature: gasTemperatureField({
+    gasTemperature: gasTemperatureField({
       min: '200 K',
       max: '1500 K',
       usual: ['250 K', '1173 K'],
@@ -56,13 +56,13 @@ export const thermalConductivityCalculation = defineCalculation({
   steps: [
     {
       gives: 'diluteAir',
-      tex: '[[diluteAir]] = \\left(1.308\\,\\frac{\\mu_0}{\\mathrm{\\mu Pa\\,s}}+1.405\\,\\tau^{-1.1}-1.036\\,\\tau^{-0.3}\\right)\\mathrm{mW/(m\\,K)},\\quad \\tau=\\frac{132.6312\\,\\mathrm{K}}{[[temperature]]}',
+      tex: '[[diluteAir]] = \\left(1.308\\,\\frac{\\mu_0}{\\mathrm{\\mu Pa\\,s}}+1.405\\,\\tau^{-1.1}-1.036\\,\\tau^{-0.3}\\right)\\mathrm{mW/(m\\,K)},\\quad \\tau=\\frac{132.6312\\,\\mathrm{K}}{[[gasTemperature]]}',
       source: 'lemmonJacobsen2004',
       locator: 'Eq. 5',
     },
     {
       gives: 'standardAtmosphere',
-      tex: '[[standardAtmosphere]] = \\frac{2.64638\\cdot 10^{-3}\\,[[temperature]]^{3/2}}{[[temperature]]+245.4\\cdot 10^{-12/T}}\\;\\mathrm{W/(m\\,K)}',
+      tex: '[[standardAtmosphere]] = \\frac{2.64638\\cdot 10^{-3}\\,[[gasTemperature]]^{3/2}}{[[gasTemperature]]+245.4\\cdot 10^{-12/T}}\\;\\mathrm{W/(m\\,K)}',
       source: 'standardAtmosphere',
       locator: 'Eq. 53',
     },
@@ -81,11 +81,11 @@ export const thermalConductivityCalculation = defineCalculation({
   sources: { lemmonJacobsen2004, standardAtmosphere, polingPrausnitz, vesovic1990, iapwsConductivity },
   dimensional: 'empirical correlations whose constants carry the units of their sources',
   compute(input, context) {
-    const diluteAir = diluteAirConductivity(input.temperature);
-    const standard = airConductivityStandardAtmosphere(input.temperature);
+    const diluteAir = diluteAirConductivity(input.gasTemperature);
+    const standard = airConductivityStandardAtmosphere(input.gasTemperature);
     const mixture = mixtureOf(input, input.model === 'mixture' ? context : undefined);
     if (isRefusal(mixture) && input.model === 'mixture') return mixture;
-    const byComposition = isRefusal(mixture) ? undefined : exhaustConductivity(mixture, input.temperature);
+    const byComposition = isRefusal(mixture) ? undefined : exhaustConductivity(mixture, input.gasTemperature);
     const air = input.model === 'standard-atmosphere' ? standard : diluteAir;
     context.method(
       { 'dilute-air': 'as dilute air', 'standard-atmosphere': 'as air of the standard atmosphere', mixture: 'by composition' }[input.model],

@@ -22,7 +22,7 @@ export const exhaustViscosityCalculation = defineCalculation({
   keywords: ['viscosity', 'Sutherland', 'Wilke', 'mixture'],
   method: "Sutherland's formula for the pure gases, Wilke's rule",
   inputs: z.strictObject({
-    temperature: gasTemperatureField({
+    gasTemperature: gasTemperatureField({
       min: '253 K',
       max: '1500 K',
       usual: ['280 K', '1173 K'],
@@ -59,7 +59,7 @@ export const exhaustViscosityCalculation = defineCalculation({
   steps: [
     {
       gives: 'sutherland',
-      tex: '[[sutherland]] = \\sum_i\\frac{x_i\\,\\mu_i}{\\sum_j x_j\\,\\phi_{ij}},\\quad \\mu_i=\\mu_{ref}\\left(\\frac{[[temperature]]}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{[[temperature]]+S},\\quad \\phi_{ij}=\\frac{\\left[1+\\sqrt{\\mu_i/\\mu_j}\\,\\sqrt[4]{M_j/M_i}\\right]^2}{\\sqrt{8\\left(1+M_i/M_j\\right)}}',
+      tex: '[[sutherland]] = \\sum_i\\frac{x_i\\,\\mu_i}{\\sum_j x_j\\,\\phi_{ij}},\\quad \\mu_i=\\mu_{ref}\\left(\\frac{[[gasTemperature]]}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{[[gasTemperature]]+S},\\quad \\phi_{ij}=\\frac{\\left[1+\\sqrt{\\mu_i/\\mu_j}\\,\\sqrt[4]{M_j/M_i}\\right]^2}{\\sqrt{8\\left(1+M_i/M_j\\right)}}',
       text: 'Constants of each pure gas by 40 CFR 1065.640 Table 4, argon counted as nitrogen. The constants themselves must not be averaged.',
       source: 'cfr1065',
       locator: '1065.640 Table 4',
@@ -98,7 +98,7 @@ export const exhaustViscosityCalculation = defineCalculation({
       const diluteGas = exhaustViscosity(mixture, at, 'dilute-gas');
       return { sutherland, diluteGas, difference: sutherland / diluteGas - 1 };
     };
-    const { difference, ...here } = both(input.temperature);
+    const { difference, ...here } = both(input.gasTemperature);
     context.method(input.model === 'sutherland' ? "Sutherland's formula and Wilke's rule" : "dilute-gas correlations and Wilke's rule");
     return {
       ...here,
