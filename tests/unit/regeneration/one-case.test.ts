@@ -13,11 +13,11 @@ const kelvin = (celsius: number) => celsius + 273.15;
 /** One filter and one burn, as five calculations see it. */
 function seenBy(substrate: string, sootLoad: string) {
   const filter = { substrate, sootLoad, filterVolume: '3.0 L', bulkDensity: undefined, specificHeat: undefined };
-  const gas = { massFlow: '140 kg/h', oxygen: '8 %', idleMassFlow: '40 kg/h', idleOxygen: '16 %' };
-  const run = { ...filter, ...gas, inletTemperature: '600 °C', initialTemperature: '600 °C', scenario: 'steady', duration: '20 min' };
+  const gas = { exhaustMassFlow: '140 kg/h', oxygen: '8 %', idleMassFlow: '40 kg/h', idleOxygen: '16 %' };
+  const run = { ...filter, ...gas, gasTemperature: '600 °C', startTemperature: '600 °C', scenario: 'steady', duration: '20 min' };
   const exact = { sootLoadUncertainty: '0.01 g/L', measuredSootLoad: undefined, measuredSootLoadUncertainty: undefined };
   return {
-    index: outputs('runaway-index', { ...filter, ...gas, temperature: '600 °C' }),
+    index: outputs('runaway-index', { ...filter, ...gas, filterTemperature: '600 °C' }),
     lumped: outputs('regeneration-lumped', run),
     axial: outputs('regeneration-axial', run),
     permission: outputs('regeneration-permission', { substrate, sootLoad, ...exact }),

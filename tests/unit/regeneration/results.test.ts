@@ -35,6 +35,7 @@ describe('advice', () => {
       sootLoad: '10 g/L',
       scenario: 'drop-to-idle',
       kinetics: 'bissett-shadman-1985',
+      idleMassFlow: '40 kg/h',
     });
     expect(result.outputs.peakTemperature).toBeGreaterThan(1173.15);
     expect(tones(result)).toEqual(['do-not', 'do-not']);

@@ -48,8 +48,8 @@ describe('definitions that simulate', () => {
   const pm = {
     filterVolume: '3.0 ± 0.1 L',
     sootLoad: '6 ± 1 g/L',
-    massFlow: '140 ± 10 kg/h',
-    inletTemperature: '600 ± 10 °C',
+    exhaustMassFlow: '140 ± 10 kg/h',
+    gasTemperature: '600 ± 10 °C',
     oxygen: '8 ± 1 %',
   };
   const stiff = {
@@ -61,8 +61,8 @@ describe('definitions that simulate', () => {
   };
   const course = Array.from({ length: 200 }, (_, index) => ({
     time: `${36 * index} s`,
-    massFlow: index % 2 === 0 ? '140 kg/h' : '60 kg/h',
-    temperature: index % 2 === 0 ? '600 °C' : '560 °C',
+    exhaustMassFlow: index % 2 === 0 ? '140 kg/h' : '60 kg/h',
+    gasTemperature: index % 2 === 0 ? '600 °C' : '560 °C',
     oxygen: '8 %',
   }));
 
@@ -71,8 +71,8 @@ describe('definitions that simulate', () => {
     ['regeneration-axial', { ...stiff, cells: 'fine' }],
     ['regeneration-axial', { scenario: 'own', course, duration: '2 h', cells: 'fine' }],
     ['regeneration-lumped', { ...pm, duration: '2 h' }],
-    ['peak-temperature-map', { filterVolume: '3.0 ± 0.1 L', inletTemperature: '600 ± 10 °C', oxygen: '8 ± 1 %' }],
-    ['runaway-index', { filterVolume: '3.0 ± 0.1 L', sootLoad: '6 ± 1 g/L', massFlow: '140 ± 10 kg/h', oxygen: '8 ± 1 %' }],
+    ['peak-temperature-map', { filterVolume: '3.0 ± 0.1 L', gasTemperature: '600 ± 10 °C', oxygen: '8 ± 1 %' }],
+    ['runaway-index', { filterVolume: '3.0 ± 0.1 L', sootLoad: '6 ± 1 g/L', exhaustMassFlow: '140 ± 10 kg/h', oxygen: '8 ± 1 %' }],
     ['soot-driving-pattern', { repeats: 200, initialMass: '4 ± 1 g', filterVolume: '3.0 ± 0.1 L' }],
   ])('%s answers within half a second of processor time', (id, change) => {
     expect(run(id, change)).toBeLessThan(limit);

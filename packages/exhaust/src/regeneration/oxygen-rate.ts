@@ -2,7 +2,7 @@ import { nested } from '@wallflow/calculation';
 import { sootOxidationRateCalculation } from '../soot/oxidation/definition.js';
 
 /** The inputs of an own rate law, handed on to another calculation as they are. */
-const ownLaw = {
+export const ownLaw = {
   ownOxygenFactor: 'ownOxygenFactor',
   ownOxygenEnergy: 'ownOxygenEnergy',
   ownOxygenReference: 'ownOxygenReference',

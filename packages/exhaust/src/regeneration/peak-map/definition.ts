@@ -1,22 +1,45 @@
 import {
+  cases,
+  choice,
   choiceOutput,
-  choiceWithDefault,
+  constant,
+  countOutput,
   defineCalculation,
+  formula,
   isRefusal,
+  known,
   noSolution,
   quantity,
   quantityOutput,
+  relevantWhen,
+  rows,
   tableOutput,
 } from '@wallflow/calculation';
-import { fraction, massConcentration, massFlow, temperature, time } from '@wallflow/units';
-import * as z from 'zod';
+import { massConcentration, massFlow, temperature, time } from '@wallflow/units';
+import { kineticsInputs } from '../../soot/oxidation/inputs.js';
 import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
-import { simulationConstants, simulationInputs } from '../simulation/inputs.js';
+import { honeycombIntermediates, honeycombSteps } from '../honeycomb.js';
+import {
+  channelConstants,
+  channelInputs,
+  dropInputs,
+  filterInputs,
+  gasHeatInput,
+  gasTemperatureInput,
+  massFlowInput,
+  nitrogenDioxideInput,
+  oxygenInput,
+  rampDurationInput,
+  simulationConstants,
+  startTemperatureInput,
+} from '../simulation/inputs.js';
 import { adiabaticRise } from '../simulation/kernel-adiabatic.js';
-import { prepareRun } from '../simulation/prepare.js';
+import { channelIntermediates, channelSteps } from '../simulation/outputs.js';
+import { channelsOf, prepareRun } from '../simulation/prepare.js';
 import { simulationAssumptions, simulationCautions, simulationLimits } from '../simulation/texts.js';
-import { adiabaticBalance, airTable, bissett1984, carbonHeats, honeycombData, squareDuctHeat, wrongWay2009 } from '../sources.js';
+import { heatOfCombustionOutput, heatOfCombustionStep } from '../soot-heat.js';
+import { airTable, bissett1984, wrongWay2009 } from '../sources.js';
 import { peakTemperatureMap, spaced } from './kernel.js';
 
 /** Cells along the filter, s after the ramp or the drop, and relative tolerance of every run of the map. */
@@ -25,24 +48,14 @@ const timeAfter = 600;
 const mapTolerance = 1e-5;
 const gridSizes = { coarse: 4, usual: 7 } as const;
 
-const shared = simulationInputs.omit({
-  cells: true,
-  duration: true,
-  targetShare: true,
-  course: true,
-  sootLoad: true,
-  massFlow: true,
-  scenario: true,
-}).shape;
+const { sootLoad: _, ...filter } = filterInputs;
 
 const load = (symbol: string, label: string, example: string) =>
   quantity(massConcentration, {
     symbol,
     label,
-    min: '0.1 g/L',
-    max: '20 g/L',
-    usual: ['0.5 g/L', '12 g/L'],
-    usualReason: { below: 'so little soot heats no filter', above: 'nobody should heat a filter with so much soot' },
+    range: '0.1 <= x <= 20 g/L',
+    usual: ['0.5 g/L', '12 g/L', { below: 'this little soot heats no filter', above: 'nobody should heat a filter with this much soot' }],
     example,
     units: ['g/L', 'kg/m3'],
   });
@@ -50,46 +63,59 @@ const flow = (symbol: string, label: string, example: string) =>
   quantity(massFlow, {
     symbol,
     label,
-    min: '5 kg/h',
-    max: '3000 kg/h',
-    usual: ['10 kg/h', '800 kg/h'],
-    usualReason: 'an idling car has some 30 kg/h, a truck in a standing regeneration up to 800 kg/h',
+    range: '5 <= x <= 3000 kg/h',
+    usual: ['10 kg/h', '800 kg/h', 'an idling car has about 30 kg/h, a truck in a stationary regeneration up to 800 kg/h'],
     example,
     units: ['kg/h', 'g/s'],
   });
 
 export const peakTemperatureMapCalculation = defineCalculation({
   id: 'peak-temperature-map',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'regeneration',
   title: 'Map of the peak temperature over soot load and flow',
-  purpose: 'Which soot loads does the filter bear at which flow, going on steadily or after a drop to idle?',
-  usedBy: ['trainer', 'technician', 'developer'],
-  keywords: ['map', 'soot limit', 'drop to idle', 'peak temperature'],
+  purpose: 'How much soot can the filter take at which flow, burning on steadily or after a drop to idle?',
+  keywords: ['map', 'soot limit', 'drop to idle', 'peak temperature', 'DPF', 'regen'],
   method: 'simulation along the filter for every pair of load and flow',
-  inputs: z.strictObject({
-    ...shared,
-    drop: choiceWithDefault({
+  inputs: {
+    ...filter,
+    ...channelInputs,
+    drop: choice({
       label: 'Flow that is varied',
-      options: { 'regeneration-flow': 'flow of the regeneration, going on steadily', 'idle-flow': 'flow after a drop to idle' },
-      example: 'idle-flow',
-      default: 'idle-flow',
-      defaultReason: 'the dangerous case',
+      options: { 'regeneration-flow': 'flow of the regeneration, burning on steadily', 'idle-flow': 'flow after a drop to idle' },
+      default: ['idle-flow', 'the dangerous case'],
     }),
-    massFlow: simulationInputs.shape.massFlow,
-    leastLoad: load("m'_1", 'Least soot load', '1 g/L'),
+    ...relevantWhen('drop', 'idle-flow', { exhaustMassFlow: massFlowInput, ...dropInputs }),
+    startTemperature: startTemperatureInput,
+    gasTemperature: gasTemperatureInput,
+    oxygen: oxygenInput,
+    nitrogenDioxide: nitrogenDioxideInput,
+    rampDuration: rampDurationInput,
+    gasHeatCapacity: gasHeatInput,
+    ...kineticsInputs,
+    leastLoad: load("m'_1", 'Lowest soot load', '1 g/L'),
     mostLoad: load("m'_2", 'Highest soot load', '7 g/L'),
-    leastFlow: flow('\\dot m_1', 'Least flow', '60 kg/h'),
+    leastFlow: flow('\\dot m_1', 'Lowest flow', '60 kg/h'),
     mostFlow: flow('\\dot m_2', 'Highest flow', '300 kg/h'),
-    grid: choiceWithDefault({
-      label: 'Points each way',
-      options: { coarse: '4', usual: '7' },
-      example: 'usual',
-      default: 'usual',
-      defaultReason: 'fine enough to draw',
+    grid: choice({
+      label: 'Size of the map',
+      options: { coarse: '4 by 4 points', usual: '7 by 7 points' },
+      default: ['usual', 'fine enough to draw'],
     }),
-  }),
-  intermediates: {},
+  },
+  intermediates: {
+    ...honeycombIntermediates,
+    ...channelIntermediates,
+    heatOfCombustion: heatOfCombustionOutput,
+    hottestFeed: quantityOutput(temperature, { symbol: 'T_h', label: 'Highest temperature of gas or start', digits: 4, units: ['degC'] }),
+    gridPoints: countOutput({ symbol: 'n', label: 'Points each way' }),
+    damageTemperature: quantityOutput(temperature, {
+      symbol: 'T_d',
+      label: 'Temperature that damages the material',
+      digits: 4,
+      units: ['degC'],
+    }),
+  },
   outputs: {
     hottest: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Hottest point of the map', digits: 4, units: ['degC', 'K', 'degF'] }),
     map: tableOutput({
@@ -100,29 +126,58 @@ export const peakTemperatureMapCalculation = defineCalculation({
         peak: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Peak temperature', digits: 4, units: ['degC'] }),
         adiabatic: quantityOutput(temperature, { symbol: 'T_{ad}', label: 'Adiabatic estimate', digits: 4, units: ['degC'] }),
         judgement: choiceOutput({
-          label: 'For the material',
-          options: { borne: 'borne', ash: 'ash attacks from 800 °C', damage: 'damage' },
+          label: 'What the material does',
+          options: { borne: 'withstood', ash: 'ash attacks from 800 °C', damage: 'damaged' },
         }),
       },
     }),
   },
-  constants: simulationConstants,
+  constants: {
+    ...simulationConstants,
+    ...channelConstants,
+    siliconCarbideDamage: constant(temperature, '1100 °C', {
+      symbol: 'T_{SiC}',
+      label: 'Silicon carbide: damaged from',
+      source: ashReview2019,
+    }),
+    cordieriteDamage: constant(temperature, '900 °C', { symbol: 'T_{Co}', label: 'Cordierite: damaged from', source: ashReview2019 }),
+  },
+  answer: 'hottest',
   steps: [
-    {
-      gives: 'map',
-      text: 'Simulated peak for every pair; 12 cells, until 10 min after the ramp or the drop. With a drop, the flow falls when the gas has just become hot.',
-      source: 'bissett1984',
-    },
-    {
-      gives: 'hottest',
-      text: 'Highest value of the map. A peak above its adiabatic estimate has heat in it that the gas carried there from upstream.',
-    },
+    ...honeycombSteps,
+    ...channelSteps,
+    heatOfCombustionStep,
+    cases('hottestFeed', {
+      "drop == 'idle-flow'":
+        'max(startTemperature, startTemperature + (gasTemperature - startTemperature) * min(1, dropTime / rampDuration), idleTemperature)',
+      otherwise: 'max(startTemperature, gasTemperature)',
+    }),
+    cases('gridPoints', { "grid == 'coarse'": '4', otherwise: '7' }),
+    cases('damageTemperature', { "substrate == 'silicon-carbide'": 'siliconCarbideDamage', otherwise: 'cordieriteDamage' }),
+    rows(
+      'map',
+      {
+        load: 'min(leastLoad, mostLoad) + abs(mostLoad - leastLoad) * floor((row - 1) / gridPoints) / (gridPoints - 1)',
+        flow: 'min(leastFlow, mostFlow) + abs(mostFlow - leastFlow) * (row - 1 - gridPoints * floor((row - 1) / gridPoints)) / (gridPoints - 1)',
+        adiabatic: 'hottestFeed + load * heatOfCombustion / (honeycombDensity * honeycombHeatCapacity)',
+      },
+      bissett1984,
+      undefined,
+      'The peak of every pair is simulated along the filter in 12 cells, until 10 min after the ramp or the drop. With a drop, the flow falls when the gas has just become hot.',
+    ),
+    formula(
+      'hottest',
+      'max(map.peak)',
+      undefined,
+      undefined,
+      'A peak above its adiabatic estimate has heat in it that the gas carried there from upstream.',
+    ),
   ],
   assumptions: simulationAssumptions,
   limits: [
     {
       code: 'coarse_cells',
-      text: 'Twelve cells give peaks some 5 K to 15 K below those of a fine grid: simulate single points along the filter for that.',
+      text: 'Twelve cells give peaks about 5 K to 15 K below those of a fine grid: for those, simulate single points along the filter.',
     },
     {
       code: 'damage_limits',
@@ -131,32 +186,26 @@ export const peakTemperatureMapCalculation = defineCalculation({
     ...simulationLimits,
   ],
   cautions: simulationCautions,
-  sources: {
-    bissett1984,
-    konstandopoulos2000,
-    bai2016,
-    bissettShadman1985,
-    uncoatedDisk2008,
-    adiabaticBalance,
-    carbonHeats,
-    squareDuctHeat,
-    airTable,
-    honeycombData,
-    ashReview2019,
-    wrongWay2009,
-    siBrochure,
-  },
   precision: 1e-5,
   mostEvaluations: 4,
   dimensional: 'time stepping with tolerances tied to the units',
+  sources: [konstandopoulos2000, bai2016, bissettShadman1985, uncoatedDisk2008, airTable, wrongWay2009, siBrochure],
   compute(input, context) {
     const loads = spaced(Math.min(input.leastLoad, input.mostLoad), Math.max(input.leastLoad, input.mostLoad), gridSizes[input.grid]);
     const flows = spaced(Math.min(input.leastFlow, input.mostFlow), Math.max(input.leastFlow, input.mostFlow), gridSizes[input.grid]);
     const dropping = input.drop === 'idle-flow';
-    const duration = timeAfter + (dropping ? input.dropTime : input.rampDuration);
-    const unused = { targetShare: fraction.si(0.9), duration: time.si(duration), cells: 'coarse' as const };
-    const scenario = dropping ? ('drop-to-idle' as const) : ('ramp' as const);
-    const prepared = prepareRun({ ...input, ...unused, sootLoad: input.leastLoad, scenario }, mapCells, context);
+    const duration = timeAfter + (dropping ? known(input.dropTime) : input.rampDuration);
+    const channels = channelsOf(input, context.constants);
+    if (isRefusal(channels)) return channels;
+    const run = {
+      ...input,
+      duration: time.si(duration),
+      sootLoad: input.leastLoad,
+      scenario: dropping ? ('drop-to-idle' as const) : ('ramp' as const),
+      exhaustMassFlow: input.exhaustMassFlow ?? input.leastFlow,
+      idleMassFlow: input.leastFlow,
+    };
+    const prepared = prepareRun(run, channels.channels, mapCells, context);
     if (isRefusal(prepared)) return prepared;
     const points = peakTemperatureMap(loads, flows, (atLoad, atFlow) => ({
       ...prepared,
@@ -169,9 +218,10 @@ export const peakTemperatureMapCalculation = defineCalculation({
       relativeTolerance: mapTolerance,
     }));
     const { bed, combustion } = prepared;
-    const hottestFeed = Math.max(input.initialTemperature, ...prepared.feed.map((point) => point.temperature));
-    const limit = (input.substrate === 'silicon-carbide' ? 1100 : 900) + 273.15;
-    const rows = points.flatMap(({ load: atLoad, flow: atFlow, peak }) =>
+    const hottestFeed = Math.max(input.startTemperature, ...prepared.feed.map((point) => point.temperature));
+    const { siliconCarbideDamage, cordieriteDamage } = context.constants;
+    const limit = input.substrate === 'silicon-carbide' ? siliconCarbideDamage : cordieriteDamage;
+    const map = points.flatMap(({ load: atLoad, flow: atFlow, peak }) =>
       peak === undefined
         ? []
         : [
@@ -184,7 +234,17 @@ export const peakTemperatureMapCalculation = defineCalculation({
             },
           ],
     );
-    if (rows.length < points.length) return noSolution('a run of the map took too many steps; take a lower axial conductivity');
-    return { hottest: Math.max(...rows.map((row) => row.peak)), map: rows };
+    if (map.length < points.length) return noSolution('a run of the map took too many steps; take a lower conductivity');
+    return {
+      ...channels.shown,
+      honeycombDensity: bed.bulkDensity,
+      honeycombHeatCapacity: bed.specificHeat,
+      heatOfCombustion: combustion.heatOfCombustion,
+      hottestFeed,
+      gridPoints: gridSizes[input.grid],
+      damageTemperature: limit,
+      hottest: Math.max(...map.map((row) => row.peak)),
+      map,
+    };
   },
 });

@@ -14,8 +14,8 @@ import { sensorPractice } from '../../filter/sources.js';
 import { ashReview2019 } from '../../soot/sources.js';
 import { siBrochure } from '../../sources.js';
 import { honeycombConstants } from '../honeycomb.js';
-import { heatConstants } from '../simulation/inputs.js';
 import { sootHeat } from '../simulation/kernel-adiabatic.js';
+import { heatConstants } from '../soot-heat.js';
 import {
   carbonHeats,
   estimateError2019,

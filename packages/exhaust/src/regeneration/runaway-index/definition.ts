@@ -1,43 +1,32 @@
 import {
+  cases,
   choiceOutput,
   constant,
   defineCalculation,
+  formula,
   isRefusal,
+  nested,
   noSolution,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  verdict,
 } from '@wallflow/calculation';
-import {
-  massFlow,
-  molarMass,
-  moleFraction,
-  ratio,
-  specificHeatCapacity,
-  temperature,
-  temperatureDifference,
-  volume,
-} from '@wallflow/units';
-import * as z from 'zod';
+import { mass, molarEnergy, ratio, reactionRate, temperature, temperatureDifference } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { molarMassOfDryAir } from '../../gas/constants.js';
 import { chosenKinetics, kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
+import { sootOxidationRate } from '../../soot/oxidation/kernel.js';
 import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { siBrochure } from '../../sources.js';
-import { honeycombConstants, honeycombOf } from '../honeycomb.js';
-import { filterInputs, heatConstants } from '../simulation/inputs.js';
+import { airMolarMass } from '../../vocabulary/constants.js';
+import { honeycombConstants, honeycombIntermediates, honeycombOf, honeycombSteps } from '../honeycomb.js';
+import { ownLaw, oxygenRateAt } from '../oxygen-rate.js';
+import { filterInputs, gasHeatInput, idleMassFlowInput, idleOxygenInput, massFlowInput, oxygenInput } from '../simulation/inputs.js';
 import { adiabaticRise, sootHeat } from '../simulation/kernel-adiabatic.js';
-import { adiabaticBalance, airTable, carbonHeats, honeycombData, semenov1928 } from '../sources.js';
+import { regenerationLumpedCalculation } from '../simulation/lumped-definition.js';
+import { adiabaticRiseOutput, adiabaticRiseStep, heatConstants, heatOfCombustionOutput, heatOfCombustionStep } from '../soot-heat.js';
+import { adiabaticBalance, airTable, carbonHeats, semenov1928 } from '../sources.js';
 import { criticalRise, oxygenRise, runawayIndex } from './kernel.js';
 import { hotStartPeak } from './kernel-hot-start.js';
-
-const flow = {
-  above: '0 kg/h',
-  max: '5000 kg/h',
-  usual: ['10 kg/h', '1500 kg/h'],
-  usualReason: 'an idling car has some 30 kg/h, a truck on the road up to 1500 kg/h',
-  units: ['kg/h', 'g/s'],
-} as const;
 
 interface Found {
   readonly index: number;
@@ -53,119 +42,91 @@ function verdictOf({ index, idleIndex, peak, idlePeak }: Found, bearable: number
   return idlePeak > bearable ? ('idle-critical' as const) : ('bounded' as const);
 }
 
+const rise = (symbol: string, label: string, digits: number) =>
+  quantityOutput(temperatureDifference, { symbol, label, digits, units: ['K'] });
+const rate = (symbol: string, label: string) => quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/s', '1/min'] });
+const degrees = (symbol: string, label: string, digits: number) =>
+  quantityOutput(temperature, { symbol, label, digits, units: ['degC', 'K', 'degF'] });
+const index = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 3, units: ['1'] });
+
+/** The same filter, stepped in time as one piece from a hot start. */
+const peakOf = <const Key extends string>(gives: Key, exhaustMassFlow: string, oxygen: string) =>
+  nested(
+    gives,
+    regenerationLumpedCalculation,
+    {
+      substrate: 'substrate',
+      bulkDensity: 'bulkDensity',
+      specificHeat: 'specificHeat',
+      filterVolume: 'filterVolume',
+      sootLoad: 'sootLoad',
+      carbonMonoxideShare: 'carbonMonoxideShare',
+      scenario: { is: 'steady' },
+      exhaustMassFlow,
+      gasTemperature: 'filterTemperature',
+      startTemperature: 'filterTemperature',
+      oxygen,
+      duration: { is: '1 h' },
+      gasHeatCapacity: 'gasHeatCapacity',
+      kinetics: 'kinetics',
+      ...ownLaw,
+    },
+    'peakTemperature',
+    'Unlike the index this lets the soot and the oxygen run out.',
+  );
+
+const hotter = 'exp(activationEnergy / gasConstant * (1 / filterTemperature - 1 / criticalTemperature))';
+
 export const runawayIndexCalculation = defineCalculation({
   id: 'runaway-index',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'regeneration',
   title: 'Runaway index: how near to burning out of control',
   purpose: 'Can the gas still carry away the heat of the burning soot, now and if the engine dropped to idle?',
-  usedBy: ['trainer', 'developer', 'technician'],
-  keywords: ['runaway', 'drop to idle', 'Semenov', 'thermal explosion', 'soot limit'],
+  keywords: ['runaway', 'drop to idle', 'Semenov', 'thermal explosion', 'soot limit', 'DPF', 'regen'],
   method: 'heat release against heat removal of a well mixed filter',
-  inputs: z.strictObject({
+  inputs: {
     ...filterInputs,
-    filterVolume: quantity(volume, {
-      symbol: 'V',
-      label: 'Filter volume',
-      min: '0.5 L',
-      max: '100 L',
-      example: '5.79 L',
-      units: ['L', 'm3'],
-    }),
-    temperature: quantity(temperature, {
+    filterTemperature: quantity(temperature, {
       symbol: 'T',
-      label: 'Temperature of gas and filter',
-      min: '200 °C',
-      max: '900 °C',
-      usual: ['400 °C', '700 °C'],
-      usualReason: { below: 'colder soot hardly burns with oxygen', above: 'so hot it has already run away' },
+      label: 'Filter temperature (and that of the gas before it)',
+      range: '200 <= x <= 900 °C',
+      usual: ['400 °C', '700 °C', { below: 'colder soot hardly burns with oxygen', above: 'at this temperature it has already run away' }],
       example: '600 °C',
       units: ['degC', 'K', 'degF'],
     }),
-    massFlow: quantity(massFlow, { symbol: '\\dot m', label: 'Exhaust mass flow', ...flow, example: '190 kg/h' }),
-    oxygen: quantity(moleFraction, { symbol: 'x_{O_2}', label: 'Oxygen', min: '0 %', max: '21 %', example: '8 %', units: ['%', '1'] }),
-    idleMassFlow: quantityWithDefault(massFlow, {
-      symbol: '\\dot m_i',
-      label: 'Exhaust mass flow at idle',
-      ...flow,
-      example: '82 kg/h',
-      default: '40 kg/h',
-      defaultReason: 'a 1.6 to 2.0 L engine at idle',
-    }),
-    idleOxygen: quantityWithDefault(moleFraction, {
-      symbol: 'x_{O_2,i}',
-      label: 'Oxygen at idle',
-      min: '0 %',
-      max: '21 %',
-      example: '16 %',
-      default: '16 %',
-      defaultReason: 'an idling diesel runs very lean',
-      units: ['%', '1'],
-    }),
-    gasSpecificHeat: quantityWithDefault(specificHeatCapacity, {
-      symbol: 'c_g',
-      label: 'Specific heat of the gas',
-      min: '950 J/(kg.K)',
-      max: '1300 J/(kg.K)',
-      example: '1110 J/(kg.K)',
-      default: '1110 J/(kg.K)',
-      defaultReason: 'air at 850 K',
-    }),
+    exhaustMassFlow: massFlowInput,
+    oxygen: oxygenInput,
+    idleMassFlow: idleMassFlowInput,
+    idleOxygen: idleOxygenInput,
+    gasHeatCapacity: gasHeatInput,
     ...kineticsInputs,
-  }),
+  },
   intermediates: {
-    criticalRise: quantityOutput(temperatureDifference, {
-      symbol: '\\Delta T_c',
-      label: 'Rise that steady burning does not survive',
-      digits: 3,
-      units: ['K'],
-    }),
-    adiabaticRise: quantityOutput(temperatureDifference, {
-      symbol: '\\Delta T_{ad}',
-      label: 'Rise if all soot burnt without cooling',
-      digits: 4,
-      units: ['K'],
-    }),
-    oxygenRise: quantityOutput(temperatureDifference, {
-      symbol: '\\Delta T_{O_2}',
-      label: 'Rise of the gas at idle if all its oxygen burnt',
-      digits: 4,
-      units: ['K'],
-    }),
+    ...honeycombIntermediates,
+    sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot in the filter', digits: 3, units: ['g'] }),
+    heatOfCombustion: heatOfCombustionOutput,
+    activationEnergy: quantityOutput(molarEnergy, { symbol: 'E', label: 'Activation energy of the law', digits: 4, units: ['kJ/mol'] }),
+    criticalRise: rise('\\Delta T_c', 'Temperature rise that steady burning does not survive', 3),
+    criticalTemperature: degrees('T_c', 'Filter temperature after that rise', 4),
+    burnRate: rate('k', 'Rate of burning at the filter temperature, now'),
+    idleBurnRate: rate('k_i', 'Rate of burning at the filter temperature, at idle'),
+    adiabaticRise: adiabaticRiseOutput,
+    oxygenRise: rise('\\Delta T_{O_2}', 'Temperature rise of the gas at idle if all its oxygen burnt', 4),
   },
   outputs: {
-    index: quantityOutput(ratio, {
-      symbol: 'I',
-      label: 'Runaway index now: above 1 it would speed up if the soot did not run out',
-      digits: 3,
-      units: ['1'],
-    }),
-    idleIndex: quantityOutput(ratio, { symbol: 'I_i', label: 'The same index after a drop to idle', digits: 3, units: ['1'] }),
-    worstTemperature: quantityOutput(temperature, {
-      symbol: 'T_w',
-      label: 'Temperature plus the adiabatic rise',
-      digits: 4,
-      units: ['degC', 'K', 'degF'],
-    }),
-    peak: quantityOutput(temperature, {
-      symbol: 'T_1',
-      label: 'Highest mean temperature before the soot runs out, at this flow',
-      digits: 3,
-      units: ['degC', 'K', 'degF'],
-    }),
-    idlePeak: quantityOutput(temperature, {
-      symbol: 'T_2',
-      label: 'Highest mean temperature before the soot runs out, after a drop to idle',
-      digits: 3,
-      units: ['degC', 'K', 'degF'],
-    }),
+    index: index('I', 'Runaway index now (above 1 it would speed up if the soot did not run out)'),
+    idleIndex: index('I_i', 'Runaway index after a drop to idle'),
+    worstTemperature: degrees('T_w', 'Filter temperature if all the soot burnt without cooling', 4),
+    peak: degrees('T_1', 'Highest mean temperature before the soot runs out, at this flow', 3),
+    idlePeak: degrees('T_2', 'Highest mean temperature before the soot runs out, after a drop to idle', 3),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
-        stable: 'the flow carries the heat away, also at idle',
-        bounded: 'would speed up by itself if the soot did not run out; it runs out before the filter reaches 800 °C in the mean',
-        'idle-critical': 'bears it at this flow; after a drop to idle it gets above 800 °C before the soot runs out',
-        critical: 'gets above 800 °C even at this flow before the soot runs out',
+        stable: 'stable: the flow carries the heat away, also at idle',
+        bounded: 'speeds up, but the soot runs out before the filter reaches 800 °C in the mean',
+        'idle-critical': 'safe at this flow only: after a drop to idle it gets above 800 °C before the soot runs out',
+        critical: 'critical: above 800 °C even at this flow before the soot runs out',
       },
     }),
   },
@@ -173,117 +134,116 @@ export const runawayIndexCalculation = defineCalculation({
     ...kineticsConstants,
     ...heatConstants,
     ...honeycombConstants,
+    airMolarMass,
     bearable: constant(temperature, 1073.15, {
       symbol: 'T_b',
       label: 'Temperature from which ash attacks a filter',
-      source: 'ashReview2019',
+      source: ashReview2019,
     }),
-    gasMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M_g', label: 'Molar mass of the gas as air', source: 'siBrochure' }),
   },
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'criticalRise',
-      tex: '[[criticalRise]] = \\frac{E}{2\\,[[gasConstant]]}\\left(1-\\sqrt{1-\\frac{4\\,[[gasConstant]]\\,[[temperature]]}{E}}\\right)-[[temperature]]',
-      source: 'semenov1928',
-    },
-    {
-      gives: 'adiabaticRise',
-      text: 'Soot load times heat of burning over heat capacity of the honeycomb per volume.',
-      source: 'adiabaticBalance',
-    },
-    {
-      gives: 'oxygenRise',
-      text: 'Oxygen at idle times the heat that it gives with carbon, over the heat capacity of the gas.',
-      source: 'carbonHeats',
-    },
-    { gives: 'worstTemperature', tex: '[[worstTemperature]] = [[temperature]]+[[adiabaticRise]]', source: 'adiabaticBalance' },
-    {
-      gives: 'idleIndex',
-      tex: '[[idleIndex]] = \\frac{k(T_c)\\,[[sootLoad]]\\,[[filterVolume]]\\,\\Delta h}{[[idleMassFlow]]\\,[[gasSpecificHeat]]\\,[[criticalRise]]}',
-      source: 'semenov1928',
-    },
-    {
-      gives: 'index',
-      tex: '[[index]] = \\frac{k(T_c)\\,[[sootLoad]]\\,[[filterVolume]]\\,\\Delta h}{[[massFlow]]\\,[[gasSpecificHeat]]\\,[[criticalRise]]}',
-      source: 'semenov1928',
-    },
-    {
-      gives: 'peak',
-      text: 'Heat and soot balance of the filter as one piece, from all soot at the temperature of the gas until it has burnt: unlike the index it lets the soot and the oxygen run out.',
-      source: 'adiabaticBalance',
-    },
-    { gives: 'idlePeak', text: 'The same with flow and oxygen of idle.', source: 'adiabaticBalance' },
-    {
-      gives: 'verdict',
-      text: 'An index above 1 would speed up by itself if the soot did not run out; it matters where the filter gets above 800 °C before it does.',
-      source: 'ashReview2019',
-    },
+    ...honeycombSteps,
+    formula('sootMass', 'sootLoad * filterVolume'),
+    heatOfCombustionStep,
+    cases('activationEnergy', {
+      "kinetics == 'bai-2016'": 'baiOxygenEnergy',
+      "kinetics == 'uncoated-2008'": 'uncoatedOxygenEnergy',
+      "kinetics == 'bissett-shadman-1985'": 'bissettOxygenEnergy',
+      otherwise: 'ownOxygenEnergy',
+    }),
+    formula(
+      'criticalRise',
+      'activationEnergy / (2 * gasConstant) * (1 - sqrt(1 - 4 * gasConstant * filterTemperature / activationEnergy)) - filterTemperature',
+      semenov1928,
+    ),
+    formula('criticalTemperature', 'filterTemperature + criticalRise'),
+    oxygenRateAt('burnRate', 'filterTemperature', 'oxygen'),
+    oxygenRateAt('idleBurnRate', 'filterTemperature', 'idleOxygen'),
+    formula(
+      'index',
+      `burnRate * ${hotter} * sootMass * heatOfCombustion / (exhaustMassFlow * gasHeatCapacity * criticalRise)`,
+      semenov1928,
+      undefined,
+      'Heat released at the critical temperature over the heat that the gas carries away there.',
+    ),
+    formula(
+      'idleIndex',
+      `idleBurnRate * ${hotter} * sootMass * heatOfCombustion / (idleMassFlow * gasHeatCapacity * criticalRise)`,
+      semenov1928,
+    ),
+    adiabaticRiseStep,
+    formula('worstTemperature', 'filterTemperature + adiabaticRise', adiabaticBalance),
+    formula(
+      'oxygenRise',
+      'idleOxygen * carbonMolarMass * heatOfCombustion / ((1 - carbonMonoxideShare / 2) * airMolarMass * gasHeatCapacity)',
+      carbonHeats,
+    ),
+    peakOf('peak', 'exhaustMassFlow', 'oxygen'),
+    peakOf('idlePeak', 'idleMassFlow', 'idleOxygen'),
+    verdict(
+      'verdict',
+      { stable: 'max(index, idleIndex) <= 1', critical: 'peak > bearable', 'idle-critical': 'idlePeak > bearable', bounded: 'otherwise' },
+      ashReview2019,
+    ),
   ],
-  assumptions: [
-    {
-      code: 'well_mixed',
-      text: 'The filter has one temperature, at the start that of the gas. For the index the soot is not used up and oxygen is enough; for the peaks both run out.',
-    },
-    { code: 'idle_still_hot', text: 'At the drop to idle the filter is still as hot as before.' },
-  ],
-  limits: [
-    {
-      code: 'index_not_damage',
-      text: 'The index alone is no danger: every ordinary regeneration has one above 1, speeds up for a while, and ends because its soot runs out. How hot the filter gets show the peaks here, and the simulation along the filter, whose hottest place near the outlet is hotter than the mean.',
-    },
-    {
-      code: 'kinetics_spread',
-      text: 'Rates measured on coated and uncoated filters differ by a factor of five at 600 °C, and so does the index.',
-    },
-  ],
-  cautions: [cautions.makerFirst, cautions.runaway, cautions.hotExhaust, cautions.neverUnattended],
-  sources: {
-    semenov1928,
-    ashReview2019,
-    adiabaticBalance,
-    carbonHeats,
-    honeycombData,
-    airTable,
-    bai2016,
-    bissettShadman1985,
-    uncoatedDisk2008,
-    siBrochure,
+  assumptions: {
+    well_mixed:
+      'The filter has one temperature, at the start that of the gas. For the index the soot is not used up and oxygen is enough; for the highest temperatures both run out.',
+    idle_still_hot: 'At the drop to idle the filter is still as hot as before.',
   },
+  limits: {
+    index_not_damage:
+      'The index alone is no danger: every ordinary regeneration has one above 1, speeds up for a while, and ends because its soot runs out. How hot the filter gets is shown by the highest temperatures here, and by the simulation along the filter, whose hottest place near the outlet is hotter than the mean.',
+    kinetics_spread: 'Rates measured on coated and uncoated filters differ by a factor of five at 600 °C, and so does the index.',
+  },
+  cautions: [cautions.makerFirst, cautions.runaway, cautions.hotExhaust, cautions.neverUnattended],
   precision: 1e-4,
   dimensional: 'time stepping with tolerances tied to the units',
+  sources: [airTable, bai2016, bissettShadman1985, uncoatedDisk2008, siBrochure],
   compute(input, { constants, assume }) {
     const kinetics = chosenKinetics(input, constants);
     if (isRefusal(kinetics)) return kinetics;
     const law = kinetics.oxygen;
     if (law === undefined || !(law.activationEnergy > 0))
       return noSolution('the index needs a rate law with oxygen and an activation energy above zero');
-    const { temperature, sootLoad, carbonMonoxideShare, gasSpecificHeat } = input;
-    const heatOfCombustion = sootHeat(constants.heatToDioxide, constants.heatToMonoxide, carbonMonoxideShare, constants.carbonMolarMass);
-    const { honeycombDensity: bulkDensity, honeycombHeatCapacity: specificHeat } = honeycombOf(input, constants, assume);
-    const common = { law, temperature, sootMass: sootLoad * input.filterVolume, gasSpecificHeat, heatOfCombustion };
-    const now = { massFlow: input.massFlow, oxygen: input.oxygen };
+    const { filterTemperature: temperature, sootLoad, carbonMonoxideShare, gasHeatCapacity: gasSpecificHeat } = input;
+    const { gasConstant, airMolarMass: gasMolarMass, carbonMolarMass } = constants;
+    const heatOfCombustion = sootHeat(constants.heatToDioxide, constants.heatToMonoxide, carbonMonoxideShare, carbonMolarMass);
+    const honeycomb = honeycombOf(input, constants, assume);
+    const { honeycombDensity: bulkDensity, honeycombHeatCapacity: specificHeat } = honeycomb;
+    const sootMass = sootLoad * input.filterVolume;
+    const common = { law, temperature, sootMass, gasSpecificHeat, heatOfCombustion };
+    const now = { massFlow: input.exhaustMassFlow, oxygen: input.oxygen };
     const idle = { massFlow: input.idleMassFlow, oxygen: input.idleOxygen };
-    const critical = criticalRise(law, temperature, constants.gasConstant);
-    const index = runawayIndex({ ...common, ...now }, constants.gasConstant);
-    const idleIndex = runawayIndex({ ...common, ...idle }, constants.gasConstant);
+    const critical = criticalRise(law, temperature, gasConstant);
+    const index = runawayIndex({ ...common, ...now }, gasConstant);
+    const idleIndex = runawayIndex({ ...common, ...idle }, gasConstant);
     if (critical === undefined || index === undefined || idleIndex === undefined)
       return noSolution('with so low an activation energy the burning never speeds up by itself');
-    const rise = adiabaticRise(sootLoad, heatOfCombustion, bulkDensity, specificHeat);
-    const { gasMolarMass, gasConstant } = constants;
+    const adiabatic = adiabaticRise(sootLoad, heatOfCombustion, bulkDensity, specificHeat);
     const combustion = { kinetics: { oxygen: law }, heatOfCombustion, carbonMonoxideShare, gasSpecificHeat, gasMolarMass, gasConstant };
     const bed = { volume: input.filterVolume, bulkDensity, specificHeat, combustion, sootLoad, temperature };
     const peak = hotStartPeak({ ...bed, ...now });
     const idlePeak = hotStartPeak({ ...bed, ...idle });
     if (peak === undefined || idlePeak === undefined) return noSolution('the steps in time became too short');
+    const rateAt = (oxygen: number) => sootOxidationRate(kinetics, { temperature, oxygen, nitrogenDioxide: 0 }, gasConstant).oxygen;
     return {
+      ...honeycomb,
+      sootMass,
+      heatOfCombustion,
+      activationEnergy: law.activationEnergy,
       criticalRise: critical,
-      adiabaticRise: rise,
-      oxygenRise: oxygenRise({ ...common, ...idle }, carbonMonoxideShare, constants.gasMolarMass, constants.carbonMolarMass),
+      criticalTemperature: temperature + critical,
+      burnRate: rateAt(input.oxygen),
+      idleBurnRate: rateAt(input.idleOxygen),
+      adiabaticRise: adiabatic,
+      oxygenRise: oxygenRise({ ...common, ...idle }, carbonMonoxideShare, gasMolarMass, carbonMolarMass),
       index,
       idleIndex,
       peak,
       idlePeak,
-      worstTemperature: temperature + rise,
+      worstTemperature: temperature + adiabatic,
       verdict: verdictOf({ index, idleIndex, peak, idlePeak }, constants.bearable),
     };
   },

@@ -1,19 +1,20 @@
-import type { SimulationInput } from './inputs.js';
 import { fastestRise, peakTemperature } from './kernel-extremes.js';
 import { sootLeft, stateAt, timeToBurn, wallTemperature } from './kernel-results.js';
 import type { AxialRegeneration, AxialSolution } from './kernel-run.js';
+import type { RunInput } from './prepare.js';
 
 const rows = 61;
 
 /** Everything that both simulations report, in SI. */
-export function summarise(run: AxialRegeneration, solution: AxialSolution, input: SimulationInput) {
+export function summarise(run: AxialRegeneration, solution: AxialSolution, input: RunInput & { readonly targetShare: number }) {
   const { model, parts, segments } = solution;
   const peak = peakTemperature(solution);
   const end = parts.at(-1)?.y ?? new Float64Array(model.size);
   const left = sootLeft(model, end);
+  const walls = Array.from({ length: model.cells }, (_, cell) => wallTemperature(model, end, cell));
   const adiabaticRise = model.risePerLoad * input.sootLoad;
   const hottestFeed = Math.max(
-    input.initialTemperature,
+    input.startTemperature,
     ...segments.flatMap(({ from, to }) => [feedTemperature(solution, from), feedTemperature(solution, to)]),
   );
   const adiabaticPeak = hottestFeed + adiabaticRise;
@@ -21,9 +22,13 @@ export function summarise(run: AxialRegeneration, solution: AxialSolution, input
   return {
     peak,
     values: {
+      honeycombDensity: run.bed.bulkDensity,
+      honeycombHeatCapacity: run.bed.specificHeat,
+      heatOfCombustion: run.combustion.heatOfCombustion,
       adiabaticRise,
       hottestFeed,
       gasHeat: end[2 * model.cells] ?? 0,
+      endTemperature: walls.reduce((sum, temperature) => sum + temperature, 0) / model.cells,
       sootHeat: run.combustion.heatOfCombustion * input.sootLoad * (1 - left) * run.bed.volume,
       peakTemperature: peak.value,
       peakTime: peak.time,
@@ -45,7 +50,7 @@ function feedTemperature({ segments }: AxialSolution, time: number): number {
   return segment?.temperature ?? Number.NaN;
 }
 
-function series(solution: AxialSolution, input: SimulationInput) {
+function series(solution: AxialSolution, input: RunInput) {
   const { model, segments } = solution;
   const state = new Float64Array(model.size);
   const slope = new Float64Array(model.size);
@@ -75,6 +80,7 @@ export function profile(run: AxialRegeneration, solution: AxialSolution, peak: R
     position: ((cell + 0.5) / model.cells) * run.bed.length,
     highest: peak.ofCell[cell] ?? Number.NaN,
     atPeak: wallTemperature(model, atPeak, cell),
+    atEnd: wallTemperature(model, end, cell),
     sootLoad: (model.soot0[cell] ?? 0) * Math.exp(-(end[cell] ?? 0)),
   }));
 }
