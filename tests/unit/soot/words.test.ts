@@ -42,9 +42,9 @@ it('packs ash as densely where the drop is counted as where its room is', () => 
   const dropped = densityOf('loaded-pressure-drop', 'ashPackingDensity');
   expect(dropped).toBeGreaterThan(0);
   for (const [id, key] of [
-    ['ash-distribution', 'ashDensity'],
-    ['ash-distribution', 'layerDensity'],
-    ['ash-rod-depth', 'ashDensity'],
+    ['ash-distribution', 'ashPackingDensity'],
+    ['ash-distribution', 'ashLayerPackingDensity'],
+    ['ash-rod-depth', 'ashPackingDensity'],
   ] as const)
     expect(densityOf(id, key)).toBe(dropped);
 });

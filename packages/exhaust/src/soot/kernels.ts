@@ -1,5 +1,5 @@
 export { deviationFromOthers, type Estimate, weightedMean } from './ash-consistency/kernel.js';
-export { type AshChannels, inletOpenFraction, layerThickness, plugAsh, plugShare } from './ash-distribution/kernel.js';
+export { type AshChannels, inletOpenFraction, layerFill, layerThickness, plugAsh, plugShare } from './ash-distribution/kernel.js';
 export { type AshRateInput, ashFromAdditive, ashFromOil, ashShare, distanceToAshLimit } from './ash-rate/kernel.js';
 export { depthStatistics } from './ash-rod-depth/kernel.js';
 export { equilibriumSootMass, nitrogenDioxidePerCarbon, type SootBalance, type SootBalanceInput, sootBalance } from './balance/kernel.js';

@@ -25,6 +25,11 @@ export function plugAsh(share: number, density: number, channels: AshChannels): 
   return share * density * channels.filterVolume * inletOpenFraction(channels);
 }
 
+/** Share of the inlet channels over the free part of the depth that an even layer of ash fills; from 1 it does not fit. */
+export function layerFill(ash: number, density: number, freeShare: number, channels: AshChannels): number {
+  return ash / (density * channels.filterVolume * inletOpenFraction(channels) * freeShare);
+}
+
 /**
  * Thickness in m of an even layer of ash on the walls of the inlet channels over the part of the depth that is free of the
  * plug: volume of a channel's layer 4 w (α − w) L (Konstandopoulos et al. 2000, Eqs A9 and A10). Undefined when it does not fit.
@@ -32,7 +37,7 @@ export function plugAsh(share: number, density: number, channels: AshChannels): 
 export function layerThickness(ash: number, density: number, freeShare: number, channels: AshChannels): number | undefined {
   if (ash === 0) return 0;
   const { channelWidth } = channels;
-  const filled = ash / (density * channels.filterVolume * inletOpenFraction(channels) * freeShare);
+  const filled = layerFill(ash, density, freeShare, channels);
   if (!(filled < 1)) return undefined;
   // (α − √(α² − α² f)) / 2 without loss of digits for a thin layer.
   return (channelWidth * filled) / (2 * (1 + Math.sqrt(1 - filled)));
