@@ -78,7 +78,7 @@ describe('figures for the ash', () => {
         const input = Object.fromEntries(
           given.flatMap(({ name, ash, error }) => [
             [`${name}Ash`, grams(ash)],
-            [`${name}Uncertainty`, grams(error)],
+            [`${name}AshUncertainty`, grams(error)],
           ]),
         );
         const result = registry.get('ash-consistency')?.run(input);

@@ -1,5 +1,5 @@
 import { formula, inconsistentInputs, quantity, quantityOutput, type Refusal } from '@wallflow/calculation';
-import { cellDensity, density, fraction, length, volume } from '@wallflow/units';
+import { cellDensity, density, fraction, length, massConcentration, volume } from '@wallflow/units';
 import { squareCells } from './sources.js';
 
 /** How densely ash packs: one density for the room it takes and for the drop that its layer makes. */
@@ -11,6 +11,22 @@ export const ashDensityInput = (symbol: string, label: string) =>
     usual: ['0.2 kg/L', '1 kg/L', 'ash in filters packs to 0.2 to 0.5 kg/L, poured and pressed in a tube to 0.4 to 1 kg/L'],
     default: ['0.4 kg/L', 'published together with the permeability of the layer; 0.2 to 1 kg/L are found'],
     units: ['kg/L', 'kg/m3', 'g/cm3'],
+  });
+
+/** A soot load limit that somebody states. */
+export const sootLimitInput = (label: string) =>
+  quantity(massConcentration, {
+    symbol: "m'_{s,max}",
+    label,
+    description: 'At most 12 g/L: burning more from 600 °C damages silicon carbide too.',
+    range: '0.5 <= x <= 12 g/L',
+    usual: [
+      '2 g/L',
+      '6 g/L',
+      { below: 'a filter may hold more', above: 'the published limit is 6 g/L; enter more only from the vehicle maker' },
+    ],
+    default: ['6 g/L', 'the only limit with a published source'],
+    units: ['g/L'],
   });
 
 /** The filter whose channels hold ash, and how densely ash packs. */

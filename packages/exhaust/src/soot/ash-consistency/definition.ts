@@ -1,46 +1,47 @@
 import {
+  cases,
   choiceOutput,
   defineCalculation,
-  missingInputs,
+  formula,
   optional,
   quantity,
   quantityOutput,
+  rows,
+  statement,
   tableOutput,
   textOutput,
+  together,
+  verdict,
 } from '@wallflow/calculation';
 import { mass, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { ashPractice, weightedMean as weightedMeanSource } from '../sources.js';
 import { deviationFromOthers, type Estimate, weightedMean } from './kernel.js';
 
-const ash = (symbol: string, label: string, example: string, description?: string) =>
-  quantity(mass, {
-    symbol,
-    label,
-    min: '0 g',
-    max: '10 kg',
-    example,
-    units: ['g', 'kg'],
-    ...(description === undefined ? {} : { description }),
-  }).optional();
+const ash = (symbol: string, label: string, example: string, description: string) =>
+  quantity(mass, { symbol, label, range: '0 g <= x <= 10 kg', example, units: ['g', 'kg'], description });
 const spread = (symbol: string, label: string, example: string) =>
   quantity(mass, {
     symbol,
     label,
-    above: '0 g',
-    max: '2 kg',
-    usual: ['1 g', '200 g'],
-    usualReason: 'a scale gives some grams, a model tens of grams',
+    range: '0 g < x <= 2 kg',
+    usual: ['1 g', '200 g', 'a scale gives some grams, a model tens of grams'],
     example,
     units: ['g', 'kg'],
-  }).optional();
+  });
+const grams = (symbol: string, label: string, digits: number) => quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
+const ratioOutput = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 3, units: ['1'] });
+const figure = {
+  method: textOutput({ label: 'By' }),
+  ash: grams('m_a', 'Ash', 3),
+  uncertainty: grams('u', 'Standard uncertainty', 2),
+};
 
 const methods = [
-  { key: 'model', label: 'model of the control unit or from oil', value: 'modelAsh', uncertainty: 'modelUncertainty' },
-  { key: 'weight', label: 'weight, free of soot', value: 'weighedAsh', uncertainty: 'weighedUncertainty' },
-  { key: 'rod', label: 'rod in the channels', value: 'rodAsh', uncertainty: 'rodUncertainty' },
-  { key: 'drop', label: 'pressure drop after a complete regeneration', value: 'dropAsh', uncertainty: 'dropUncertainty' },
+  { label: 'model of the control unit or from oil', value: 'modelAsh', uncertainty: 'modelAshUncertainty' },
+  { label: 'weight, free of soot', value: 'weighedAsh', uncertainty: 'weighedAshUncertainty' },
+  { label: 'rod in the channels', value: 'rodAsh', uncertainty: 'rodAshUncertainty' },
+  { label: 'pressure drop after a complete regeneration', value: 'dropAsh', uncertainty: 'dropAshUncertainty' },
 ] as const;
 
 /** Deviations beyond this many standard uncertainties are not taken as chance. */
@@ -48,86 +49,108 @@ const farAway = 2;
 
 export const ashConsistencyCalculation = defineCalculation({
   id: 'ash-consistency',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'soot',
   title: 'Do model, weight, rod and pressure drop agree on the ash?',
-  purpose: 'Which of the figures for the ash can be believed, and what is the best one?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['ash', 'plausibility', 'weighing', 'reset', 'counter'],
+  purpose: 'Which of the ash figures can be trusted, and what is the best one?',
+  keywords: ['ash', 'plausibility', 'weighing', 'reset', 'counter', 'DPF'],
   method: 'each estimate against the weighted mean of the others',
-  inputs: z.strictObject({
-    modelAsh: ash('m_{mod}', 'Ash by the model', '41 g', 'What the control unit counts, or oil consumption gives.'),
-    modelUncertainty: spread('u_{mod}', 'Standard uncertainty of the ash by the model', '20 g'),
-    weighedAsh: ash('m_{w}', 'Ash by weighing', '70 g', 'Weight hot and free of soot, less the weight when new.'),
-    weighedUncertainty: spread('u_w', 'Standard uncertainty of the ash by weighing', '6 g'),
-    rodAsh: ash('m_r', 'Ash by the rod', '62 g', 'Only the plugs; add what lies on the walls to the uncertainty.'),
-    rodUncertainty: spread('u_r', 'Standard uncertainty of the ash by the rod', '12 g'),
-    dropAsh: ash('m_d', 'Ash by the pressure drop', '78 g', 'From the drop at known flow after a complete, hot regeneration.'),
-    dropUncertainty: spread('u_d', 'Standard uncertainty of the ash by the pressure drop', '25 g'),
-  }),
+  inputs: {
+    ...together({
+      modelAsh: ash('m_{mod}', 'Ash by the model', '41 g', 'What the control unit counts, or oil consumption gives.'),
+      modelAshUncertainty: spread('u_{mod}', 'Standard uncertainty of the ash by the model', '20 g'),
+    }),
+    ...together({
+      weighedAsh: ash('m_{w}', 'Ash by weighing', '70 g', 'Weight hot and free of soot, less the weight when new.'),
+      weighedAshUncertainty: spread('u_w', 'Standard uncertainty of the ash by weighing', '6 g'),
+    }),
+    ...together({
+      rodAsh: ash('m_r', 'Ash by the rod', '62 g', 'Only the plugs; add what lies on the walls to the uncertainty.'),
+      rodAshUncertainty: spread('u_r', 'Standard uncertainty of the ash by the rod', '12 g'),
+    }),
+    ...together({
+      dropAsh: ash('m_d', 'Ash by the pressure drop', '78 g', 'From the drop at known flow after a complete, hot regeneration.'),
+      dropAshUncertainty: spread('u_d', 'Standard uncertainty of the ash by the pressure drop', '25 g'),
+    }),
+  },
   example: {
     modelAsh: '41 g',
-    modelUncertainty: '10 g',
+    modelAshUncertainty: '10 g',
     weighedAsh: '70 g',
-    weighedUncertainty: '6 g',
+    weighedAshUncertainty: '6 g',
     rodAsh: '62 g',
-    rodUncertainty: '10 g',
+    rodAshUncertainty: '10 g',
     dropAsh: '78 g',
-    dropUncertainty: '25 g',
+    dropAshUncertainty: '25 g',
   },
-  intermediates: {},
+  intermediates: {
+    figures: tableOutput({ label: 'Figures entered', columns: figure }),
+    allMean: optional(grams('m_{all}', 'Weighted mean of all figures', 4)),
+    allUncertainty: optional(grams('u_{all}', 'Standard uncertainty of the mean of all figures', 3)),
+    largestDeviation: optional(ratioOutput('E_{max}', 'Largest deviation from the others')),
+    rest: optional(tableOutput({ label: 'Figures without the furthest', columns: figure })),
+    restMean: optional(grams('m_{rest}', 'Weighted mean without the furthest', 4)),
+    restUncertainty: optional(grams('u_{rest}', 'Standard uncertainty of the mean without the furthest', 3)),
+    restDeviation: optional(ratioOutput('E_{rest}', 'Largest deviation without the furthest')),
+  },
   outputs: {
     verdict: choiceOutput({
       label: 'Agreement',
       options: {
         agree: 'they agree',
         'one-out': 'all but one agree',
-        disagree: 'they do not agree: no figure can be believed yet',
+        disagree: 'they do not agree: no figure can be trusted yet',
         'too-few': 'too few figures to compare',
       },
     }),
-    bestAsh: optional(
-      quantityOutput(mass, { symbol: '\\bar m_a', label: 'Mean of the figures that agree', digits: 3, units: ['g', 'kg'] }),
-    ),
-    bestUncertainty: optional(
-      quantityOutput(mass, { symbol: 'u(\\bar m_a)', label: 'Standard uncertainty of that mean', digits: 2, units: ['g'] }),
-    ),
+    bestAsh: optional(grams('\\bar m_a', 'Mean of the figures that agree', 3)),
+    bestUncertainty: optional(grams('u(\\bar m_a)', 'Standard uncertainty of that mean', 2)),
     doubtful: textOutput({ label: 'Figure to doubt first' }),
     comparison: tableOutput({
       label: 'Each figure against the others',
-      columns: {
-        method: textOutput({ label: 'By' }),
-        ash: quantityOutput(mass, { symbol: 'm_a', label: 'Ash', digits: 3, units: ['g'] }),
-        uncertainty: quantityOutput(mass, { symbol: 'u', label: 'Standard uncertainty', digits: 2, units: ['g'] }),
-        deviation: optional(
-          quantityOutput(ratio, { symbol: 'E', label: 'Deviation from the others over its uncertainty', digits: 3, units: ['1'] }),
-        ),
-      },
+      columns: { ...figure, deviation: optional(ratioOutput('E', 'Deviation from the others ÷ its uncertainty')) },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'comparison',
-      text: 'Each figure less the weighted mean of the others, over the uncertainty of that difference.',
-      source: 'weightedMean',
-    },
-    { gives: 'doubtful', text: 'The figure with the largest deviation beyond 2.' },
-    { gives: 'bestAsh', text: 'Mean of two or more figures that agree, weighted by 1/u²; none where they do not.', source: 'weightedMean' },
-    { gives: 'bestUncertainty', text: 'One over the root of the sum of 1/u².', source: 'weightedMean' },
-    {
-      gives: 'verdict',
-      text: 'They agree when no figure lies further than 2 standard uncertainties from the others; all but one when that holds without the furthest.',
-      source: 'weightedMean',
-    },
+    statement('figures', 'The figures that were entered.'),
+    formula('allUncertainty', '1 / sqrt(sum(1 / figures.uncertainty ^ 2))', weightedMeanSource),
+    formula('allMean', 'sum(figures.ash / figures.uncertainty ^ 2) * allUncertainty ^ 2', weightedMeanSource),
+    rows(
+      'comparison',
+      {
+        ash: 'figures.ash',
+        uncertainty: 'figures.uncertainty',
+        deviation: '(ash - allMean) / sqrt(uncertainty ^ 2 - allUncertainty ^ 2)',
+      },
+      weightedMeanSource,
+      undefined,
+      'The same as the figure less the weighted mean of the others, over the uncertainty of that difference.',
+    ),
+    formula('largestDeviation', 'max(abs(comparison.deviation))'),
+    statement('rest', 'All figures but the one that lies furthest from the others.'),
+    formula('restUncertainty', '1 / sqrt(sum(1 / rest.uncertainty ^ 2))', weightedMeanSource),
+    formula('restMean', 'sum(rest.ash / rest.uncertainty ^ 2) * restUncertainty ^ 2', weightedMeanSource),
+    formula('restDeviation', 'max(abs(rest.ash - restMean) / sqrt(rest.uncertainty ^ 2 - restUncertainty ^ 2))', weightedMeanSource),
+    verdict(
+      'verdict',
+      {
+        'too-few': 'count(figures.ash) < 2',
+        agree: 'largestDeviation <= 2',
+        'one-out': 'known(restDeviation) and restDeviation <= 2',
+        disagree: 'otherwise',
+      },
+      weightedMeanSource,
+    ),
+    cases('bestAsh', { 'largestDeviation <= 2': 'allMean', otherwise: 'restMean' }, weightedMeanSource),
+    cases('bestUncertainty', { 'largestDeviation <= 2': 'allUncertainty', otherwise: 'restUncertainty' }, weightedMeanSource),
+    statement('doubtful', 'The figure that is furthest from the others, if these agree without it.'),
   ],
-  assumptions: [
-    { code: 'independent', text: 'The figures do not depend on each other and their uncertainties are honest standard uncertainties.' },
-  ],
-  limits: [
-    { code: 'rod_and_drop_low', text: 'A rod sees plugs only, and a pressure drop hardly sees plugs: both tend to be low.' },
-    { code: 'wet_or_sooty', text: 'A filter weighed cold takes up water, and one that is not burnt free weighs its soot: tens of grams.' },
-  ],
+  assumptions: { independent: 'The figures do not depend on each other, and their uncertainties are realistic standard uncertainties.' },
+  limits: {
+    rod_and_drop_low: 'A rod finds plugs only, and plugs hardly change the pressure drop: both figures tend to be low.',
+    wet_or_sooty: 'A filter weighed cold has taken up water, and one that is not burnt clean is weighed with its soot: tens of grams.',
+  },
   cautions: [
     {
       code: 'never_reset_untrue',
@@ -135,44 +158,48 @@ export const ashConsistencyCalculation = defineCalculation({
     },
     cautions.ashDust,
   ],
-  sources: { weightedMean: weightedMeanSource, ashPractice },
+  sources: [ashPractice],
+  // Where one figure is far more certain than the others, the mean nearly is that figure, and their difference loses digits.
+  precision: 1e-7,
   compute(input, { warn }) {
-    const known: (Estimate & { readonly label: string })[] = [];
-    for (const { label, value, uncertainty } of methods) {
-      const found = input[value];
-      if (found === undefined) continue;
-      const doubt = input[uncertainty];
-      if (doubt === undefined) return missingInputs(uncertainty);
-      known.push({ label, value: found, uncertainty: doubt });
-    }
-    const deviations = deviationsOf(known);
-    const worst = furthest(deviations);
-    const disagree = worst !== undefined;
+    const figures = methods.flatMap(({ label, value, uncertainty }) => {
+      const [ashFound, doubt] = [input[value], input[uncertainty]];
+      return ashFound === undefined || doubt === undefined ? [] : [{ method: label, ash: ashFound, uncertainty: doubt }];
+    });
+    const all = figures.length === 0 ? undefined : weightedMean(figures.map(asEstimate));
+    const deviations = deviationsOf(figures);
+    const largestDeviation = figures.length < 2 ? undefined : largestOf(deviations);
+    const disagree = largestDeviation !== undefined && largestDeviation > farAway;
     // Of two that differ neither can be blamed, and the rest must agree among themselves.
-    const rest = known.filter((_, index) => index !== worst);
-    const oneOut = disagree && rest.length > 1 && furthest(deviationsOf(rest)) === undefined;
-    const good = known.length < 2 ? [] : oneOut ? rest : disagree ? [] : known;
-    const best = good.length === 0 ? undefined : weightedMean(good);
+    const worst = deviations.findIndex((deviation) => Math.abs(deviation ?? 0) === largestDeviation);
+    const rest = disagree && figures.length > 2 ? figures.filter((_, index) => index !== worst) : undefined;
+    const without = rest === undefined ? undefined : weightedMean(rest.map(asEstimate));
+    const restDeviation = rest === undefined ? undefined : largestOf(deviationsOf(rest));
+    const oneOut = restDeviation !== undefined && restDeviation <= farAway;
+    const best = figures.length < 2 ? undefined : oneOut ? without : disagree ? undefined : all;
     if (best !== undefined && best.uncertainty > 0.5 * best.mean)
-      warn('agree_by_doubt', 'The figures are so uncertain that almost any would agree: get a better one before acting on them.');
+      warn('uncertain_figures', 'The figures are so uncertain that almost any would agree: get a better one before acting on them.');
     return {
-      verdict: known.length < 2 ? 'too-few' : oneOut ? 'one-out' : disagree ? 'disagree' : 'agree',
+      figures,
+      allMean: all?.mean,
+      allUncertainty: all?.uncertainty,
+      largestDeviation,
+      rest,
+      restMean: without?.mean,
+      restUncertainty: without?.uncertainty,
+      restDeviation,
+      verdict: figures.length < 2 ? 'too-few' : oneOut ? 'one-out' : disagree ? 'disagree' : 'agree',
       bestAsh: best?.mean,
       bestUncertainty: best?.uncertainty,
-      doubtful: oneOut ? (known[worst]?.label ?? 'none') : disagree ? 'any of them; get another figure' : 'none',
-      comparison: known.map(({ label, value, uncertainty }, index) => ({
-        method: label,
-        ash: value,
-        uncertainty,
-        deviation: deviations[index],
-      })),
+      doubtful: oneOut ? (figures[worst]?.method ?? 'none') : disagree ? 'any of them; get another figure' : 'none',
+      comparison: figures.map((row, index) => ({ ...row, deviation: deviations[index] })),
     };
   },
-  advise({ verdict, doubtful }) {
-    if (verdict === 'too-few')
+  advise({ verdict: agreement, doubtful }) {
+    if (agreement === 'too-few')
       return [{ tone: 'do', text: 'Get a second figure: weigh the filter hot and free of soot, or probe the channels.' }];
-    if (verdict === 'agree') return [];
-    if (verdict === 'disagree')
+    if (agreement === 'agree') return [];
+    if (agreement === 'disagree')
       return [
         { tone: 'do', text: 'Weigh the filter hot and free of soot, and probe the channels, before setting anything.' },
         { tone: 'do-not', text: 'Do not set the ash counter on any of these figures.' },
@@ -181,13 +208,16 @@ export const ashConsistencyCalculation = defineCalculation({
   },
 });
 
-function deviationsOf(estimates: readonly Estimate[]): (number | undefined)[] {
+interface Figure {
+  readonly ash: number;
+  readonly uncertainty: number;
+}
+
+const asEstimate = ({ ash: value, uncertainty }: Figure): Estimate => ({ value, uncertainty });
+
+function deviationsOf(figures: readonly Figure[]): (number | undefined)[] {
+  const estimates = figures.map(asEstimate);
   return estimates.map((_, index) => (estimates.length > 1 ? deviationFromOthers(estimates, index) : undefined));
 }
 
-/** Index of the largest deviation beyond what is taken as chance; undefined when there is none. */
-function furthest(deviations: readonly (number | undefined)[]): number | undefined {
-  const sizes = deviations.map((deviation) => Math.abs(deviation ?? 0));
-  const most = Math.max(0, ...sizes);
-  return most > farAway ? sizes.indexOf(most) : undefined;
-}
+const largestOf = (deviations: readonly (number | undefined)[]) => Math.max(...deviations.map((deviation) => Math.abs(deviation ?? 0)));

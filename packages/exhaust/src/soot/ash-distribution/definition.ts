@@ -2,7 +2,7 @@ import { defineCalculation, formula, noSolution, quantity, quantityOutput } from
 import { fraction, length, mass, massConcentration, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
-import { ashDensityInput, ashFilterInputs, channelWidthOf, openInlet } from '../ash-inputs.js';
+import { ashDensityInput, ashFilterInputs, channelWidthOf, openInlet, sootLimitInput } from '../ash-inputs.js';
 import { ashGeometry, ashPractice, ashReview2019 } from '../sources.js';
 import { inletOpenFraction, layerFill, layerThickness, plugShare } from './kernel.js';
 
@@ -32,13 +32,7 @@ export const ashDistributionCalculation = defineCalculation({
     }),
     ...ashFilterInputs,
     ashLayerPackingDensity: ashDensityInput('\\rho_l', 'Packing density of the ash layer'),
-    sootLimit: quantity(massConcentration, {
-      symbol: "m'_{s,max}",
-      label: 'Soot load limit of the clean filter',
-      range: '0.5 <= x <= 20 g/L',
-      default: ['6 g/L', 'the only limit with a published source'],
-      units: ['g/L'],
-    }),
+    sootLimit: sootLimitInput('Soot load limit of the clean filter'),
   },
   intermediates: {
     ...openInlet.intermediates,
@@ -81,7 +75,7 @@ export const ashDistributionCalculation = defineCalculation({
       'channelWidth * layerFill / (2 * (1 + sqrt(1 - layerFill)))',
       konstandopoulos2000,
       'Eq. A10',
-      'The same as half of the channel width less its root, written so that a thin layer keeps its digits.',
+      'The same as α (1 − √(1 − x)) / 2, written so that a thin layer keeps its digits.',
     ),
     formula('layerShare', 'layerThickness / channelWidth', ashReview2019),
     formula('loadFactor', '1 / (1 - plugShare)', ashGeometry),

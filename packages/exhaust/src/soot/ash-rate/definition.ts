@@ -1,4 +1,15 @@
-import { constant, defineCalculation, missingInputs, optional, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import {
+  cases,
+  constant,
+  defineCalculation,
+  formula,
+  inconsistentInputs,
+  optional,
+  quantity,
+  quantityOutput,
+  type Source,
+  whenGiven,
+} from '@wallflow/calculation';
 import {
   density,
   fraction,
@@ -11,13 +22,18 @@ import {
   volume,
   volumePerDistance,
 } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { sootLimitInput } from '../ash-inputs.js';
 import { ashGuide, ashMassBalance, ashPractice, ashReview2019 } from '../sources.js';
 import { ashFromAdditive, ashFromOil, ashShare, distanceToAshLimit } from './kernel.js';
 
-/** Fe₂O₃ per iron by mass: 159.69 / (2 · 55.845). */
-const ironOxidePerIron = 159.687 / (2 * 55.845);
+const perDistance = (symbol: string, label: string) => quantityOutput(massPerDistance, { symbol, label, digits: 3, units: ['g/1000km'] });
+
+const fullOfAsh: Source = {
+  type: 'derivation',
+  title: 'Inlet channels of 200 cells per square inch with 12 mil walls, 34.5 % of the volume, full of ash at 0.4 kg/L',
+  mark: 'read',
+};
 
 export const ashRateCalculation = defineCalculation({
   id: 'ash-rate',
@@ -25,17 +41,14 @@ export const ashRateCalculation = defineCalculation({
   subject: 'soot',
   title: 'Ash from oil and additive, and the distance to cleaning',
   purpose: 'How fast does ash build up, how much is in the filter by now, and when must it be cleaned?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['ash', 'sulphated ash', 'oil consumption', 'service interval', 'additive'],
+  keywords: ['ash', 'sulphated ash', 'SAPS', 'oil consumption', 'service interval', 'additive', 'DPF'],
   method: 'mass balance of the ash of oil and additive',
-  inputs: z.strictObject({
+  inputs: {
     oilConsumption: quantity(volumePerDistance, {
       symbol: 'q_o',
       label: 'Oil consumption',
-      min: '0 L/1000km',
-      max: '20 L/1000km',
-      usual: ['0 L/1000km', '3 L/1000km'],
-      usualReason: 'a healthy car uses 0.02 to 0.3 L per 1000 km, a truck up to 1 L',
+      range: '0 <= x <= 20 L/1000km',
+      usual: ['0 L/1000km', '3 L/1000km', { above: 'a healthy car uses 0.02 to 0.3 L per 1000 km, a truck up to 1 L' }],
       example: '0.12 L/1000km',
       units: ['L/1000km'],
     }),
@@ -43,120 +56,94 @@ export const ashRateCalculation = defineCalculation({
       symbol: 'w_{SA}',
       label: 'Sulphated ash of the oil',
       description: 'From the data sheet of the oil.',
-      min: '0 %',
-      max: '3 %',
-      usual: ['0.2 %', '2 %'],
-      usualReason: { below: 'even low-ash oils have about 0.5 %', above: 'older oils end near 1.8 %' },
+      range: '0 <= x <= 3 %',
+      usual: ['0.2 %', '2 %', { below: 'even low-ash oils have about 0.5 %', above: 'older oils end near 1.8 %' }],
       example: '0.8 %',
       units: ['%'],
     }),
-    capture: quantityWithDefault(fraction, {
+    ashCapture: quantity(fraction, {
       symbol: '\\eta_a',
       label: "Share of the oil's ash that stays in the filter",
-      min: '0 %',
-      max: '100 %',
-      usual: ['20 %', '70 %'],
-      usualReason: 'published shares lie between 20 % and 70 %',
-      example: '60 %',
-      default: '60 %',
-      defaultReason: 'towards the upper end of 20 % to 70 %: the safe side',
+      range: '0 <= x <= 100 %',
+      usual: ['20 %', '70 %', 'published shares lie between 20 % and 70 %'],
+      default: ['60 %', 'towards the upper end of 20 % to 70 %: the safe side'],
     }),
-    oilDensity: quantityWithDefault(density, {
+    oilDensity: quantity(density, {
       symbol: '\\rho_o',
       label: 'Density of the oil',
-      min: '0.7 kg/L',
-      max: '1 kg/L',
-      example: '0.85 kg/L',
-      default: '0.85 kg/L',
-      defaultReason: 'usual engine oil, from memory',
+      range: '0.7 <= x <= 1 kg/L',
+      default: ['0.85 kg/L', 'usual engine oil, from memory'],
       units: ['kg/L', 'kg/m3'],
     }),
-    distance: quantity(length, {
+    distanceDriven: quantity(length, {
       symbol: 's',
       label: 'Distance on this filter',
       description: 'Since it was new or last cleaned of ash.',
-      min: '0 km',
-      max: '2000000 km',
+      range: '0 <= x <= 2000000 km',
       example: '146300 km',
       units: ['km', 'mi'],
     }),
-    initialAsh: quantityWithDefault(mass, {
+    initialAsh: quantity(mass, {
       symbol: 'm_{a,0}',
       label: 'Ash at the beginning of that distance',
       description: 'What a cleaning left, measured; zero only for a new filter.',
-      min: '0 g',
-      max: '5 kg',
-      example: '0 g',
-      default: '0 g',
-      defaultReason: 'a new filter',
+      range: '0 g <= x <= 5 kg',
+      default: ['0 g', 'a new filter'],
       units: ['g', 'kg'],
     }),
     ashLimit: quantity(mass, {
       symbol: 'm_{a,max}',
       label: 'Ash at which the filter is cleaned or replaced',
-      above: '0 g',
-      max: '10 kg',
-      usual: ['10 g', '1 kg'],
-      usualReason: 'a car some 40 to 80 g, a truck 200 to 600 g',
+      range: '0 g < x <= 10 kg',
+      usual: ['10 g', '1 kg', 'a car some 40 to 80 g, a truck 200 to 600 g'],
       example: '150 g',
       units: ['g', 'kg'],
     }),
     filterVolume: quantity(volume, {
       symbol: 'V',
       label: 'Filter volume',
-      min: '0.1 L',
-      max: '200 L',
+      range: '0.1 <= x <= 200 L',
       example: '5.79 L',
       units: ['L', 'm3'],
     }),
-    sootLimit: quantityWithDefault(massConcentration, {
-      symbol: "m'_{s,max}",
-      label: 'Soot load limit',
-      min: '0.5 g/L',
-      max: '20 g/L',
-      example: '6 g/L',
-      default: '6 g/L',
-      defaultReason: 'the only limit with a published source',
-      units: ['g/L'],
+    sootLimit: sootLimitInput('Soot load limit'),
+    additiveMetal: optional(
+      quantity(massConcentration, {
+        symbol: 'c_m',
+        label: 'Metal of the additive per volume of fuel',
+        description: 'Iron or cerium of a fuel-borne catalyst; from its data sheet.',
+        range: '0 <= x <= 200 mg/L',
+        example: '10 mg/L',
+        units: ['mg/L', 'g/m3'],
+      }),
+    ),
+    ...whenGiven('additiveMetal', {
+      fuelConsumption: quantity(volumePerDistance, {
+        symbol: 'q_f',
+        label: 'Fuel consumption',
+        range: '0 < x <= 100 L/100km',
+        usual: ['3 L/100km', '60 L/100km', 'a small car uses some 4 L/100km, a truck up to 60 L/100km'],
+        example: '16 L/100km',
+        units: ['L/100km', 'mpg_imp', 'mpg_US'],
+      }),
+      oxidePerMetal: quantity(massRatio, {
+        symbol: 'r_{ox}',
+        label: 'Oxide per metal, by mass',
+        range: '1 <= x <= 2',
+        default: ['1.429734', 'iron to Fe₂O₃: 159.687/(2 × 55.845)'],
+        units: ['1'],
+      }),
     }),
-    fuelConsumption: quantity(volumePerDistance, {
-      symbol: 'q_f',
-      label: 'Fuel consumption',
-      description: 'Only with a metal additive in the fuel.',
-      above: '0 L/100km',
-      max: '100 L/100km',
-      usual: ['3 L/100km', '60 L/100km'],
-      usualReason: 'a small car uses some 4 L/100km, a truck up to 60 L/100km',
-      example: '16 L/100km',
-      units: ['L/100km', 'mpg_imp', 'mpg_US'],
-    }).optional(),
-    additiveMetal: quantity(massConcentration, {
-      symbol: 'c_m',
-      label: 'Metal of the additive per volume of fuel',
-      description: 'Iron or cerium of a fuel-borne catalyst; from its data sheet.',
-      min: '0 mg/L',
-      max: '200 mg/L',
-      example: '10 mg/L',
-      units: ['mg/L', 'g/m3'],
-    }).optional(),
-    oxidePerMetal: quantity(massRatio, {
-      symbol: 'r_{ox}',
-      label: 'Oxide per metal, by mass',
-      min: '1',
-      max: '2',
-      example: '1.43',
-      units: ['1'],
-    }).optional(),
-  }),
+  },
   intermediates: {
-    oilRate: quantityOutput(massPerDistance, { symbol: 'r_o', label: 'Ash from oil', digits: 3, units: ['g/1000km'] }),
-    additiveRate: quantityOutput(massPerDistance, { symbol: 'r_a', label: 'Ash from the additive', digits: 3, units: ['g/1000km'] }),
+    oilAshRate: perDistance('r_o', 'Ash from oil'),
+    additiveAshRate: perDistance('r_a', 'Ash from the additive'),
   },
   outputs: {
-    rate: quantityOutput(massPerDistance, { symbol: 'r', label: 'Ash into the filter', digits: 3, units: ['g/1000km'] }),
-    ash: quantityOutput(mass, { symbol: 'm_a', label: 'Ash in the filter by now', digits: 3, units: ['g', 'kg'] }),
-    ashLoad: quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load by now', digits: 3, units: ['g/L'] }),
-    share: quantityOutput(fraction, {
+    ashRate: perDistance('r', 'Ash into the filter'),
+    ashMass: quantityOutput(mass, { symbol: 'm_a', label: 'Ash in the filter', digits: 3, units: ['g', 'kg'] }),
+    ashLoad: quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load', digits: 3, units: ['g/L'] }),
+    ashShare: quantityOutput(fraction, {
       symbol: 'f_a',
       label: 'Share of ash in the deposit when soot is at its limit',
       digits: 3,
@@ -170,39 +157,33 @@ export const ashRateCalculation = defineCalculation({
     ),
   },
   constants: {
-    ironOxide: constant(massRatio, ironOxidePerIron, { symbol: 'r_{Fe}', label: 'Iron oxide per iron, by mass', source: 'ashMassBalance' }),
+    documentedAshLoad: constant(massConcentration, '42 g/L', {
+      symbol: "m'_{doc}",
+      label: 'Highest ash load documented',
+      source: ashReview2019,
+    }),
+    fullAshLoad: constant(massConcentration, '140 g/L', {
+      symbol: "m'_{full}",
+      label: 'Ash load at which the inlet channels are full',
+      source: fullOfAsh,
+    }),
   },
+  answer: 'ashMass',
   steps: [
-    {
-      gives: 'oilRate',
-      tex: '[[oilRate]] = [[oilConsumption]]\\,[[oilDensity]]\\,[[sulphatedAsh]]\\,[[capture]]',
-      source: 'ashMassBalance',
-    },
-    {
-      gives: 'additiveRate',
-      text: 'Fuel used times metal content times oxide per metal; zero without an additive.',
-      source: 'ashMassBalance',
-    },
-    { gives: 'rate', tex: '[[rate]] = [[oilRate]]+[[additiveRate]]' },
-    { gives: 'ashLoad', tex: '[[ashLoad]] = \\frac{[[ash]]}{[[filterVolume]]}' },
-    { gives: 'share', tex: '[[share]] = \\frac{[[ash]]}{[[ash]]+[[sootLimit]]\\,[[filterVolume]]}', source: 'ashGuide' },
-    { gives: 'serviceDistance', tex: '[[serviceDistance]] = \\frac{[[ashLimit]]}{[[rate]]}' },
-    { gives: 'distanceLeft', tex: '[[distanceLeft]] = \\frac{[[ashLimit]]-[[ash]]}{[[rate]]}' },
-    { gives: 'ash', tex: '[[ash]] = [[initialAsh]]+[[rate]]\\,[[distance]]', source: 'ashMassBalance' },
+    formula('oilAshRate', 'oilConsumption * oilDensity * sulphatedAsh * ashCapture', ashMassBalance),
+    cases('additiveAshRate', { 'known(additiveMetal)': 'fuelConsumption * additiveMetal * oxidePerMetal', otherwise: '0' }, ashMassBalance),
+    formula('ashRate', 'oilAshRate + additiveAshRate'),
+    formula('ashMass', 'initialAsh + ashRate * distanceDriven', ashMassBalance),
+    formula('ashLoad', 'ashMass / filterVolume'),
+    formula('ashShare', 'ashMass / (ashMass + sootLimit * filterVolume)', ashGuide),
+    formula('serviceDistance', 'ashLimit / ashRate'),
+    cases('distanceLeft', { 'ashMass >= ashLimit': '0', otherwise: '(ashLimit - ashMass) / ashRate' }),
   ],
-  assumptions: [
-    {
-      code: 'steady_consumption',
-      text: 'Oil consumption and oil stay as they are; all metal of an additive stays in the filter as oxide.',
-    },
-  ],
-  limits: [
-    { code: 'model_not_measurement', text: 'This is a model: weigh the filter, or measure the channel depth, before acting on it.' },
-    {
-      code: 'oil_defects',
-      text: 'A leaking turbocharger or injector brings many times the ash; about a tenth comes from wear, fuel and coolant.',
-    },
-  ],
+  assumptions: { steady_consumption: 'Oil consumption and oil stay as they are; all metal of an additive stays in the filter as oxide.' },
+  limits: {
+    model_not_measurement: 'This is a model: weigh the filter or measure the depth of the channels before acting on it.',
+    oil_defects: 'A leaking turbocharger or injector brings many times the ash; about a tenth comes from wear, fuel and coolant.',
+  },
   cautions: [
     {
       code: 'never_reset_untrue',
@@ -210,33 +191,36 @@ export const ashRateCalculation = defineCalculation({
     },
     cautions.ashDust,
   ],
-  sources: { ashMassBalance, ashReview2019, ashGuide, ashPractice },
-  compute(input, { constants, assume }) {
-    const oilRate = ashFromOil(input);
-    const { fuelConsumption, additiveMetal, ashLimit, filterVolume } = input;
-    if (additiveMetal !== undefined && fuelConsumption === undefined) {
-      return missingInputs('fuelConsumption');
-    }
-    if (additiveMetal !== undefined && input.oxidePerMetal === undefined)
-      assume('iron_additive', 'The metal of the additive is iron (1.43 g of oxide per gram).');
-    const additiveRate = ashFromAdditive(fuelConsumption ?? 0, additiveMetal ?? 0, input.oxidePerMetal ?? constants.ironOxide);
-    const rate = oilRate + additiveRate;
-    const ash = input.initialAsh + rate * input.distance;
+  sources: [ashPractice],
+  compute(input, { constants, warn }) {
+    const { ashLimit, filterVolume, fuelConsumption = 0, additiveMetal = 0, oxidePerMetal = 0 } = input;
+    if (ashLimit > constants.fullAshLoad * filterVolume)
+      return inconsistentInputs('the inlet channels of this filter would be full before this much ash', ['ashLimit'], ['filterVolume']);
+    if (ashLimit > constants.documentedAshLoad * filterVolume)
+      warn('ash_limit_loose', 'The ash limit is above the highest ash load documented, 42 g/L: check limit and filter volume.', [
+        'ashLimit',
+      ]);
+    const oilAshRate = ashFromOil(input);
+    const additiveAshRate = ashFromAdditive(fuelConsumption, additiveMetal, oxidePerMetal);
+    const ashRate = oilAshRate + additiveAshRate;
+    const ashMass = input.initialAsh + ashRate * input.distanceDriven;
     return {
-      oilRate,
-      additiveRate,
-      rate,
-      ash,
-      ashLoad: ash / filterVolume,
-      share: ashShare(ash, input.sootLimit * filterVolume),
-      serviceDistance: distanceToAshLimit(0, ashLimit, rate),
-      distanceLeft: distanceToAshLimit(ash, ashLimit, rate),
+      oilAshRate,
+      additiveAshRate,
+      ashRate,
+      ashMass,
+      ashLoad: ashMass / filterVolume,
+      ashShare: ashShare(ashMass, input.sootLimit * filterVolume),
+      serviceDistance: distanceToAshLimit(0, ashLimit, ashRate),
+      distanceLeft: distanceToAshLimit(ashMass, ashLimit, ashRate),
     };
   },
-  advise({ ash }, { ashLimit }) {
-    if (ash < 0.5 * ashLimit) return [];
-    if (ash < ashLimit)
-      return [{ tone: 'note', text: 'Over half of the ash limit: no regeneration and no cleaning on the vehicle takes ash out.' }];
+  advise({ ashMass }, { ashLimit }) {
+    if (ashMass < 0.5 * ashLimit) return [];
+    if (ashMass < ashLimit)
+      return [
+        { tone: 'note', text: 'Over half of the ash limit is reached. Neither a regeneration nor a clean on the vehicle takes ash out.' },
+      ];
     return [{ tone: 'do', text: 'Remove the filter and clean it of ash, or replace it; weigh it before and after.' }];
   },
 });

@@ -6,12 +6,12 @@ export interface AshRateInput {
   /** Sulphated ash of the oil as a mass fraction. */
   readonly sulphatedAsh: number;
   /** Share of the oil's ash that reaches the filter and stays, 0 to 1. */
-  readonly capture: number;
+  readonly ashCapture: number;
 }
 
 /** Ash from oil per distance in kg/m. */
-export function ashFromOil({ oilConsumption, oilDensity, sulphatedAsh, capture }: AshRateInput): number {
-  return oilConsumption * oilDensity * sulphatedAsh * capture;
+export function ashFromOil({ oilConsumption, oilDensity, sulphatedAsh, ashCapture }: AshRateInput): number {
+  return oilConsumption * oilDensity * sulphatedAsh * ashCapture;
 }
 
 /** Ash from a metal additive in the fuel per distance in kg/m: fuel per distance in m³/m, metal per fuel volume in kg/m³, oxide per metal by mass. */
