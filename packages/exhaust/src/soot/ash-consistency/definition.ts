@@ -35,6 +35,9 @@ const figure = {
   method: textOutput({ label: 'By' }),
   ash: grams('m_a', 'Ash', 3),
   uncertainty: grams('u', 'Standard uncertainty', 2),
+  othersMean: optional(grams('m_o', 'Weighted mean of the others', 3)),
+  othersUncertainty: optional(grams('u_o', 'Its uncertainty', 2)),
+  deviation: optional(ratioOutput('E', 'Deviation from the others ÷ its uncertainty')),
 };
 
 const methods = [
@@ -84,7 +87,6 @@ export const ashConsistencyCalculation = defineCalculation({
     dropAshUncertainty: '25 g',
   },
   intermediates: {
-    figures: tableOutput({ label: 'Figures entered', columns: figure }),
     allMean: optional(grams('m_{all}', 'Weighted mean of all figures', 4)),
     allUncertainty: optional(grams('u_{all}', 'Standard uncertainty of the mean of all figures', 3)),
     largestDeviation: optional(ratioOutput('E_{max}', 'Largest deviation from the others')),
@@ -108,34 +110,29 @@ export const ashConsistencyCalculation = defineCalculation({
     doubtful: textOutput({ label: 'Figure to doubt first' }),
     comparison: tableOutput({
       label: 'Each figure against the others',
-      columns: { ...figure, deviation: optional(ratioOutput('E', 'Deviation from the others ÷ its uncertainty')) },
+      columns: figure,
     }),
   },
   answer: 'verdict',
   steps: [
-    statement('figures', 'The figures that were entered.'),
-    formula('allUncertainty', '1 / sqrt(sum(1 / figures.uncertainty ^ 2))', weightedMeanSource),
-    formula('allMean', 'sum(figures.ash / figures.uncertainty ^ 2) * allUncertainty ^ 2', weightedMeanSource),
     rows(
       'comparison',
-      {
-        ash: 'figures.ash',
-        uncertainty: 'figures.uncertainty',
-        deviation: '(ash - allMean) / sqrt(uncertainty ^ 2 - allUncertainty ^ 2)',
-      },
+      { deviation: '(ash - othersMean) / sqrt(uncertainty ^ 2 + othersUncertainty ^ 2)' },
       weightedMeanSource,
       undefined,
-      'The same as the figure less the weighted mean of the others, over the uncertainty of that difference.',
+      'Each figure against the weighted mean of the others.',
     ),
     formula('largestDeviation', 'max(abs(comparison.deviation))'),
-    statement('rest', 'All figures but the one that lies furthest from the others.'),
+    formula('allUncertainty', '1 / sqrt(sum(1 / comparison.uncertainty ^ 2))', weightedMeanSource),
+    formula('allMean', 'sum(comparison.ash / comparison.uncertainty ^ 2) * allUncertainty ^ 2', weightedMeanSource),
+    statement('rest', 'The same comparison without the figure that lies furthest from the others.', weightedMeanSource),
+    formula('restDeviation', 'max(abs(rest.deviation))'),
     formula('restUncertainty', '1 / sqrt(sum(1 / rest.uncertainty ^ 2))', weightedMeanSource),
     formula('restMean', 'sum(rest.ash / rest.uncertainty ^ 2) * restUncertainty ^ 2', weightedMeanSource),
-    formula('restDeviation', 'max(abs(rest.ash - restMean) / sqrt(rest.uncertainty ^ 2 - restUncertainty ^ 2))', weightedMeanSource),
     verdict(
       'verdict',
       {
-        'too-few': 'count(figures.ash) < 2',
+        'too-few': 'count(comparison.ash) < 2',
         agree: 'largestDeviation <= 2',
         'one-out': 'known(restDeviation) and restDeviation <= 2',
         disagree: 'otherwise',
@@ -159,32 +156,29 @@ export const ashConsistencyCalculation = defineCalculation({
     cautions.ashDust,
   ],
   sources: [ashPractice],
-  // Where one figure is far more certain than the others, the mean nearly is that figure, and their difference loses digits.
-  precision: 1e-7,
   compute(input, { warn }) {
     const figures = methods.flatMap(({ label, value, uncertainty }) => {
       const [ashFound, doubt] = [input[value], input[uncertainty]];
       return ashFound === undefined || doubt === undefined ? [] : [{ method: label, ash: ashFound, uncertainty: doubt }];
     });
     const all = figures.length === 0 ? undefined : weightedMean(figures.map(asEstimate));
-    const deviations = deviationsOf(figures);
-    const largestDeviation = figures.length < 2 ? undefined : largestOf(deviations);
+    const comparison = compared(figures);
+    const largestDeviation = figures.length < 2 ? undefined : largestOf(comparison);
     const disagree = largestDeviation !== undefined && largestDeviation > farAway;
     // Of two that differ neither can be blamed, and the rest must agree among themselves.
-    const worst = deviations.findIndex((deviation) => Math.abs(deviation ?? 0) === largestDeviation);
+    const worst = comparison.findIndex(({ deviation: by }) => Math.abs(by ?? 0) === largestDeviation);
     const rest = disagree && figures.length > 2 ? figures.filter((_, index) => index !== worst) : undefined;
     const without = rest === undefined ? undefined : weightedMean(rest.map(asEstimate));
-    const restDeviation = rest === undefined ? undefined : largestOf(deviationsOf(rest));
+    const restDeviation = rest === undefined ? undefined : largestOf(compared(rest));
     const oneOut = restDeviation !== undefined && restDeviation <= farAway;
     const best = figures.length < 2 ? undefined : oneOut ? without : disagree ? undefined : all;
     if (best !== undefined && best.uncertainty > 0.5 * best.mean)
       warn('uncertain_figures', 'The figures are so uncertain that almost any would agree: get a better one before acting on them.');
     return {
-      figures,
       allMean: all?.mean,
       allUncertainty: all?.uncertainty,
       largestDeviation,
-      rest,
+      rest: rest === undefined ? undefined : compared(rest),
       restMean: without?.mean,
       restUncertainty: without?.uncertainty,
       restDeviation,
@@ -192,7 +186,7 @@ export const ashConsistencyCalculation = defineCalculation({
       bestAsh: best?.mean,
       bestUncertainty: best?.uncertainty,
       doubtful: oneOut ? (figures[worst]?.method ?? 'none') : disagree ? 'any of them; get another figure' : 'none',
-      comparison: figures.map((row, index) => ({ ...row, deviation: deviations[index] })),
+      comparison,
     };
   },
   advise({ verdict: agreement, doubtful }) {
@@ -209,15 +203,21 @@ export const ashConsistencyCalculation = defineCalculation({
 });
 
 interface Figure {
+  readonly method: string;
   readonly ash: number;
   readonly uncertainty: number;
 }
 
 const asEstimate = ({ ash: value, uncertainty }: Figure): Estimate => ({ value, uncertainty });
 
-function deviationsOf(figures: readonly Figure[]): (number | undefined)[] {
+/** Each figure with the weighted mean of the others and its deviation from it; without any for a figure that is alone. */
+function compared(figures: readonly Figure[]) {
   const estimates = figures.map(asEstimate);
-  return estimates.map((_, index) => (estimates.length > 1 ? deviationFromOthers(estimates, index) : undefined));
+  return figures.map((row, index) => {
+    if (figures.length < 2) return { ...row, othersMean: undefined, othersUncertainty: undefined, deviation: undefined };
+    const { mean, uncertainty } = weightedMean(estimates.filter((_, other) => other !== index));
+    return { ...row, othersMean: mean, othersUncertainty: uncertainty, deviation: deviationFromOthers(estimates, index) };
+  });
 }
 
-const largestOf = (deviations: readonly (number | undefined)[]) => Math.max(...deviations.map((deviation) => Math.abs(deviation ?? 0)));
+const largestOf = (rows: ReturnType<typeof compared>) => Math.max(...rows.map(({ deviation: by }) => Math.abs(by ?? 0)));
