@@ -1,53 +1,62 @@
 import {
+  cases,
+  constant,
   defineCalculation,
-  isRefusal,
+  formula,
   optional,
+  quantity,
   quantityOutput,
-  quantityWithDefault,
+  statement,
   tableOutput,
   textOutput,
 } from '@wallflow/calculation';
-import { fraction, reactionRate, time } from '@wallflow/units';
-import * as z from 'zod';
-import { konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { bai2016, bissettShadman1985, uncoatedDisk2008 } from '../sources.js';
+import { fraction, molarEnergy, moleFraction, ratio, reactionRate, time } from '@wallflow/units';
+import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
+import { bai2016 } from '../sources.js';
 import { chosenKinetics, gasInputs, kineticsConstants, kineticsInputs } from './inputs.js';
 import { sootOxidationRate } from './kernel.js';
 import { publishedEnergies } from './published.js';
 
+const perSecond = (symbol: string, label: string) => quantityOutput(reactionRate, { symbol, label, digits: 4, units: ['1/s'] });
+const energy = (symbol: string, label: string) => quantityOutput(molarEnergy, { symbol, label, digits: 4, units: ['kJ/mol'] });
+const oxygenOfLaws = constant(moleFraction, '10 %', {
+  symbol: 'x_{O_2,0}',
+  label: 'Oxygen for which the factors of the published laws hold',
+  source: bai2016,
+});
+
 export const sootOxidationRateCalculation = defineCalculation({
   id: 'soot-oxidation-rate',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'soot',
   title: 'How fast soot burns at a temperature',
-  purpose: 'How fast do oxygen and nitrogen dioxide burn soot in the filter at a steady temperature, and how long does a burn-off take?',
-  usedBy: ['developer', 'trainer', 'technician'],
-  keywords: ['kinetics', 'Arrhenius', 'passive', 'active', 'burn rate'],
+  purpose: 'How fast do oxygen and nitrogen dioxide burn soot in the filter at a steady temperature, and how long does it take?',
+  keywords: ['kinetics', 'Arrhenius', 'passive', 'active', 'burn rate', 'regen', 'DPF'],
   method: 'first-order rate laws of the whole filter',
-  inputs: z.strictObject({
+  inputs: {
     ...gasInputs,
-    targetShare: quantityWithDefault(fraction, {
+    targetShare: quantity(fraction, {
       symbol: 'X',
       label: 'Share of the soot to burn',
-      above: '0 %',
-      below: '100 %',
-      example: '90 %',
-      default: '90 %',
-      defaultReason: 'what is usually called a complete regeneration',
+      range: '0 < x < 100 %',
+      default: ['90 %', 'what is usually called a complete regeneration'],
     }),
     ...kineticsInputs,
-  }),
+  },
   intermediates: {
-    oxygenRate: quantityOutput(reactionRate, { symbol: 'k_{O_2}', label: 'Rate with oxygen', digits: 4, units: ['1/s'] }),
-    nitrogenDioxideRate: quantityOutput(reactionRate, {
-      symbol: 'k_{NO_2}',
-      label: 'Rate with nitrogen dioxide',
-      digits: 4,
-      units: ['1/s'],
-    }),
+    oxygenFactor: optional(perSecond('A_O', 'Factor of the oxygen law')),
+    oxygenEnergy: optional(energy('E_O', 'Activation energy of the oxygen law')),
+    oxygenReference: optional(
+      quantityOutput(moleFraction, { symbol: 'x_r', label: 'Oxygen for which that factor holds', digits: 3, units: ['%'] }),
+    ),
+    oxygenRate: perSecond('k_{O_2}', 'Rate with oxygen'),
+    nitrogenDioxideFactor: optional(perSecond('A_N', 'Factor of the nitrogen dioxide law')),
+    nitrogenDioxideEnergy: optional(energy('E_N', 'Activation energy of the nitrogen dioxide law')),
+    nitrogenDioxideOrder: optional(quantityOutput(ratio, { symbol: 'n_N', label: 'Order in nitrogen dioxide', digits: 3 })),
+    nitrogenDioxideRate: perSecond('k_{NO_2}', 'Rate with nitrogen dioxide'),
   },
   outputs: {
-    rate: quantityOutput(reactionRate, {
+    burnRate: quantityOutput(reactionRate, {
       symbol: 'k',
       label: 'Rate of burning, share per time',
       digits: 4,
@@ -67,53 +76,76 @@ export const sootOxidationRateCalculation = defineCalculation({
       },
     }),
   },
-  constants: kineticsConstants,
+  constants: { ...kineticsConstants, oxygenOfLaws },
+  answer: 'burnRate',
   steps: [
-    {
-      gives: 'oxygenRate',
-      tex: '[[oxygenRate]] = A_{O_2}\\,\\exp\\left(-\\frac{E_{O_2}}{[[gasConstant]]\\,[[temperature]]}\\right)\\frac{[[oxygen]]}{x_{ref}}',
-      source: 'bai2016',
-      locator: 'Table 6, corrected',
-    },
-    {
-      gives: 'nitrogenDioxideRate',
-      tex: '[[nitrogenDioxideRate]] = A_{NO_2}\\,\\exp\\left(-\\frac{E_{NO_2}}{[[gasConstant]]\\,[[temperature]]}\\right)[[nitrogenDioxide]]^{n}',
-      source: 'bai2016',
-      locator: 'Tables 4 and 5',
-    },
-    { gives: 'passiveShare', tex: '[[passiveShare]] = \\frac{[[nitrogenDioxideRate]]}{[[oxygenRate]]+[[nitrogenDioxideRate]]}' },
-    { gives: 'burnTime', tex: '[[burnTime]] = \\frac{-\\ln\\left(1-[[targetShare]]\\right)}{[[rate]]}' },
-    { gives: 'rate', tex: '[[rate]] = [[oxygenRate]]+[[nitrogenDioxideRate]]' },
+    cases('oxygenFactor', {
+      "kinetics == 'bai-2016'": 'baiOxygenFactor',
+      "kinetics == 'uncoated-2008'": 'uncoatedOxygenFactor',
+      "kinetics == 'bissett-shadman-1985'": 'bissettOxygenFactor',
+      otherwise: 'ownOxygenFactor',
+    }),
+    cases('oxygenEnergy', {
+      "kinetics == 'bai-2016'": 'baiOxygenEnergy',
+      "kinetics == 'uncoated-2008'": 'uncoatedOxygenEnergy',
+      "kinetics == 'bissett-shadman-1985'": 'bissettOxygenEnergy',
+      otherwise: 'ownOxygenEnergy',
+    }),
+    cases('oxygenReference', { "kinetics == 'own'": 'ownOxygenReference', otherwise: 'oxygenOfLaws' }),
+    cases(
+      'oxygenRate',
+      {
+        'known(oxygenFactor)': 'oxygenFactor * exp(-oxygenEnergy / (gasConstant * filterTemperature)) * oxygen / oxygenReference',
+        otherwise: '0',
+      },
+      bai2016,
+      'Table 6, corrected',
+    ),
+    cases('nitrogenDioxideFactor', { "kinetics == 'own'": 'ownNitrogenDioxideFactor', otherwise: 'baiNitrogenDioxideFactor' }),
+    cases('nitrogenDioxideEnergy', { "kinetics == 'own'": 'ownNitrogenDioxideEnergy', otherwise: 'baiNitrogenDioxideEnergy' }),
+    cases('nitrogenDioxideOrder', { "kinetics == 'own'": 'ownNitrogenDioxideOrder', otherwise: '1.13' }, bai2016),
+    cases(
+      'nitrogenDioxideRate',
+      {
+        'known(nitrogenDioxideFactor)':
+          'nitrogenDioxideFactor * exp(-nitrogenDioxideEnergy / (gasConstant * filterTemperature)) * nitrogenDioxide ^ nitrogenDioxideOrder',
+        otherwise: '0',
+      },
+      bai2016,
+      'Tables 4 and 5',
+    ),
+    formula('burnRate', 'oxygenRate + nitrogenDioxideRate'),
+    cases('passiveShare', { 'burnRate > 0': 'nitrogenDioxideRate / burnRate', otherwise: '0' }),
+    formula('burnTime', '-ln(1 - targetShare) / burnRate'),
+    statement('published', 'Energies as published, some without the factor that a rate needs.'),
   ],
-  assumptions: [
-    { code: 'first_order', text: 'The rate is proportional to the soot that is left, at one temperature over the whole filter.' },
-    {
-      code: 'oxygen_scaling',
-      text: 'The law of Bai et al. has no oxygen term; it is taken as holding at 10 % and as proportional to oxygen.',
-    },
-  ],
-  limits: [
-    {
-      code: 'fitted_range',
-      text: 'Each law is fitted to one filter; filters of its kind burn from half as fast to twice as fast. Below 450 °C oxygen alone burns less than the law of the coated filter says.',
-    },
-    {
-      code: 'surface_law_fast',
-      text: 'The surface law of 1985 is some eight times faster at 600 °C than what was measured on filters: compare with it, decide nothing by it.',
-    },
-  ],
-  cautions: [],
-  sources: { bai2016, bissettShadman1985, uncoatedDisk2008, konstandopoulos2000, konstandopoulos2008, siBrochure },
+  assumptions: {
+    first_order: 'The rate is proportional to the soot that is left; the whole filter is at one temperature.',
+    oxygen_scaling: 'The law of Bai et al. has no oxygen term: it is assumed to hold at 10 % and to be proportional to oxygen.',
+  },
+  limits: {
+    fitted_range:
+      'Each law is fitted to one filter; filters of its kind burn from half as fast to twice as fast. Below 450 °C oxygen alone burns less than the law of the coated filter says.',
+    surface_law_fast:
+      'The surface law of 1985 is some eight times faster at 600 °C than what was measured on filters: for comparison only, not for decisions.',
+  },
+  sources: [konstandopoulos2000, konstandopoulos2008],
   compute(input, { constants }) {
     const kinetics = chosenKinetics(input, constants);
-    if (isRefusal(kinetics)) return kinetics;
-    const { oxygen, nitrogenDioxide, total } = sootOxidationRate(kinetics, input, constants.gasConstant);
-    const burnTime = total > 0 ? -Math.log1p(-input.targetShare) / total : undefined;
+    const { oxygen, nitrogenDioxide } = kinetics;
+    const rates = sootOxidationRate(kinetics, { ...input, temperature: input.filterTemperature }, constants.gasConstant);
+    const burnTime = rates.total > 0 ? -Math.log1p(-input.targetShare) / rates.total : undefined;
     return {
-      oxygenRate: oxygen,
-      nitrogenDioxideRate: nitrogenDioxide,
-      rate: total,
-      passiveShare: total > 0 ? nitrogenDioxide / total : 0,
+      oxygenFactor: oxygen?.preExponential,
+      oxygenEnergy: oxygen?.activationEnergy,
+      oxygenReference: oxygen?.referenceFraction,
+      oxygenRate: rates.oxygen,
+      nitrogenDioxideFactor: nitrogenDioxide?.preExponential,
+      nitrogenDioxideEnergy: nitrogenDioxide?.activationEnergy,
+      nitrogenDioxideOrder: nitrogenDioxide?.oxidantOrder,
+      nitrogenDioxideRate: rates.nitrogenDioxide,
+      burnRate: rates.total,
+      passiveShare: rates.total > 0 ? rates.nitrogenDioxide / rates.total : 0,
       burnTime: burnTime !== undefined && Number.isFinite(burnTime) ? burnTime : undefined,
       published: publishedEnergies.map((row) => ({ ...row })),
     };
