@@ -14,6 +14,6 @@ export const ownLaw = {
 /** The rate at which oxygen burns soot, at a temperature and with an oxygen content of this definition, by the chosen law. */
 export function oxygenRateAt<const Key extends string>(gives: Key, temperature: string, oxygen: string, law?: string) {
   const kinetics = law === undefined ? 'kinetics' : { is: law };
-  const inputs = { temperature, oxygen, nitrogenDioxide: { is: '0 ppm' }, kinetics, ...ownLaw };
+  const inputs = { filterTemperature: temperature, oxygen, nitrogenDioxide: { is: '0 ppm' }, kinetics, ...ownLaw };
   return nested(gives, sootOxidationRateCalculation, inputs, 'oxygenRate');
 }
