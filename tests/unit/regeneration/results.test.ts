@@ -61,7 +61,13 @@ describe('warnings', () => {
   });
 
   it('tells when the exhaust cannot hold the nitrogen dioxide that the rate needs', () => {
-    const change = { exhaustMassFlow: '50 kg/h', nitrogenDioxide: '600 ppm', filterTemperature: '400 °C', oxygen: '0 %' };
+    const change = {
+      startSootMass: '72.7 g',
+      exhaustMassFlow: '50 kg/h',
+      nitrogenDioxide: '600 ppm',
+      filterTemperature: '400 °C',
+      oxygen: '0 %',
+    };
     expect(codes(run('soot-balance', change))).toContain('nitrogen_dioxide_short');
     expect(codes(run('soot-balance', { ...change, exhaustMassFlow: '2000 kg/h' }))).not.toContain('nitrogen_dioxide_short');
   });
