@@ -38,8 +38,8 @@ describe('the demo job', () => {
 
   it('states the soot with its range, and takes the most of it into the permission', () => {
     const text = sheetAsText(jobSheet(result)).replace(/\s+/g, ' ');
-    expect(text).toMatch(/Soot before, by the readings:? [^.]*at least [^.]*at most/);
-    expect(text).toMatch(/Soot after, by the readings.{0,120}at most/);
+    expect(text).toMatch(/Before, from the drop alone:? [^.]*at least [^.]*at most/);
+    expect(text).toMatch(/After, from the drop alone.{0,120}at most/);
     for (const side of [result.before, result.after]) {
       const { sootLoad, mostSootLoad } = outputs(side?.soot) as Record<string, number>;
       expect(mostSootLoad).toBeGreaterThan(sootLoad as number);

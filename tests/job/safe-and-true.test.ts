@@ -34,7 +34,7 @@ describe('the soot load of the permission', () => {
     expect(countedLoad).toBeGreaterThan(6.6);
     const upper = conditions.find(({ condition }: { condition: string }) => condition.startsWith('Soot load not above'));
     expect(upper).toMatchObject({ result: 'refuse', measured: expect.stringMatching(/by the readings \(typed: 6.6 g\/L/) });
-    expect(sheetOf(byHand())).toMatch(/Soot before, as entered 6.6 g\/L ± 1 g\/L/);
+    expect(sheetOf(byHand())).toMatch(/Before, as entered 6.6 g\/L ± 1 g\/L/);
   });
 
   it('that was typed low does not permit what the readings refuse', () => {

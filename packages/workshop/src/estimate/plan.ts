@@ -37,6 +37,8 @@ interface Facts {
   readonly likely: (...ids: readonly FilterCause[]) => number;
   readonly overLimit: number;
   readonly restricted: number;
+  /** Chance of the likeliest cause. */
+  readonly leading: number;
   readonly testTitle: string | undefined;
 }
 
@@ -105,7 +107,10 @@ const rules: readonly Rule[] = [
     risk: 'none',
     minutes: 20,
     wanted: () => true,
-    why: ({ testTitle }) => (testTitle === undefined ? 'No cause leads clearly.' : `No cause leads clearly. Next: ${testTitle}.`),
+    why: ({ leading, testTitle }) => {
+      const cause = leading >= leadingFrom ? `One cause leads with ${chanceText(leading)}.` : 'No cause leads clearly.';
+      return testTitle === undefined ? cause : `${cause} The test that tells most for its time: ${testTitle}.`;
+    },
   },
   {
     id: 'clean-on-vehicle',
@@ -140,6 +145,7 @@ export function planOf(estimate: FilterEstimate, sootLimit: number): PlanOption[
     likely: (...ids) => ids.reduce((sum, id) => sum + (chances.get(id) ?? 0), 0),
     overLimit: estimate.chanceOfSootAbove(sootLimit),
     restricted: estimate.restricted,
+    leading: first?.probability ?? 0,
     testTitle: next === undefined || next.bits < 0.02 ? undefined : next.title.charAt(0).toLowerCase() + next.title.slice(1),
   };
   const testFirst = (first?.probability ?? 0) < leadingFrom && (next?.bits ?? 0) > tellsEnough;

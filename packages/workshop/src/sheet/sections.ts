@@ -171,13 +171,17 @@ function typedLoad(inputs: Readonly<Record<string, unknown>> | undefined): strin
 
 export function sootBlocks({ before, after, job }: JobResult): Block[] {
   const rows: (readonly [string, string | undefined])[] = [
-    ['Soot before, by the readings', sootText(before.soot)],
-    ['Soot before, as entered', typedLoad(job.permission.before)],
-    ['Soot after, by the readings', after === undefined ? undefined : sootText(after.soot)],
-    ['Soot after, as entered', typedLoad(job.permission.after)],
+    ['Before, from the drop alone', sootText(before.soot)],
+    ['Before, as entered', typedLoad(job.permission.before)],
+    ['After, from the drop alone', after === undefined ? undefined : sootText(after.soot)],
+    ['After, as entered', typedLoad(job.permission.after)],
   ];
   return [
-    { type: 'heading', text: 'Soot in the filter' },
+    { type: 'heading', text: 'Soot by one drop, whatever soot and wall' },
+    {
+      type: 'paragraph',
+      text: 'Bounds that hold for every published soot and wall, from one reading. The ranges above use all readings and typical values; they decide.',
+    },
     { type: 'facts', rows: rows.filter((row): row is readonly [string, string] => row[1] !== undefined) },
   ];
 }
