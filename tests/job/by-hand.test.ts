@@ -1,6 +1,6 @@
-import { formFromJob, jobForm, jobFromForm, jobIssueText, jobSheet, placeInForm, runJob, sheetAsText, succeeded } from '@wallflow/workshop';
+import { formFromJob, jobForm, jobFromForm, jobIssueText, placeInForm, runJob, sheetAsText, succeeded } from '@wallflow/workshop';
 import { describe, expect, it } from 'vitest';
-import { demoFile, demoJob, resultOf } from './demo-job.js';
+import { demoFile, demoJob, paperOf, resultOf } from './demo-job.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: tests change the JSON in ways that its type forbids
 const byHand = (): any => JSON.parse(demoFile('by-hand.json') ?? '');
@@ -133,7 +133,7 @@ describe('what may be reset', () => {
   });
 
   it('stands on the sheet, with what must be proven first', () => {
-    const text = sheetAsText(jobSheet(resultOf(onVehicle())));
+    const text = sheetAsText(paperOf(resultOf(onVehicle())));
     expect(text).toContain('Reset or relearn');
     expect(text).toMatch(/Left as they are: .*ash/i);
   });

@@ -152,10 +152,12 @@ describe('wallflow job', () => {
     run = await command(['job', 'examples/demo-job/job.json', '--out', 'sheets']);
   });
 
-  it('prints the sheet and writes it in three forms', () => {
+  it('prints the sheet, and writes it and its annex in three forms', () => {
     expect(run.code).toBe(0);
     expect(run.out).toContain('loaded');
-    expect(Object.keys(run.files).sort()).toEqual(['sheets/job-sheet.html', 'sheets/job-sheet.md', 'sheets/job-sheet.txt']);
+    expect(Object.keys(run.files).sort()).toEqual(
+      ['annex', 'sheet'].flatMap((part) => ['html', 'md', 'txt'].map((form) => `sheets/job-${part}.${form}`)),
+    );
     expect(run.files['sheets/job-sheet.html']).toMatch(/^<!doctype html>/);
   });
 

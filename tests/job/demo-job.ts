@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type JobResult, jobIssueText, runJob } from '@wallflow/workshop';
+import { type JobResult, jobAnnex, jobIssueText, jobSheet, runJob, type Sheet } from '@wallflow/workshop';
 
 const folder = fileURLToPath(new URL('../../examples/demo-job/', import.meta.url));
 
@@ -22,4 +22,10 @@ export function resultOf(raw: unknown, readFile = demoFile): JobResult {
   const outcome = runJob(raw, readFile);
   if (!outcome.ok) throw new Error(outcome.issues.map(jobIssueText).join('\n'));
   return outcome.result;
+}
+
+/** Sheet and annex as one: everything that a job says to a person. */
+export function paperOf(result: JobResult): Sheet {
+  const sheet = jobSheet(result);
+  return { title: sheet.title, blocks: [...sheet.blocks, ...jobAnnex(result).blocks] };
 }

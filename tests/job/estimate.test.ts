@@ -1,6 +1,6 @@
-import { jobData, jobSheet, runJob, sheetAsText } from '@wallflow/workshop';
+import { jobData, runJob, sheetAsText } from '@wallflow/workshop';
 import { describe, expect, it } from 'vitest';
-import { demoFile } from './demo-job.js';
+import { demoFile, paperOf } from './demo-job.js';
 
 const demo = () => JSON.parse(demoFile('job.json') ?? '');
 const run = (job: unknown) => {
@@ -57,7 +57,7 @@ describe('the estimate of a job', () => {
   });
 
   it('says on the sheet what the readings point to and what could be done, in words', () => {
-    const sheet = sheetAsText(jobSheet(result));
+    const sheet = sheetAsText(paperOf(result));
     expect(sheet).toMatch(/what the readings point to/i);
     expect(sheet).toMatch(/\(to do first\)/);
     expect(sheet).not.toMatch(/clean-off-vehicle|hose-leaking|sootLoad/);

@@ -1,6 +1,17 @@
-import { type Attempt, jobIssueText, jobSheet, runJob, sheetAsHtml, sheetAsMarkdown, sheetAsText, succeeded } from '@wallflow/workshop';
+import {
+  type Attempt,
+  jobAnnex,
+  jobIssueText,
+  jobSheet,
+  runJob,
+  type Sheet,
+  sheetAsHtml,
+  sheetAsMarkdown,
+  sheetAsText,
+  succeeded,
+} from '@wallflow/workshop';
 import { describe, expect, it } from 'vitest';
-import { demoFile, demoJob, resultOf } from './demo-job.js';
+import { demoFile, demoJob, paperOf, resultOf } from './demo-job.js';
 
 function outputs(attempt: Attempt | undefined): Record<string, unknown> {
   if (!succeeded(attempt)) throw new Error('no result');
@@ -8,6 +19,14 @@ function outputs(attempt: Attempt | undefined): Record<string, unknown> {
 }
 
 describe('the demo job', () => {
+  it('keeps cautions, assumptions, methods and sources off the sheet, in the annex', () => {
+    const heads = (sheet: Sheet) => sheet.blocks.flatMap((block) => (block.type === 'heading' ? [block.text] : []));
+    const result = resultOf(demoJob());
+    const apart = ['Cautions', 'Assumed, because not entered', 'Methods', 'Sources'];
+    expect(heads(jobSheet(result))).not.toEqual(expect.arrayContaining([expect.stringMatching(new RegExp(apart.join('|')))]));
+    expect(heads(jobAnnex(result))).toEqual(expect.arrayContaining(apart));
+  });
+
   const result = resultOf(demoJob());
 
   it('reads loaded before and clean after, as the trade would on such readings', () => {
@@ -37,7 +56,7 @@ describe('the demo job', () => {
   });
 
   it('states the soot with its range, and takes the most of it into the permission', () => {
-    const text = sheetAsText(jobSheet(result)).replace(/\s+/g, ' ');
+    const text = sheetAsText(paperOf(result)).replace(/\s+/g, ' ');
     expect(text).toMatch(/Before, from the drop alone:? [^.]*at least [^.]*at most/);
     expect(text).toMatch(/After, from the drop alone.{0,120}at most/);
     for (const side of [result.before, result.after]) {
@@ -93,7 +112,7 @@ describe('the demo job', () => {
     );
     expect(outputs(silent.comparison).verdict).toBe('no-signal');
     expect(outputs(silent.after?.condition).verdict).not.toBe('clean');
-    expect(sheetAsText(jobSheet(silent))).not.toMatch(/\[ok\] (Filter after|Result of the work)/);
+    expect(sheetAsText(paperOf(silent))).not.toMatch(/\[ok\] (Filter after|Result of the work)/);
   });
 
   it('proves nothing with readings that contradict each other, or a sensor that does not read zero', () => {
@@ -109,7 +128,7 @@ describe('the demo job', () => {
     expect(outputs(off.after?.condition).verdict).toBe('zero-fault');
     for (const wrong of [atIdle, off]) {
       expect(succeeded(wrong.comparison)).toBe(false);
-      expect(sheetAsText(jobSheet(wrong)).replace(/\s+/g, ' ')).toMatch(
+      expect(sheetAsText(paperOf(wrong)).replace(/\s+/g, ' ')).toMatch(
         /Result of the work: not known\. The readings after the work prove nothing\./,
       );
     }
@@ -151,7 +170,7 @@ describe('the demo job', () => {
     const cold = (name: string) => demoFile(name)?.replaceAll(/,8[3-7]$/gm, ',35');
     const changed = resultOf(demoJob(), cold);
     expect(changed.before.leftOut.join()).toMatch(/idle, 700 rpm: the engine was cold/);
-    expect(jobSheet(changed).blocks.some((block) => block.type === 'paragraph' && block.text.startsWith('Left out'))).toBe(true);
+    expect(paperOf(changed).blocks.some((block) => block.type === 'paragraph' && block.text.startsWith('Left out'))).toBe(true);
   });
 
   it('does without an after log', () => {
@@ -159,7 +178,7 @@ describe('the demo job', () => {
     delete raw.logs.after;
     const changed = resultOf(raw);
     expect(changed.comparison).toBeUndefined();
-    expect(sheetAsText(jobSheet(changed))).not.toMatch(/Filter after/);
+    expect(sheetAsText(paperOf(changed))).not.toMatch(/Filter after/);
   });
 });
 
@@ -219,7 +238,7 @@ describe('a job that cannot be run', () => {
 });
 
 describe('the job sheet', () => {
-  const sheet = jobSheet(resultOf(demoJob()));
+  const sheet = paperOf(resultOf(demoJob()));
 
   it('says the verdicts, the cautions and the sources in every form', () => {
     for (const text of [sheetAsText(sheet), sheetAsMarkdown(sheet), sheetAsHtml(sheet)].map((form) => form.replace(/\s+/g, ' '))) {
@@ -241,7 +260,7 @@ describe('the job sheet', () => {
     const raw = demoJob();
     raw.title = '<script>alert(1)</script>';
     raw.complaint = '"><img src=x onerror=alert(1)> | `a` | *b*';
-    const hostile = jobSheet(resultOf(raw));
+    const hostile = paperOf(resultOf(raw));
     expect(sheetAsHtml(hostile)).not.toMatch(/<script>|<img/);
     expect(sheetAsHtml(hostile)).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
     expect(sheetAsMarkdown(hostile)).toContain('\\<img');

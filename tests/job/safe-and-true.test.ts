@@ -4,7 +4,6 @@ import {
   formFromJob,
   jobFromForm,
   jobIssueText,
-  jobSheet,
   runJob,
   sheetAsHtml,
   sheetAsMarkdown,
@@ -12,7 +11,7 @@ import {
   succeeded,
 } from '@wallflow/workshop';
 import { describe, expect, it } from 'vitest';
-import { demoFile, demoJob, resultOf } from './demo-job.js';
+import { demoFile, demoJob, paperOf, resultOf } from './demo-job.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: tests change the JSON in ways that its type forbids
 const byHand = (): any => JSON.parse(demoFile('by-hand.json') ?? '');
@@ -21,7 +20,7 @@ function outputs(attempt: Attempt | undefined): any {
   if (!succeeded(attempt)) throw new Error('no result');
   return { ...attempt.result.intermediates, ...attempt.result.outputs };
 }
-const sheetOf = (job: unknown) => sheetAsText(jobSheet(resultOf(job))).replace(/\s+/g, ' ');
+const sheetOf = (job: unknown) => sheetAsText(paperOf(resultOf(job))).replace(/\s+/g, ' ');
 const issuesOf = (job: unknown) => {
   const outcome = runJob(job, demoFile);
   return outcome.ok ? [] : outcome.issues.map(jobIssueText);
@@ -149,7 +148,7 @@ describe('a log with lost signals', () => {
     );
     expect(Math.abs(outputs(result.before.soot).sootMass / honest - 1)).toBeLessThan(0.02);
     expect(result.before.leftOut.join(' ')).toMatch(new RegExp(`${label}.*line 2 `));
-    expect(sheetAsText(jobSheet(result)).replace(/\s+/g, ' ')).toContain('what a lost signal shows');
+    expect(sheetAsText(paperOf(result)).replace(/\s+/g, ' ')).toContain('what a lost signal shows');
   });
 
   it('of air mass in most rows leaves its stretches out, rather than guess the air', () => {
@@ -268,7 +267,7 @@ describe('what is wrong with a job', () => {
 });
 
 describe('the sheet', () => {
-  const sheet = jobSheet(resultOf(demoJob()));
+  const sheet = paperOf(resultOf(demoJob()));
   const text = sheetAsText(sheet);
 
   it('begins with a page for the customer that fits on one: wrong, done, better, next, sure', () => {
@@ -298,7 +297,7 @@ describe('the sheet', () => {
     job.complaint = '~~gone~~ &lt;b&gt; http://example.org';
     job.rootCause = '- not a list';
     job.advice = ['1. no number', '---'];
-    const markdown = sheetAsMarkdown(jobSheet(resultOf(job)));
+    const markdown = sheetAsMarkdown(paperOf(resultOf(job)));
     expect(markdown).toContain('\\~\\~gone');
     expect(markdown).toContain('\\&lt;');
     expect(markdown).not.toMatch(/https?:\/\//);

@@ -1,4 +1,4 @@
-import { type JobIssue, jobFromForm, jobIssueText, jobSheet, placeInForm, runJob, sheetAsHtml } from '@wallflow/workshop';
+import { type JobIssue, jobAnnex, jobFromForm, jobIssueText, jobSheet, placeInForm, runJob, sheetAsHtml } from '@wallflow/workshop';
 import { issueView } from '../calculator/result-view.js';
 import type { FieldData, IssueView } from '../data/types.js';
 import type { Logs, SheetView } from './messages.js';
@@ -27,5 +27,13 @@ export function makeSheet(fields: readonly FieldData[], input: Readonly<Record<s
   const outcome = runJob(job, (_, side) => logs[side]?.text);
   if (!outcome.ok) return { ok: false, issues: outcome.issues.map((problem) => view(problem, fields)) };
   const sheet = jobSheet(outcome.result);
-  return { ok: true, sheet: { title: sheet.title, html: sheetAsHtml(sheet), job: `${JSON.stringify(job, undefined, 2)}\n` } };
+  return {
+    ok: true,
+    sheet: {
+      title: sheet.title,
+      html: sheetAsHtml(sheet),
+      annex: sheetAsHtml(jobAnnex(outcome.result)),
+      job: `${JSON.stringify(job, undefined, 2)}\n`,
+    },
+  };
 }

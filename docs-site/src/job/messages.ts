@@ -29,6 +29,8 @@ export interface MadeSheet {
   readonly title: string;
   /** The whole sheet as one page that needs nothing else. */
   readonly html: string;
+  /** What the sheet rests on, as a file of its own. */
+  readonly annex: string;
   /** The job as a file, for another day or another program. */
   readonly job: string;
 }

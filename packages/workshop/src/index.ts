@@ -21,7 +21,7 @@ export { type JobOutcome, type JobResult, runJob } from './job/run-job.js';
 export { type SteadyReading, type SteadyRule, steadyReadings, usualRule } from './job/steady.js';
 export { readingFields, readingList } from './job/typed-readings.js';
 export { type Block, customerPage, type PlotSeries, type Sheet, type Tone, type VerdictLine } from './sheet/blocks.js';
-export { jobSheet } from './sheet/job-sheet.js';
+export { jobAnnex, jobSheet } from './sheet/job-sheet.js';
 export { sheetAsHtml } from './sheet/to-html.js';
 export { sheetAsMarkdown } from './sheet/to-markdown.js';
 export { sheetAsText } from './sheet/to-text.js';

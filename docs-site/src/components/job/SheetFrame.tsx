@@ -3,13 +3,13 @@ import type { MadeSheet } from '../../job/messages.js';
 import { saveFile } from '../../job/save-file.js';
 import styles from './job.module.css';
 
-function fileName({ title }: MadeSheet, ending: string): string {
+function fileName({ title }: MadeSheet, ending: string, before = ''): string {
   const name = title
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-|-$/g, '')
     .slice(0, 60);
-  return `${name === '' ? 'job-sheet' : name}.${ending}`;
+  return `${before}${name === '' ? 'job-sheet' : name}.${ending}`;
 }
 
 /** The sheet as the customer gets it, with what can be done with it. */
@@ -24,6 +24,9 @@ export function SheetFrame({ sheet }: { readonly sheet: MadeSheet }): ReactNode 
         </button>
         <button type="button" onClick={() => saveFile(fileName(sheet, 'html'), 'text/html', sheet.html)}>
           Save the sheet
+        </button>
+        <button type="button" onClick={() => saveFile(fileName(sheet, 'html', 'annex-'), 'text/html', sheet.annex)}>
+          Save the annex: cautions, readings, options, methods, sources
         </button>
         <button type="button" onClick={() => saveFile(fileName(sheet, 'json'), 'application/json', sheet.job)}>
           Save the job file

@@ -1,5 +1,15 @@
 import { dirname, join, resolve } from 'node:path';
-import { type JobIssue, jobData, jobIssueText, jobSheet, runJob, sheetAsHtml, sheetAsMarkdown, sheetAsText } from '@wallflow/workshop';
+import {
+  type JobIssue,
+  jobAnnex,
+  jobData,
+  jobIssueText,
+  jobSheet,
+  runJob,
+  sheetAsHtml,
+  sheetAsMarkdown,
+  sheetAsText,
+} from '@wallflow/workshop';
 import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
 import { reasonOf } from '../reason.js';
 
@@ -46,13 +56,16 @@ export function job(io: Io, file: string | undefined, options: JobOptions): Exit
   const folder = dirname(resolve(file));
   const outcome = runJob(raw, (name) => io.readFileWithin(folder, name));
   if (!outcome.ok) return refuse(io, outcome.issues, options.json);
-  const sheet = jobSheet(outcome.result);
+  const [sheet, annex] = [jobSheet(outcome.result), jobAnnex(outcome.result)];
   io.out(options.json ? json(jobData(outcome.result)) : sheetAsText(sheet));
   if (options.out !== undefined) {
     const written = [
       ['job-sheet.html', sheetAsHtml(sheet)],
       ['job-sheet.md', sheetAsMarkdown(sheet)],
       ['job-sheet.txt', sheetAsText(sheet)],
+      ['job-annex.html', sheetAsHtml(annex)],
+      ['job-annex.md', sheetAsMarkdown(annex)],
+      ['job-annex.txt', sheetAsText(annex)],
     ] as const;
     for (const [name, content] of written) write(io, join(options.out, name), content);
     if (!options.json) io.out(`\nJob sheet written to ${written.map(([name]) => join(options.out ?? '', name)).join(', ')}\n`);

@@ -1,6 +1,7 @@
 import { type Evaluation, numberOf, succeeded, unsureText, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block } from './blocks.js';
+import { readingsPlot, readingsUsed } from './readings.js';
 import { reasonText, resultVerdicts } from './sections.js';
 import { shown } from './shown.js';
 
@@ -110,6 +111,8 @@ export function customerBlocks(result: JobResult): Block[] {
     ...part('What was wrong', [foundText(result), ...(job.rootCause === undefined ? [] : [`Cause: ${job.rootCause}`])]),
     ...part('What was done', doneText(result)),
     ...part('How much better', [betterText(result)]),
+    readingsUsed(result),
+    ...readingsPlot(result),
     ...part('What next', [...(job.advice ?? []), ...(job.nextCheck === undefined ? [] : [`Next check: ${job.nextCheck}`])]),
     resultVerdicts(result),
     ...part('How sure', sureText(result)),

@@ -2,11 +2,10 @@ import { chanceText } from '../estimate/index.js';
 import { jobEstimate } from '../job/estimate-data.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block } from './blocks.js';
-import { capital } from './sections.js';
 
 const digits = (value: number) => (value >= 10 ? Math.round(value).toString() : value.toPrecision(2).replace(/\.0$/, ''));
 
-/** Causes that are less likely than this are left out of the table. */
+/** Causes that are less likely than this are left out. */
 const worthShowing = 0.02;
 
 /** What the readings before the work point to, what was weighed as a plan, and what the estimate after the work says. */
@@ -14,6 +13,7 @@ export function estimateBlocks(result: JobResult): Block[] {
   const { estimateBefore, estimateAfter } = result;
   const found = jobEstimate(result);
   if (estimateBefore === undefined || found === undefined) return [];
+  const chosen = found.plan.find((option) => option.chosen);
   const range = ({ p5, p95 }: { readonly p5: number; readonly p95: number }) => `${digits(p5)} to ${digits(p95)} g/L`;
   const rows: (readonly [string, string])[] = [
     ['Something restricts the exhaust, before', chanceText(estimateBefore.restricted)],
@@ -30,17 +30,38 @@ export function estimateBlocks(result: JobResult): Block[] {
   return [
     { type: 'heading', text: 'What the readings point to' },
     {
-      type: 'table',
-      caption: 'Causes before the work, by everything that was read',
-      head: ['cause', 'chance'],
-      rows: estimateBefore.causes
+      type: 'paragraph',
+      text: `Causes before the work, by everything that was read: ${estimateBefore.causes
         .filter(({ probability }) => probability >= worthShowing)
-        .map(({ title, probability }) => [capital(title), chanceText(probability)]),
+        .map(({ title, probability }) => `${title} (${chanceText(probability)})`)
+        .join('; ')}.`,
     },
     { type: 'facts', rows },
+    ...(chosen === undefined
+      ? []
+      : [{ type: 'paragraph' as const, text: `To do first, before the work: ${lowerFirst(chosen.title)}. ${chosen.why}` }]),
+    ...(found.nextTest === undefined || found.nextTest.bits < 0.02
+      ? []
+      : [
+          {
+            type: 'paragraph' as const,
+            text: `${estimateAfter === undefined ? 'Test next' : 'What would make the result surer'}: ${found.nextTest.question}`,
+          },
+        ]),
+  ];
+}
+
+const lowerFirst = (text: string) => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
+/** Every option that was weighed before the work, with why it was or was not chosen. */
+export function planBlocks(result: JobResult): Block[] {
+  const found = jobEstimate(result);
+  if (found === undefined) return [];
+  return [
+    { type: 'heading', text: 'What could be done before the work' },
     {
       type: 'table',
-      caption: 'What could be done before the work',
+      caption: 'Options, that to do first at the top',
       head: ['option', 'brings', 'risk', 'time', 'why'],
       rows: found.plan.map((option) => [
         option.chosen ? `${option.title} (to do first)` : option.title,
@@ -50,13 +71,5 @@ export function estimateBlocks(result: JobResult): Block[] {
         option.why,
       ]),
     },
-    ...(found.nextTest === undefined || found.nextTest.bits < 0.02
-      ? []
-      : [
-          {
-            type: 'paragraph' as const,
-            text: `${estimateAfter === undefined ? 'Test next' : 'What would make the result surer'}: ${found.nextTest.question}`,
-          },
-        ]),
   ];
 }

@@ -3,15 +3,16 @@ import { absolutePressure, type Kind, type KindName, length, temperature } from 
 import type { JobResult } from '../job/run-job.js';
 import type { Block, Sheet } from './blocks.js';
 import { customerBlocks } from './customer.js';
-import { estimateBlocks } from './estimate.js';
+import { estimateBlocks, planBlocks } from './estimate.js';
 import { cautionBlocks, evidenceBlocks } from './evidence.js';
-import { readingsPlot, readingsTable } from './readings.js';
+import { readingsTable } from './readings.js';
 import {
   cleaningBlocks,
   comparisonBlocks,
   permissionBlocks,
   reductantBlocks,
   resetBlocks,
+  resetReasonBlocks,
   sootBlocks,
   workshopVerdicts,
 } from './sections.js';
@@ -22,15 +23,6 @@ function words(heading: string, text: string | undefined): Block[] {
     : [
         { type: 'heading', text: heading },
         { type: 'paragraph', text },
-      ];
-}
-
-function lines(heading: string, items: readonly string[] | undefined): Block[] {
-  return items === undefined || items.length === 0
-    ? []
-    : [
-        { type: 'heading', text: heading },
-        { type: 'list', items },
       ];
 }
 
@@ -71,34 +63,46 @@ function leftOut({ before, after }: JobResult): Block[] {
   return items.length === 0 ? [] : [{ type: 'paragraph', text: `Left out: ${items.join('; ')}.` }];
 }
 
-/** The one sheet that a customer can read and a colleague can check. */
+/** The sheet: a page for the customer, and one for the next workshop. What they rest on is the annex, a file of its own. */
 export function jobSheet(result: JobResult): Sheet {
   const { job } = result;
   return {
     title: job.title,
     blocks: [
       headFacts(result),
+      ...words('What you told us', job.complaint),
       ...customerBlocks(result),
       { type: 'heading', text: 'For the workshop' },
       workshopVerdicts(result),
       workshopFacts(result),
-      ...words('Complaint', job.complaint),
-      ...lines('History', job.history),
+      ...words('History', job.history?.join('. ').replace(/\.\./g, '.')),
+      ...leftOut(result),
+      ...comparisonBlocks(result),
+      ...estimateBlocks(result),
+      ...reductantBlocks(result),
+      ...resetBlocks(result),
+      { type: 'paragraph', text: 'The emission control of this vehicle is fitted and was not altered. Signature: ____________________' },
+    ],
+  };
+}
+
+/** What the sheet rests on: cautions, every reading, options, permission by condition, assumptions, methods, sources. */
+export function jobAnnex(result: JobResult): Sheet {
+  return {
+    title: `Annex: ${result.job.title}`,
+    blocks: [
+      headFacts(result),
       ...cautionBlocks(result),
       { type: 'heading', text: 'What was measured' },
       readingsTable(result),
       ...leftOut(result),
-      ...readingsPlot(result),
-      ...comparisonBlocks(result),
-      ...estimateBlocks(result),
+      ...planBlocks(result),
       ...sootBlocks(result),
       ...permissionBlocks('before the work', result.permissionBefore, result.before.condition),
       ...cleaningBlocks(result),
       ...permissionBlocks('after the work', result.permissionAfter, result.after?.condition),
-      ...reductantBlocks(result),
-      ...resetBlocks(result),
+      ...resetReasonBlocks(result),
       ...evidenceBlocks(result),
-      { type: 'paragraph', text: 'The emission control of this vehicle is fitted and was not altered. Signature: ____________________' },
     ],
   };
 }

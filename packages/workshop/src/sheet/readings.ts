@@ -37,6 +37,15 @@ function asRead({ typed, mean, uncertainty }: SteadyReading): string {
   return off === undefined || !(off >= 1) ? mbar(pressureDrop) : `${mbar(pressureDrop)} ± ${mbar(off, 1)}`;
 }
 
+/** The reading that each side is judged by, as it was typed or logged. */
+export function readingsUsed({ before, after }: JobResult): Block {
+  const used = ({ deciding }: MeasuredSide) => `${asRead(deciding.steady)} at ${deciding.state}`;
+  return {
+    type: 'facts',
+    rows: [['Reading before', used(before)] as const, ...(after === undefined ? [] : [['Reading after', used(after)] as const])],
+  };
+}
+
 /** The reading with the engine off, which was subtracted from the others. */
 function zeroRow(side: MeasuredSide, when: string): readonly (readonly string[])[] {
   return side.zero === undefined ? [] : [[when, 'off', '', '', asRead(side.zero), '', '', '', '', 'zero of the sensor']];

@@ -270,25 +270,59 @@ interface ResetRow {
 }
 
 /** What may be reset or relearned, what must wait, and what stays as it is. */
-export function resetBlocks({ reset }: JobResult): Block[] {
-  if (!succeeded(reset)) return [];
+/** Rows of the reset advice: those that the work has touched, and the names of those that are left as they are. */
+function resetRows(reset: Evaluation) {
   const field = reset.calculation.spec.outputs.values;
   const words = field?.type === 'table' && field.columns.verdict?.type === 'choice' ? field.columns.verdict.options : {};
   const rows = (reset.result.outputs as Readonly<Record<string, unknown>>).values as readonly ResetRow[];
-  const touched = rows.filter(({ verdict }) => verdict !== 'leave');
-  const left = rows.filter(({ verdict }) => verdict === 'leave').map(({ what }) => what);
   const value = (grams: number | undefined) => (grams === undefined ? '' : mass.format(mass.si(grams), 'g', { digits: 3 }));
+  return {
+    touched: rows
+      .filter(({ verdict }) => verdict !== 'leave')
+      .map((row) => ({
+        what: row.what,
+        may: words[row.verdict] ?? row.verdict,
+        value: value(row.value),
+        why: row.why,
+        first: row.first ?? '',
+      })),
+    left: rows.filter(({ verdict }) => verdict === 'leave').map(({ what }) => what),
+  };
+}
+
+/** What may be reset, in short; why stands in the annex. */
+export function resetBlocks({ reset }: JobResult): Block[] {
+  if (!succeeded(reset)) return [];
+  const { touched } = resetRows(reset);
   return [
     { type: 'heading', text: 'What may be reset or relearned' },
-    { type: 'paragraph', text: `${capital(shown(reset, 'verdict'))}. Next: ${shown(reset, 'next')}` },
+    ...(touched.length === 0
+      ? [{ type: 'paragraph' as const, text: `${capital(shown(reset, 'verdict'))}.` }]
+      : [
+          {
+            type: 'table' as const,
+            caption: 'Values that the work has touched',
+            head: ['what', 'may be', 'value', 'to be proven first'],
+            rows: touched.map((row) => [row.what, row.may, row.value, row.first]),
+          },
+        ]),
+  ];
+}
+
+/** Why each value may or may not be reset, and what is left as it is. */
+export function resetReasonBlocks({ reset }: JobResult): Block[] {
+  if (!succeeded(reset)) return [];
+  const { touched, left } = resetRows(reset);
+  return [
+    { type: 'heading', text: 'Why values may be reset or must wait' },
     ...(touched.length === 0
       ? []
       : [
           {
             type: 'table' as const,
-            caption: 'Values that the work has touched',
-            head: ['what', 'may be', 'value', 'why', 'to be proven first'],
-            rows: touched.map((row) => [row.what, words[row.verdict] ?? row.verdict, value(row.value), row.why, row.first ?? '']),
+            caption: 'What a wrong reset would hide',
+            head: ['what', 'may be', 'why'],
+            rows: touched.map((row) => [row.what, row.may, row.why]),
           },
         ]),
     ...(left.length === 0 ? [] : [{ type: 'paragraph' as const, text: `Left as they are: ${left.join('; ')}.` }]),

@@ -16,7 +16,8 @@ dl{display:grid;grid-template-columns:minmax(8rem,auto) 1fr;gap:.2rem 1rem;margi
 .caution{border:2px solid var(--bad);padding:.6rem .8rem .6rem 2rem;margin:0}svg{width:100%;height:auto;max-width:42rem}
 .page-end{border:0;border-top:2px solid var(--rule);margin:2rem 0}
 .grid{stroke:var(--rule);stroke-width:.6}.line{fill:none;stroke-width:2.2}.line.before,.mark.before{stroke:var(--bad)}.line.after,.mark.after{stroke:var(--good)}.line.clean{stroke:var(--clean);stroke-dasharray:6 5}
-.mark{fill:var(--paper);stroke-width:2.2}text{fill:var(--ink);font:13px system-ui,sans-serif}@media print{body{font-size:11pt;background:#fff}main{max-width:none;padding:0}.page-end{break-after:page;border:0}h2{break-after:avoid}tr,li,svg{break-inside:avoid}}
+.mark{fill:var(--paper);stroke-width:2.2}text{fill:var(--ink);font:13px system-ui,sans-serif}@page{margin:11mm}@media print{body{font-size:8.8pt;line-height:1.25;background:#fff}main{max-width:none;padding:0}h1{font-size:1.35rem;margin:0 0 .3em}h2{margin:.7em 0 .2em;font-size:.95rem;break-after:avoid}p,ul,figure{margin:.25em 0}ul{padding-left:1.4em}
+.verdicts{gap:.2rem;margin:.3em 0 .5em;padding:0;grid-template-columns:repeat(auto-fit,minmax(14rem,1fr))}.verdicts li{padding:.2rem .5rem}dl{grid-template-columns:auto minmax(5.5rem,1fr) auto minmax(5.5rem,1fr);gap:.05rem .7rem}dd{overflow-wrap:normal}th,td{padding:.08rem .35rem}table{font-size:.9em}svg{max-width:24rem}.page-end{break-after:page;border:0;margin:0}tr,li,svg{break-inside:avoid}.scroll{overflow:visible}}
 @media (max-width:30rem){dl{grid-template-columns:1fr}dd{margin-bottom:.4rem}}
 `.trim();
 
@@ -61,8 +62,6 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; ba
 export function sheetAsHtml(sheet: Sheet): string {
   return (
     `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="viewport" content="width=device-width,initial-scale=1">` +
-    // A second lock beside the escaping: the sheet runs nothing and asks nobody.
-    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">` +
     `<title>${escapeHtml(sheet.title)}</title><style>${style}</style></head>\n<body><main><h1>${escapeHtml(sheet.title)}</h1>\n` +
     `${sheet.blocks.map(render).join('\n')}\n</main></body></html>\n`
   );
