@@ -3,7 +3,15 @@
  *
  * @packageDocumentation
  */
-export { type CanDatabase, type CanMessage, type CanSignal, type CanValue, parameterGroup, readCanDatabase, readFrame } from './raw/can-database.js';
+export {
+  type CanDatabase,
+  type CanMessage,
+  type CanSignal,
+  type CanValue,
+  parameterGroup,
+  readCanDatabase,
+  readFrame,
+} from './raw/can-database.js';
 export { type ObdValue, readObdAnswer } from './raw/obd-answer.js';
 export { type ObdField, obdParameters, truckParameters } from './raw/parameters.js';
 export { type RawReading, type RawScale, readRaw } from './raw/raw-value.js';

@@ -48,14 +48,20 @@ export function parameterGroup(id: number): number {
 }
 
 const message = /^BO_\s+(\d+)\s+(\w+)\s*:\s*(\d+)\s+\S+\s*$/;
-const signal =
-  /^SG_\s+(\w+)\s*(?:M|m\d+M?)?\s*:\s*(\d+)\|(\d+)@([01])([+-])\s*\(\s*([^,]+?)\s*,\s*([^)]+?)\s*\)\s*\[[^\]]*\]\s*"([^"]*)"/;
+const signal = /^SG_\s+(\w+)\s*(?:M|m\d+M?)?\s*:\s*(\d+)\|(\d+)@([01])([+-])\s*\(\s*([^,]+?)\s*,\s*([^)]+?)\s*\)\s*\[[^\]]*\]\s*"([^"]*)"/;
 const spn = /^BA_\s+"SPN"\s+SG_\s+(\d+)\s+(\w+)\s+(\d+)\s*;/;
-const otherWords = /^(?:VERSION|NS_|BS_|BU_|BA_|BA_DEF_|BA_DEF_DEF_|CM_|VAL_|VAL_TABLE_|EV_|BO_TX_BU_|SIG_GROUP_|SIG_VALTYPE_|SG_MUL_VAL_|[A-Z_]+\s*$|"|$)/;
+const otherWords =
+  /^(?:VERSION|NS_|BS_|BU_|BA_|BA_DEF_|BA_DEF_DEF_|CM_|VAL_|VAL_TABLE_|EV_|BO_TX_BU_|SIG_GROUP_|SIG_VALTYPE_|SG_MUL_VAL_|[A-Z_]+\s*$|"|$)/;
 
 /** Read the messages and signals of a CAN database file: what is needed to read values, and no more. Never throws. */
 export function readCanDatabase(text: string): CanDatabase {
-  const messages: { name: string; id: number; extended: boolean; group?: number; signals: { -readonly [K in keyof CanSignal]: CanSignal[K] }[] }[] = [];
+  const messages: {
+    name: string;
+    id: number;
+    extended: boolean;
+    group?: number;
+    signals: { -readonly [K in keyof CanSignal]: CanSignal[K] }[];
+  }[] = [];
   const notUnderstood: number[] = [];
   const byId = new Map<number, (typeof messages)[number]>();
   text.split(/\r\n|\r|\n/).forEach((raw, index) => {
@@ -83,7 +89,16 @@ export function readCanDatabase(text: string): CanDatabase {
         return;
       }
       const [at = 0, bits = 0, scale = 1, shift = 0] = numbers;
-      owner.signals.push({ name, start: at, length: bits, bigEndian: order === '0', signed: sign === '-', factor: scale, offset: shift, unit });
+      owner.signals.push({
+        name,
+        start: at,
+        length: bits,
+        bigEndian: order === '0',
+        signed: sign === '-',
+        factor: scale,
+        offset: shift,
+        unit,
+      });
     } else {
       const number = spn.exec(line);
       const named = number === null ? undefined : byId.get(Number(number[1]))?.signals.find(({ name }) => name === number[2]);

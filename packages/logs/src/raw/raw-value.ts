@@ -17,7 +17,9 @@ export interface RawScale {
 }
 
 /** What a raw number says. */
-export type RawReading = { readonly value: number; readonly unit: string } | { readonly none: 'not available' | 'error' | 'reserved' | 'outside' };
+export type RawReading =
+  | { readonly value: number; readonly unit: string }
+  | { readonly none: 'not available' | 'error' | 'reserved' | 'outside' };
 
 /**
  * A raw number as a value. Codes above the greatest value are those of SAE J1939-71: all ones (FF…) not available, FE… an error, FB… to
