@@ -73,7 +73,7 @@ it('by mass gives weights that make up the mix, and volumes only from densities'
   fc.assert(
     fc.property(fc.double({ min: 0.01, max: 100, noNaN: true }), density, density, (wantedMass, weak, strong) => {
       const result = calculation?.run({
-        basis: 'mass',
+        strengthBasis: 'mass',
         wantedMass: text(wantedMass, 'kg'),
         wantedStrength: '25 %',
         weakerStrength: '10 %',

@@ -1,11 +1,4 @@
-import {
-  ethanolWaterDensity,
-  type LiquidPart,
-  massFractionOf,
-  mixWithContraction,
-  volumeFractionOf,
-  waterToWeaken,
-} from '@wallflow/exhaust';
+import { ethanolWaterDensity, type LiquidPart, massFractionOf, mixWithContraction, volumeFractionOf, weaken } from '@wallflow/exhaust';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 
@@ -50,7 +43,7 @@ it('the water that is added gives the strength that was asked for', () => {
     fc.property(part, fc.double({ min: 0.01, max: 1, noNaN: true }), (start, factor) => {
       fc.pre(start.massFraction > 1e-3);
       const wanted = start.massFraction * factor;
-      const water = waterToWeaken(ethanolWaterDensity, start, wanted);
+      const water = weaken(ethanolWaterDensity, start, wanted).waterVolume;
       const mix = mixWithContraction(ethanolWaterDensity, [start, { volume: water, massFraction: 0 }]);
       expect(mix.massFraction).toBeCloseTo(wanted, 10);
     }),

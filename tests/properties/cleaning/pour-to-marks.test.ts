@@ -35,5 +35,5 @@ it('takes no more concentrate than a search over all marks finds necessary', () 
 
 it('adds a tenth and a fifth as decimals do', () => {
   // In doubles 0.1 + 0.2 is more than 0.3 and would ask for another mark.
-  expect(pourToMarks(0.3e-3, 2, 0.1e-3)).toEqual({ concentrate: 0.1e-3, water: 0.2e-3 });
+  expect(pourToMarks(0.3e-3, 2, 0.1e-3)).toEqual({ concentrate: 0.1e-3, water: 0.2e-3, concentrateMarks: 1, waterMarks: 2 });
 });

@@ -12,9 +12,11 @@ export function exact(value: number): Decimal {
 }
 
 export interface PouredMix {
-  /** All in m³, whole numbers of marks. */
+  /** In m³, whole numbers of marks. */
   readonly concentrate: number;
   readonly water: number;
+  readonly concentrateMarks: number;
+  readonly waterMarks: number;
 }
 
 /**
@@ -30,5 +32,11 @@ export function pourToMarks(mixVolume: number, dilutionRatio: number, mark: numb
   const waterFor = (concentrate: Decimal) => concentrate.times(ratio).dividedToIntegerBy(step).times(step);
   let concentrate = needed.dividedBy(ratio.plus(1)).dividedBy(step).ceil().times(step);
   while (concentrate.plus(waterFor(concentrate)).lessThan(needed)) concentrate = concentrate.plus(step);
-  return { concentrate: concentrate.toNumber(), water: waterFor(concentrate).toNumber() };
+  const water = waterFor(concentrate);
+  return {
+    concentrate: concentrate.toNumber(),
+    water: water.toNumber(),
+    concentrateMarks: concentrate.dividedBy(step).toNumber(),
+    waterMarks: water.dividedBy(step).toNumber(),
+  };
 }

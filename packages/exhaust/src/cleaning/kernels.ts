@@ -28,7 +28,7 @@ export {
   massFractionOf,
   mixWithContraction,
   volumeFractionOf,
-  waterToWeaken,
+  weaken,
 } from './mixing/kernel.js';
 export { type AlkaliInput, acidMass, alkaliToNeutralise, freeAlkali, protonsGiven } from './neutralisation/kernel.js';
 export { fitPasses, gainBetween, type PassFit, type PassGain, type PassReading, type UncertainDrop } from './pass-plan/fit.js';

@@ -1,16 +1,22 @@
 import {
+  type CheckedOf,
+  cases,
   choice,
+  count,
+  countOutput,
   defineCalculation,
+  formula,
+  found,
+  known,
   missingInputs,
   noSolution,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
   type Refusal,
+  relevantWhen,
 } from '@wallflow/calculation';
 import { density, dilutionRatio, fraction, mass, volume } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { pourToMarks } from '../exact-volume.js';
 import { dilutionPractice, partsArithmetic, waterDensity20 } from '../sources.js';
@@ -24,7 +30,7 @@ const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, {
 const volumeToMark = (symbol: string, label: string) =>
   quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 5, units: [...volumeUnits] });
 
-const inputs = z.strictObject({
+const inputs = {
   saying: choice({
     label: 'How the label says it',
     options: {
@@ -36,42 +42,36 @@ const inputs = z.strictObject({
     },
     example: 'parts',
   }),
-  parts: quantity(dilutionRatio, {
-    symbol: 'n',
-    label: 'The n of 1:n or 1 in n',
-    min: '0',
-    max: '1000',
-    usual: ['1', '20'],
-    usualReason: 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20',
-    example: '1:4',
-  }).optional(),
-  percent: quantity(fraction, {
-    symbol: 'c',
-    label: 'Per cent of concentrate',
-    above: '0 %',
-    max: '100 %',
-    example: '20 %',
-  }).optional(),
-  concentrateDensity: quantity(density, {
-    symbol: '\\rho_c',
-    label: 'Density of the concentrate',
-    description: 'From the safety data sheet; needed for per cent by mass, and to give the weights.',
-    min: '0.5 kg/L',
-    max: '2 kg/L',
-    example: '1.08 kg/L',
-    units: ['kg/L', 'g/mL'],
-  }).optional(),
-  waterDensity: quantityWithDefault(density, {
+  ...relevantWhen('saying', ['parts', 'one-in', 'unclear'], {
+    parts: quantity(dilutionRatio, {
+      symbol: 'n',
+      label: 'The n of 1:n or 1 in n',
+      range: '0 <= x <= 1000',
+      usual: ['1', '20', 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20'],
+      example: '1:5',
+    }),
+  }),
+  ...relevantWhen('saying', ['volume-percent', 'mass-percent'], {
+    percent: quantity(fraction, { symbol: 'c', label: 'Per cent of concentrate', range: '0 < x <= 100 %', example: '16.7 %' }),
+  }),
+  concentrateDensity: optional(
+    quantity(density, {
+      symbol: '\\rho_c',
+      label: 'Density of the concentrate',
+      description: 'From the safety data sheet; needed for per cent by mass, and to give the weights.',
+      range: '0.5 <= x <= 2 kg/L',
+      example: '1.08 kg/L',
+      units: ['kg/L', 'g/mL'],
+    }),
+  ),
+  waterDensity: quantity(density, {
     symbol: '\\rho_w',
     label: 'Density of the water',
-    min: '0.95 kg/L',
-    max: '1.01 kg/L',
-    example: '0.9982 kg/L',
+    range: '0.95 <= x <= 1.01 kg/L',
     units: ['kg/L', 'g/mL'],
-    default: '0.9982 kg/L',
-    defaultReason: 'water at 20 °C',
+    default: ['0.9982 kg/L', 'water at 20 °C'],
   }),
-  known: choice({
+  volumeOf: choice({
     label: 'The volume below is',
     options: { mix: 'the mix that is needed', concentrate: 'the concentrate at hand' },
     example: 'mix',
@@ -79,47 +79,56 @@ const inputs = z.strictObject({
   knownVolume: quantity(volume, {
     symbol: 'V_k',
     label: 'Volume',
-    above: '0 mL',
-    max: '1000 L',
-    example: '1500 mL',
+    range: '0 mL < x <= 1000 L',
+    example: '4.8 L',
     units: [...volumeUnits],
   }),
-  mark: quantity(volume, {
-    symbol: 'V_g',
-    label: 'Distance of the marks on the jug',
-    description: 'With it, the volumes to pour end on a mark and the mix never gets weaker than the label says.',
-    min: '0.1 mL',
-    max: '10 L',
-    example: '50 mL',
-    units: [...volumeUnits],
-  }).optional(),
-});
+  passes: optional(
+    count({
+      symbol: 'p',
+      label: 'Passes that the mix is for',
+      description: 'With it you see how much each pass gets.',
+      min: 1,
+      max: 20,
+      example: 3,
+    }),
+  ),
+  mark: optional(
+    quantity(volume, {
+      symbol: 'V_g',
+      label: 'Graduation of the jug',
+      description:
+        'Volume between two marks. With it, both volumes to pour end on a mark, and the mix is never weaker than the label says.',
+      range: '0.1 mL <= x <= 10 L',
+      example: '50 mL',
+      units: [...volumeUnits],
+    }),
+  ),
+};
 
-type Inputs = z.output<typeof inputs>;
+type Inputs = CheckedOf<typeof inputs>;
 
 /** Parts of water per part of concentrate, whatever the label's way of saying it. */
 function partsOf(input: Inputs): number | Refusal {
   switch (input.saying) {
     case 'parts':
-      return input.parts ?? missingInputs('parts');
+      return known(input.parts);
     case 'one-in':
-      if (input.parts === undefined) return missingInputs('parts');
-      return input.parts >= 1 ? input.parts - 1 : noSolution('one part cannot be in less than one part of mix', ['parts']);
+      return known(input.parts) >= 1 ? known(input.parts) - 1 : noSolution('one part cannot be in less than one part of mix', ['parts']);
     case 'volume-percent':
-      return input.percent === undefined ? missingInputs('percent') : partsFromVolumeShare(input.percent);
+      return partsFromVolumeShare(known(input.percent));
     case 'mass-percent':
-      if (input.percent === undefined) return missingInputs('percent');
       if (input.concentrateDensity === undefined) return missingInputs('concentrateDensity');
       return partsFromMassShare({
-        massShare: input.percent,
+        massShare: known(input.percent),
         concentrateDensity: input.concentrateDensity,
         waterDensity: input.waterDensity,
       });
     default: {
-      const n = Number((input.parts ?? 4).toPrecision(4));
+      const n = Number(known(input.parts).toPrecision(4));
       const share = (parts: number) => `${Number((100 / parts).toPrecision(3))} %`;
       return noSolution(
-        `1:${n} can mean one part and ${n} parts of water (${share(n + 1)}) or one part in ${n} parts of mix (${share(Math.max(n, 1))}); read the label or ask its maker, then choose`,
+        `1:${n} can mean one part and ${n} parts of water (${share(n + 1)}) or one part in ${n} parts of mix (${share(Math.max(n, 1))}); read the label or ask the maker of the cleaner, then choose`,
         ['saying'],
       );
     }
@@ -128,18 +137,20 @@ function partsOf(input: Inputs): number | Refusal {
 
 export const dilutionCalculation = defineCalculation({
   id: 'dilution',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'Dilute a concentrate',
-  purpose: 'How much concentrate and how much water make this mix, in the words of the label?',
-  usedBy: ['technician', 'developer', 'trainer'],
-  keywords: ['mix', 'parts', 'percent', 'jug', 'concentrate'],
+  purpose: 'How much concentrate and how much water make this mix, as the label states it?',
+  keywords: ['mix', 'parts', 'percent', 'jug', 'concentrate', 'bottle', 'passes'],
   method: 'parts by volume, decimal to the mark',
   inputs,
-  example: { parts: '1:4', mark: '50 mL' },
+  example: { parts: '1:5', passes: 3, mark: '50 mL' },
   intermediates: {
+    waterShare: optional(quantityOutput(fraction, { symbol: 'c_w', label: 'Per cent of water', digits: 4, units: ['%'] })),
     waterParts: quantityOutput(dilutionRatio, { symbol: 'n_w', label: 'Parts of water to one part of concentrate', digits: 4 }),
     volumeShare: quantityOutput(fraction, { symbol: 'c_V', label: 'Share of concentrate by volume', digits: 4, units: ['%'] }),
+    concentrateMarks: optional(countOutput({ symbol: 'N_c', label: 'Marks of concentrate' })),
+    waterMarks: optional(countOutput({ symbol: 'N_w', label: 'Marks of water' })),
     massShare: optional(quantityOutput(fraction, { symbol: 'c_m', label: 'Share of concentrate by mass', digits: 4, units: ['%'] })),
   },
   outputs: {
@@ -152,60 +163,86 @@ export const dilutionCalculation = defineCalculation({
     pouredShare: optional(
       quantityOutput(fraction, { symbol: 'c_g', label: 'Share of concentrate in what is poured', digits: 4, units: ['%'] }),
     ),
+    volumePerPass: optional(volumeOutput('V_p', 'Mix per pass')),
     concentrateVolume: volumeOutput('V_c', 'Concentrate'),
   },
-  constants: {},
+  answer: 'concentrateVolume',
   steps: [
-    { gives: 'waterParts', text: 'From the label ([[saying]]): [[waterParts]].', source: 'partsArithmetic' },
-    { gives: 'volumeShare', tex: '[[volumeShare]] = \\frac{1}{1+[[waterParts]]}', source: 'partsArithmetic' },
-    {
-      gives: 'massShare',
-      tex: '[[massShare]] = \\frac{[[concentrateDensity]]}{[[concentrateDensity]]+[[waterParts]]\\,[[waterDensity]]}',
-      source: 'partsArithmetic',
-    },
-    { gives: 'mixVolume', text: 'As needed, or concentrate times one plus the parts of water: [[mixVolume]].', source: 'partsArithmetic' },
-    { gives: 'waterVolume', tex: '[[waterVolume]] = [[mixVolume]]\\,\\frac{[[waterParts]]}{1+[[waterParts]]}', source: 'partsArithmetic' },
-    {
-      gives: 'pouredConcentrate',
-      text: 'Up to the next mark, never weaker than the label: [[pouredConcentrate]].',
-      source: 'dilutionPractice',
-    },
-    { gives: 'pouredWater', text: 'Down to the last mark that keeps the strength: [[pouredWater]].', source: 'dilutionPractice' },
-    { gives: 'concentrateMass', tex: '[[concentrateMass]] = [[concentrateDensity]]\\,[[concentrateVolume]]', source: 'partsArithmetic' },
-    { gives: 'waterMass', tex: '[[waterMass]] = [[waterDensity]]\\,[[waterVolume]]', source: 'partsArithmetic' },
-    { gives: 'concentrateVolume', tex: '[[concentrateVolume]] = \\frac{[[mixVolume]]}{1+[[waterParts]]}', source: 'partsArithmetic' },
+    formula('waterShare', '1 - percent'),
+    cases(
+      'waterParts',
+      {
+        "saying == 'parts'": 'parts',
+        "saying == 'one-in'": 'parts - 1',
+        "saying == 'volume-percent'": 'waterShare / percent',
+        otherwise: 'waterShare / waterDensity * concentrateDensity / percent',
+      },
+      partsArithmetic,
+    ),
+    formula('volumeShare', '1 / (1 + waterParts)', partsArithmetic),
+    formula('massShare', 'concentrateDensity / (concentrateDensity + waterParts * waterDensity)', partsArithmetic),
+    cases('mixVolume', { "volumeOf == 'mix'": 'knownVolume', otherwise: 'knownVolume * (1 + waterParts)' }, partsArithmetic),
+    formula('concentrateVolume', 'mixVolume / (1 + waterParts)', partsArithmetic),
+    formula('waterVolume', 'waterParts * concentrateVolume', partsArithmetic),
+    formula('volumePerPass', 'mixVolume / passes', partsArithmetic),
+    found(
+      'concentrateMarks',
+      ['(concentrateMarks + waterMarks) * mark >= (1 - 1e-9) * mixVolume'],
+      dilutionPractice,
+      undefined,
+      'Fewest marks of concentrate that make enough mix, compared to nine digits.',
+    ),
+    found(
+      'waterMarks',
+      ['waterMarks <= (1 + 1e-9) * waterParts * concentrateMarks', 'waterMarks + 1 > (1 - 1e-9) * waterParts * concentrateMarks'],
+      dilutionPractice,
+      undefined,
+      'Most marks of water that leave the mix no weaker than the label.',
+    ),
+    formula('pouredConcentrate', 'concentrateMarks * mark', dilutionPractice),
+    formula('pouredWater', 'waterMarks * mark', dilutionPractice),
+    formula('pouredShare', 'concentrateMarks / (concentrateMarks + waterMarks)', partsArithmetic),
+    formula('concentrateMass', 'concentrateDensity * concentrateVolume', partsArithmetic),
+    formula('waterMass', 'waterDensity * waterVolume', partsArithmetic),
   ],
-  assumptions: [
-    {
-      code: 'additive_volumes',
-      text: 'Volumes add up; a water-based cleaner shrinks by well under 1 % on mixing, an alcohol by up to 4 %.',
-    },
-  ],
-  limits: [{ code: 'label_counts', text: 'The label and the safety data sheet of the cleaner come before any figure here.' }],
+  assumptions: { additive_volumes: 'Volumes add up; a water-based cleaner shrinks by well under 1 % on mixing, an alcohol by up to 4 %.' },
+  limits: { label_counts: 'The label and the safety data sheet of the cleaner come before any figure here.' },
   cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
-  sources: { partsArithmetic, dilutionPractice, waterDensity20 },
   dimensional: 'volumes to pour are rounded to decimal marks',
+  sources: [waterDensity20],
   compute(input) {
     const parts = partsOf(input);
     if (typeof parts !== 'number') return parts;
-    const mixVolume = input.known === 'mix' ? input.knownVolume : input.knownVolume * (1 + parts);
-    const concentrateVolume = input.known === 'mix' ? mixVolume / (1 + parts) : input.knownVolume;
+    const mixVolume = input.volumeOf === 'mix' ? input.knownVolume : input.knownVolume * (1 + parts);
+    const concentrateVolume = input.volumeOf === 'mix' ? mixVolume / (1 + parts) : input.knownVolume;
+    const waterVolume = parts * concentrateVolume;
     const { concentrateDensity, waterDensity, mark } = input;
-    // Concentrate at hand cannot be rounded up: there is no more of it.
-    const poured = mark === undefined || input.known === 'concentrate' ? undefined : pourToMarks(mixVolume, parts, mark);
+    // Concentrate at hand cannot be rounded up, as there is no more of it.
+    const poured = mark === undefined || input.volumeOf === 'concentrate' ? undefined : pourToMarks(mixVolume, parts, mark);
     return {
+      waterShare: input.percent === undefined ? undefined : 1 - input.percent,
       waterParts: parts,
       volumeShare: 1 / (1 + parts),
       massShare: concentrateDensity === undefined ? undefined : massShareFromParts(parts, concentrateDensity, waterDensity),
       mixVolume,
-      waterVolume: mixVolume - concentrateVolume,
+      waterVolume,
       concentrateVolume,
+      volumePerPass: input.passes === undefined ? undefined : mixVolume / input.passes,
       concentrateMass: concentrateDensity === undefined ? undefined : concentrateDensity * concentrateVolume,
-      waterMass: concentrateDensity === undefined ? undefined : waterDensity * (mixVolume - concentrateVolume),
+      waterMass: concentrateDensity === undefined ? undefined : waterDensity * waterVolume,
+      concentrateMarks: poured?.concentrateMarks,
+      waterMarks: poured?.waterMarks,
       pouredConcentrate: poured?.concentrate,
       pouredWater: poured?.water,
       pouredShare: poured === undefined ? undefined : poured.concentrate / (poured.concentrate + poured.water),
     };
   },
-  advise: () => [{ tone: 'do', text: 'Put the water in first, then the concentrate; write strength and date on the container.' }],
+  advise: ({ volumePerPass }) => [
+    { tone: 'do', text: 'Put the water in first, then the concentrate; write strength and date on the container.' },
+    ...(volumePerPass === undefined
+      ? []
+      : ([
+          { tone: 'note', text: 'Whether a pass of that size fills this filter is answered by “How much cleaning mix for this filter”.' },
+        ] as const)),
+  ],
 });

@@ -1,6 +1,6 @@
 /** Parts of water per part of concentrate from a share of concentrate by volume. */
 export function partsFromVolumeShare(share: number): number {
-  return 1 / share - 1;
+  return (1 - share) / share;
 }
 
 export interface MassShareInput {

@@ -46,7 +46,17 @@ export function mixWithContraction(density: MixtureDensity, parts: readonly Liqu
   };
 }
 
-/** Volume of water in m³ that brings a part down to a mass fraction: m_w = m (w₁/w₂ − 1). */
-export function waterToWeaken(density: MixtureDensity, part: LiquidPart, massFraction: number): number {
-  return (part.volume * density(part.massFraction) * (part.massFraction / massFraction - 1)) / density(0);
+export interface Weakened {
+  /** Mass of the mix and of the water in it, kg. */
+  readonly mass: number;
+  readonly waterMass: number;
+  /** m³. */
+  readonly waterVolume: number;
+}
+
+/** Water that brings a part down to a mass fraction: its active substance stays, m₁ w₁ = m₂ w₂. */
+export function weaken(density: MixtureDensity, part: LiquidPart, massFraction: number): Weakened {
+  const start = part.volume * density(part.massFraction);
+  const mass = (start * part.massFraction) / massFraction;
+  return { mass, waterMass: mass - start, waterVolume: (mass - start) / density(0) };
 }

@@ -1,4 +1,4 @@
-import { inconsistentInputs, type Refusal } from '@wallflow/calculation';
+import { choice, inconsistentInputs, type Refusal, relevantWhen } from '@wallflow/calculation';
 import { ureaSolutionDensityAt20 } from '../../reductant/solution/density.js';
 import { ethanolWaterDensity } from './ethanol-density.js';
 import { type MixtureDensity, massFractionOf, volumeFractionOf } from './kernel.js';
@@ -9,8 +9,20 @@ export const liquidOptions = {
 } as const;
 export type Liquid = keyof typeof liquidOptions;
 
-export const basisOptions = { volume: 'volume', mass: 'mass' } as const;
-export type StrengthBasis = keyof typeof basisOptions;
+export type StrengthBasis = 'volume' | 'mass';
+
+/** Which liquid, and for one that is not a dissolved solid, what its strengths are stated by. */
+export const liquidInputs = {
+  liquid: choice({
+    label: 'Liquids',
+    description: 'Strengths of urea solution are per cent by mass.',
+    options: liquidOptions,
+    example: 'ethanol-water',
+  }),
+  ...relevantWhen('liquid', 'ethanol-water', {
+    strengthBasis: choice({ label: 'Strengths are per cent by', options: { volume: 'volume', mass: 'mass' }, example: 'volume' }),
+  }),
+};
 
 /** Strongest urea solution that the density relation covers; it is nearly saturated at 20 °C. */
 const strongestUrea = 0.5;
@@ -23,13 +35,16 @@ export interface LiquidModel {
 }
 
 /** The density relation of a liquid, or a refusal when strengths on that basis mean nothing for it. */
-export function liquidModel(liquid: Liquid, basis: StrengthBasis, strengths: Readonly<Record<string, number>>): LiquidModel | Refusal {
+export function liquidModel(
+  liquid: Liquid,
+  basis: StrengthBasis | undefined,
+  strengths: Readonly<Record<string, number>>,
+): LiquidModel | Refusal {
   if (liquid === 'urea-water') {
-    if (basis === 'volume') return inconsistentInputs('urea is a solid: its strength is stated by mass', ['strengthBasis'], ['liquid']);
     const tooStrong = Object.keys(strengths).find((key) => (strengths[key] ?? 0) > strongestUrea);
     if (tooStrong !== undefined) {
       return inconsistentInputs(
-        'urea solution is only covered up to 50 % by mass; it is saturated a little above',
+        'urea solution is covered only up to 50 % by mass; a little above that it is saturated',
         [tooStrong],
         ['liquid'],
       );
@@ -37,7 +52,7 @@ export function liquidModel(liquid: Liquid, basis: StrengthBasis, strengths: Rea
     return { density: ureaSolutionDensityAt20, massFraction: (strength) => strength, strength: (fraction) => fraction };
   }
   const density = ethanolWaterDensity;
-  if (basis === 'mass') return { density, massFraction: (strength) => strength, strength: (fraction) => fraction };
+  if (basis !== 'volume') return { density, massFraction: (strength) => strength, strength: (fraction) => fraction };
   return {
     density,
     massFraction: (strength) => massFractionOf(density, strength),
