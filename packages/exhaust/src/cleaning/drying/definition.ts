@@ -1,11 +1,14 @@
 import {
+  cases,
   constant,
   defineCalculation,
+  formula,
   inconsistentInputs,
   noSolution,
+  optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  solved,
 } from '@wallflow/calculation';
 import {
   absolutePressure,
@@ -14,7 +17,6 @@ import {
   fraction,
   mass,
   massFlow,
-  molarHeatCapacity,
   molarMass,
   power,
   ratio,
@@ -24,11 +26,12 @@ import {
   time,
   volume,
 } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
+import { molarMassOfDryAir } from '../../gas/constants.js';
+import { vapourPressureGoff } from '../../gas/humidity/kernel.js';
 import { molarMassOf } from '../../gas/species.js';
 import { cfr1065, siBrochure } from '../../sources.js';
+import { gasConstant } from '../../vocabulary/constants.js';
 import { dryingPractice, heatBalance, nistSteamTables, waterDensity20 } from '../sources.js';
 import { boilingPoint, dryingPower, evaporationHeatAt, heatToDry, steamVolume } from './kernel.js';
 
@@ -40,226 +43,202 @@ const timeOutput = (symbol: string, label: string) => quantityOutput(time, { sym
 
 export const dryingCalculation = defineCalculation({
   id: 'drying',
-  version: '1.2.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'Drying the filter after a clean',
-  purpose: 'How long must the engine run to evaporate the water that is still in the filter?',
-  usedBy: ['technician', 'trainer', 'developer'],
+  purpose: 'How long must the engine run to evaporate the water still in the filter?',
   keywords: ['dry', 'evaporate', 'steam', 'white smoke', 'water'],
-  method: 'heat balance: gas cools to the boiling point at the pressure of the place, water warms and evaporates',
-  inputs: z.strictObject({
+  method: 'heat balance: the gas cools to the boiling point, the water warms and evaporates',
+  inputs: {
     heldWater: quantity(volume, {
       symbol: 'V_h',
-      label: 'Liquid that is still in the filter',
-      description: 'What went in less what ran out; or the weight gained, one gram for one millilitre.',
-      above: '0 mL',
-      max: '100 L',
-      example: '1 L',
+      label: 'Liquid still in the filter',
+      description: 'What went in minus what ran out; or the weight gained, one gram for one millilitre.',
+      range: '0 mL < x <= 100 L',
+      example: '1.1 L',
       units: ['mL', 'L', 'floz_US'],
     }),
     exhaustMassFlow: quantity(massFlow, {
       symbol: '\\dot m',
-      label: 'Exhaust flow',
-      above: '0 kg/h',
-      max: '10000 kg/h',
-      example: '172 kg/h',
+      label: 'Exhaust mass flow',
+      range: '0 < x <= 10000 kg/h',
+      example: '290 kg/h',
       units: ['kg/h', 'g/s', 'lb/min'],
     }),
     gasTemperature: quantity(temperature, {
       symbol: 'T_g',
-      label: 'Exhaust temperature before the filter',
-      min: '20 °C',
-      max: '700 °C',
-      usual: ['105 °C', '400 °C'],
-      usualReason: { below: 'gas below the boiling point dries a filter very slowly', above: 'hotter gas on a wet filter cracks it' },
-      example: '220 °C',
+      label: 'Gas temperature before the filter',
+      range: '20 <= x <= 700 °C',
+      usual: [
+        '105 °C',
+        '400 °C',
+        { below: 'gas below the boiling point dries a filter very slowly', above: 'hotter gas on a wet filter cracks it' },
+      ],
+      example: '184 °C',
     }),
-    outletTemperature: quantity(temperature, {
-      symbol: 'T_o',
-      label: 'Temperature at which the gas leaves while the filter is wet',
-      description:
-        'Watch the sensor behind the filter: it stays near one value as long as there is water. Left out, the boiling point: the careful side.',
-      min: '20 °C',
-      max: '150 °C',
-      usual: ['50 °C', '120 °C'],
-      usualReason: 'between the wet-bulb temperature of the gas and the boiling point',
-      example: '100 °C',
-    }).optional(),
-    startTemperature: quantityWithDefault(temperature, {
+    outletTemperature: optional(
+      quantity(temperature, {
+        symbol: 'T_o',
+        label: 'Gas temperature after the wet filter',
+        description:
+          'Watch the sensor after the filter: it stays near one value as long as there is water. Leave blank for the boiling point, which is the careful side.',
+        range: '20 <= x <= 150 °C',
+        usual: ['50 °C', '120 °C', 'between the wet-bulb temperature of the gas and the boiling point'],
+        example: '100 °C',
+      }),
+    ),
+    startTemperature: quantity(temperature, {
       symbol: 'T_s',
       label: 'Temperature of the wet filter at the start',
-      min: '-10 °C',
-      below: '120 °C',
-      example: '20 °C',
-      default: '20 °C',
-      defaultReason: 'cold filter',
+      range: '-10 <= x < 120 °C',
+      default: ['20 °C', 'cold filter'],
     }),
-    filterMass: quantityWithDefault(mass, {
+    filterMass: quantity(mass, {
       symbol: 'm_f',
-      label: 'Mass of the filter body that warms up with it',
-      min: '0 kg',
-      max: '60 kg',
-      example: '0 kg',
+      label: 'Mass of the filter body that warms up with the water',
+      range: '0 <= x <= 60 kg',
       units: ['kg', 'g', 'lb'],
-      default: '0 kg',
-      defaultReason: 'not given: only the water counts; a body of 3 kg adds a tenth to a litre of water',
+      default: ['0 kg', 'not given: only the water counts; a body of 3 kg adds a tenth to a litre of water'],
     }),
-    gasHeatCapacity: quantityWithDefault(specificHeatCapacity, {
+    gasHeatCapacity: quantity(specificHeatCapacity, {
       symbol: 'c_p',
       label: 'Specific heat of the exhaust',
-      min: '0.9 kJ/(kg.K)',
-      max: '1.4 kJ/(kg.K)',
-      example: '1.05 kJ/(kg.K)',
+      range: '0.9 <= x <= 1.4 kJ/(kg.K)',
       units: ['kJ/(kg.K)', 'J/(kg.K)'],
-      default: '1.05 kJ/(kg.K)',
-      defaultReason: 'lean diesel exhaust near 200 °C',
+      default: ['1.05 kJ/(kg.K)', 'lean diesel exhaust near 200 °C'],
     }),
-    practiceFactor: quantityWithDefault(ratio, {
+    practiceFactor: quantity(ratio, {
       symbol: 'f',
       label: 'Real time over ideal time',
-      min: '1',
-      max: '5',
-      usual: ['1.5', '2'],
-      usualReason: 'common practice, no source',
-      example: '1.75',
-      default: '1.75',
-      defaultReason: 'common practice, no source: 1.5 to 2, because part of the gas passes dry channels',
+      range: '1 <= x <= 5',
+      usual: ['1.5', '2', 'common practice, no source'],
+      default: ['1.75', 'common practice, no source: 1.5 to 2, because part of the gas passes dry channels'],
     }),
-    gasPressure: quantityWithDefault(absolutePressure, {
+    gasPressure: quantity(absolutePressure, {
       symbol: 'p',
       label: 'Absolute pressure in the filter',
-      min: '60 kPa',
-      max: '200 kPa',
-      example: '101.325 kPa',
-      units: ['kPa', 'mbar', 'bar', 'psi'],
-      default: '101.325 kPa',
-      defaultReason: 'sea level',
+      range: '60 <= x <= 200 kPa',
+      units: ['kPa', 'hPa', 'mbar', 'bar', 'psi'],
+      default: ['101.325 kPa', 'sea level'],
     }),
-  }),
+  },
+  example: { startTemperature: '14 °C', filterMass: '2.6 kg', gasPressure: '986 hPa' },
   intermediates: {
     boilingTemperature: quantityOutput(temperature, { symbol: 'T_b', label: 'Boiling point at that pressure', digits: 4 }),
-    evaporationHeat: quantityOutput(specificEnergy, { symbol: 'r', label: 'Heat of evaporation there', digits: 4, units: ['kJ/kg'] }),
-    leavingTemperature: quantityOutput(temperature, { symbol: 'T_o', label: 'Temperature at which the gas leaves', digits: 4 }),
+    vapourPressure: quantityOutput(absolutePressure, {
+      symbol: 'p_v',
+      label: 'Vapour pressure of water at the boiling point',
+      digits: 5,
+      units: ['kPa', 'mbar'],
+    }),
+    evaporationHeat: quantityOutput(specificEnergy, {
+      symbol: 'r',
+      label: 'Heat of evaporation at the boiling point',
+      digits: 4,
+      units: ['kJ/kg'],
+    }),
+    leavingTemperature: quantityOutput(temperature, { symbol: 'T_o', label: 'Gas temperature after the wet filter, used', digits: 4 }),
     waterMass: quantityOutput(mass, { symbol: 'm_w', label: 'Water to evaporate', digits: 4, units: ['g', 'kg'] }),
     heatPerWater: quantityOutput(specificEnergy, { symbol: 'q', label: 'Heat per mass of water', digits: 4, units: ['kJ/kg'] }),
     bodyHeat: heatOutput('Q_f', 'Heat to warm the filter body'),
-    evaporationRate: quantityOutput(massFlow, { symbol: '\\dot m_w', label: 'Steam while it dries', digits: 3, units: ['kg/h', 'g/s'] }),
+    evaporationRate: quantityOutput(massFlow, {
+      symbol: '\\dot m_w',
+      label: 'Steam flow while it dries',
+      digits: 3,
+      units: ['kg/h', 'g/s'],
+    }),
   },
   outputs: {
-    heat: heatOutput('Q', 'Heat needed'),
-    dryingPower: quantityOutput(power, { symbol: 'P', label: 'Heat that the gas brings', digits: 3, units: ['kW', 'W'] }),
+    heatNeeded: heatOutput('Q', 'Heat needed'),
+    dryingPower: quantityOutput(power, { symbol: 'P', label: 'Heat flow from the gas', digits: 3, units: ['kW', 'W'] }),
     idealTime: timeOutput('t_0', 'Time if all that heat goes into the water'),
     steamVolume: quantityOutput(volume, {
       symbol: 'V_s',
-      label: 'Steam that leaves, as gas at its temperature',
+      label: 'Volume of the steam at its temperature',
       digits: 3,
       units: ['m3', 'L'],
     }),
     steamShare: quantityOutput(fraction, {
       symbol: 's',
-      label: 'Extra volume flow through the filter while it steams',
-      description: 'The drop reads high by this and by the water films in the pores; it says nothing about the clean.',
+      label: 'Extra volume flow through the steaming filter',
+      description: 'This, and the water films in the pores, make the pressure drop read high; it does not show how clean the filter is.',
       digits: 2,
       units: ['%'],
     }),
     dryingTime: timeOutput('t', 'Time to plan for'),
   },
   constants: {
-    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: 'waterDensity20' }),
+    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
+    triplePoint: constant(temperature, 273.16, { symbol: 'T_3', label: 'Triple point of water', source: cfr1065 }),
     tableTemperature: constant(temperature, 373.15, {
       symbol: 'T_1',
       label: 'Temperature for which a heat of evaporation is known',
-      source: 'nistSteamTables',
+      source: nistSteamTables,
     }),
-    waterHeatCapacity: constant(specificHeatCapacity, 4190, { symbol: 'c_w', label: 'Specific heat of water', source: 'nistSteamTables' }),
+    waterHeatCapacity: constant(specificHeatCapacity, 4190, { symbol: 'c_w', label: 'Specific heat of water', source: nistSteamTables }),
     tableHeat: constant(specificEnergy, 2.257e6, {
       symbol: 'r_1',
       label: 'Heat of evaporation of water at 100 °C',
-      source: 'nistSteamTables',
+      source: nistSteamTables,
     }),
     heatFall: constant(specificHeatCapacity, 2663, {
       symbol: "r'",
       label: 'Fall of the heat of evaporation per kelvin, 86 to 120 °C',
-      source: 'nistSteamTables',
+      source: nistSteamTables,
     }),
     bodyHeatCapacity: constant(specificHeatCapacity, 900, {
       symbol: 'c_f',
       label: 'Specific heat of a ceramic body near 60 °C',
-      source: 'dryingPractice',
+      source: dryingPractice,
     }),
-    gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
-    waterMolarMass: constant(molarMass, molarMassOf.water, { symbol: 'M_w', label: 'Molar mass of water', source: 'cfr1065' }),
+    gasConstant,
+    waterMolarMass: constant(molarMass, molarMassOf.water, { symbol: 'M_w', label: 'Molar mass of water', source: cfr1065 }),
     gasMolarMass: constant(molarMass, molarMassOfDryAir, {
       symbol: 'M_g',
       label: 'Molar mass of the exhaust, taken as air',
-      source: 'cfr1065',
+      source: cfr1065,
     }),
   },
+  answer: 'dryingTime',
   steps: [
-    {
-      gives: 'boilingTemperature',
-      text: 'Temperature at which the vapour pressure of water is [[gasPressure]]: [[boilingTemperature]].',
-      source: 'cfr1065',
-      locator: '1065.645 Eq. 1',
-    },
-    {
-      gives: 'evaporationHeat',
-      tex: '[[evaporationHeat]] = [[tableHeat]]-[[heatFall]]\\left([[boilingTemperature]]-[[tableTemperature]]\\right)',
-      source: 'nistSteamTables',
-    },
-    { gives: 'leavingTemperature', text: 'As given, or the boiling point: [[leavingTemperature]].', source: 'heatBalance' },
-    { gives: 'waterMass', tex: '[[waterMass]] = [[waterDensity]]\\,[[heldWater]]', source: 'waterDensity20' },
-    {
-      gives: 'heatPerWater',
-      tex: '[[heatPerWater]] = [[waterHeatCapacity]]\\left([[boilingTemperature]]-[[startTemperature]]\\right)+[[evaporationHeat]]',
-      source: 'heatBalance',
-    },
-    {
-      gives: 'bodyHeat',
-      tex: '[[bodyHeat]] = [[filterMass]]\\,[[bodyHeatCapacity]]\\left([[boilingTemperature]]-[[startTemperature]]\\right)',
-      source: 'heatBalance',
-    },
-    { gives: 'heat', tex: '[[heat]] = [[waterMass]]\\,[[heatPerWater]]+[[bodyHeat]]', source: 'heatBalance' },
-    {
-      gives: 'dryingPower',
-      tex: '[[dryingPower]] = [[exhaustMassFlow]]\\,[[gasHeatCapacity]]\\left([[gasTemperature]]-[[leavingTemperature]]\\right)',
-      source: 'heatBalance',
-    },
-    { gives: 'idealTime', tex: '[[idealTime]] = \\frac{[[heat]]}{[[dryingPower]]}', source: 'heatBalance' },
-    { gives: 'evaporationRate', tex: '[[evaporationRate]] = \\frac{[[dryingPower]]}{[[evaporationHeat]]}', source: 'heatBalance' },
-    {
-      gives: 'steamVolume',
-      tex: '[[steamVolume]] = \\frac{[[waterMass]]\\,[[gasConstant]]\\,[[leavingTemperature]]}{[[waterMolarMass]]\\,[[gasPressure]]}',
-      source: 'siBrochure',
-    },
-    {
-      gives: 'steamShare',
-      tex: '[[steamShare]] = \\frac{[[evaporationRate]]\\,[[gasMolarMass]]}{[[exhaustMassFlow]]\\,[[waterMolarMass]]}',
-      source: 'heatBalance',
-    },
-    { gives: 'dryingTime', tex: '[[dryingTime]] = [[practiceFactor]]\\,[[idealTime]]', source: 'dryingPractice' },
+    solved('boilingTemperature', 'vapourPressure = gasPressure', {}, cfr1065, '1065.645'),
+    formula(
+      'vapourPressure',
+      "as(10 ^ (10.79574 * (1 - triplePoint / boilingTemperature) - 5.028 * log(boilingTemperature / triplePoint) + 1.50475e-4 * (1 - 10 ^ (-8.2969 * (boilingTemperature / triplePoint - 1))) + 0.42873e-3 * (10 ^ (4.76955 * (1 - triplePoint / boilingTemperature)) - 1) - 0.2138602), 'kPa')",
+      cfr1065,
+      '1065.645 Eq. 1',
+    ),
+    formula('evaporationHeat', 'tableHeat - heatFall * (boilingTemperature - tableTemperature)', nistSteamTables),
+    cases('leavingTemperature', { 'known(outletTemperature)': 'outletTemperature', otherwise: 'boilingTemperature' }, heatBalance),
+    formula('waterMass', 'waterDensity * heldWater', waterDensity20),
+    formula('heatPerWater', 'waterHeatCapacity * (boilingTemperature - startTemperature) + evaporationHeat', heatBalance),
+    formula('bodyHeat', 'filterMass * bodyHeatCapacity * (boilingTemperature - startTemperature)', heatBalance),
+    formula('heatNeeded', 'waterMass * heatPerWater + bodyHeat', heatBalance),
+    formula('dryingPower', 'exhaustMassFlow * gasHeatCapacity * (gasTemperature - leavingTemperature)', heatBalance),
+    formula('idealTime', 'heatNeeded / dryingPower', heatBalance),
+    formula('evaporationRate', 'dryingPower / evaporationHeat', heatBalance),
+    formula('steamVolume', 'waterMass * gasConstant * leavingTemperature / (waterMolarMass * gasPressure)', siBrochure),
+    formula('steamShare', 'evaporationRate * gasMolarMass / (exhaustMassFlow * waterMolarMass)', heatBalance),
+    formula('dryingTime', 'practiceFactor * idealTime', dryingPractice),
   ],
-  assumptions: [
-    { code: 'drained', text: 'Everything that can run out has run out; only what is held evaporates.' },
-    { code: 'no_losses', text: 'No heat goes into pipes, can and silencer; the factor for practice covers that.' },
-    { code: 'water', text: 'The liquid is water; cleaner in it dries on unless it was rinsed out.' },
-  ],
-  limits: [
-    { code: 'two_hours', text: 'More than two hours are no plan (common practice, no source); the result then says what to change.' },
-    {
-      code: 'wet_readings_prove_nothing',
-      text: 'A drop read while the filter dries is no result: films close pores, steam adds flow, and the temperature is not steady.',
-    },
-  ],
+  assumptions: {
+    drained: 'Everything that can run out has run out; only what is held evaporates.',
+    no_losses: 'No heat goes into pipes, housing and silencer; the factor from practice covers that.',
+    water: 'The liquid is water; cleaner in it dries on in the filter unless it was rinsed out.',
+  },
+  limits: {
+    two_hours: 'More than two hours is not a sensible plan (common practice, no source); the result then says what to change.',
+    wet_readings_prove_nothing:
+      'A pressure drop measured while the filter dries shows nothing: water films close pores, steam adds flow, and the temperature is not steady.',
+  },
   cautions: [cautions.pressureAndSteam, cautions.hotExhaust, cautions.fumes, cautions.makerFirst],
-  sources: { heatBalance, nistSteamTables, waterDensity20, dryingPractice, siBrochure, cfr1065 },
   dimensional: 'the vapour pressure of water is an empirical formula in kelvin and pascal',
   compute(input, { constants, assume }) {
     const { gasTemperature, startTemperature, exhaustMassFlow, filterMass, gasPressure } = input;
     const boilingTemperature = boilingPoint(gasPressure);
     if (startTemperature >= boilingTemperature) {
       return inconsistentInputs(
-        'water already boils at that start and pressure: a wet filter cannot be that hot',
+        'water already boils at that temperature and pressure: a wet filter cannot be that hot at the start',
         ['startTemperature'],
         ['gasPressure'],
       );
@@ -267,17 +246,17 @@ export const dryingCalculation = defineCalculation({
     if (input.outletTemperature === undefined) {
       assume(
         'leaves_at_boiling_point',
-        'The gas leaves at the boiling point: the careful side, gas that leaves cooler has given more heat.',
+        'The gas leaves at the boiling point. This is the careful side: gas that leaves cooler has given more heat.',
       );
     }
     const leavingTemperature = input.outletTemperature ?? boilingTemperature;
     if (gasTemperature <= leavingTemperature) {
-      return noSolution('the gas is no hotter than the wet filter lets it leave: it dries only slowly; run hotter or faster', [
+      return noSolution('the gas is no hotter than it is when it leaves the wet filter, so it dries only slowly: run hotter or faster', [
         'gasTemperature',
       ]);
     }
-    const known = { temperature: constants.tableTemperature, heat: constants.tableHeat, fall: constants.heatFall };
-    const evaporationHeat = evaporationHeatAt(boilingTemperature, known);
+    const atBoiling = { temperature: constants.tableTemperature, heat: constants.tableHeat, fall: constants.heatFall };
+    const evaporationHeat = evaporationHeatAt(boilingTemperature, atBoiling);
     const water = { liquidHeat: constants.waterHeatCapacity, evaporationHeat, boilingTemperature };
     const waterMass = constants.waterDensity * input.heldWater;
     const bodyHeat = filterMass * constants.bodyHeatCapacity * (boilingTemperature - startTemperature);
@@ -287,18 +266,19 @@ export const dryingCalculation = defineCalculation({
     const dryingTime = input.practiceFactor * (heat / available);
     if (dryingTime > longestPlan) {
       return noSolution(
-        'at this flow and temperature it would take more than two hours, which is no plan: run hotter or faster, drain more, or dry it off the vehicle in warm air',
+        'at this flow and temperature it would take more than two hours: run hotter or faster, drain more, or dry the filter off the vehicle in warm air',
         ['gasTemperature'],
       );
     }
     return {
       boilingTemperature,
+      vapourPressure: vapourPressureGoff(boilingTemperature),
       evaporationHeat,
       leavingTemperature,
       waterMass,
       heatPerWater: heatToDry(1, startTemperature, water),
       bodyHeat,
-      heat,
+      heatNeeded: heat,
       dryingPower: available,
       idealTime: heat / available,
       evaporationRate,
@@ -308,7 +288,10 @@ export const dryingCalculation = defineCalculation({
     };
   },
   advise: () => [
-    { tone: 'do', text: 'Drain first, then 2000 to 2500 rpm outdoors until the sensor behind the filter climbs well above 100 °C.' },
-    { tone: 'do-not', text: 'Do not judge the clean by the drop while it steams, and do not start a regeneration on a wet filter.' },
+    { tone: 'do', text: 'Drain first, then 2000 to 2500 rpm outdoors until the sensor after the filter climbs well above 100 °C.' },
+    {
+      tone: 'do-not',
+      text: 'Do not judge the clean by the pressure drop while the filter steams, and do not start a regeneration on a wet filter.',
+    },
   ],
 });

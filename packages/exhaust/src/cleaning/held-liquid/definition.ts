@@ -1,69 +1,67 @@
 import {
+  cases,
   choiceOutput,
   constant,
   defineCalculation,
+  formula,
   inconsistentInputs,
   isRefusal,
-  missingInputs,
+  nested,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  together,
+  verdict,
 } from '@wallflow/calculation';
 import { acceleration, area, density, differentialPressure, fraction, length, volume } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { filterGeometryCalculation } from '../../filter/filter-geometry/definition.js';
 import { geometryInputs } from '../../filter/inputs.js';
 import { resolveGeometry } from '../../filter/resolve.js';
-import { konstandopoulos2000, siBrochure } from '../../sources.js';
+import { siBrochure } from '../../sources.js';
+import { sameGeometry } from '../same-geometry.js';
 import { jurinLaw, massBalance, waterDensity20 } from '../sources.js';
 import { capillaryHeight, wallPoreVolume } from './kernel.js';
 
 const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 3, units: ['mL', 'L', 'floz_US'] });
-const volumeInput = (symbol: string, label: string, min: 'min' | 'above', example: string) =>
-  quantity(volume, { symbol, label, [min]: '0 mL', max: '200 L', example, units: ['mL', 'L', 'floz_US'] });
+const volumeInput = (symbol: string, label: string, range: string, example: string) =>
+  quantity(volume, { symbol, label, range, example, units: ['mL', 'L', 'floz_US'] });
 
 export const heldLiquidCalculation = defineCalculation({
   id: 'held-liquid',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'Liquid that the filter still holds',
-  purpose: 'How much liquid stays in the filter after it has drained, and why can it not just run out?',
-  usedBy: ['technician', 'trainer', 'developer'],
+  purpose: 'How much liquid stays in the filter after it has drained, and why does it not simply run out?',
   keywords: ['drain', 'held', 'wet', 'pores', 'capillary', 'drying'],
-  method: 'pore volume of the walls; not measured: the least that stays',
-  inputs: z.strictObject({
+  method: 'pore volume of the walls: without a measurement, the least that stays',
+  inputs: {
     ...geometryInputs,
-    wallPorosity: quantityWithDefault(fraction, {
+    wallPorosity: quantity(fraction, {
       symbol: '\\varepsilon',
       label: 'Porosity of the wall',
-      min: '25 %',
-      max: '80 %',
-      usual: ['42 %', '65 %'],
-      usualReason: 'wall-flow filters are made in this range',
-      example: '48 %',
-      default: '48 %',
-      defaultReason: 'cordierite of a published heavy-duty filter',
+      range: '25 <= x <= 80 %',
+      usual: ['42 %', '65 %', 'wall-flow filters are made in this range'],
+      default: ['48 %', 'cordierite of a published heavy-duty filter'],
     }),
-    poreDiameter: quantityWithDefault(length, {
+    poreDiameter: quantity(length, {
       symbol: 'd_p',
       label: 'Mean pore diameter',
-      min: '2 um',
-      max: '100 um',
-      usual: ['10 um', '30 um'],
-      usualReason: 'wall-flow filters are made in this range',
-      example: '15 um',
+      range: '2 <= x <= 100 um',
+      usual: ['10 um', '30 um', 'wall-flow filters are made in this range'],
       units: ['um', 'mm'],
-      default: '15 um',
-      defaultReason: 'middle of 10 to 30 µm',
+      default: ['15 um', 'middle of 10 to 30 µm'],
     }),
-    pouredVolume: volumeInput('V_1', 'Liquid that went in, cleaner and rinse', 'above', '3 L').optional(),
-    drainedVolume: volumeInput('V_2', 'Liquid that was caught', 'min', '2.4 L').optional(),
-  }),
-  example: { filterDiameter: '144 mm', pouredVolume: '3 L', drainedVolume: '2.4 L' },
+    ...together({
+      pouredVolume: volumeInput('V_1', 'Liquid poured in, cleaner and rinse', '0 < V <= 200 L', '5.8 L'),
+      drainedVolume: volumeInput('V_2', 'Liquid collected', '0 <= V <= 200 L', '4.7 L'),
+    }),
+  },
+  example: { filterDiameter: '190.5 mm', filterLength: '203.2 mm', pouredVolume: '5.8 L', drainedVolume: '4.7 L' },
   intermediates: {
     faceArea: quantityOutput(area, { symbol: 'A', label: 'Face area', digits: 3, units: ['cm2', 'in2'] }),
-    openArea: quantityOutput(area, { symbol: 'A_o', label: 'Of it open, inlet and outlet channels', digits: 3, units: ['cm2', 'in2'] }),
+    openShare: quantityOutput(fraction, { symbol: 'x_o', label: 'Open part of the face', digits: 4, units: ['%'] }),
+    openArea: quantityOutput(area, { symbol: 'A_o', label: 'Open area, inlet and outlet channels', digits: 3, units: ['cm2', 'in2'] }),
     capillaryHeight: quantityOutput(length, {
       symbol: 'h',
       label: 'Height to which the pores hold water',
@@ -75,18 +73,18 @@ export const heldLiquidCalculation = defineCalculation({
     wallPoreVolume: volumeOutput('V_p', 'Liquid that the walls soak up'),
     wetWallPressure: quantityOutput(differentialPressure, {
       symbol: '\\Delta p_c',
-      label: 'Drop that it takes to blow a soaked pore free',
-      description: 'Below it no gas passes that pore: why a wet filter reads high.',
+      label: 'Pressure drop that blows a soaked pore free',
+      description: 'Below it no gas passes that pore, which is why a wet filter reads high.',
       digits: 2,
       units: ['mbar', 'kPa', 'hPa', 'psi'],
     }),
-    channelVolume: optional(volumeOutput('V_k', 'Liquid that still stands in channels, pipes and can')),
-    state: choiceOutput({
-      label: 'State',
+    channelVolume: optional(volumeOutput('V_k', 'Liquid still in the channels, pipes and housing')),
+    drainState: choiceOutput({
+      label: 'Is it drained?',
       options: {
         walls: 'drained: no more than the walls hold',
-        channels: 'not drained: more than the walls can hold; turn it, open it, let it run',
-        'not-measured': 'not measured: what was caught is not known, so this is the least',
+        channels: 'not drained: more than the walls can hold; turn it and let it run out',
+        'not-measured': 'not measured: the liquid collected is not known, so this is the least',
       },
     }),
     heldVolume: volumeOutput('V_h', 'Liquid to dry off'),
@@ -95,55 +93,51 @@ export const heldLiquidCalculation = defineCalculation({
     capillaryConstant: constant(area, 14.86e-6, {
       symbol: 'a^2',
       label: 'Capillary constant of water at 20 °C, 2σ/(ρg)',
-      source: 'jurinLaw',
+      source: jurinLaw,
     }),
-    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: 'waterDensity20' }),
-    gravity: constant(acceleration, 9.80665, { symbol: 'g', label: 'Standard acceleration of free fall', source: 'siBrochure' }),
+    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
+    gravity: constant(acceleration, 9.80665, { symbol: 'g', label: 'Standard acceleration of free fall', source: siBrochure }),
   },
+  answer: 'heldVolume',
   steps: [
-    { gives: 'faceArea', text: 'From the diameter, or volume over length: [[faceArea]].' },
-    {
-      gives: 'openArea',
-      text: 'Width squared times number, inlet and outlet channels: [[openArea]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. A3',
-    },
-    { gives: 'wallPoreVolume', tex: '[[wallPoreVolume]] = \\left([[faceArea]]-[[openArea]]\\right)[[filterLength]]\\,[[wallPorosity]]' },
-    { gives: 'capillaryHeight', tex: '[[capillaryHeight]] = \\frac{2\\,[[capillaryConstant]]}{[[poreDiameter]]}', source: 'jurinLaw' },
-    { gives: 'wetWallPressure', tex: '[[wetWallPressure]] = [[waterDensity]]\\,[[gravity]]\\,[[capillaryHeight]]', source: 'jurinLaw' },
-    {
-      gives: 'channelVolume',
-      text: 'What went in less what was caught, less the pores of the walls: [[channelVolume]].',
-      source: 'massBalance',
-    },
-    { gives: 'state', text: 'Balance of the liquid against the pores of the walls.', source: 'massBalance' },
-    { gives: 'heldVolume', text: 'By the balance, or the pores alone if it was not measured: [[heldVolume]].', source: 'massBalance' },
+    nested('faceArea', filterGeometryCalculation, sameGeometry, 'frontalArea'),
+    nested('openShare', filterGeometryCalculation, sameGeometry, 'openFrontalArea'),
+    formula('openArea', 'openShare * faceArea'),
+    formula('wallPoreVolume', '(faceArea - openArea) * filterLength * wallPorosity'),
+    formula('capillaryHeight', '2 * capillaryConstant / poreDiameter', jurinLaw),
+    formula('wetWallPressure', 'waterDensity * gravity * capillaryHeight', jurinLaw),
+    formula('channelVolume', 'max(0, pouredVolume - drainedVolume - wallPoreVolume)', massBalance),
+    verdict(
+      'drainState',
+      {
+        'not-measured': 'not known(drainedVolume)',
+        channels: 'pouredVolume - drainedVolume > wallPoreVolume',
+        walls: 'otherwise',
+      },
+      massBalance,
+    ),
+    cases('heldVolume', { 'known(drainedVolume)': 'pouredVolume - drainedVolume', otherwise: 'wallPoreVolume' }, massBalance),
   ],
-  assumptions: [
-    {
-      code: 'soaked_walls',
-      text: 'The walls are soaked through: pores this small lift water far higher than a filter is tall, so they do not drain.',
-    },
-    { code: 'water', text: 'Water wets the walls fully; cleaner with less surface tension is held less firmly, oil and soot repel it.' },
-  ],
-  limits: [
-    { code: 'mat_and_pipes', text: 'The mat round the body and bends of the pipe hold liquid too; only the balance or a scale shows it.' },
-  ],
+  assumptions: {
+    soaked_walls: 'The walls are soaked through: pores this small lift water far higher than a filter is tall, so they do not drain.',
+    water: 'Water wets the walls fully; cleaner with less surface tension is held less firmly, oil and soot repel it.',
+  },
+  limits: {
+    mat_and_pipes: 'The mat round the body and bends of the pipe hold liquid too; only measuring the liquid, or a scale, shows it.',
+  },
   cautions: [cautions.waste, cautions.caustic, cautions.makerFirst],
-  sources: { massBalance, jurinLaw, konstandopoulos2000, waterDensity20, siBrochure },
   compute(input, { constants, method }) {
     const geometry = resolveGeometry(input);
     if (isRefusal(geometry)) return geometry;
     const { pouredVolume, drainedVolume } = input;
-    if (drainedVolume !== undefined && pouredVolume === undefined) return missingInputs('pouredVolume');
     if (pouredVolume !== undefined && drainedVolume !== undefined && drainedVolume > pouredVolume) {
-      return inconsistentInputs('more came out than went in', ['drainedVolume'], ['pouredVolume']);
+      return inconsistentInputs('more liquid came out than went in', ['drainedVolume'], ['pouredVolume']);
     }
     const { inletCount, inletWidth, outletCount, outletWidth } = geometry.channels;
     const openArea = inletCount * inletWidth ** 2 + outletCount * outletWidth ** 2;
     if (openArea >= geometry.frontalArea) {
       return inconsistentInputs(
-        'inlet and outlet channels together are larger than the face: no wall is left between them; check cells, wall and width ratio',
+        'inlet and outlet channels together are larger than the face, so no wall is left between them: check cell density, wall and width ratio',
         ['inletWidthRatio'],
         ['wallThickness'],
         ['cellDensity'],
@@ -156,18 +150,22 @@ export const heldLiquidCalculation = defineCalculation({
     return {
       faceArea: geometry.frontalArea,
       openArea,
+      openShare: openArea / geometry.frontalArea,
       capillaryHeight: height,
       wallPoreVolume: pores,
       wetWallPressure: constants.waterDensity * constants.gravity * height,
       channelVolume: balance === undefined ? undefined : Math.max(0, balance - pores),
-      state: balance === undefined ? 'not-measured' : balance > pores ? 'channels' : 'walls',
+      drainState: balance === undefined ? 'not-measured' : balance > pores ? 'channels' : 'walls',
       heldVolume: balance ?? pores,
     };
   },
-  advise: ({ state }) => [
-    ...(state === 'channels'
-      ? ([{ tone: 'do', text: 'Let it drain on before heating: what runs out need not be evaporated.' }] as const)
+  advise: ({ drainState }) => [
+    ...(drainState === 'channels'
+      ? ([{ tone: 'do', text: 'Let it drain longer before heating: what runs out need not be evaporated.' }] as const)
       : []),
-    { tone: 'do-not', text: 'Do not read the drop on a wet filter: soaked pores let no gas through until they are blown free.' },
+    {
+      tone: 'do-not',
+      text: 'Do not measure the pressure drop on a wet filter: soaked pores let no gas through until they are blown free.',
+    },
   ],
 });

@@ -1,6 +1,5 @@
-import { count, countOutput, defineCalculation, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import { count, countOutput, defineCalculation, formula, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
 import { fraction, volume } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { rinsePractice, stagedRinse } from '../sources.js';
 import { rinsesToReach, shareAfterRinse, shareAfterRinses } from './kernel.js';
@@ -15,93 +14,83 @@ export const rinseDilutionCalculation = defineCalculation({
   subject: 'cleaning',
   title: 'Cleaner left after rinsing',
   purpose: 'How much cleaner is still in the filter after these rinses, and how many rinses does it take?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['rinse', 'residue', 'held liquid', 'demineralised water'],
-  method: 'each rinse mixes with the liquid that stayed behind and drains to the same held volume',
-  inputs: z.strictObject({
+  method: 'each rinse mixes with the liquid left in the filter and drains to the same held volume',
+  inputs: {
     heldVolume: quantity(volume, {
       symbol: 'V_h',
       label: 'Liquid that stays in the filter after draining',
-      description: 'What went in less what ran out; or the weight gained, one gram for one millilitre.',
-      above: '0 mL',
-      max: '100 L',
-      example: '400 mL',
+      description: 'What went in minus what ran out; or the weight gained, one gram for one millilitre.',
+      range: '0 mL < x <= 100 L',
+      example: '1.1 L',
       units: ['mL', 'L', 'floz_US'],
     }),
     startStrength: quantity(fraction, {
       symbol: 'c_0',
       label: 'Strength of the cleaner that was used',
-      above: '0 %',
-      max: '100 %',
-      example: '20 %',
+      range: '0 < x <= 100 %',
+      example: '16.7 %',
     }),
     rinseVolume: quantity(volume, {
       symbol: 'V_r',
       label: 'Water of one rinse',
-      above: '0 mL',
-      max: '200 L',
+      range: '0 mL < x <= 200 L',
       example: '1 L',
       units: ['L', 'mL', 'gal_US'],
     }),
-    rinses: count({ symbol: 'n', label: 'Rinses', min: 1, max: 100, example: 2 }),
-    strengthLimit: quantity(fraction, {
-      symbol: 'c_l',
-      label: 'Strength that may stay',
-      description: 'From the data sheet of the cleaner, or stricter on a coated filter.',
-      above: '0 %',
-      max: '100 %',
-      example: '1 %',
-    }).optional(),
-  }),
+    rinses: count({ symbol: 'n', label: 'Rinses', min: 1, max: 100, example: 3 }),
+    strengthLimit: optional(
+      quantity(fraction, {
+        symbol: 'c_l',
+        label: 'Strength that may remain',
+        description: 'From the data sheet of the cleaner, or stricter on a coated filter.',
+        range: '0 < x <= 100 %',
+        example: '1 %',
+      }),
+    ),
+  },
   intermediates: {
-    shareOfOneRinse: shareOutput('q', 'Share left by one rinse'),
-    shareLeft: shareOutput('q_n', 'Share left by all rinses'),
-    shareByOneLargeRinse: shareOutput('q_1', 'Share left if all the water went in as one rinse'),
+    shareOfOneRinse: shareOutput('q', 'Share of the cleaner left by one rinse'),
+    shareLeft: shareOutput('q_n', 'Share of the cleaner left by all rinses'),
+    shareByOneLargeRinse: shareOutput('q_1', 'Share left if all the water were used in one rinse'),
   },
   outputs: {
     cleanerLeft: volumeOutput('V_c', 'Concentrate still in the filter'),
-    waterUsed: volumeOutput('V_w', 'Water used, to be caught'),
+    waterUsed: volumeOutput('V_w', 'Water used, to be collected'),
     rinsesNeeded: optional(countOutput({ symbol: 'n_l', label: 'Rinses needed for the limit' })),
-    strengthLeft: shareOutput('c_n', 'Strength of the liquid that stays'),
+    strengthLeft: shareOutput('c_n', 'Strength of the liquid that remains'),
   },
-  constants: {},
+  answer: 'strengthLeft',
   steps: [
-    {
-      gives: 'shareOfOneRinse',
-      tex: '[[shareOfOneRinse]] = \\frac{[[heldVolume]]}{[[heldVolume]]+[[rinseVolume]]}',
-      source: 'stagedRinse',
-    },
-    { gives: 'shareLeft', tex: '[[shareLeft]] = \\left([[shareOfOneRinse]]\\right)^{[[rinses]]}', source: 'stagedRinse' },
-    {
-      gives: 'shareByOneLargeRinse',
-      tex: '[[shareByOneLargeRinse]] = \\frac{[[heldVolume]]}{[[heldVolume]]+[[rinses]]\\,[[rinseVolume]]}',
-      source: 'stagedRinse',
-    },
-    { gives: 'cleanerLeft', tex: '[[cleanerLeft]] = [[startStrength]]\\,[[shareLeft]]\\,[[heldVolume]]', source: 'stagedRinse' },
-    { gives: 'waterUsed', tex: '[[waterUsed]] = [[rinses]]\\,[[rinseVolume]]', source: 'rinsePractice' },
-    { gives: 'rinsesNeeded', text: 'Fewest rinses that bring the strength to the limit: [[rinsesNeeded]].', source: 'stagedRinse' },
-    { gives: 'strengthLeft', tex: '[[strengthLeft]] = [[startStrength]]\\,[[shareLeft]]', source: 'stagedRinse' },
+    formula('shareOfOneRinse', 'heldVolume / (heldVolume + rinseVolume)', stagedRinse),
+    formula('shareLeft', 'shareOfOneRinse ^ rinses', stagedRinse),
+    formula('shareByOneLargeRinse', 'heldVolume / (heldVolume + rinses * rinseVolume)', stagedRinse),
+    formula('strengthLeft', 'startStrength * shareLeft', stagedRinse),
+    formula('cleanerLeft', 'strengthLeft * heldVolume', stagedRinse),
+    formula('waterUsed', 'rinses * rinseVolume', rinsePractice),
+    formula(
+      'rinsesNeeded',
+      'max(0, ceil(round(1e9 * ln(strengthLimit / startStrength) / ln(shareOfOneRinse)) / 1e9))',
+      stagedRinse,
+      undefined,
+      'The next whole number; the inner rounding keeps a number that is whole already.',
+    ),
   ],
-  assumptions: [
-    {
-      code: 'full_mixing',
-      text: 'Each rinse reaches every channel and mixes with what is there. Water that runs past blocked channels rinses less.',
-    },
-  ],
-  limits: [
-    {
-      code: 'not_what_sticks',
-      text: 'What has dried on or is bound to the coating does not follow this; a pH strip on the last rinse shows it.',
-    },
-  ],
+  assumptions: {
+    full_mixing: 'Each rinse reaches every channel and mixes with what is there. Water that runs past blocked channels rinses less.',
+  },
+  limits: {
+    not_what_sticks: 'What has dried on or is bound to the coating is not rinsed out like this; test the last rinse with a pH strip.',
+  },
   cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
-  sources: { stagedRinse, rinsePractice },
   compute(input) {
     const { heldVolume, startStrength, rinses, rinseVolume, strengthLimit } = input;
     const shareLeft = shareAfterRinses(input, rinses);
     const needed = strengthLimit === undefined ? undefined : rinsesToReach(input, strengthLimit / startStrength);
     if (needed !== undefined && needed > mostRinses) {
-      return noSolution('rinses of this size never get there: take more water per rinse or let the filter drain better', ['rinseVolume']);
+      return noSolution('rinses this small never reach the limit: use more water per rinse, or let the filter drain better', [
+        'rinseVolume',
+      ]);
     }
     return {
       shareOfOneRinse: shareAfterRinse(input),
@@ -118,6 +107,8 @@ export const rinseDilutionCalculation = defineCalculation({
     ...(rinsesNeeded !== undefined && rinsesNeeded > rinses
       ? ([{ tone: 'do', text: `Rinse ${rinsesNeeded} times in all before the filter is heated.` }] as const)
       : []),
-    ...(strengthLimit === undefined ? ([{ tone: 'note', text: 'No limit was given: ask the data sheet what may stay.' }] as const) : []),
+    ...(strengthLimit === undefined
+      ? ([{ tone: 'note', text: 'No limit was entered: look in the data sheet for what may remain.' }] as const)
+      : []),
   ],
 });

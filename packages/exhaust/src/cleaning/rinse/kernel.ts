@@ -20,5 +20,5 @@ export function rinsesToReach(input: RinseInput, share: number): number {
   if (share >= 1) return 0;
   const exact = Math.log(share) / Math.log(shareAfterRinse(input));
   // A whole number that rounding lifted a little above itself is still that number.
-  return Math.ceil(exact * (1 - 1e-12));
+  return Math.ceil(Math.round(1e9 * exact) / 1e9);
 }
