@@ -21,7 +21,7 @@ describe('drying', () => {
 
 describe('clean or replace', () => {
   it('counts no cost of cleaning for a filter that cleaning does not mend', () => {
-    const result = run('clean-or-replace', { condition: 'damaged', cleaningPrice: '1' });
+    const result = run('clean-or-replace', { filterCondition: 'damaged', cleaningPrice: '1' });
     if (!result.ok) throw new Error('refused');
     expect(result.outputs).toMatchObject({
       verdict: 'not-sound',

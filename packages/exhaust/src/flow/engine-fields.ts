@@ -1,4 +1,4 @@
-import { choice, quantity } from '@wallflow/calculation';
+import { choiceWithDefault, quantity, quantityWithDefault } from '@wallflow/calculation';
 import { absolutePressure, fraction, moleFraction, rotationalSpeed, temperature, volume } from '@wallflow/units';
 
 /** Inputs that describe an engine as an air pump. */
@@ -7,16 +7,20 @@ export const engineFields = {
     symbol: 'V_d',
     label: 'Engine displacement',
     description: 'Swept volume of all cylinders together.',
-    range: '0.05 <= x <= 200 L',
-    usual: ['0.3 L', '30 L', 'road and machine diesels lie in this range'],
+    min: '0.05 L',
+    max: '200 L',
+    usual: ['0.3 L', '30 L'],
+    usualReason: 'road and machine diesels lie in this range',
     example: '2.0 L',
     units: ['L', 'cm3'],
   }),
   engineSpeed: quantity(rotationalSpeed, {
     symbol: 'n',
     label: 'Engine speed',
-    range: '50 <= x <= 10000 rpm',
-    usual: ['400 rpm', '5500 rpm', 'diesel engines idle and run in this range'],
+    min: '50 rpm',
+    max: '10000 rpm',
+    usual: ['400 rpm', '5500 rpm'],
+    usualReason: 'diesel engines idle and run in this range',
     example: '2000 rpm',
     units: ['rpm', 'r/s'],
   }),
@@ -24,8 +28,10 @@ export const engineFields = {
     symbol: 'p_m',
     label: 'Intake manifold pressure, absolute',
     description: 'Ambient pressure plus boost. A boost reading alone is a gauge pressure.',
-    range: '5 < x <= 800 kPa',
-    usual: ['60 kPa', '450 kPa', 'outside this range a gauge pressure or another unit is likely'],
+    above: '5 kPa',
+    max: '800 kPa',
+    usual: ['60 kPa', '450 kPa'],
+    usualReason: 'outside this range a gauge pressure or another unit is likely',
     example: '150 kPa',
     units: ['kPa', 'mbar', 'bar', 'psi'],
   }),
@@ -33,35 +39,47 @@ export const engineFields = {
     symbol: 'T_m',
     label: 'Intake manifold temperature',
     description: 'After the charge cooler and where recirculated exhaust has mixed in.',
-    range: '-60 <= x <= 300 °C',
-    usual: ['-30 °C', '150 °C', 'charge is seldom colder or hotter'],
+    min: '-60 °C',
+    max: '300 °C',
+    usual: ['-30 °C', '150 °C'],
+    usualReason: 'charge is seldom colder or hotter',
     example: '47 °C',
   }),
 };
 
 /** Inputs of the same pump that have a usual value. */
 export const chargeFields = {
-  strokes: choice({
+  strokes: choiceWithDefault({
     label: 'Working cycle',
     options: { 'four-stroke': 'four-stroke', 'two-stroke': 'two-stroke' },
-    default: ['four-stroke', 'nearly every road and machine diesel is a four-stroke'],
+    example: 'four-stroke',
+    default: 'four-stroke',
+    defaultReason: 'nearly every road and machine diesel is a four-stroke',
   }),
-  volumetricEfficiency: quantity(fraction, {
+  volumetricEfficiency: quantityWithDefault(fraction, {
     symbol: '\\eta_v',
     label: 'Volumetric efficiency',
     description: 'Charge drawn in over the swept volume at manifold pressure and temperature.',
-    range: '5 < x <= 150 %',
-    usual: ['65 %', '110 %', 'diesel engines without a throttle fill to this extent at manifold density'],
-    default: ['90 %', 'the value in the flow example of 40 CFR 1065.602(l)(1); engines differ by about a tenth'],
+    above: '5 %',
+    max: '150 %',
+    usual: ['65 %', '110 %'],
+    usualReason: 'diesel engines without a throttle fill to this extent at manifold density',
+    example: '90 %',
+    default: '90 %',
+    defaultReason: 'the value in the flow example of 40 CFR 1065.602(l)(1); engines differ by about a tenth',
     units: ['%', '1'],
   }),
-  exhaustGasRecirculation: quantity(moleFraction, {
+  exhaustGasRecirculation: quantityWithDefault(moleFraction, {
     symbol: 'x_{EGR}',
     label: 'Recirculated exhaust in the charge',
     description: 'Share of the charge that is exhaust gas. Zero with the valve closed.',
-    range: '0 <= x < 100 %',
-    usual: ['0 %', '60 %', 'engines seldom recirculate more'],
-    default: ['0 %', 'valve taken as closed; with an open valve the fresh air and so the exhaust flow are lower by this share'],
+    min: '0 %',
+    below: '100 %',
+    usual: ['0 %', '60 %'],
+    usualReason: 'engines seldom recirculate more',
+    example: '0 %',
+    default: '0 %',
+    defaultReason: 'valve taken as closed; with an open valve the fresh air and so the exhaust flow are lower by this share',
     units: ['%', '1'],
   }),
 };

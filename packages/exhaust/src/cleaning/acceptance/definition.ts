@@ -1,21 +1,24 @@
 import {
+  cases,
   choice,
   choiceOutput,
   count,
   countOutput,
   defineCalculation,
   flag,
+  formula,
   inconsistentInputs,
   listOrNone,
   missingInputs,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
   tableOutput,
+  verdict,
+  whenGiven,
 } from '@wallflow/calculation';
 import { differentialPressure, fraction, length, velocity } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { opennessPractice } from '../../filter/flow-bench-drop/sources.js';
 import { acceptancePractice, sampleStandardDeviation } from '../sources.js';
@@ -26,103 +29,98 @@ const drop = (symbol: string, label: string, description: string, example: strin
     symbol,
     label,
     description,
-    above: '0 mbar',
-    max: '1000 mbar',
+    range: '0 < x <= 1000 mbar',
     example,
     units: ['mbar', 'kPa', 'hPa', 'Pa', 'psi'],
   });
 const limit = (symbol: string, label: string, value: string, min: string, max: string, why: string) =>
-  quantityWithDefault(fraction, {
-    symbol,
-    label,
-    min,
-    max,
-    example: value,
-    default: value,
-    defaultReason: `common practice, no source: ${why}`,
-  });
-const asked = (label: string) => flag({ label, example: true, default: true, defaultReason: 'not said otherwise: the test is asked for' });
+  quantity(fraction, { symbol, label, range: `${min} <= x <= ${max}`, default: [value, `common practice, no source: ${why}`] });
+const asked = (label: string) => flag({ label, default: [true, 'assumed: the test is asked for'] });
 const share = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
 export const cleanedFilterAcceptanceCalculation = defineCalculation({
   id: 'cleaned-filter-acceptance',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'cleaning',
-  title: 'May the cleaned filter go back on?',
+  title: 'Can the cleaned filter go back on?',
   purpose: 'Do flow bench, weight, rod depth, light, uniformity and the outlet face together accept this cleaned filter?',
-  usedBy: ['technician', 'trainer', 'developer'],
   keywords: ['acceptance', 'flow bench', 'rod', 'light', 'uniformity', 'recovery'],
-  method: 'every test that is asked for must be done and pass; one failure rejects, a figure that cannot be is not believed',
-  inputs: z.strictObject({
-    benchDrop: drop(
-      '\\Delta p',
-      'Flow bench: drop of the cleaned filter',
-      'At the flow of the reference, brought to the same air.',
-      '11.2 mbar',
-    ).optional(),
-    benchReference: drop(
-      '\\Delta p_0',
-      'Flow bench: drop when new, or recorded baseline',
-      'Of the same part at the same flow.',
-      '10 mbar',
-    ).optional(),
-    recovery: quantity(fraction, {
-      symbol: 'r',
-      label: 'Recovery by weight',
-      description: 'From the weighing before and after, hot.',
-      min: '-100 %',
-      max: '200 %',
-      example: '95 %',
-    }).optional(),
+  method: 'every test that is asked for must be done and passed; one failure rejects, and an impossible figure is not believed',
+  inputs: {
+    benchDrop: optional(
+      drop(
+        '\\Delta p',
+        'Flow bench: pressure drop of the cleaned filter',
+        'At the flow of the reference, corrected to the same air.',
+        '12.0 mbar',
+      ),
+    ),
+    ...whenGiven('benchDrop', {
+      benchReference: drop(
+        '\\Delta p_0',
+        'Flow bench: pressure drop when new, or recorded baseline',
+        'Of the same part at the same flow.',
+        '11.2 mbar',
+      ),
+    }),
+    recovery: optional(
+      quantity(fraction, {
+        symbol: 'r',
+        label: 'Recovery by weight',
+        description: 'From the weighing before and after, hot.',
+        range: '-100 <= x <= 200 %',
+        example: '94.7 %',
+      }),
+    ),
     depths: listOrNone(
-      z.strictObject({
+      {
         depth: quantity(length, {
           symbol: 'h',
           label: 'Depth the rod reaches',
-          min: '0 mm',
-          max: '2 m',
-          example: '150 mm',
+          range: '0 mm <= x <= 2 m',
+          example: '198 mm',
           units: ['mm', 'in', 'cm'],
         }),
-      }),
+      },
       {
         label: 'Rod depths in inlet channels',
-        description: 'Five to nine places over the face; left out if it was not done.',
+        description: 'Five to nine places over the face. Leave empty if it was not done.',
         max: 50,
-        example: [{ depth: '150 mm' }, { depth: '151 mm' }, { depth: '149 mm' }, { depth: '150 mm' }, { depth: '151 mm' }],
+        example: [{ depth: '198 mm' }, { depth: '199 mm' }, { depth: '196 mm' }, { depth: '198 mm' }, { depth: '199 mm' }],
       },
     ),
-    openDepth: quantity(length, {
-      symbol: 'h_0',
-      label: 'Depth of an empty channel',
-      description: 'Length of the body less one plug.',
-      above: '0 mm',
-      max: '2 m',
-      example: '152 mm',
-      units: ['mm', 'in', 'cm'],
-    }).optional(),
-    lightShare: quantity(fraction, {
-      symbol: 'l',
-      label: 'Sampled channels that let light through',
-      description: 'Looked at from the open side against a lamp at the wall, as the bench allows.',
-      min: '0 %',
-      max: '100 %',
-      example: '100 %',
-    }).optional(),
+    openDepth: optional(
+      quantity(length, {
+        symbol: 'h_0',
+        label: 'Depth of an empty channel',
+        description: 'Length of the body minus one plug.',
+        range: '0 mm < x <= 2 m',
+        example: '199.2 mm',
+        units: ['mm', 'in', 'cm'],
+      }),
+    ),
+    lightShare: optional(
+      quantity(fraction, {
+        symbol: 'l',
+        label: 'Sampled channels that let light through',
+        description: 'Seen from the open side against a lamp, as the bench allows.',
+        range: '0 <= x <= 100 %',
+        example: '100 %',
+      }),
+    ),
     velocities: listOrNone(
-      z.strictObject({
+      {
         velocity: quantity(velocity, {
           symbol: 'v',
-          label: 'Air speed behind the face',
-          min: '0 m/s',
-          max: '100 m/s',
+          label: 'Air speed after the outlet face',
+          range: '0 <= x <= 100 m/s',
           example: '1.2 m/s',
           units: ['m/s', 'ft/min'],
         }),
-      }),
+      },
       {
         label: 'Air speeds over the outlet face',
-        description: 'Five or more places at one flow; left out if it was not done.',
+        description: 'Five or more places at one flow. Leave empty if it was not done.',
         max: 100,
         example: [
           { velocity: '1.20 m/s' },
@@ -138,46 +136,44 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       options: { clean: 'clean', sooty: 'black with soot', unknown: 'not looked at' },
       example: 'clean',
     }),
-    benchLimit: limit('b', 'Bench drop over reference, at most', '115 %', '100 %', '300 %', '110 to 115 %'),
+    benchLimit: limit('b', 'Maximum bench drop over reference', '115 %', '100 %', '300 %', '110 to 115 %'),
     benchFloor: limit('b_0', 'Bench drop over reference, not believed below', '85 %', '0 %', '100 %', 'the limit above mirrored'),
-    recoveryLimit: limit('r_0', 'Recovery, at least', '90 %', '1 %', '100 %', '90 to 95 %'),
+    recoveryLimit: limit('r_0', 'Minimum recovery', '90 %', '1 %', '100 %', '90 to 95 %'),
     recoveryCeiling: limit(
       'r_1',
       'Recovery, not believed above',
       '105 %',
       '100 %',
       '200 %',
-      'more cannot come out than was in it; the rest is for the scale',
+      'more cannot come out than was inside; the rest allows for the scale',
     ),
-    depthLimit: limit('h_l', 'Least rod depth over open depth', '95 %', '1 %', '100 %', '95 %'),
-    lightLimit: limit('l_0', 'Channels with light, at least', '100 %', '1 %', '100 %', 'all of the sample'),
-    uniformityLimit: limit('c_0', 'Spread of the air speeds, at most', '20 %', '1 %', '100 %', '15 to 20 %'),
+    depthLimit: limit('h_l', 'Minimum rod depth over open depth', '95 %', '1 %', '100 %', '95 %'),
+    lightLimit: limit('l_0', 'Minimum share of channels with light', '100 %', '1 %', '100 %', 'all of the sample'),
+    uniformityLimit: limit('c_0', 'Maximum spread of the air speeds', '20 %', '1 %', '100 %', '15 to 20 %'),
     leastPlaces: count({
       symbol: 'N_0',
-      label: 'Places over the face, at least',
+      label: 'Minimum number of places over the face',
       description: 'For the rod and for the air speeds.',
       min: 1,
       max: 50,
-      example: 5,
-      default: 5,
-      defaultReason: 'common practice, no source: 5 to 9',
+      default: [5, 'common practice, no source: 5 to 9'],
     }),
     askBench: asked('Flow bench is asked for'),
     askRecovery: asked('Weight is asked for'),
     askDepth: asked('Rod depth is asked for'),
     askLight: asked('Light is asked for'),
     askUniformity: asked('Uniformity is asked for'),
-  }),
+  },
   example: {
-    benchDrop: '11.2 mbar',
-    benchReference: '10 mbar',
-    recovery: '95 %',
-    openDepth: '152 mm',
+    benchDrop: '12.0 mbar',
+    benchReference: '11.2 mbar',
+    recovery: '94.7 %',
+    openDepth: '199.2 mm',
     lightShare: '100 %',
   },
   intermediates: {
     benchRatio: optional(share('\\Delta p/\\Delta p_0', 'Bench drop over reference')),
-    depthRatio: optional(share('h/h_0', 'Least rod depth over open depth')),
+    depthRatio: optional(share('h/h_0', 'Shortest rod depth over open depth')),
     uniformity: optional(share('c_v', 'Spread of the air speeds (standard deviation over mean)')),
   },
   outputs: {
@@ -197,8 +193,8 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
           },
           optional: false,
         },
-        found: optional(share('x', 'Found')),
-        limit: optional(share('x_0', 'Limit')),
+        figure: optional(share('x', 'Figure')),
+        figureLimit: optional(share('x_0', 'Limit')),
         result: {
           type: 'choice',
           label: 'Result',
@@ -213,58 +209,74 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         asked: { type: 'choice', label: 'Asked for', options: { yes: 'yes', no: 'no' }, optional: false },
       },
     }),
-    missing: countOutput({ symbol: 'N_m', label: 'Tests that are asked for and not done, or at too few places' }),
+    failedTests: countOutput({ symbol: 'N_f', label: 'Tests failed' }),
+    implausibleTests: countOutput({ symbol: 'N_i', label: 'Tests with a figure that is not believed' }),
+    missingTests: countOutput({ symbol: 'N_m', label: 'Tests asked for and not done, or at too few places' }),
     verdict: choiceOutput({
-      label: 'Verdict',
+      label: 'Can it go back on?',
       options: {
-        accepted: 'accepted: every test that is asked for passed',
-        rejected: 'rejected: a test failed',
-        implausible: 'not decided: a figure is better than a new filter can have; check that measurement',
-        incomplete: 'not decided: tests that are asked for are missing, or were done at too few places',
+        accepted: 'yes: it passed every test that is asked for',
+        rejected: 'no: it failed a test',
+        implausible: 'not decided: a figure is better than a new filter can have. Check that measurement',
+        incomplete: 'not decided: tests are missing, or were done at too few places',
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'benchRatio', tex: '[[benchRatio]] = \\frac{[[benchDrop]]}{[[benchReference]]}', source: 'acceptancePractice' },
-    { gives: 'depthRatio', text: 'Shortest of the rod depths over [[openDepth]]: [[depthRatio]].', source: 'acceptancePractice' },
-    {
-      gives: 'uniformity',
-      text: 'Sample standard deviation of the air speeds over their mean: [[uniformity]].',
-      source: 'sampleStandardDeviation',
-    },
-    {
-      gives: 'tests',
-      text: 'Each figure against its limits; one that is missing or from fewer places than [[leastPlaces]] is not done, never passed; one beyond [[benchFloor]] or [[recoveryCeiling]] is not believed.',
-      source: 'opennessPractice',
-    },
-    { gives: 'missing', text: 'Tests that are asked for without a figure: [[missing]].' },
-    {
-      gives: 'verdict',
-      text: 'One failure rejects; a figure that cannot be stops it; all that are asked for must pass.',
-      source: 'acceptancePractice',
-    },
+    formula('benchRatio', 'benchDrop / benchReference', acceptancePractice),
+    formula('depthRatio', 'min(depths.depth) / openDepth', acceptancePractice),
+    cases(
+      'uniformity',
+      { 'count(velocities) >= max(2, leastPlaces)': 'deviation(velocities.velocity) / mean(velocities.velocity)' },
+      sampleStandardDeviation,
+    ),
+    rows(
+      'tests',
+      {
+        figure: {
+          "test == 'bench'": 'benchRatio',
+          "test == 'weight'": 'recovery',
+          "test == 'depth'": 'depthRatio',
+          "test == 'light'": 'lightShare',
+          "test == 'uniformity'": 'uniformity',
+        },
+        figureLimit: {
+          "test == 'bench'": 'benchLimit',
+          "test == 'weight'": 'recoveryLimit',
+          "test == 'depth'": 'depthLimit',
+          "test == 'light'": 'lightLimit',
+          "test == 'uniformity'": 'uniformityLimit',
+        },
+      },
+      opennessPractice,
+      undefined,
+      'A figure within its limit passes, unless it is better than a new filter can have. A missing one, or one from too few places, never passes.',
+    ),
+    formula('failedTests', "count(where(tests.test, tests.result == 'fail'))"),
+    formula('implausibleTests', "count(where(tests.test, tests.result == 'implausible'))"),
+    formula('missingTests', "count(where(where(tests.test, tests.asked == 'yes'), tests.result == 'unknown'))"),
+    verdict(
+      'verdict',
+      { rejected: 'failedTests > 0', implausible: 'implausibleTests > 0', accepted: 'missingTests == 0', incomplete: 'otherwise' },
+      acceptancePractice,
+    ),
   ],
-  assumptions: [
-    {
-      code: 'limits_are_habit',
-      text: 'No general published criterion for a clean filter was found: the limits are habit, and yours to change.',
-    },
-  ],
-  limits: [
-    { code: 'not_a_crack_test', text: 'None of these finds every crack: smoke or particle number after fitting decides about leaks.' },
-    { code: 'maker_table', text: "Where the filter's maker publishes a table for the flow bench, that table counts." },
-  ],
+  assumptions: {
+    limits_are_habit: 'No general published criterion for a clean filter was found: the limits are common practice, and yours to change.',
+  },
+  limits: {
+    not_a_crack_test: 'None of these tests finds every crack: smoke or particle number after fitting decides about leaks.',
+    maker_table: "Where the filter's maker publishes a table for the flow bench, that table counts.",
+  },
   cautions: [cautions.ashDust, cautions.waste, cautions.makerFirst],
-  sources: { acceptancePractice, opennessPractice, sampleStandardDeviation },
   compute(input) {
     const { benchDrop, benchReference, depths, openDepth, velocities, outletFace } = input;
-    if (benchDrop !== undefined && benchReference === undefined) return missingInputs('benchReference');
     if (depths.length > 0 && openDepth === undefined) return missingInputs('openDepth');
     const shortest = depths.length === 0 ? undefined : Math.min(...depths.map(({ depth }) => depth));
     if (shortest !== undefined && openDepth !== undefined && Math.max(...depths.map(({ depth }) => depth)) > openDepth * 1.05) {
       return inconsistentInputs(
-        'the rod goes deeper than an empty channel: it went through the plug, or the depth is wrong',
+        'the rod goes deeper than an empty channel: it went through the plug, or the depth of an empty channel is wrong',
         ['depths'],
         ['openDepth'],
       );
@@ -284,66 +296,69 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
     const tests = [
       {
         test: 'bench',
-        found: benchRatio,
-        limit: benchLimit,
+        figure: benchRatio,
+        figureLimit: benchLimit,
         result: testAgainst(benchRatio, { worst: benchLimit, best: input.benchFloor }, 'at-most'),
         asked: input.askBench,
       },
       {
         test: 'weight',
-        found: input.recovery,
-        limit: recoveryLimit,
+        figure: input.recovery,
+        figureLimit: recoveryLimit,
         result: testAgainst(input.recovery, { worst: recoveryLimit, best: input.recoveryCeiling }, 'at-least'),
         asked: input.askRecovery,
       },
       {
         test: 'depth',
-        found: depthRatio,
-        limit: depthLimit,
+        figure: depthRatio,
+        figureLimit: depthLimit,
         result: testOfPlaces(testAgainst(depthRatio, { worst: depthLimit }, 'at-least'), depths.length, input.leastPlaces),
         asked: input.askDepth,
       },
       {
         test: 'light',
-        found: input.lightShare,
-        limit: lightLimit,
+        figure: input.lightShare,
+        figureLimit: lightLimit,
         result: testAgainst(input.lightShare, { worst: lightLimit }, 'at-least'),
         asked: input.askLight,
       },
       {
         test: 'uniformity',
-        found: uniformity,
-        limit: uniformityLimit,
+        figure: uniformity,
+        figureLimit: uniformityLimit,
         result: testAgainst(uniformity, { worst: uniformityLimit }, 'at-most'),
         asked: input.askUniformity,
       },
       // Looking at the outlet face costs nothing and is always asked for.
-      { test: 'face', found: undefined, limit: undefined, result: face, asked: true },
+      { test: 'face', figure: undefined, figureLimit: undefined, result: face, asked: true },
     ] as const;
     return {
       benchRatio,
       depthRatio,
       uniformity,
       tests: tests.map((row) => ({ ...row, asked: row.asked ? ('yes' as const) : ('no' as const) })),
-      missing: tests.filter(({ result, asked: wanted }) => wanted && result === 'unknown').length,
+      failedTests: tests.filter(({ result }) => result === 'fail').length,
+      implausibleTests: tests.filter(({ result }) => result === 'implausible').length,
+      missingTests: tests.filter(({ result, asked: wanted }) => wanted && result === 'unknown').length,
       verdict: acceptanceVerdict(tests),
     };
   },
-  advise({ verdict, tests }) {
+  advise({ verdict: decision, tests }) {
     const failed = tests.filter(({ result }) => result === 'fail').map(({ test }) => test);
-    if (verdict === 'accepted') return [{ tone: 'do', text: 'Keep these figures with the part: they are the baseline of its next clean.' }];
+    if (decision === 'accepted')
+      return [{ tone: 'do', text: 'Keep these figures with the part: they are the baseline of its next clean.' }];
     if (failed.includes('face'))
-      return [{ tone: 'do-not', text: 'Do not refit it: soot behind the filter means it leaks; replace it with an approved part.' }];
-    if (verdict === 'rejected')
+      return [{ tone: 'do-not', text: 'Do not refit it: soot after the filter means that it leaks. Replace it with an approved part.' }];
+    if (decision === 'rejected')
       return [{ tone: 'do', text: 'Clean it again by another method, or replace it with an approved part; do not reset the ash value.' }];
-    if (verdict === 'implausible')
+    if (decision === 'implausible')
       return [
         {
           tone: 'do',
-          text: 'Measure what is not believed again: seal, flow and zero of the bench; scale, parts weighed and weight when new.',
+          text: 'Measure again what is not believed: check seal, flow and zero of the bench; scale, parts weighed and weight when new.',
         },
         { tone: 'do-not', text: 'Do not refit it on these figures: a crack or lost ceramic looks like a very clean filter.' },
       ];
-    return [{ tone: 'do', text: 'Do the tests that are missing before it goes back on.' }];
+    return [{ tone: 'do', text: 'Do the missing tests before it goes back on.' }];
   },
 });

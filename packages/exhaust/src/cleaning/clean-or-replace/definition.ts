@@ -1,67 +1,73 @@
 import {
+  cases,
   choice,
   choiceOutput,
   constant,
   defineCalculation,
+  formula,
+  fromTable,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  type Source,
+  verdict,
 } from '@wallflow/calculation';
-import { fraction, length, ratio } from '@wallflow/units';
-import * as z from 'zod';
+import { fraction, length, money, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { costPractice, expectedCost } from '../sources.js';
 import { cleanOrReplace, sureChance } from './kernel.js';
 
 const price = (symbol: string, label: string, example: string) =>
-  quantity(ratio, {
+  quantity(money, {
     symbol,
     label: `${label}, in your currency`,
     description: 'Removal, fitting and resets included.',
-    min: '0',
-    max: '1000000',
+    range: '0 <= x <= 1000000',
     example,
   });
 const distance = (symbol: string, label: string, description: string, example: string) =>
-  quantity(length, { symbol, label, description, min: '100 km', max: '2000000 km', example, units: ['km', 'mi'] });
+  quantity(length, { symbol, label, description, range: '100 <= x <= 2000000 km', example, units: ['km', 'mi'] });
 const uncertainty = (symbol: string, label: string, value: string) =>
-  quantityWithDefault(fraction, {
-    symbol,
-    label,
-    min: '0 %',
-    max: '100 %',
-    example: value,
-    default: value,
-    defaultReason: 'a guess: nobody publishes it; enter your own',
-  });
-const costOutput = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label: `${label}, in your currency`, digits: 3 });
+  quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', default: [value, 'a guess: nobody publishes it; enter your own'] });
+const costOutput = (symbol: string, label: string) => quantityOutput(money, { symbol, label: `${label}, in your currency`, digits: 3 });
 const chance = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 2, units: ['%'] });
 const distanceOutput = (symbol: string, label: string) => quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
+
+/** What the spread of the cost rests on. */
+const lives = ['cleanedLife', 'cleanedLifeUncertainty', 'newLife', 'newLifeUncertainty'];
 
 const noCleaning = {
   cleanPrice: undefined,
   cleanDistance: undefined,
-  difference: undefined,
-  differenceUncertainty: undefined,
+  payRatio: undefined,
+  costDifference: undefined,
+  costDifferenceUncertainty: undefined,
   replaceCheaper: undefined,
   cleanCost: undefined,
   breakEvenPrice: undefined,
   cleanCheaper: undefined,
 };
 
+const interest: Source = {
+  type: 'book',
+  by: 'Panneerselvam',
+  title: 'Engineering Economics',
+  locator: 'Example 6.10, p. 85',
+  mark: 'read',
+  note: 'Read in a published collection of solutions, not in the book.',
+};
+
 export const cleanOrReplaceCalculation = defineCalculation({
   id: 'clean-or-replace',
-  version: '1.2.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'Clean the filter or replace it?',
-  purpose: 'Which costs less per remaining kilometre, and is that beyond what the guesses can tell?',
-  usedBy: ['technician', 'trainer'],
+  purpose: 'Which costs less per remaining kilometre, and is the difference larger than the guesswork?',
   keywords: ['cost', 'economics', 'per kilometre', 'replace', 'price'],
   method: 'expected cost over expected distance, with the uncertainty of the lives',
-  inputs: z.strictObject({
-    condition: choice({
-      label: 'Filter and can',
+  inputs: {
+    filterCondition: choice({
+      label: 'Condition of filter and housing',
       options: { sound: 'looked at and sound', damaged: 'cracked, melted, leaking or shifted', unknown: 'not looked at' },
       example: 'sound',
     }),
@@ -70,143 +76,141 @@ export const cleanOrReplaceCalculation = defineCalculation({
       'L_c',
       'Distance until the cleaned filter is due again',
       'From the ash that stays and the ash per distance.',
-      '60000 km',
+      '73000 km',
     ),
     newPrice: price('N', 'Price of a new filter', '1400'),
-    newLife: distance('L_n', 'Distance until a new filter is due', 'From the ash limit and the ash per distance.', '140000 km'),
-    remainingDistance: distance(
-      'D',
-      'Distance the vehicle will still be driven',
-      'By this owner. Left out, life is never wasted.',
-      '120000 km',
-    ).optional(),
-    failureRisk: quantityWithDefault(fraction, {
+    newLife: distance('L_n', 'Distance until a new filter is due', 'From the ash limit and the ash per distance.', '146000 km'),
+    remainingDistance: optional(
+      distance(
+        'D',
+        'Distance the vehicle will still be driven',
+        'By this owner. Leave blank if no life is wasted at the end.',
+        '120000 km',
+      ),
+    ),
+    failureRisk: quantity(fraction, {
       symbol: 'p',
-      label: 'Risk that the clean does not hold and a new filter follows',
-      min: '0 %',
-      max: '100 %',
-      example: '15 %',
-      default: '15 %',
-      defaultReason: 'a guess: nobody publishes it; enter your own',
+      label: 'Risk that cleaning fails and a new filter follows',
+      range: '0 <= x <= 100 %',
+      default: ['15 %', 'a guess: nobody publishes it; enter your own'],
     }),
     cleanedLifeUncertainty: uncertainty('u_c', 'Standard uncertainty of the life after cleaning', '30 %'),
     newLifeUncertainty: uncertainty('u_n', 'Standard uncertainty of the life of a new filter', '20 %'),
-  }),
+  },
   example: { remainingDistance: '120000 km' },
   intermediates: {
     cleanPrice: optional(costOutput('E_c', 'Expected price of cleaning, with the risk')),
-    cleanDistance: optional(distanceOutput('D_c', 'Expected distance of cleaning')),
+    cleanedUse: distanceOutput('L_{c,u}', 'Useful distance after cleaning'),
+    cleanDistance: optional(distanceOutput('D_c', 'Expected distance by cleaning')),
     newDistance: distanceOutput('D_n', 'Useful distance of a new filter'),
-    difference: optional(costOutput('\\Delta k', 'Cleaning less replacing, per 1000 km')),
-    differenceUncertainty: optional(costOutput('u(\\Delta k)', 'Standard deviation of that, per 1000 km')),
+    payRatio: optional(quantityOutput(ratio, { symbol: 'y', label: 'Cleaned life over new life from which cleaning pays', digits: 3 })),
+    costDifference: optional(costOutput('\\Delta k', 'Cleaning minus replacing, per 1000 km')),
+    costDifferenceUncertainty: optional(costOutput('u(\\Delta k)', 'Standard deviation of the difference, per 1000 km')),
     replaceCheaper: optional(chance('P_n', 'Chance that replacing is cheaper')),
   },
   outputs: {
     cleanCost: optional(costOutput('k_c', 'Cleaning, per 1000 km')),
     newCost: costOutput('k_n', 'Replacing, per 1000 km'),
-    breakEvenPrice: optional(costOutput('C^*', 'Cleaning may cost up to (below zero: never worth it)')),
+    breakEvenPrice: optional(costOutput('C^*', 'Highest price at which cleaning pays (below zero: never)')),
     cleanCheaper: optional(chance('P_c', 'Chance that cleaning is cheaper')),
     verdict: choiceOutput({
-      label: 'Verdict',
+      label: 'Clean or replace?',
       options: {
-        clean: 'clean it: cheaper per kilometre in at least 975 of 1000 cases that the guesses allow',
-        replace: 'replace it: cheaper per kilometre in at least 975 of 1000 cases that the guesses allow',
-        close: 'too close to call by cost: let the condition and the customer decide',
-        'look-first': 'look at it first: a filter that is not sound is not cleaned',
-        'not-sound': 'replace it with an approved part: cleaning does not mend it',
+        clean: 'clean it: cheaper per kilometre in at least 975 of 1000 cases within the guesses',
+        replace: 'replace it: cheaper per kilometre in at least 975 of 1000 cases within the guesses',
+        close: 'too close to call by cost: let condition and customer decide',
+        'look-first': 'look at it first: a damaged filter is not worth cleaning',
+        'not-sound': 'replace it with an approved part: cleaning does not repair it',
       },
     }),
   },
   constants: {
-    perDistance: constant(length, 1e6, { symbol: 'l', label: 'Distance that costs are stated for, 1000 km', source: 'costPractice' }),
+    statedDistance: constant(length, 1e6, { symbol: 'l', label: 'Distance that costs are stated for', source: costPractice }),
   },
+  answer: 'verdict',
   steps: [
-    { gives: 'cleanPrice', tex: '[[cleanPrice]] = [[cleaningPrice]]+[[failureRisk]]\\,[[newPrice]]', source: 'expectedCost' },
-    {
-      gives: 'cleanDistance',
-      text: 'Life after cleaning and life of a new filter, neither beyond what is still driven, weighted with the risk: [[cleanDistance]].',
-      source: 'expectedCost',
-    },
-    { gives: 'newDistance', text: 'Life of a new filter, not beyond what is still driven: [[newDistance]].', source: 'expectedCost' },
-    { gives: 'cleanCost', tex: '[[cleanCost]] = [[perDistance]]\\,\\frac{[[cleanPrice]]}{[[cleanDistance]]}', source: 'expectedCost' },
-    { gives: 'newCost', tex: '[[newCost]] = [[perDistance]]\\,\\frac{[[newPrice]]}{[[newDistance]]}', source: 'expectedCost' },
-    { gives: 'difference', tex: '[[difference]] = [[cleanCost]]-[[newCost]]', source: 'expectedCost' },
-    {
-      gives: 'differenceUncertainty',
-      text: 'Both lives spread lognormally about what is given, each up to what is still driven; spread of the difference: [[differenceUncertainty]].',
-      source: 'expectedCost',
-    },
-    {
-      gives: 'cleanCheaper',
-      text: 'Chance that cleaning price times new life is below new price times cleaned life, less the risk: [[cleanCheaper]].',
-      source: 'expectedCost',
-    },
-    { gives: 'replaceCheaper', text: 'Chance of the opposite: [[replaceCheaper]].', source: 'expectedCost' },
-    {
-      gives: 'breakEvenPrice',
-      tex: '[[breakEvenPrice]] = [[newPrice]]\\left(\\frac{[[cleanDistance]]}{[[newDistance]]}-[[failureRisk]]\\right)',
-      source: 'costPractice',
-    },
-    { gives: 'verdict', text: 'Condition first; then a chance of 97.5 % at least that one way is cheaper.', source: 'costPractice' },
+    formula('cleanPrice', 'cleaningPrice + failureRisk * newPrice', expectedCost),
+    cases('cleanedUse', { 'known(remainingDistance)': 'min(cleanedLife, remainingDistance)', otherwise: 'cleanedLife' }, expectedCost),
+    cases('newDistance', { 'known(remainingDistance)': 'min(newLife, remainingDistance)', otherwise: 'newLife' }, expectedCost),
+    formula('cleanDistance', '(1 - failureRisk) * cleanedUse + failureRisk * newDistance', expectedCost),
+    formula('cleanCost', 'statedDistance * cleanPrice / cleanDistance', expectedCost),
+    formula('newCost', 'statedDistance * newPrice / newDistance', expectedCost),
+    formula('costDifference', 'cleanCost - newCost', expectedCost),
+    formula('breakEvenPrice', 'newPrice * cleanDistance / newDistance - failureRisk * newPrice', costPractice),
+    formula('payRatio', 'cleaningPrice / ((1 - failureRisk) * newPrice)', expectedCost),
+    fromTable(
+      'costDifferenceUncertainty',
+      lives,
+      expectedCost,
+      undefined,
+      'Both lives spread lognormally about their means, each up to what is still driven.',
+    ),
+    fromTable(
+      'cleanCheaper',
+      ['payRatio', ...lives],
+      expectedCost,
+      undefined,
+      'Chance that the cleaned life is longer than this multiple of the new life.',
+    ),
+    fromTable('replaceCheaper', ['payRatio', ...lives], expectedCost, undefined, 'Chance that it is shorter.'),
+    verdict(
+      'verdict',
+      {
+        'not-sound': "filterCondition == 'damaged'",
+        'look-first': "filterCondition == 'unknown'",
+        clean: 'cleanCheaper >= 0.975',
+        replace: 'replaceCheaper >= 0.975',
+        close: 'otherwise',
+      },
+      costPractice,
+    ),
   ],
-  assumptions: [
-    {
-      code: 'same_risk_of_engine',
-      text: 'The cause of the blockage is mended either way; otherwise the new filter blocks as fast as the cleaned one.',
-    },
-    { code: 'lognormal_lives', text: 'What is given of a life is its mean; it spreads as a lognormal, never below zero.' },
-    {
-      code: 'no_interest',
-      text: 'Interest is left out: money now and later counts the same. With interest the lower price now weighs more, and a close verdict can turn: of four tyres in a textbook the dearest is cheapest per month without interest, and the third at 12 % a year. Days off the road count only where they are in the prices.',
-    },
-  ],
-  limits: [
-    {
-      code: 'approved_part',
-      text: 'Only a part approved for the vehicle counts as a new filter; an empty can is no option and no saving.',
-    },
-  ],
-  cautions: [cautions.noDefeat, cautions.makerFirst],
-  sources: {
-    expectedCost,
-    costPractice,
-    interest: {
-      type: 'book',
-      by: 'Panneerselvam',
-      title: 'Engineering Economics',
-      locator: 'Example 6.10, p. 85',
-      mark: 'read',
-      note: 'Read in a published collection of solutions, not in the book.',
-    },
+  assumptions: {
+    same_risk_of_engine: 'The cause of the blockage is repaired either way; otherwise the new filter blocks as fast as the cleaned one.',
+    lognormal_lives: 'A life entered is the mean of a lognormal distribution, which never goes below zero.',
+    no_interest:
+      'Interest is left out: money now and later counts the same. With interest the lower price now weighs more, and a close verdict can turn: of four tyres in a textbook the dearest is cheapest per month without interest, and the third at 12 % a year. Days off the road count only if the prices include them.',
   },
+  limits: {
+    approved_part: 'Only a part approved for the vehicle counts as a new filter; an empty housing is neither an option nor a saving.',
+  },
+  cautions: [cautions.noDefeat, cautions.makerFirst],
   precision: 1e-8,
+  sources: [interest],
   compute(input, { constants }) {
     const result = cleanOrReplace(input);
     const { difference, differenceUncertainty, cleanCheaper, replaceCheaper } = result;
     const byCost = cleanCheaper >= sureChance ? 'clean' : replaceCheaper >= sureChance ? 'replace' : 'close';
-    const perDistance = constants.perDistance;
-    const newCost = (perDistance * result.replace.price) / result.replace.distance;
+    const { statedDistance } = constants;
+    const cleanedUse = Math.min(input.cleanedLife, input.remainingDistance ?? Infinity);
+    const payRatio = input.cleaningPrice / ((1 - input.failureRisk) * input.newPrice);
+    const newCost = (statedDistance * result.replace.price) / result.replace.distance;
     // A filter that cleaning does not mend has no cost of cleaning: figures for it would speak against the verdict.
-    if (input.condition === 'damaged')
-      return { ...noCleaning, newDistance: result.replace.distance, newCost, verdict: 'not-sound' as const };
+    if (input.filterCondition === 'damaged')
+      return { ...noCleaning, cleanedUse, newDistance: result.replace.distance, newCost, verdict: 'not-sound' as const };
     return {
       cleanPrice: result.clean.price,
       cleanDistance: result.clean.distance,
+      cleanedUse,
       newDistance: result.replace.distance,
-      difference: perDistance * difference,
-      differenceUncertainty: perDistance * differenceUncertainty,
-      cleanCost: (perDistance * result.clean.price) / result.clean.distance,
+      payRatio: Number.isFinite(payRatio) ? payRatio : undefined,
+      costDifference: statedDistance * difference,
+      costDifferenceUncertainty: statedDistance * differenceUncertainty,
+      cleanCost: (statedDistance * result.clean.price) / result.clean.distance,
       newCost,
       cleanCheaper,
       replaceCheaper,
       breakEvenPrice: result.breakEvenPrice,
-      verdict: input.condition === 'unknown' ? ('look-first' as const) : byCost,
+      verdict: input.filterCondition === 'unknown' ? ('look-first' as const) : byCost,
     };
   },
-  advise: ({ verdict }) => [
-    ...(verdict === 'look-first'
-      ? ([{ tone: 'do', text: 'Look at both faces, the can and the mat before any offer is made.' }] as const)
+  advise: ({ verdict: decision }) => [
+    ...(decision === 'look-first'
+      ? ([{ tone: 'do', text: 'Look at both faces, the housing and the mat before you make an offer.' }] as const)
       : []),
-    { tone: 'note', text: 'Show the customer the assumptions with the figures: lives and risk are guesses, and theirs may differ.' },
+    {
+      tone: 'note',
+      text: 'Show the customer the assumptions with the figures: lives and risk are guesses, and others may expect something else.',
+    },
   ],
 });

@@ -1,13 +1,15 @@
 import {
-  choiceWithDefault,
+  cases,
+  choice,
   constant,
   defineCalculation,
-  inconsistentInputs,
+  formula,
+  known,
   noSolution,
+  oneOf,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
 } from '@wallflow/calculation';
 import {
   amount,
@@ -22,7 +24,6 @@ import {
   temperatureDifference,
   volume,
 } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import {
   acidBase,
@@ -33,62 +34,56 @@ import {
   strengthOfAcid,
   waterDensity20,
 } from '../sources.js';
-import { acidMass, alkaliToNeutralise, protonsGiven } from './kernel.js';
+import { acidMass, alkaliToNeutralise, freeAlkali, protonsGiven } from './kernel.js';
 
-const ph = (symbol: string, label: string, description: string, example: string) => ({
-  symbol,
-  label,
-  description,
-  min: '0',
-  max: '14',
-  example,
-});
 const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 3, units: ['L', 'mL', 'gal_US'] });
-const ofAcid = (value: number, symbol: string, label: string) => constant(molarMass, value, { symbol, label, source: 'acidBase' });
+const ofAcid = (value: number, symbol: string, label: string) => constant(molarMass, value, { symbol, label, source: acidBase });
 
-const pk = (value: number, symbol: string, label: string) => constant(ratio, value, { symbol, label, source: 'acidConstants' });
+const pk = (value: number, symbol: string, label: string) => constant(ratio, value, { symbol, label, source: acidConstants });
 
 export const neutralisationCalculation = defineCalculation({
   id: 'neutralisation',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'Neutralise the wash liquid',
-  purpose: 'How much acid does the caught wash liquid take before it may be handed over, and how much waste is it then?',
-  usedBy: ['technician', 'developer'],
+  purpose: 'How much acid does the collected wash liquid need before it may be handed over, and how much waste is it then?',
   keywords: ['effluent', 'waste', 'pH', 'acid', 'alkaline', 'citric'],
-  method: 'charge balance at the pH that is wanted; alkali from a titration, or from the pH if there is no buffer',
-  inputs: z.strictObject({
+  method: 'charge balance at the target pH; alkali from a titration, or from the pH if there is no buffer',
+  inputs: {
     washVolume: quantity(volume, {
       symbol: 'V',
-      label: 'Wash and rinse liquid that was caught',
-      above: '0 L',
-      max: '10000 L',
-      example: '20 L',
+      label: 'Wash and rinse liquid collected',
+      range: '0 < x <= 10000 L',
+      example: '8 L',
       units: ['L', 'mL', 'gal_US'],
     }),
-    alkalinity: quantity(molarConcentration, {
-      symbol: 'a',
-      label: 'Alkalinity by titration',
-      description:
-        'Strong acid that a sample takes to the pH that is wanted. Better than the pH: cleaners hold a buffer that pH does not show.',
-      min: '0 mol/L',
-      max: '20 mol/L',
-      example: '0.1 mol/L',
-      units: ['mol/L', 'mmol/L'],
-    }).optional(),
-    startPh: quantity(
-      ratio,
-      ph('pH_1', 'pH of the liquid', 'Give this only when no titration was done: it gives the least dose.', '12'),
-    ).optional(),
-    targetPh: quantityWithDefault(ratio, {
-      ...ph('pH_2', 'pH that is wanted', 'As the authority or the waste carrier asks.', '8'),
-      min: '4',
-      usual: ['6', '9'],
-      usualReason: 'common practice, no source: consents for trade effluent',
-      default: '8',
-      defaultReason: 'common practice, no source: between 6 and 9',
+    ...oneOf({
+      alkalinity: quantity(molarConcentration, {
+        symbol: 'a',
+        label: 'Alkalinity by titration',
+        description:
+          'Strong acid that a sample takes down to the target pH. Better than the pH, which does not show the buffer in a cleaner.',
+        range: '0 <= x <= 20 mol/L',
+        example: '0.1 mol/L',
+        units: ['mol/L', 'mmol/L'],
+      }),
+      startPh: quantity(ratio, {
+        symbol: 'pH_1',
+        label: 'pH of the liquid',
+        description: 'Only if no titration was done: it gives the smallest dose.',
+        range: '0 <= x <= 14',
+        example: '12',
+      }),
     }),
-    acid: choiceWithDefault({
+    targetPh: quantity(ratio, {
+      symbol: 'pH_2',
+      label: 'Target pH',
+      description: 'As the authority or the waste carrier asks.',
+      range: '4 <= x <= 14',
+      usual: ['6', '9', 'common practice, no source: consents for trade effluent'],
+      default: ['8', 'common practice, no source: between 6 and 9'],
+    }),
+    acid: choice({
       label: 'Acid',
       options: {
         citric: 'citric acid, anhydrous',
@@ -96,47 +91,50 @@ export const neutralisationCalculation = defineCalculation({
         acetic: 'acetic acid',
         sulfamic: 'sulfamic acid',
       },
-      example: 'citric',
-      default: 'citric',
-      defaultReason: 'mild, solid, free of chloride and sulphate',
+      default: ['citric', 'mild, solid, free of chloride and sulphate'],
     }),
-    acidStrength: quantityWithDefault(massFraction, {
+    acidStrength: quantity(massFraction, {
       symbol: 'w',
       label: 'Strength of the acid, by mass',
-      min: '1 %',
-      max: '100 %',
-      example: '100 %',
-      default: '100 %',
-      defaultReason: 'pure solid',
+      range: '1 <= x <= 100 %',
+      default: ['100 %', 'pure solid'],
     }),
-    acidDensity: quantity(density, {
-      symbol: '\\rho',
-      label: 'Density of the acid, if it is a liquid',
-      min: '900 kg/m3',
-      max: '1900 kg/m3',
-      example: '1.05 kg/L',
-      units: ['kg/L', 'kg/m3'],
-    }).optional(),
-  }),
+    acidDensity: optional(
+      quantity(density, {
+        symbol: '\\rho',
+        label: 'Density of the acid, if it is a liquid',
+        range: '900 <= x <= 1900 kg/m3',
+        example: '1.05 kg/L',
+        units: ['kg/L', 'kg/m3'],
+      }),
+    ),
+  },
   example: { alkalinity: '0.1 mol/L' },
   intermediates: {
+    alkaliAtStart: optional(
+      quantityOutput(molarConcentration, { symbol: 'a_1', label: 'Free alkali in the liquid', digits: 3, units: ['mmol/L'] }),
+    ),
+    alkaliAtTarget: optional(
+      quantityOutput(molarConcentration, { symbol: 'a_2', label: 'Free alkali at the target pH', digits: 3, units: ['mmol/L'] }),
+    ),
     alkali: quantityOutput(amount, { symbol: 'n', label: 'Alkali to neutralise', digits: 4, units: ['mol', 'mmol'] }),
+    acidMolarMass: quantityOutput(molarMass, { symbol: 'M_a', label: 'Molar mass of the acid', digits: 5, units: ['g/mol'] }),
     protons: quantityOutput(ratio, { symbol: 'z', label: 'Protons that a molecule of the acid gives up to that pH', digits: 3 }),
     pureAcid: quantityOutput(mass, { symbol: 'm_a', label: 'Pure acid', digits: 4, units: ['g', 'kg'] }),
   },
   outputs: {
     acidVolume: optional(volumeOutput('V_a', 'Acid to add, by volume')),
-    effluentVolume: volumeOutput('V_e', 'Waste in the end'),
-    temperatureRise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'The liquid warms by about', digits: 2 }),
+    effluentVolume: volumeOutput('V_e', 'Waste in all'),
+    temperatureRise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Temperature rise, about', digits: 2 }),
     acidMass: quantityOutput(mass, { symbol: 'm', label: 'Acid to add', digits: 4, units: ['g', 'kg', 'lb'] }),
   },
   constants: {
     unitConcentration: constant(molarConcentration, 1000, {
       symbol: 'c^\\circ',
-      label: 'Concentration that pH counts from',
-      source: 'acidBase',
+      label: 'Concentration at pH 0',
+      source: acidBase,
     }),
-    ionProduct: constant(ratio, 14, { symbol: 'pK_w', label: 'Ion product of water at 25 °C', source: 'acidBase' }),
+    ionProduct: constant(ratio, 14, { symbol: 'pK_w', label: 'Ion product of water at 25 °C', source: acidBase }),
     citricMolarMass: ofAcid(0.192124, 'M_1', 'Molar mass of citric acid'),
     citricMonohydrateMolarMass: ofAcid(0.210139, 'M_2', 'Molar mass of citric acid monohydrate'),
     aceticMolarMass: ofAcid(0.060052, 'M_3', 'Molar mass of acetic acid'),
@@ -146,48 +144,58 @@ export const neutralisationCalculation = defineCalculation({
     citricThird: pk(6.396, 'pK_{3}', 'Third step of citric acid'),
     aceticOnly: pk(4.756, 'pK_{a}', 'Acetic acid'),
     sulfamicOnly: pk(1.0, 'pK_{s}', 'Sulfamic acid'),
-    neutralisationHeat: constant(molarEnergy, 56e3, { symbol: 'h', label: 'Heat of neutralisation', source: 'acidBase' }),
-    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: 'waterDensity20' }),
-    waterHeatCapacity: constant(specificHeatCapacity, 4180, { symbol: 'c_w', label: 'Specific heat of water', source: 'acidBase' }),
+    neutralisationHeat: constant(molarEnergy, 56e3, { symbol: 'h', label: 'Heat of neutralisation', source: acidBase }),
+    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
+    waterHeatCapacity: constant(specificHeatCapacity, 4180, { symbol: 'c_w', label: 'Specific heat of water', source: acidBase }),
   },
+  answer: 'acidMass',
   steps: [
-    {
-      gives: 'alkali',
-      text: 'Titrated alkalinity times volume; or hydroxide at the pH less what may stay, times volume: [[alkali]].',
-      source: 'acidBase',
-    },
-    {
-      gives: 'protons',
-      text: 'Mean number of protons that [[acid]] has given up at [[targetPh]], from the constants of its steps: [[protons]].',
-      source: 'acidConstants',
-    },
-    {
-      gives: 'pureAcid',
-      text: 'Charge balance: amount of alkali over the protons given, times the molar mass of [[acid]]: [[pureAcid]].',
-      source: 'chargeBalance',
-    },
-    { gives: 'acidVolume', tex: '[[acidVolume]] = \\frac{[[acidMass]]}{[[acidDensity]]}', source: 'strengthOfAcid' },
-    { gives: 'effluentVolume', text: 'Wash liquid and acid together: [[effluentVolume]].', source: 'effluentPractice' },
-    {
-      gives: 'temperatureRise',
-      tex: '[[temperatureRise]] = \\frac{[[alkali]]\\,[[neutralisationHeat]]}{[[washVolume]]\\,[[waterDensity]]\\,[[waterHeatCapacity]]}',
-      source: 'neutralisationHeating',
-    },
-    { gives: 'acidMass', tex: '[[acidMass]] = \\frac{[[pureAcid]]}{[[acidStrength]]}', source: 'strengthOfAcid' },
+    formula('alkaliAtStart', 'unitConcentration * (10 ^ (startPh - ionProduct) - 10 ^ (-startPh))', acidBase),
+    cases('alkaliAtTarget', { 'known(startPh)': 'unitConcentration * (10 ^ (targetPh - ionProduct) - 10 ^ (-targetPh))' }, acidBase),
+    cases(
+      'alkali',
+      { 'known(alkalinity)': 'alkalinity * washVolume', otherwise: '(alkaliAtStart - alkaliAtTarget) * washVolume' },
+      acidBase,
+    ),
+    cases(
+      'acidMolarMass',
+      {
+        "acid == 'citric'": 'citricMolarMass',
+        "acid == 'citric-monohydrate'": 'citricMonohydrateMolarMass',
+        "acid == 'acetic'": 'aceticMolarMass',
+        otherwise: 'sulfamicMolarMass',
+      },
+      acidBase,
+    ),
+    cases(
+      'protons',
+      {
+        "acid == 'acetic'": '1 / (1 + 10 ^ (aceticOnly - targetPh))',
+        "acid == 'sulfamic'": '1 / (1 + 10 ^ (sulfamicOnly - targetPh))',
+        otherwise:
+          '(10 ^ (targetPh - citricFirst) + 2 * 10 ^ (2 * targetPh - citricFirst - citricSecond) + 3 * 10 ^ (3 * targetPh - citricFirst - citricSecond - citricThird)) / (1 + 10 ^ (targetPh - citricFirst) + 10 ^ (2 * targetPh - citricFirst - citricSecond) + 10 ^ (3 * targetPh - citricFirst - citricSecond - citricThird))',
+      },
+      acidConstants,
+    ),
+    formula('pureAcid', 'alkali * acidMolarMass / protons', chargeBalance),
+    formula('acidMass', 'pureAcid / acidStrength', strengthOfAcid),
+    formula('acidVolume', 'acidMass / acidDensity', strengthOfAcid),
+    cases(
+      'effluentVolume',
+      { 'known(acidDensity)': 'washVolume + acidVolume', otherwise: 'washVolume + acidMass / waterDensity' },
+      effluentPractice,
+    ),
+    formula('temperatureRise', 'alkali * neutralisationHeat / (washVolume * waterDensity * waterHeatCapacity)', neutralisationHeating),
   ],
-  assumptions: [
-    {
-      code: 'ideal_solution',
-      text: 'Constants of the acid at 25 °C in very dilute water. Salts make citric acid give more: at pH 6 about a sixth more at 0.1 mol/L, at pH 8 not a hundredth.',
-    },
-  ],
-  limits: [
-    {
-      code: 'ph_hides_buffer',
-      text: 'By pH alone the dose is the least possible: silicates, carbonates and amines of a cleaner take more. Titrate a sample.',
-    },
-    { code: 'not_the_metals', text: 'A neutral liquid still holds metals from ash and coating: neutral is not yet fit for a drain.' },
-  ],
+  assumptions: {
+    ideal_solution:
+      'Constants of the acid at 25 °C in very dilute water. In salty water citric acid gives more: at pH 6 about a sixth more at 0.1 mol/L, at pH 8 less than a hundredth.',
+  },
+  limits: {
+    ph_hides_buffer:
+      'By pH alone the dose is the least possible: silicates, carbonates and amines in a cleaner take more. Titrate a sample.',
+    not_the_metals: 'A neutral liquid still holds metals from ash and coating: it is not yet fit for a drain.',
+  },
   cautions: [
     {
       code: 'acid_and_alkali',
@@ -201,24 +209,18 @@ export const neutralisationCalculation = defineCalculation({
     cautions.waste,
     cautions.makerFirst,
   ],
-  sources: { acidBase, chargeBalance, acidConstants, strengthOfAcid, neutralisationHeating, effluentPractice, waterDensity20 },
   compute(input, { constants, method, warn }) {
     const { washVolume, alkalinity, startPh, targetPh } = input;
-    if (alkalinity !== undefined && startPh !== undefined) {
-      return inconsistentInputs('give the titration or the pH, not both: the titration counts', ['alkalinity'], ['startPh']);
-    }
+    const { unitConcentration, ionProduct } = constants;
+    const freeAt = (ph: number) => (startPh === undefined ? undefined : freeAlkali(ph, unitConcentration, ionProduct));
     let concentration: number | undefined = alkalinity;
     if (startPh !== undefined) {
-      if (startPh < targetPh) return noSolution('the liquid is already below the pH that is wanted: no acid is needed', ['startPh']);
-      method('hydroxide ions from the pH, without a buffer: the least dose');
-      warn('least_dose', 'From the pH alone the dose is the least possible; add it in steps and measure.', ['startPh']);
-      const { unitConcentration, ionProduct } = constants;
+      if (startPh < targetPh) return noSolution('the liquid is already below the target pH: no acid is needed', ['startPh']);
+      method('hydroxide ions from the pH, without a buffer: the smallest dose');
+      warn('least_dose', 'From the pH alone this is the smallest possible dose: add it in steps and measure.', ['startPh']);
       concentration = alkaliToNeutralise({ startPh, targetPh, unitConcentration, ionProduct });
     }
-    if (concentration === undefined) {
-      return noSolution('the alkalinity of the liquid is not known: titrate a sample, or measure its pH', ['alkalinity']);
-    }
-    const alkali = concentration * washVolume;
+    const alkali = known(concentration) * washVolume;
     const { citricFirst, citricSecond, citricThird, citricMolarMass, citricMonohydrateMolarMass } = constants;
     const citric = [citricFirst, citricSecond, citricThird];
     const acid = {
@@ -232,7 +234,10 @@ export const neutralisationCalculation = defineCalculation({
     const toAdd = pureAcid / input.acidStrength;
     const acidVolume = input.acidDensity === undefined ? undefined : toAdd / input.acidDensity;
     return {
+      alkaliAtStart: startPh === undefined ? undefined : freeAt(startPh),
+      alkaliAtTarget: freeAt(targetPh),
       alkali,
+      acidMolarMass: acid.molarMass,
       protons,
       pureAcid,
       acidVolume,

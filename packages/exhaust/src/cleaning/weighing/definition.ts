@@ -1,19 +1,19 @@
 import {
+  cases,
   choiceOutput,
   constant,
   defineCalculation,
+  formula,
   inconsistentInputs,
   missingInputs,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  verdict,
 } from '@wallflow/calculation';
-import { absolutePressure, fraction, mass, molarHeatCapacity, molarMass, temperature, volume } from '@wallflow/units';
-import * as z from 'zod';
+import { absolutePressure, fraction, mass, temperature, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
-import { cfr1065, siBrochure } from '../../sources.js';
+import { airMolarMass, gasConstant } from '../../vocabulary/constants.js';
 import { acceptancePractice, airBuoyancy, weighingPractice, weighingUncertainty, weightDifference } from '../sources.js';
 import { airLift, dryMass, dryMassUncertainty, massRecovery } from './kernel.js';
 import { recoveryVerdict, sootVerdict } from './verdict.js';
@@ -23,8 +23,7 @@ const massInput = (symbol: string, label: string, example: string, description?:
     symbol,
     label,
     ...(description === undefined ? {} : { description }),
-    above: '0 g',
-    max: '200 kg',
+    range: '0 g < x <= 200 kg',
     example,
     units: ['g', 'kg', 'lb'],
   });
@@ -32,152 +31,167 @@ const temperatureInput = (symbol: string, label: string, example: string) =>
   quantity(temperature, {
     symbol,
     label,
-    min: '-40 °C',
-    max: '700 °C',
-    usual: ['120 °C', '250 °C'],
-    usualReason: { below: 'a cooler filter takes up water from the air', above: 'too hot to handle, and its hot air lifts the pan' },
+    range: '-40 <= x <= 700 °C',
+    usual: [
+      '120 °C',
+      '250 °C',
+      { below: 'a cooler filter takes up water from the air', above: 'too hot to handle, and its hot air lifts the pan' },
+    ],
     example,
   });
 const moistureInput = (symbol: string, label: string) =>
-  quantity(fraction, {
-    symbol,
-    label,
-    description: 'Only for a filter weighed cold: weigh it once cold and once hot; the difference over the hot weight.',
-    min: '0 %',
-    max: '30 %',
-    example: '0.4 %',
-  }).optional();
+  optional(
+    quantity(fraction, {
+      symbol,
+      label,
+      description: 'Only for a filter weighed cold. Weigh it once cold and once hot: the difference over the hot weight.',
+      range: '0 <= x <= 30 %',
+      example: '0.4 %',
+    }),
+  );
 const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 6, units: ['g', 'kg', 'lb'] });
 // The difference of two nearly equal weights counts, so the weights are shown in full.
 const wholeMass = (symbol: string, label: string) =>
   quantityOutput(mass, { symbol, label, digits: 6, leastDigits: 5, units: ['g', 'kg', 'lb'] });
 const shareOutput = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
+/** Dry weight and its uncertainty: as weighed hot, with the lift of the air inside; cold, less the moisture. */
+const dryWeight = <const When extends 'Before' | 'After'>(when: When) =>
+  [
+    cases(
+      `dry${when}`,
+      {
+        [`temperature${when} >= dryAbove and known(gasVolume)`]: `mass${when} + lift${when}`,
+        [`temperature${when} >= dryAbove`]: `mass${when}`,
+        'known(gasVolume)': `(mass${when} + lift${when}) / (1 + moisture${when})`,
+        otherwise: `mass${when} / (1 + moisture${when})`,
+      },
+      weighingPractice,
+    ),
+    cases(
+      `dry${when}Uncertainty`,
+      {
+        [`temperature${when} >= dryAbove`]: 'scaleUncertainty',
+        otherwise: `sqrt(scaleUncertainty ^ 2 + (dry${when} * moistureUncertainty) ^ 2) / (1 + moisture${when})`,
+      },
+      weighingUncertainty,
+    ),
+  ] as const;
+
 export const filterWeighingCalculation = defineCalculation({
   id: 'filter-weighing',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'Weighing before and after a clean',
-  purpose: 'How much came out of the filter, how much ash stayed, and is that sure enough?',
-  usedBy: ['technician', 'trainer', 'developer'],
+  purpose: 'How much came out of the filter, how much ash stayed, and how sure is that?',
   keywords: ['weigh', 'mass', 'recovery', 'ash', 'moisture', 'hot'],
-  method: 'dry masses compared, weighed hot or corrected for moisture, and for the lift of the hot air inside',
-  inputs: z.strictObject({
-    massBefore: massInput('m_1', 'Weight before cleaning', '12.200 kg'),
-    temperatureBefore: temperatureInput('T_1', 'Temperature of the filter at that weighing', '150 °C'),
-    massAfter: massInput('m_2', 'Weight after cleaning', '12.010 kg'),
-    temperatureAfter: temperatureInput('T_2', 'Temperature of the filter at that weighing', '150 °C'),
-    moistureBefore: moistureInput('u_1', 'Moisture in it before'),
-    moistureAfter: moistureInput('u_2', 'Moisture in it after'),
-    newMass: massInput(
-      'm_0',
-      'Weight of this filter when new, dry',
-      '12.000 kg',
-      'From your own record of this part or from its maker.',
-    ).optional(),
-    bakedMass: massInput('m_3', 'Weight after baking it once more, hot', '12.009 kg', 'Shows whether soot is left.').optional(),
-    gasVolume: quantity(volume, {
-      symbol: 'V_g',
-      label: 'Air inside the filter',
-      description: 'Channels and pores, about 0.8 to 0.85 of its volume. Given, the weights are corrected for the lift of the hot air.',
-      above: '0 L',
-      max: '200 L',
-      example: '2.1 L',
-      units: ['L', 'in3'],
-    }).optional(),
-    ambientTemperature: quantityWithDefault(temperature, {
+  method: 'dry masses compared: weighed hot, or corrected for moisture, and for the lift of the hot air inside',
+  inputs: {
+    massBefore: massInput('m_1', 'Weight before cleaning', '9.038 kg'),
+    temperatureBefore: temperatureInput('T_1', 'Filter temperature at the weighing before', '150 °C'),
+    massAfter: massInput('m_2', 'Weight after cleaning', '9.002 kg'),
+    temperatureAfter: temperatureInput('T_2', 'Filter temperature at the weighing after', '150 °C'),
+    moistureBefore: moistureInput('u_1', 'Moisture in the filter before'),
+    moistureAfter: moistureInput('u_2', 'Moisture in the filter after'),
+    newMass: optional(
+      massInput('m_0', 'Weight of this filter when new, dry', '9.000 kg', 'From your own record of this part or from its maker.'),
+    ),
+    bakedMass: optional(massInput('m_3', 'Weight after baking it once more, hot', '9.0015 kg', 'Shows whether soot is left.')),
+    gasVolume: optional(
+      quantity(volume, {
+        symbol: 'V_g',
+        label: 'Air inside the filter',
+        description: 'Channels and pores, about 0.8 to 0.85 of its volume. With it, the weights are corrected for the lift of the hot air.',
+        range: '0 < x <= 200 L',
+        example: '4.8 L',
+        units: ['L', 'in3'],
+      }),
+    ),
+    ambientTemperature: quantity(temperature, {
       symbol: 'T_a',
-      label: 'Temperature of the air in the room',
-      min: '-40 °C',
-      max: '60 °C',
-      example: '20 °C',
-      default: '20 °C',
-      defaultReason: 'an indoor workshop; 5 K change the lift by 2 %',
+      label: 'Ambient temperature',
+      range: '-40 <= x <= 60 °C',
+      default: ['20 °C', 'an indoor workshop; 5 K change the lift by 2 %'],
     }),
-    ambientPressure: quantityWithDefault(absolutePressure, {
+    ambientPressure: quantity(absolutePressure, {
       symbol: 'p_a',
-      label: 'Pressure of the air in the room',
-      min: '50 kPa',
-      max: '110 kPa',
-      example: '1013.25 hPa',
+      label: 'Ambient pressure',
+      range: '50 <= x <= 110 kPa',
       units: ['hPa', 'kPa', 'mbar'],
-      default: '1013.25 hPa',
-      defaultReason: 'sea level; 1000 m up the lift is a tenth smaller',
+      default: ['1013.25 hPa', 'sea level; 1000 m up the lift is a tenth smaller'],
     }),
-    scaleUncertainty: quantityWithDefault(mass, {
+    scaleUncertainty: quantity(mass, {
       symbol: 'u_m',
       label: 'Standard uncertainty of one weighing',
       description: 'Of the mean, if each weighing is the mean of several: that of the scale over the square root of their number.',
-      min: '0.01 g',
-      max: '500 g',
-      example: '2 g',
+      range: '0.01 <= x <= 500 g',
       units: ['g'],
-      default: '2 g',
-      defaultReason: 'common practice, no source: workshop scales are good to 1 to 5 g',
+      default: ['2 g', 'common practice, no source: workshop scales are good to 1 to 5 g'],
     }),
-    moistureUncertainty: quantityWithDefault(fraction, {
+    moistureUncertainty: quantity(fraction, {
       symbol: 'u_u',
       label: 'Standard uncertainty of a moisture',
-      description: 'Only counts for a filter weighed cold. What is typed as ± of a moisture shows in the results, not in the verdict.',
-      min: '0 %',
-      max: '10 %',
-      example: '0.1 %',
-      default: '0.1 %',
-      defaultReason: 'a guess: a moisture measured on another day is hardly better; that is 12 g of a filter of 12 kg',
+      description: 'Counts only for a filter weighed cold. A ± typed with a moisture shows in the results, not in the verdict.',
+      range: '0 <= x <= 10 %',
+      default: ['0.1 %', 'a guess: a moisture measured on another day is hardly better; that is 12 g of a filter of 12 kg'],
     }),
-    neededRecovery: quantityWithDefault(fraction, {
+    neededRecovery: quantity(fraction, {
       symbol: 'r_0',
-      label: 'Recovery that is asked for',
-      min: '1 %',
-      max: '100 %',
-      example: '90 %',
-      default: '90 %',
-      defaultReason: 'common practice, no source: 90 to 95 %',
+      label: 'Recovery that is needed',
+      range: '1 <= x <= 100 %',
+      default: ['90 %', 'common practice, no source: 90 to 95 %'],
     }),
-    bakeLimit: quantityWithDefault(mass, {
+    bakeLimit: quantity(mass, {
       symbol: 'd_0',
-      label: 'Loss by one more bake that still counts as free of soot',
-      min: '0.1 g',
-      max: '100 g',
-      example: '2 g',
+      label: 'Loss in one more bake that still counts as free of soot',
+      range: '0.1 <= x <= 100 g',
       units: ['g'],
-      default: '2 g',
-      defaultReason: 'common practice, no source: 1 to 2 g',
+      default: ['2 g', 'common practice, no source: 1 to 2 g'],
     }),
-  }),
-  example: { newMass: '12.000 kg', bakedMass: '12.009 kg' },
+  },
+  example: {
+    newMass: '9.000 kg',
+    bakedMass: '9.0015 kg',
+    scaleUncertainty: '0.5 g',
+    ambientTemperature: '14 °C',
+    ambientPressure: '986 hPa',
+  },
   intermediates: {
-    liftBefore: optional(massOutput('l_1', 'Lift of the hot air in it before')),
-    liftAfter: optional(massOutput('l_2', 'Lift of the hot air in it after')),
+    liftBefore: optional(massOutput('l_1', 'Lift of the hot air inside, before')),
+    liftAfter: optional(massOutput('l_2', 'Lift of the hot air inside, after')),
     dryBefore: wholeMass('d_1', 'Dry weight before'),
     dryAfter: wholeMass('d_2', 'Dry weight after'),
+    dryBeforeUncertainty: massOutput('u_1', 'Standard uncertainty of the dry weight before'),
+    dryAfterUncertainty: massOutput('u_2', 'Standard uncertainty of the dry weight after'),
     removedUncertainty: massOutput('u_r', 'Standard uncertainty of what came out'),
-    bakeLoss: optional(massOutput('d_3', 'Loss by one more bake')),
-    bakeLossUncertainty: optional(massOutput('u_3', 'Standard uncertainty of that loss')),
+    liftBaked: optional(massOutput('l_3', 'Lift of the hot air inside, after one more bake')),
+    dryBaked: optional(wholeMass('d_3', 'Dry weight after one more bake')),
+    bakeLoss: optional(massOutput('d_b', 'Loss in one more bake')),
+    bakeLossUncertainty: optional(massOutput('u_d', 'Standard uncertainty of the loss in one more bake')),
   },
   outputs: {
-    removed: massOutput('m_r', 'Came out'),
-    residue: optional(massOutput('m_a', 'Still in it against new, ash if it was baked')),
-    residueUncertainty: optional(massOutput('u_a', 'Standard uncertainty of it')),
+    removed: massOutput('m_r', 'Mass that came out'),
+    residue: optional(massOutput('m_a', 'Mass still in the filter, compared with new (ash, if it was baked)')),
+    residueUncertainty: optional(massOutput('u_a', 'Standard uncertainty of the mass still in the filter')),
     recovery: optional(shareOutput('r', 'Recovery')),
     recoveryUncertainty: optional(shareOutput('u(r)', 'Standard uncertainty of the recovery')),
     soot: choiceOutput({
-      label: 'Soot',
+      label: 'Is soot left?',
       options: {
-        none: 'free of soot: one more bake took out no more than the limit, error counted',
-        left: 'soot is left: one more bake made it lighter than the limit and the error allow',
-        unclear: 'cannot be told: the limit lies within twice the error of the loss, or the filter got heavier',
-        unknown: 'not known: it was not baked and weighed again',
+        none: 'no: one more bake took out no more than the limit, with the uncertainty counted',
+        left: 'yes: one more bake made the filter lighter by more than the limit and the uncertainty allow',
+        unclear: 'not clear: the limit is within twice the uncertainty of the loss, or the filter got heavier',
+        unknown: 'not known: the filter was not baked and weighed again',
       },
     }),
     verdict: choiceOutput({
       label: 'Verdict by weight',
       options: {
-        clean: 'clean by weight, by more than twice the error of the weighings',
-        'not-clean': 'not clean by weight, by more than twice the error of the weighings',
-        unclear: 'cannot be told: what is asked for lies within twice the error of the weighings',
+        clean: 'clean by weight, by more than twice the uncertainty',
+        'not-clean': 'not clean by weight, by more than twice the uncertainty',
+        unclear: 'not clear: the recovery that is needed is within twice the uncertainty of the weighings',
         lighter:
-          'lighter than when new, by more than twice the error: parts are missing, other parts were weighed, or the reference is wrong',
+          'lighter than when new, by more than twice the uncertainty: parts are missing, other parts were weighed, or the weight when new is wrong',
         unknown: 'not known: the weight when new is missing',
       },
     }),
@@ -185,83 +199,79 @@ export const filterWeighingCalculation = defineCalculation({
   constants: {
     dryAbove: constant(temperature, 393.15, {
       symbol: 'T_d',
-      label: 'Weighed hotter than this it counts as dry',
-      source: 'weighingPractice',
+      label: 'Temperature above which a filter counts as dry',
+      source: weighingPractice,
     }),
-    airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M', label: 'Molar mass of dry air', source: 'cfr1065' }),
-    gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
+    airMolarMass,
+    gasConstant,
   },
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'liftBefore',
-      tex: '[[liftBefore]] = [[gasVolume]]\\,\\frac{[[ambientPressure]]\\,[[airMolarMass]]}{[[gasConstant]]}\\left(\\frac{1}{[[ambientTemperature]]}-\\frac{1}{[[temperatureBefore]]}\\right)',
-      source: 'airBuoyancy',
-    },
-    { gives: 'liftAfter', text: 'The same after cleaning: [[liftAfter]].', source: 'airBuoyancy' },
-    {
-      gives: 'dryBefore',
-      text: 'As weighed, with the lift added; if it was not hot, over one plus the moisture: [[dryBefore]].',
-      source: 'weighingPractice',
-    },
-    { gives: 'dryAfter', text: 'The same after cleaning: [[dryAfter]].', source: 'weighingPractice' },
-    { gives: 'removed', tex: '[[removed]] = [[dryBefore]]-[[dryAfter]]', source: 'weightDifference' },
-    {
-      gives: 'removedUncertainty',
-      text: 'Error of the scale ([[scaleUncertainty]]) at both weighings, and of the moisture at a cold one: [[removedUncertainty]].',
-      source: 'weighingUncertainty',
-    },
-    { gives: 'residue', tex: '[[residue]] = [[dryAfter]]-[[newMass]]', source: 'weightDifference' },
-    {
-      gives: 'residueUncertainty',
-      text: 'The same for the weight after and that when new: [[residueUncertainty]].',
-      source: 'weighingUncertainty',
-    },
-    {
-      gives: 'recovery',
-      tex: '[[recovery]] = \\frac{[[dryBefore]]-[[dryAfter]]}{[[dryBefore]]-[[newMass]]}',
-      source: 'acceptancePractice',
-    },
-    { gives: 'recoveryUncertainty', text: 'From the three weighings: [[recoveryUncertainty]].', source: 'weighingUncertainty' },
-    {
-      gives: 'bakeLoss',
-      text: 'Dry weight after, less the weight after one more bake, weighed as hot as before it and with the same lift: [[bakeLoss]].',
-      source: 'acceptancePractice',
-    },
-    {
-      gives: 'bakeLossUncertainty',
-      text: 'From the weighing after cleaning and the one after the bake: [[bakeLossUncertainty]].',
-      source: 'weighingUncertainty',
-    },
-    {
-      gives: 'soot',
-      text: 'Loss by one more bake with twice its uncertainty on either side, against its limit ([[bakeLimit]]).',
-      source: 'acceptancePractice',
-    },
-    {
-      gives: 'verdict',
-      text: 'Weight that stays against new first; then the recovery, with twice its uncertainty, against what is asked for ([[neededRecovery]]).',
-      source: 'acceptancePractice',
-    },
+    formula(
+      'liftBefore',
+      'gasVolume * ambientPressure * airMolarMass / gasConstant * (1 / ambientTemperature - 1 / temperatureBefore)',
+      airBuoyancy,
+    ),
+    formula(
+      'liftAfter',
+      'gasVolume * ambientPressure * airMolarMass / gasConstant * (1 / ambientTemperature - 1 / temperatureAfter)',
+      airBuoyancy,
+    ),
+    ...dryWeight('Before'),
+    ...dryWeight('After'),
+    formula('removed', 'dryBefore - dryAfter', weightDifference),
+    formula('removedUncertainty', 'sqrt(dryBeforeUncertainty ^ 2 + dryAfterUncertainty ^ 2)', weighingUncertainty),
+    formula('residue', 'dryAfter - newMass', weightDifference),
+    cases('residueUncertainty', { 'known(newMass)': 'sqrt(dryAfterUncertainty ^ 2 + scaleUncertainty ^ 2)' }, weighingUncertainty),
+    formula('recovery', '(dryBefore - dryAfter) / (dryBefore - newMass)', acceptancePractice),
+    formula(
+      'recoveryUncertainty',
+      'sqrt((residue * dryBeforeUncertainty) ^ 2 + ((dryBefore - newMass) * dryAfterUncertainty) ^ 2 + (removed * scaleUncertainty) ^ 2) / (dryBefore - newMass) ^ 2',
+      weighingUncertainty,
+    ),
+    cases(
+      'liftBaked',
+      {
+        'known(bakedMass)':
+          'gasVolume * ambientPressure * airMolarMass / gasConstant * (1 / ambientTemperature - 1 / max(temperatureAfter, dryAbove))',
+      },
+      airBuoyancy,
+    ),
+    cases('dryBaked', { 'known(liftBaked)': 'bakedMass + liftBaked', otherwise: 'bakedMass' }, weighingPractice),
+    formula('bakeLoss', 'dryAfter - dryBaked', acceptancePractice),
+    cases('bakeLossUncertainty', { 'known(bakedMass)': 'sqrt(dryAfterUncertainty ^ 2 + scaleUncertainty ^ 2)' }, weighingUncertainty),
+    verdict(
+      'soot',
+      {
+        unknown: 'not known(bakeLoss)',
+        none: 'bakeLoss >= -2 * bakeLossUncertainty and bakeLoss + 2 * bakeLossUncertainty <= bakeLimit',
+        left: 'bakeLoss - 2 * bakeLossUncertainty > bakeLimit',
+        unclear: 'otherwise',
+      },
+      acceptancePractice,
+    ),
+    verdict(
+      'verdict',
+      {
+        unknown: 'not known(recovery)',
+        lighter: 'residue + 2 * residueUncertainty < 0',
+        clean: 'recovery - 2 * recoveryUncertainty >= neededRecovery',
+        'not-clean': 'recovery + 2 * recoveryUncertainty < neededRecovery',
+        unclear: 'otherwise',
+      },
+      acceptancePractice,
+    ),
   ],
-  assumptions: [
-    { code: 'same_parts', text: 'The same parts are on the scale each time: clamps, sensors and gaskets off.' },
-    {
-      code: 'new_is_cold',
-      text: 'The weight when new is that of the cold, dry part, or, where no lift is counted, of the part as hot as now.',
-    },
-  ],
-  limits: [
-    {
-      code: 'air_currents',
-      text: 'Warm air that rises round a hot part lifts it too, by a gram or so that is not counted here: weigh at the same temperature both times, out of draughts.',
-    },
-    {
-      code: 'weight_is_not_flow',
-      text: 'A filter can be light and still have a blocked face or a crack: flow, depth and light belong to the judgement.',
-    },
-  ],
+  assumptions: {
+    same_parts: 'The same parts are on the scale each time: clamps, sensors and gaskets off.',
+    new_is_cold: 'The weight when new is that of the cold, dry part; where no lift is counted, that of the part as hot as now.',
+  },
+  limits: {
+    air_currents:
+      'Warm air rising round a hot part lifts it too, by a gram or so that is not counted here: weigh at the same temperature both times, out of draughts.',
+    weight_is_not_flow: 'A filter can be light and still have a blocked face or a crack: test flow, depth and light too.',
+  },
   cautions: [cautions.ashDust, cautions.hotExhaust, cautions.waste, cautions.makerFirst],
-  sources: { weightDifference, weighingUncertainty, weighingPractice, acceptancePractice, airBuoyancy, cfr1065, siBrochure },
   compute(input, { constants, warn }) {
     const { massBefore, massAfter, temperatureBefore, temperatureAfter, newMass, bakedMass, scaleUncertainty } = input;
     const cold = (at: number) => at < constants.dryAbove;
@@ -287,27 +297,33 @@ export const filterWeighingCalculation = defineCalculation({
     const whenNew = newMass === undefined ? undefined : { mass: newMass, uncertainty: scaleUncertainty };
     if (whenNew !== undefined && before.mass <= whenNew.mass + Math.hypot(before.uncertainty, whenNew.uncertainty)) {
       return inconsistentInputs(
-        'the dirty filter is no heavier than a new one, beyond the error of the weighings: weighed wrongly, or not the same part',
+        'the dirty filter is no heavier than a new one, within the uncertainty of the weighings: a weighing is wrong, or it is not the same part',
         ['newMass'],
         ['massBefore'],
       );
     }
     const recovery = whenNew === undefined ? undefined : massRecovery({ before, after, whenNew });
-    const liftBaked = lift(Math.max(temperatureAfter, constants.dryAbove)) ?? 0;
+    const liftBaked = bakedMass === undefined ? undefined : lift(Math.max(temperatureAfter, constants.dryAbove));
     const bakeLoss =
       bakedMass === undefined
         ? undefined
-        : { mass: after.mass - (bakedMass + liftBaked), uncertainty: Math.hypot(after.uncertainty, scaleUncertainty) };
+        : { mass: after.mass - (bakedMass + (liftBaked ?? 0)), uncertainty: Math.hypot(after.uncertainty, scaleUncertainty) };
     if (bakeLoss !== undefined && bakeLoss.mass < -2 * bakeLoss.uncertainty) {
-      warn('heavier_after_bake', 'Heavier after the bake than before it: it took up water while it cooled, or a weight was misread.', [
-        'bakedMass',
-      ]);
+      warn(
+        'heavier_after_bake',
+        'The filter is heavier after the bake than before: it took up water while it cooled, or a weight was misread.',
+        ['bakedMass'],
+      );
     }
     return {
       liftBefore,
       liftAfter,
       dryBefore: before.mass,
       dryAfter: after.mass,
+      dryBeforeUncertainty: before.uncertainty,
+      dryAfterUncertainty: after.uncertainty,
+      liftBaked,
+      dryBaked: bakedMass === undefined ? undefined : bakedMass + (liftBaked ?? 0),
       removed: before.mass - after.mass,
       removedUncertainty: Math.hypot(before.uncertainty, after.uncertainty),
       residue: recovery?.residue.mass,
@@ -321,30 +337,30 @@ export const filterWeighingCalculation = defineCalculation({
     };
   },
   advise: ({ soot, verdict }) => [
-    ...(soot === 'left' ? ([{ tone: 'do', text: 'Bake it once more: what still burns off is soot, not ash.' }] as const) : []),
+    ...(soot === 'left' ? ([{ tone: 'do', text: 'Bake it once more: what still burns away is soot, not ash.' }] as const) : []),
     ...(soot === 'unclear'
       ? ([
           {
             tone: 'do',
-            text: 'Weigh both times on a finer scale, or several times and give the uncertainty of the mean, at the same heat.',
+            text: 'Weigh both times on a finer scale, or several times and enter the uncertainty of the mean, at the same temperature.',
           },
         ] as const)
       : []),
     ...(verdict === 'lighter'
       ? ([
-          { tone: 'do-not', text: 'Do not take it for clean: ash cannot weigh less than nothing.' },
+          { tone: 'do-not', text: 'Do not count it as clean: ash cannot weigh less than nothing.' },
           {
             tone: 'do',
             text: 'Look for broken ceramic and a lost mat or clamp, weigh the same parts as when new, and check the weight of the new part.',
           },
-          { tone: 'note', text: 'A hot filter reads lighter by the lift of the air in it: give the air inside to count it.' },
+          { tone: 'note', text: 'A hot filter reads lighter by the lift of the air inside: enter that volume, and the lift is counted.' },
         ] as const)
       : []),
     ...(verdict === 'unknown'
       ? ([{ tone: 'note', text: 'Note the dry weight of this part now: it is the reference for its next clean.' }] as const)
       : []),
     ...(verdict === 'not-clean'
-      ? ([{ tone: 'do', text: 'Clean it again, backwards, before it goes on; do not reset the ash value yet.' }] as const)
+      ? ([{ tone: 'do', text: 'Clean it again, backwards, before it goes back on; do not reset the ash value yet.' }] as const)
       : []),
   ],
 });

@@ -5,9 +5,8 @@ import { cautions } from '../../cautions.js';
 import { molarGasConstant } from '../../gas/constants.js';
 import { gasDensity } from '../../gas/density/kernel.js';
 import { sutherlandAir, sutherlandViscosity } from '../../gas/dynamic-viscosity/kernel.js';
-import { gasPressureField, molarMassField } from '../../gas/fields.js';
 import { cfr1065, siBrochure } from '../../sources.js';
-import { exhaustMassFlowField, gasTemperatureField } from '../fields.js';
+import { absolutePressureField, exhaustMassFlowField, gasTemperatureField, molarMassField } from '../fields.js';
 import { massBalance, pipeRegimes, soundOfIdealGas } from '../sources.js';
 import { pipeReynoldsNumber, pipeVelocity, soundSpeed } from './kernel.js';
 
@@ -25,7 +24,7 @@ export const pipeFlowCalculation = defineCalculation({
   inputs: z.strictObject({
     exhaustMassFlow: exhaustMassFlowField,
     gasTemperature: gasTemperatureField,
-    gasPressure: gasPressureField,
+    gasPressure: absolutePressureField,
     pipeDiameter: quantity(length, {
       symbol: 'd',
       label: 'Inside diameter of the pipe',
