@@ -1,22 +1,30 @@
 import {
+  type CheckedOf,
+  cases,
   choice,
   defineCalculation,
+  formula,
   inconsistentInputs,
+  known,
   missingInputs,
+  oneOf,
   optional,
   quantity,
   quantityOutput,
   type Refusal,
+  relevantWhen,
+  whenGiven,
 } from '@wallflow/calculation';
 import { area, cellDensity, fraction, length, mass, massConcentration, surfaceLoad, volume } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { loadDefinition, percentPractice, squareCells } from '../sources.js';
 import { sootLoadFrom, sootLoadIn, squareCellFiltrationArea } from './kernel.js';
 
-const inputs = z.strictObject({
-  given: choice({
-    label: 'What you have',
+const perLitre = { units: ['g/L', 'kg/m3'] } as const;
+
+const inputs = {
+  loadStatedAs: choice({
+    label: 'Soot is stated as',
     description: 'A percent figure means nothing without what 100 % stands for: ask whether it is the trigger or the limit.',
     options: {
       mass: 'soot mass',
@@ -31,118 +39,111 @@ const inputs = z.strictObject({
     symbol: 'V',
     label: 'Filter volume',
     description: 'Outer volume of the honeycomb.',
-    min: '0.1 L',
-    max: '200 L',
-    usual: ['1 L', '40 L'],
-    usualReason: 'a car filter has 2 to 5 L, a truck filter 10 to 30 L',
+    range: '0.1 <= x <= 200 L',
+    usual: ['1 L', '40 L', 'a car filter has 2 to 5 L, a truck filter 10 to 30 L'],
     example: '5.79 L',
     units: ['L', 'm3', 'in3'],
   }),
-  knownMass: quantity(mass, {
-    symbol: 'm_s',
-    label: 'Soot mass',
-    min: '0 g',
-    max: '5 kg',
-    example: '17.4 g',
-    units: ['g', 'kg', 'oz'],
-  }).optional(),
-  knownLoad: quantity(massConcentration, {
-    symbol: "m'",
-    label: 'Soot load per litre',
-    min: '0 g/L',
-    max: '60 g/L',
-    example: '3.0 g/L',
-    units: ['g/L', 'kg/m3'],
-  }).optional(),
-  knownSurfaceLoad: quantity(surfaceLoad, {
-    symbol: "m''",
-    label: 'Soot load per wall area',
-    min: '0 g/m2',
-    max: '60 g/m2',
-    example: '4 g/m2',
-    units: ['g/m2', 'kg/m2'],
-  }).optional(),
-  knownPercent: quantity(fraction, {
-    symbol: 'P',
-    label: 'Soot percent',
-    min: '0 %',
-    max: '300 %',
-    example: '60 %',
-    units: ['%', '1'],
-  }).optional(),
-  triggerLoad: quantity(massConcentration, {
-    symbol: "m'_{trig}",
-    label: 'Load at which a regeneration is triggered',
-    above: '0 g/L',
-    max: '30 g/L',
-    example: '4 g/L',
-    units: ['g/L', 'kg/m3'],
-  }).optional(),
-  limitLoad: quantity(massConcentration, {
-    symbol: "m'_{lim}",
-    label: 'Load limit',
-    description: 'The load above which the filter must not be heated.',
-    above: '0 g/L',
-    max: '30 g/L',
-    example: '5 g/L',
-    units: ['g/L', 'kg/m3'],
-  }).optional(),
-  filtrationArea: quantity(area, {
-    symbol: 'A',
-    label: 'Filtration area',
-    description: 'Wall area of all inlet channels, if you know it; otherwise give the cells.',
-    above: '0 m2',
-    max: '300 m2',
-    example: '5.1 m2',
-    units: ['m2', 'cm2'],
-  }).optional(),
-  cellDensity: quantity(cellDensity, {
-    symbol: '\\sigma',
-    label: 'Cell density',
-    min: '50 cpsi',
-    max: '600 cpsi',
-    example: '200 cpsi',
-  }).optional(),
-  wallThickness: quantity(length, {
-    symbol: 'w_s',
-    label: 'Wall thickness',
-    min: '0.05 mm',
-    max: '1 mm',
-    example: '0.305 mm',
-    units: ['mm', 'um', 'mil'],
-  }).optional(),
-});
+  ...relevantWhen('loadStatedAs', 'mass', {
+    knownMass: quantity(mass, {
+      symbol: 'm_k',
+      label: 'Soot mass',
+      range: '0 g <= x <= 5 kg',
+      example: '17.4 g',
+      units: ['g', 'kg', 'oz'],
+    }),
+  }),
+  ...relevantWhen('loadStatedAs', 'load', {
+    knownLoad: quantity(massConcentration, {
+      symbol: "m'_k",
+      label: 'Soot load per litre',
+      range: '0 <= x <= 60 g/L',
+      example: '3.0 g/L',
+      ...perLitre,
+    }),
+  }),
+  ...relevantWhen('loadStatedAs', 'surface-load', {
+    knownSurfaceLoad: quantity(surfaceLoad, {
+      symbol: "m''_k",
+      label: 'Soot load per wall area, as stated',
+      range: '0 <= x <= 60 g/m2',
+      example: '4 g/m2',
+      units: ['g/m2', 'kg/m2'],
+    }),
+  }),
+  ...relevantWhen('loadStatedAs', ['percent-of-trigger', 'percent-of-limit'], {
+    knownPercent: quantity(fraction, {
+      symbol: 'P',
+      label: 'Soot percent',
+      range: '0 <= x <= 300 %',
+      example: '60 %',
+      units: ['%', '1'],
+    }),
+  }),
+  triggerLoad: optional(
+    quantity(massConcentration, {
+      symbol: "m'_{trig}",
+      label: 'Load at which a regeneration is triggered',
+      range: '0 < x <= 12 g/L',
+      example: '4 g/L',
+      ...perLitre,
+    }),
+  ),
+  limitLoad: optional(
+    quantity(massConcentration, {
+      symbol: "m'_{lim}",
+      label: 'Load limit',
+      description:
+        'The load above which the filter must not be heated. At most 12 g/L: burning more from 600 °C damages silicon carbide too.',
+      range: '0 < x <= 12 g/L',
+      usual: [
+        '2 g/L',
+        '8 g/L',
+        { below: 'filters may hold more', above: 'limits above 8 g/L are rare; take one only from the vehicle maker' },
+      ],
+      example: '5 g/L',
+      ...perLitre,
+    }),
+  ),
+  ...oneOf(
+    {
+      filtrationArea: quantity(area, {
+        symbol: 'A',
+        label: 'Filtration area',
+        description: 'Wall area of all inlet channels, if you know it; otherwise enter cell density and wall thickness.',
+        range: '0 < x <= 300 m2',
+        example: '5.1 m2',
+        units: ['m2', 'cm2'],
+      }),
+      cellDensity: quantity(cellDensity, { symbol: '\\sigma', label: 'Cell density', range: '50 <= x <= 600 cpsi', example: '200 cpsi' }),
+    },
+    { required: false, prefer: 'filtrationArea' },
+  ),
+  ...whenGiven('cellDensity', {
+    wallThickness: quantity(length, {
+      symbol: 'w_s',
+      label: 'Wall thickness',
+      range: '0.05 <= x <= 1 mm',
+      example: '0.305 mm',
+      units: ['mm', 'um', 'mil'],
+    }),
+  }),
+};
 
-type Inputs = z.output<typeof inputs>;
-
-/** The value that the choice names, or the issue that says which input is missing. */
-function givenValue(input: Inputs): number | Refusal {
-  switch (input.given) {
-    case 'mass':
-      return input.knownMass ?? missingInputs('knownMass');
-    case 'load':
-      return input.knownLoad ?? missingInputs('knownLoad');
-    case 'surface-load':
-      return input.knownSurfaceLoad ?? missingInputs('knownSurfaceLoad');
-    default:
-      return input.knownPercent ?? missingInputs('knownPercent');
-  }
-}
+type Inputs = CheckedOf<typeof inputs>;
 
 /** Filtration area per volume in 1/m, from the area or from the cells. */
-function areaPerVolume(input: Inputs): number | undefined | Refusal {
-  if (input.filtrationArea !== undefined) return input.filtrationArea / input.filterVolume;
-  if (input.cellDensity === undefined || input.wallThickness === undefined) return undefined;
-  if (input.wallThickness * Math.sqrt(input.cellDensity) >= 1) {
+function areaPerVolume({ filtrationArea, filterVolume, cellDensity: cells, wallThickness }: Inputs): number | undefined | Refusal {
+  if (filtrationArea !== undefined) return filtrationArea / filterVolume;
+  if (cells === undefined || wallThickness === undefined) return undefined;
+  if (wallThickness * Math.sqrt(cells) >= 1)
     return inconsistentInputs('the wall is thicker than the distance between the walls', ['wallThickness'], ['cellDensity']);
-  }
-  return squareCellFiltrationArea(input.cellDensity, input.wallThickness);
+  return squareCellFiltrationArea(cells, wallThickness);
 }
 
-function missingReference(input: Inputs): Refusal {
-  if (input.given === 'percent-of-trigger') return missingInputs('triggerLoad');
-  if (input.given === 'percent-of-limit') return missingInputs('limitLoad');
-  return missingInputs('filtrationArea');
+function missingReference({ loadStatedAs }: Inputs): Refusal {
+  if (loadStatedAs === 'percent-of-trigger') return missingInputs('triggerLoad');
+  return missingInputs(loadStatedAs === 'percent-of-limit' ? 'limitLoad' : 'filtrationArea');
 }
 
 export const sootLoadCalculation = defineCalculation({
@@ -150,9 +151,8 @@ export const sootLoadCalculation = defineCalculation({
   version: '1.0.0',
   subject: 'soot',
   title: 'Soot load: grams, g/L, g/m² and percent',
-  purpose: 'How much soot is that, in the other ways people state it, and what does the percent figure mean?',
-  usedBy: ['technician', 'developer', 'trainer'],
-  keywords: ['soot', 'percent', 'trigger', 'limit', 'g/L', 'g/m²'],
+  purpose: 'How much soot is that in the other ways people state it, and what does the percent figure mean?',
+  keywords: ['soot', 'percent', 'trigger', 'limit', 'g/L', 'g/m²', 'DPF'],
   method: 'ratio of masses, volumes and areas',
   inputs,
   example: { knownPercent: '60 %', limitLoad: '5 g/L', triggerLoad: '4 g/L', cellDensity: '200 cpsi', wallThickness: '0.305 mm' },
@@ -160,7 +160,7 @@ export const sootLoadCalculation = defineCalculation({
     wallArea: optional(quantityOutput(area, { symbol: 'A_f', label: 'Filtration area of the whole filter', digits: 4, units: ['m2'] })),
   },
   outputs: {
-    sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot mass', digits: 4, units: ['g', 'kg'] }),
+    sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot in the filter', digits: 4, units: ['g', 'kg'] }),
     sootLoad: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load per litre of filter', digits: 4, units: ['g/L'] }),
     surfaceLoad: optional(quantityOutput(surfaceLoad, { symbol: "m''", label: 'Soot load per wall area', digits: 4, units: ['g/m2'] })),
     fractionOfTrigger: optional(
@@ -168,43 +168,52 @@ export const sootLoadCalculation = defineCalculation({
     ),
     fractionOfLimit: optional(quantityOutput(fraction, { symbol: 'P_{lim}', label: 'Percent of the load limit', digits: 4, units: ['%'] })),
   },
-  constants: {},
+  answer: 'sootMass',
   steps: [
-    {
-      gives: 'wallArea',
-      text: 'Given, or for square cells 2 α/s² times the volume, with pitch s = 1/√σ and channel width α = s − w; inlet channels only.',
-      source: 'squareCells',
-      locator: 'Eq. A3',
-    },
-    { gives: 'sootLoad', text: 'Converted from what was given: [[given]].', source: 'loadDefinition' },
-    { gives: 'surfaceLoad', tex: '[[surfaceLoad]] = \\frac{[[sootLoad]]\\,[[filterVolume]]}{[[wallArea]]}', source: 'loadDefinition' },
-    { gives: 'fractionOfTrigger', tex: '[[fractionOfTrigger]] = \\frac{[[sootLoad]]}{[[triggerLoad]]}', source: 'percentPractice' },
-    { gives: 'fractionOfLimit', tex: '[[fractionOfLimit]] = \\frac{[[sootLoad]]}{[[limitLoad]]}', source: 'percentPractice' },
-    { gives: 'sootMass', tex: '[[sootMass]] = [[sootLoad]]\\,[[filterVolume]]', source: 'loadDefinition' },
+    cases(
+      'wallArea',
+      {
+        'known(filtrationArea)': 'filtrationArea',
+        otherwise: '2 * (1 / sqrt(cellDensity) - wallThickness) * cellDensity * filterVolume',
+      },
+      squareCells,
+      'Eq. A3',
+      'For square cells, inlet channels only.',
+    ),
+    cases(
+      'sootLoad',
+      {
+        "loadStatedAs == 'mass'": 'knownMass / filterVolume',
+        "loadStatedAs == 'load'": 'knownLoad',
+        "loadStatedAs == 'surface-load'": 'knownSurfaceLoad * wallArea / filterVolume',
+        "loadStatedAs == 'percent-of-trigger'": 'knownPercent * triggerLoad',
+        otherwise: 'knownPercent * limitLoad',
+      },
+      loadDefinition,
+    ),
+    formula('sootMass', 'sootLoad * filterVolume', loadDefinition),
+    formula('surfaceLoad', 'sootMass / wallArea', loadDefinition),
+    formula('fractionOfTrigger', 'sootLoad / triggerLoad', percentPractice),
+    formula('fractionOfLimit', 'sootLoad / limitLoad', percentPractice),
   ],
-  assumptions: [
-    {
-      code: 'soot_spread_evenly',
-      text: 'The load is the mean over the filter; parts of it can hold more, as after interrupted regenerations.',
-    },
-  ],
-  limits: [
-    { code: 'ash_takes_volume', text: 'Ash takes volume and area away: an old filter carries the same grams as a denser load.' },
-    { code: 'estimate', text: 'A load shown by a control unit is an estimate; a percent of one make is not a percent of another.' },
-  ],
+  assumptions: {
+    soot_spread_evenly: 'The load is the mean over the filter; parts of it can hold more, as after interrupted regenerations.',
+  },
+  limits: {
+    ash_takes_volume: 'Ash takes up room: in an old filter the same grams are a denser load.',
+    estimate: 'A load shown by a control unit is an estimate; a percent of one make is not a percent of another.',
+  },
   cautions: [cautions.makerFirst, cautions.sensorFirst],
-  sources: { loadDefinition, percentPractice, squareCells },
   compute(input) {
     const { triggerLoad, limitLoad, filterVolume } = input;
     if (triggerLoad !== undefined && limitLoad !== undefined && triggerLoad > limitLoad) {
-      return inconsistentInputs('a regeneration would be triggered only above the limit', ['triggerLoad'], ['limitLoad']);
+      return inconsistentInputs('a regeneration would only be triggered above the limit', ['triggerLoad'], ['limitLoad']);
     }
-    const value = givenValue(input);
-    if (typeof value !== 'number') return value;
+    const value = known(input.knownMass ?? input.knownLoad ?? input.knownSurfaceLoad ?? input.knownPercent);
     const filtrationAreaPerVolume = areaPerVolume(input);
     if (typeof filtrationAreaPerVolume === 'object') return filtrationAreaPerVolume;
     const reference = { filterVolume, filtrationAreaPerVolume, triggerLoad, limitLoad };
-    const sootLoad = sootLoadFrom(input.given, value, reference);
+    const sootLoad = sootLoadFrom(input.loadStatedAs, value, reference);
     if (sootLoad === undefined) return missingReference(input);
     const { mass: sootMass, ...others } = sootLoadIn(sootLoad, reference);
     const wallArea = filtrationAreaPerVolume === undefined ? undefined : filtrationAreaPerVolume * filterVolume;
