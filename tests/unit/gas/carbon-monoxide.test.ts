@@ -17,7 +17,8 @@ function dryExhaust(carbonMonoxide: number): { oxygen: number; carbonDioxide: nu
 
 function lambda(gas: 'oxygen' | 'carbon-dioxide', share: number): number {
   const result = registry.get('lambda-from-exhaust-gas')!.run({
-    ...{ gas, reading: `${100 * share} %`, basis: 'dry', hydrogenToCarbon: '1.85', oxygenToCarbon: '0', humidity: '0 g/kg' },
+    ...{ [gas === 'oxygen' ? 'oxygenReading' : 'carbonDioxideReading']: `${100 * share} %` },
+    ...{ basis: 'dry', hydrogenToCarbon: '1.85', oxygenToCarbon: '0' },
   });
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return (result.outputs as unknown as { lambda: number }).lambda;

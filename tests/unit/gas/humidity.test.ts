@@ -36,9 +36,7 @@ describe('humidity', () => {
     ['20 °C', '0.4 %', false],
     ['20 °C', '50 %', false],
   ])('says whether the dew point of %s and %s is beyond its equation: %s', (airTemperature, relativeHumidity, beyond) => {
-    const result = registry
-      .get('intake-air-humidity')!
-      .run({ given: 'relative-humidity', airTemperature, relativeHumidity, ambientPressure: '101.3 kPa' });
+    const result = registry.get('intake-air-humidity')!.run({ airTemperature, relativeHumidity, ambientPressure: '101.3 kPa' });
     if (!result.ok) throw new Error(JSON.stringify(result.issues));
     expect(result.warnings.some((warning) => warning.code === 'dew_point_range')).toBe(beyond);
   });

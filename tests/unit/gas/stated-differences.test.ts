@@ -70,7 +70,7 @@ describe('differences between models that the definitions state', () => {
 
   it('conductivity: exhaust against dilute air', () => {
     const computed = temperatures.map((at) => Math.round(100 * Math.abs(exhaustConductivity(exhaust, at) / diluteAirConductivity(at) - 1)));
-    const result = thermalConductivityCalculation.run({ gasTemperature: '600 K', lambda: '2' });
+    const result = thermalConductivityCalculation.run({ gasTemperature: '600 K' });
     if (!result.ok) throw new Error('refused');
     const stated = result.assumptions.find((assumption) => assumption.path?.[0] === 'model')?.text ?? '';
     expect(percentages(stated)).toEqual(computed);

@@ -1,4 +1,4 @@
-import { choiceWithDefault, quantity, quantityWithDefault } from '@wallflow/calculation';
+import { choice, quantity } from '@wallflow/calculation';
 import { absolutePressure, fraction, moleFraction, rotationalSpeed, temperature, volume } from '@wallflow/units';
 
 /** Inputs that describe an engine as an air pump. */
@@ -7,20 +7,16 @@ export const engineFields = {
     symbol: 'V_d',
     label: 'Engine displacement',
     description: 'Swept volume of all cylinders together.',
-    min: '0.05 L',
-    max: '200 L',
-    usual: ['0.3 L', '30 L'],
-    usualReason: 'road and machine diesels lie in this range',
+    range: '0.05 <= x <= 200 L',
+    usual: ['0.3 L', '30 L', 'road and machine diesels lie in this range'],
     example: '2.0 L',
     units: ['L', 'cm3'],
   }),
   engineSpeed: quantity(rotationalSpeed, {
     symbol: 'n',
     label: 'Engine speed',
-    min: '50 rpm',
-    max: '10000 rpm',
-    usual: ['400 rpm', '5500 rpm'],
-    usualReason: 'diesel engines idle and run in this range',
+    range: '50 <= x <= 10000 rpm',
+    usual: ['400 rpm', '5500 rpm', 'diesel engines idle and run in this range'],
     example: '2000 rpm',
     units: ['rpm', 'r/s'],
   }),
@@ -28,10 +24,8 @@ export const engineFields = {
     symbol: 'p_m',
     label: 'Intake manifold pressure, absolute',
     description: 'Ambient pressure plus boost. A boost reading alone is a gauge pressure.',
-    above: '5 kPa',
-    max: '800 kPa',
-    usual: ['60 kPa', '450 kPa'],
-    usualReason: 'outside this range a gauge pressure or another unit is likely',
+    range: '5 < x <= 800 kPa',
+    usual: ['60 kPa', '450 kPa', 'outside this range a gauge pressure or another unit is likely'],
     example: '150 kPa',
     units: ['kPa', 'mbar', 'bar', 'psi'],
   }),
@@ -39,47 +33,35 @@ export const engineFields = {
     symbol: 'T_m',
     label: 'Intake manifold temperature',
     description: 'After the charge cooler and where recirculated exhaust has mixed in.',
-    min: '-60 °C',
-    max: '300 °C',
-    usual: ['-30 °C', '150 °C'],
-    usualReason: 'charge is seldom colder or hotter',
+    range: '-60 <= x <= 300 °C',
+    usual: ['-30 °C', '150 °C', 'charge is seldom colder or hotter'],
     example: '47 °C',
   }),
 };
 
 /** Inputs of the same pump that have a usual value. */
 export const chargeFields = {
-  strokes: choiceWithDefault({
+  strokes: choice({
     label: 'Working cycle',
     options: { 'four-stroke': 'four-stroke', 'two-stroke': 'two-stroke' },
-    example: 'four-stroke',
-    default: 'four-stroke',
-    defaultReason: 'nearly every road and machine diesel is a four-stroke',
+    default: ['four-stroke', 'nearly every road and machine diesel is a four-stroke'],
   }),
-  volumetricEfficiency: quantityWithDefault(fraction, {
+  volumetricEfficiency: quantity(fraction, {
     symbol: '\\eta_v',
     label: 'Volumetric efficiency',
     description: 'Charge drawn in over the swept volume at manifold pressure and temperature.',
-    above: '5 %',
-    max: '150 %',
-    usual: ['65 %', '110 %'],
-    usualReason: 'diesel engines without a throttle fill to this extent at manifold density',
-    example: '90 %',
-    default: '90 %',
-    defaultReason: 'the value in the flow example of 40 CFR 1065.602(l)(1); engines differ by about a tenth',
+    range: '5 < x <= 150 %',
+    usual: ['65 %', '110 %', 'diesel engines without a throttle fill to this extent at manifold density'],
+    default: ['90 %', 'the value in the flow example of 40 CFR 1065.602(l)(1); engines differ by about a tenth'],
     units: ['%', '1'],
   }),
-  exhaustGasRecirculation: quantityWithDefault(moleFraction, {
+  exhaustGasRecirculation: quantity(moleFraction, {
     symbol: 'x_{EGR}',
     label: 'Recirculated exhaust in the charge',
     description: 'Share of the charge that is exhaust gas. Zero with the valve closed.',
-    min: '0 %',
-    below: '100 %',
-    usual: ['0 %', '60 %'],
-    usualReason: 'engines seldom recirculate more',
-    example: '0 %',
-    default: '0 %',
-    defaultReason: 'valve taken as closed; with an open valve the fresh air and so the exhaust flow are lower by this share',
+    range: '0 <= x < 100 %',
+    usual: ['0 %', '60 %', 'engines seldom recirculate more'],
+    default: ['0 %', 'valve taken as closed; with an open valve the fresh air and so the exhaust flow are lower by this share'],
     units: ['%', '1'],
   }),
 };

@@ -12,8 +12,9 @@ import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { molarGasConstant } from '../../gas/constants.js';
 import { gasDensity } from '../../gas/density/kernel.js';
+import { molarMassField } from '../../gas/fields.js';
 import { siBrochure } from '../../sources.js';
-import { exhaustMassFlowField, gasTemperatureField, molarMassField } from '../fields.js';
+import { exhaustMassFlowField, gasTemperatureField } from '../fields.js';
 import { massBalance } from '../sources.js';
 import { actualVolumeFlow } from './kernel.js';
 

@@ -5,8 +5,9 @@ import { cautions } from '../../cautions.js';
 import { molarGasConstant } from '../../gas/constants.js';
 import { gasDensity } from '../../gas/density/kernel.js';
 import { sutherlandAir, sutherlandViscosity } from '../../gas/dynamic-viscosity/kernel.js';
+import { gasPressureField, molarMassField } from '../../gas/fields.js';
 import { cfr1065, siBrochure } from '../../sources.js';
-import { absolutePressureField, exhaustMassFlowField, gasTemperatureField, molarMassField } from '../fields.js';
+import { exhaustMassFlowField, gasTemperatureField } from '../fields.js';
 import { massBalance, pipeRegimes, soundOfIdealGas } from '../sources.js';
 import { pipeReynoldsNumber, pipeVelocity, soundSpeed } from './kernel.js';
 
@@ -24,7 +25,7 @@ export const pipeFlowCalculation = defineCalculation({
   inputs: z.strictObject({
     exhaustMassFlow: exhaustMassFlowField,
     gasTemperature: gasTemperatureField,
-    gasPressure: absolutePressureField,
+    gasPressure: gasPressureField,
     pipeDiameter: quantity(length, {
       symbol: 'd',
       label: 'Inside diameter of the pipe',

@@ -2,9 +2,10 @@ import { constant, defineCalculation, quantity, quantityOutput, quantityWithDefa
 import { massFlow, molarHeatCapacity, time, volume, volumeFlow, volumeFraction } from '@wallflow/units';
 import * as z from 'zod';
 import { molarGasConstant } from '../../gas/constants.js';
+import { gasPressureField, molarMassField } from '../../gas/fields.js';
 import { siBrochure } from '../../sources.js';
 import { actualVolumeFlow } from '../exhaust-volume-flow/kernel.js';
-import { absolutePressureField, gasTemperatureField, molarMassField } from '../fields.js';
+import { gasTemperatureField } from '../fields.js';
 import { massBalance } from '../sources.js';
 import { residenceTime } from './kernel.js';
 
@@ -29,7 +30,7 @@ export const residenceTimeCalculation = defineCalculation({
       units: ['kg/h', 'g/s'],
     }),
     gasTemperature: gasTemperatureField,
-    gasPressure: absolutePressureField,
+    gasPressure: gasPressureField,
     volume: quantity(volume, {
       symbol: 'V',
       label: 'Volume of the part',

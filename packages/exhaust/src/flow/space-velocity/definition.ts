@@ -10,8 +10,9 @@ import {
 } from '@wallflow/units';
 import * as z from 'zod';
 import { molarGasConstant } from '../../gas/constants.js';
+import { molarMassField } from '../../gas/fields.js';
 import { siBrochure } from '../../sources.js';
-import { exhaustMassFlowField, molarMassField } from '../fields.js';
+import { exhaustMassFlowField } from '../fields.js';
 import { iso13443 } from '../sources.js';
 import { molarFlowOfMass, referencePressure, standardVolumeFlowOfMoles } from '../standard-volume-flow/kernel.js';
 import { spaceVelocity } from './kernel.js';

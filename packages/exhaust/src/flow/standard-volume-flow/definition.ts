@@ -2,8 +2,9 @@ import { choice, constant, defineCalculation, missingInputs, quantity, quantityO
 import { absolutePressure, massFlow, molarFlow, molarHeatCapacity, standardVolumeFlow, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod';
 import { molarGasConstant } from '../../gas/constants.js';
+import { gasPressureField, molarMassField } from '../../gas/fields.js';
 import { cfr1065, siBrochure } from '../../sources.js';
-import { absolutePressureField, exhaustMassFlowField, gasTemperatureField, molarMassField } from '../fields.js';
+import { exhaustMassFlowField, gasTemperatureField } from '../fields.js';
 import { iso13443, massBalance } from '../sources.js';
 import { molarFlowOfMass, molarFlowOfVolume, normalTemperature, referencePressure, standardVolumeFlowOfMoles } from './kernel.js';
 
@@ -40,7 +41,7 @@ const inputs = z.strictObject({
     units: ['m3/h', 'L/s', 'ft3/min'],
   }).optional(),
   gasTemperature: gasTemperatureField.optional(),
-  gasPressure: absolutePressureField.optional(),
+  gasPressure: gasPressureField.optional(),
   standardVolumeFlow: quantity(standardVolumeFlow, {
     symbol: '\\dot V_{ref,g}',
     label: 'Standard volume flow',

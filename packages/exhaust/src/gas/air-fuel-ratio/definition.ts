@@ -1,6 +1,5 @@
-import { defineCalculation, inconsistentInputs, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import { cases, defineCalculation, formula, oneOf, optional, quantity, quantityOutput } from '@wallflow/calculation';
 import { massFraction, massRatio, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
 import { fuelFields, lambdaField } from '../fields.js';
 import { atomBalance, unRegulation49 } from '../sources.js';
@@ -14,23 +13,25 @@ export const airFuelRatioCalculation = defineCalculation({
   subject: 'gas',
   title: 'Air-fuel ratio and lambda',
   purpose: 'How much air does this fuel need, and what do lambda and air-fuel ratio say of each other?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['lambda', 'stoichiometric', 'equivalence ratio', 'carbon mass fraction'],
   method: 'atom balance',
-  inputs: z.strictObject({
+  inputs: {
     ...fuelFields,
-    lambda: lambdaField.optional(),
-    airFuelRatio: quantity(massRatio, {
-      symbol: 'L_g',
-      label: 'Air-fuel ratio by mass, dry air',
-      above: '1 kg/kg',
-      max: '20000 kg/kg',
-      usual: ['14 kg/kg', '300 kg/kg'],
-      usualReason: 'a diesel under load or at idle runs in this range',
-      example: '29 kg/kg',
-      units: ['1'],
-    }).optional(),
-  }),
+    ...oneOf(
+      {
+        lambda: lambdaField,
+        airFuelRatio: quantity(massRatio, {
+          symbol: 'L_g',
+          label: 'Air-fuel ratio by mass, dry air',
+          range: '1 < x <= 20000 kg/kg',
+          usual: ['14 kg/kg', '300 kg/kg', 'a diesel under load or at idle runs in this range'],
+          example: '29 kg/kg',
+          units: ['1'],
+        }),
+      },
+      { required: false },
+    ),
+  },
   example: { lambda: '2' },
   intermediates: {
     regulation49: airFuel('L_{R49}', 'Stoichiometric air-fuel ratio after UN Regulation 49'),
@@ -42,42 +43,29 @@ export const airFuelRatioCalculation = defineCalculation({
     resultingLambda: optional(quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda', digits: 4 })),
     equivalenceRatio: optional(quantityOutput(ratio, { symbol: '\\varphi', label: 'Equivalence ratio', digits: 4 })),
   },
-  constants: {},
+  answer: 'stoichiometricAirFuelRatio',
   steps: [
-    {
-      gives: 'carbonMassFraction',
-      tex: '[[carbonMassFraction]] = \\frac{12.0107}{12.0107 + 1.00794\\,[[hydrogenToCarbon]] + 15.9994\\,[[oxygenToCarbon]]}',
-      source: 'cfr1065',
-      locator: '1065.655(d)',
-    },
-    {
-      gives: 'regulation49',
-      tex: '[[regulation49]] = \\frac{138.0\\left(1+[[hydrogenToCarbon]]/4-[[oxygenToCarbon]]/2\\right)}{12.011 + 1.00794\\,[[hydrogenToCarbon]] + 15.9994\\,[[oxygenToCarbon]]}',
-      source: 'unRegulation49',
-    },
-    {
-      gives: 'resultingAirFuelRatio',
-      text: 'The air-fuel ratio given, or lambda times the stoichiometric one.',
-    },
-    { gives: 'resultingLambda', tex: '[[resultingLambda]] = \\frac{[[resultingAirFuelRatio]]}{[[stoichiometricAirFuelRatio]]}' },
-    { gives: 'equivalenceRatio', tex: '[[equivalenceRatio]] = \\frac{1}{[[resultingLambda]]}' },
-    {
-      gives: 'stoichiometricAirFuelRatio',
-      tex: '[[stoichiometricAirFuelRatio]] = \\frac{28.96559\\left(1+[[hydrogenToCarbon]]/4-[[oxygenToCarbon]]/2\\right)}{0.209445\\left(12.0107 + 1.00794\\,[[hydrogenToCarbon]] + 15.9994\\,[[oxygenToCarbon]]\\right)}',
-      source: 'atomBalance',
-    },
+    formula('carbonMassFraction', '12.0107 / (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)', cfr1065, '1065.655(d)'),
+    formula(
+      'regulation49',
+      '(138.0 * (1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2)) / (12.011 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)',
+      unRegulation49,
+    ),
+    formula(
+      'stoichiometricAirFuelRatio',
+      '(28.96559 * (1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2)) / (0.209445 * (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon))',
+      atomBalance,
+    ),
+    cases('resultingAirFuelRatio', { 'known(airFuelRatio)': 'airFuelRatio', otherwise: 'lambda * stoichiometricAirFuelRatio' }),
+    formula('resultingLambda', 'resultingAirFuelRatio / stoichiometricAirFuelRatio'),
+    formula('equivalenceRatio', '1 / resultingLambda'),
   ],
-  assumptions: [{ code: 'no_sulphur', text: 'Sulphur and nitrogen of the fuel are not counted; road fuels hold next to none.' }],
-  limits: [
-    { code: 'dry_air', text: 'Air-fuel ratios count dry air. An air-mass sensor also weighs the water in the air, up to 2 % more.' },
-    { code: 'rounded_constant', text: 'UN Regulation 49 rounds a constant to 138.0, which makes its ratio 0.2 % lower.' },
-  ],
-  cautions: [],
-  sources: { atomBalance, cfr1065, unRegulation49 },
+  assumptions: { no_sulphur: 'Sulphur and nitrogen of the fuel are not counted; road fuels hold next to none.' },
+  limits: {
+    dry_air: 'Air-fuel ratios count dry air. An air-mass sensor also weighs the water in the air, up to 2 % more.',
+    rounded_constant: 'UN Regulation 49 rounds a constant to 138.0, which makes its ratio 0.2 % lower.',
+  },
   compute(input) {
-    if (input.lambda !== undefined && input.airFuelRatio !== undefined) {
-      return inconsistentInputs('give lambda or the air-fuel ratio, not both', ['lambda'], ['airFuelRatio']);
-    }
     const stoichiometric = stoichiometricAirFuelRatio(input);
     const fromLambda = input.lambda === undefined ? undefined : input.lambda * stoichiometric;
     const resultingAirFuelRatio = input.airFuelRatio ?? fromLambda;

@@ -1,7 +1,7 @@
-import { defineCalculation, quantityOutput } from '@wallflow/calculation';
+import { defineCalculation, formula, quantityOutput } from '@wallflow/calculation';
 import { massRatio, molarMass, moleFraction, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
+import { airMolarMass } from '../../vocabulary/constants.js';
 import { oxygenDemand, stoichiometricAirFuelRatio } from '../air-fuel-ratio/kernel.js';
 import { fuelFields, humidityField, lambdaField } from '../fields.js';
 import { molarMassConstants } from '../molar-mass-constants.js';
@@ -17,10 +17,9 @@ export const exhaustCompositionCalculation = defineCalculation({
   subject: 'gas',
   title: 'Composition of diesel exhaust',
   purpose: 'What is in the exhaust at this lambda, wet as in the pipe and dry as after a cold analyser?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['oxygen', 'carbon dioxide', 'water', 'molar mass', 'lambda'],
   method: 'atom balance of complete combustion',
-  inputs: z.strictObject({ lambda: lambdaField, ...fuelFields, humidity: humidityField }),
+  inputs: { lambda: lambdaField, ...fuelFields, humidity: humidityField },
   intermediates: {
     oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
     waterPerDryAir: quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 }),
@@ -38,68 +37,42 @@ export const exhaustCompositionCalculation = defineCalculation({
     carbonDioxideDry: share('x_{CO_2,d}', 'Carbon dioxide, dry'),
     molarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass of wet exhaust', digits: 6, units: ['g/mol'] }),
   },
-  constants: molarMassConstants,
+  constants: { ...molarMassConstants, airMolarMass },
+  answer: 'molarMass',
   steps: [
-    {
-      gives: 'oxygenDemand',
-      tex: '[[oxygenDemand]] = 1+\\frac{[[hydrogenToCarbon]]}{4}-\\frac{[[oxygenToCarbon]]}{2}',
-      source: 'atomBalance',
-    },
-    { gives: 'airPerCarbon', tex: '[[airPerCarbon]] = \\frac{[[lambda]]\\,[[oxygenDemand]]}{0.209445}', source: 'atomBalance' },
-    { gives: 'airFuelRatio', text: 'That air over the fuel, by mass.', source: 'atomBalance' },
-    {
-      gives: 'waterPerDryAir',
-      tex: '[[waterPerDryAir]] = \\frac{28.96559}{18.01528}\\,[[humidity]]',
-      source: 'cfr1065',
-      locator: '1065.1005(f)(2), Table 7',
-    },
-    {
-      gives: 'exhaustPerCarbon',
-      tex: '[[exhaustPerCarbon]] = 1+\\frac{[[hydrogenToCarbon]]}{2}-[[oxygenDemand]]+[[airPerCarbon]]\\left(1+[[waterPerDryAir]]\\right)',
-      source: 'atomBalance',
-    },
-    {
-      gives: 'oxygen',
-      tex: '[[oxygen]] = \\frac{\\left([[lambda]]-1\\right)[[oxygenDemand]]}{[[exhaustPerCarbon]]}',
-      source: 'atomBalance',
-    },
-    {
-      gives: 'carbonDioxide',
-      tex: '[[carbonDioxide]] = \\frac{1+0.000375\\,[[airPerCarbon]]}{[[exhaustPerCarbon]]}',
-      source: 'atomBalance',
-    },
-    {
-      gives: 'water',
-      tex: '[[water]] = \\frac{[[hydrogenToCarbon]]/2+[[airPerCarbon]]\\,[[waterPerDryAir]]}{[[exhaustPerCarbon]]}',
-      source: 'atomBalance',
-    },
-    { gives: 'nitrogen', tex: '[[nitrogen]] = \\frac{0.78084\\,[[airPerCarbon]]}{[[exhaustPerCarbon]]}', source: 'atomBalance' },
-    { gives: 'argon', tex: '[[argon]] = \\frac{0.00934\\,[[airPerCarbon]]}{[[exhaustPerCarbon]]}', source: 'atomBalance' },
-    { gives: 'oxygenDry', tex: '[[oxygenDry]] = \\frac{[[oxygen]]}{1-[[water]]}' },
-    { gives: 'carbonDioxideDry', tex: '[[carbonDioxideDry]] = \\frac{[[carbonDioxide]]}{1-[[water]]}' },
-    {
-      gives: 'molarMass',
-      tex: '[[molarMass]] = [[nitrogenMolarMass]]\\,[[nitrogen]]+[[oxygenMolarMass]]\\,[[oxygen]]+[[carbonDioxideMolarMass]]\\,[[carbonDioxide]]+[[waterMolarMass]]\\,[[water]]+[[argonMolarMass]]\\,[[argon]]',
-      source: 'cfr1065',
-      locator: '1065.1005(f)(2), Table 7',
-    },
+    formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', atomBalance),
+    formula('airPerCarbon', 'lambda * oxygenDemand / 0.209445', atomBalance),
+    formula(
+      'airFuelRatio',
+      "airPerCarbon * in(airMolarMass, 'g/mol') / (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)",
+      atomBalance,
+      undefined,
+      'That air over the fuel, by mass.',
+    ),
+    formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
+    formula('exhaustPerCarbon', '1 + hydrogenToCarbon / 2 - oxygenDemand + airPerCarbon * (1 + waterPerDryAir)', atomBalance),
+    formula('oxygen', '((lambda - 1) * oxygenDemand) / exhaustPerCarbon', atomBalance),
+    formula('carbonDioxide', '(1 + 0.000375 * airPerCarbon) / exhaustPerCarbon', atomBalance),
+    formula('water', '(hydrogenToCarbon / 2 + airPerCarbon * waterPerDryAir) / exhaustPerCarbon', atomBalance),
+    formula('nitrogen', '0.78084 * airPerCarbon / exhaustPerCarbon', atomBalance),
+    formula('argon', '0.00934 * airPerCarbon / exhaustPerCarbon', atomBalance),
+    formula('oxygenDry', 'oxygen / (1 - water)'),
+    formula('carbonDioxideDry', 'carbonDioxide / (1 - water)'),
+    formula(
+      'molarMass',
+      'nitrogenMolarMass * nitrogen + oxygenMolarMass * oxygen + carbonDioxideMolarMass * carbonDioxide + waterMolarMass * water + argonMolarMass * argon',
+      cfr1065,
+      '1065.1005(f)(2), Table 7',
+    ),
   ],
-  assumptions: [
-    {
-      code: 'complete_combustion',
-      text: 'All fuel is burnt to carbon dioxide and water; lean diesel exhaust is so within 0.1 % of its volume.',
-    },
-    {
-      code: 'dry_air_composition',
-      text: 'Dry air as in 40 CFR 1065: 78.084 % nitrogen, 20.9445 % oxygen, 0.934 % argon, 375 ppm carbon dioxide.',
-    },
-  ],
-  limits: [
-    { code: 'lean_only', text: 'For lambda of 1 and more. A rich purge also makes carbon monoxide and hydrogen.' },
-    { code: 'no_condensate', text: 'Water stays vapour: not in a cold exhaust, where it drips.' },
-  ],
-  cautions: [],
-  sources: { atomBalance, cfr1065 },
+  assumptions: {
+    complete_combustion: 'All fuel is burnt to carbon dioxide and water; lean diesel exhaust is so within 0.1 % of its volume.',
+    dry_air_composition: 'Dry air as in 40 CFR 1065: 78.084 % nitrogen, 20.9445 % oxygen, 0.934 % argon, 375 ppm carbon dioxide.',
+  },
+  limits: {
+    lean_only: 'For lambda of 1 and more. A rich purge also makes carbon monoxide and hydrogen.',
+    no_condensate: 'Water stays vapour: not in a cold exhaust, where it drips.',
+  },
   compute(input, { constants }) {
     const exhaust = { lambda: input.lambda, fuel: input, waterPerDryAir: waterPerDryAirOfHumidity(input.humidity) };
     const wet = exhaustComposition(exhaust);

@@ -11,8 +11,12 @@ export interface ExhaustCompositionInput {
 }
 
 /** Moles of water per mole of dry air from mass of water per mass of dry air. */
-export function waterPerDryAirOfHumidity(humidityRatio: number, airMolarMass = molarMassOfDryAir): number {
-  return (humidityRatio * airMolarMass) / molarMassOf.water;
+export function waterPerDryAirOfHumidity(
+  humidityRatio: number,
+  airMolarMass = molarMassOfDryAir,
+  waterMolarMass = molarMassOf.water,
+): number {
+  return (humidityRatio * airMolarMass) / waterMolarMass;
 }
 
 /** Moles of dry intake air per mole of carbon burnt. */

@@ -1,7 +1,8 @@
 import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
-import { absolutePressure, density, molarMass, temperature } from '@wallflow/units';
+import { density, temperature } from '@wallflow/units';
 import { siBrochure } from '../../sources.js';
 import { gasConstant } from '../../vocabulary/constants.js';
+import { gasPressureField, molarMassField } from '../fields.js';
 import { gasDensity } from './kernel.js';
 
 export const gasDensityCalculation = defineCalculation({
@@ -13,27 +14,9 @@ export const gasDensityCalculation = defineCalculation({
   keywords: ['density', 'ideal gas'],
   method: 'ideal gas law',
   inputs: {
-    gasPressure: quantity(absolutePressure, {
-      symbol: 'p',
-      label: 'Absolute pressure of the gas',
-      description: 'Ambient pressure plus what the gauge shows; a gauge reading alone is not enough.',
-      range: '1 < p <= 1000 kPa',
-      usual: ['60 kPa', '300 kPa', 'outside this range an exhaust pressure is probably a gauge pressure or in another unit'],
-      example: '101.3 kPa',
-      units: ['kPa', 'mbar', 'bar', 'Pa', 'psi'],
-    }),
+    gasPressure: gasPressureField,
     gasTemperature: quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= T <= 1500 degC', example: '250 °C' }),
-    molarMass: quantity(molarMass, {
-      symbol: 'M',
-      label: 'Molar mass of the gas',
-      range: '2 <= M <= 100 g/mol',
-      usual: ['28 g/mol', '29.5 g/mol', 'lean diesel exhaust stays close to air'],
-      example: '28.97 g/mol',
-      default: [
-        '28.96559 g/mol',
-        'dry air; diesel exhaust is within 0.4 % of it in dry air, and about 1 % lighter in air that holds 20 g/kg of water',
-      ],
-    }),
+    molarMass: molarMassField,
   },
   outputs: {
     density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3', 'g/L'] }),

@@ -1,9 +1,12 @@
-import { choiceWithDefault, defineCalculation, quantity, quantityOutput } from '@wallflow/calculation';
-import { dynamicViscosity, fraction, temperature } from '@wallflow/units';
-import * as z from 'zod';
+import { cases, choice, constant, defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import { dynamicViscosity, fraction, ratio, temperature } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
+import { sutherlandConstants, sutherlandFormula } from '../../vocabulary/constants.js';
 import { lemmonJacobsen2004 } from '../sources.js';
-import { diluteAirViscosity, sutherlandViscosity } from './kernel.js';
+import { collisionIntegral, diluteAir, diluteAirViscosity, sutherlandViscosity } from './kernel.js';
+
+const viscosityOutput = (symbol: string, label: string) =>
+  quantityOutput(dynamicViscosity, { symbol, label, digits: 5, units: ['uPa.s', 'Pa.s'] });
 
 export const dynamicViscosityCalculation = defineCalculation({
   id: 'dynamic-viscosity',
@@ -11,78 +14,71 @@ export const dynamicViscosityCalculation = defineCalculation({
   subject: 'gas',
   title: 'Viscosity of exhaust gas as air',
   purpose: 'How viscous is the gas at its temperature, and how far do the two usual models differ there?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['viscosity', 'Sutherland'],
   method: "Sutherland's formula",
-  inputs: z.strictObject({
+  inputs: {
     gasTemperature: quantity(temperature, {
       symbol: 'T',
       label: 'Gas temperature',
-      min: '170 K',
-      max: '1900 K',
-      usual: ['170 K', '1000 K'],
-      usualReason: "above 1000 K Sutherland's formula is more than 3.9 % below the dilute-gas correlation",
+      range: '170 <= x <= 1900 K',
+      usual: ['170 K', '1000 K', "above 1000 K Sutherland's formula is more than 3.9 % below the dilute-gas correlation"],
       example: '250 °C',
     }),
-    model: choiceWithDefault({
+    model: choice({
       label: 'Model',
       options: { sutherland: 'Sutherland, 40 CFR 1065', 'dilute-gas': 'Dilute gas, Lemmon and Jacobsen 2004' },
-      example: 'sutherland',
-      default: 'sutherland',
-      defaultReason: 'the model of the test regulation, and the one published filter data were reduced with',
+      default: ['sutherland', 'the model of the test regulation, and the one published filter data were reduced with'],
     }),
-  }),
+  },
   intermediates: {
-    sutherland: quantityOutput(dynamicViscosity, {
-      symbol: '\\mu_S',
-      label: 'Viscosity by Sutherland',
-      digits: 5,
-      units: ['uPa.s', 'Pa.s'],
-    }),
-    diluteGas: quantityOutput(dynamicViscosity, {
-      symbol: '\\mu_0',
-      label: 'Viscosity of the dilute gas',
-      digits: 5,
-      units: ['uPa.s', 'Pa.s'],
-    }),
+    sutherland: viscosityOutput('\\mu_S', 'Viscosity by Sutherland'),
+    collisionIntegral: quantityOutput(ratio, { symbol: '\\Omega', label: 'Collision integral', digits: 5 }),
+    diluteGas: viscosityOutput('\\mu_0', 'Viscosity of the dilute gas'),
     modelDifference: quantityOutput(fraction, { symbol: '\\delta', label: 'Sutherland against dilute gas', digits: 2, units: ['%'] }),
   },
-  outputs: {
-    viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Dynamic viscosity', digits: 5, units: ['uPa.s', 'Pa.s'] }),
+  outputs: { viscosity: viscosityOutput('\\mu', 'Dynamic viscosity') },
+  constants: {
+    ...sutherlandConstants,
+    moleculeEnergy: constant(temperature, diluteAir.energy, {
+      symbol: '\\varepsilon/k',
+      label: 'Energy of the molecules of air, as a temperature',
+      source: lemmonJacobsen2004,
+    }),
   },
-  constants: {},
   steps: [
-    {
-      gives: 'sutherland',
-      tex: '[[sutherland]] = \\mu_{ref}\\left(\\frac{[[gasTemperature]]}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{[[gasTemperature]]+S}',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4: 17.16 µPa·s, 273 K, S = 111 K',
-    },
-    {
-      gives: 'diluteGas',
-      tex: '[[diluteGas]] = \\frac{0.0266958\\,\\sqrt{M\\,[[gasTemperature]]}}{\\sigma^{2}\\,\\Omega(T^{*})}\\;\\mathrm{\\mu Pa\\,s}',
-      source: 'lemmonJacobsen2004',
-      locator: 'Eqs 2, 3',
-    },
-    { gives: 'modelDifference', tex: '[[modelDifference]] = \\frac{[[sutherland]]}{[[diluteGas]]}-1' },
-    { gives: 'viscosity', text: 'Model chosen: [[model]].' },
+    formula('sutherland', sutherlandFormula, cfr1065, '1065.640 Table 4'),
+    formula(
+      'collisionIntegral',
+      'exp(0.431 - 0.4623 * ln(gasTemperature / moleculeEnergy) + 0.08406 * ln(gasTemperature / moleculeEnergy) ^ 2 + 0.005341 * ln(gasTemperature / moleculeEnergy) ^ 3 - 0.00331 * ln(gasTemperature / moleculeEnergy) ^ 4)',
+      lemmonJacobsen2004,
+      'Eq. 3',
+    ),
+    formula(
+      'diluteGas',
+      "as(0.0266958 * sqrt(28.9586 * gasTemperature) / (0.36 ^ 2 * collisionIntegral), 'uPa.s')",
+      lemmonJacobsen2004,
+      'Eq. 2, with the molar mass in g/mol and the size of the molecules in nm',
+    ),
+    formula('modelDifference', 'sutherland / diluteGas - 1'),
+    cases('viscosity', { "model == 'sutherland'": 'sutherland', otherwise: 'diluteGas' }),
   ],
-  assumptions: [{ code: 'as_air', text: 'The gas is taken as air; lean exhaust of the same temperature is a few per cent less viscous.' }],
-  limits: [
-    { code: 'dilute', text: 'Not for pressures above about 1.8 MPa.' },
-    {
-      code: 'model_difference',
-      text: 'The default, Sutherland, is below the dilute-gas correlation by 0.3 % at 300 K, 1.8 % at 600 K and 3.9 % at 1000 K.',
-    },
-  ],
-  cautions: [],
-  sources: { cfr1065, lemmonJacobsen2004 },
+  assumptions: { as_air: 'The gas is taken as air; lean exhaust of the same temperature is a few per cent less viscous.' },
+  limits: {
+    dilute: 'Not for pressures above about 1.8 MPa.',
+    model_difference: 'The default, Sutherland, is below the dilute-gas correlation by 0.3 % at 300 K, 1.8 % at 600 K and 3.9 % at 1000 K.',
+  },
   dimensional: 'empirical correlations whose constants carry the units of their sources',
   compute(input, context) {
-    const sutherland = sutherlandViscosity(input.gasTemperature);
+    const sutherland = sutherlandViscosity(input.gasTemperature, context.constants);
     const diluteGas = diluteAirViscosity(input.gasTemperature);
     context.method(input.model === 'sutherland' ? "Sutherland's formula" : 'dilute-gas correlation');
     const viscosity = input.model === 'sutherland' ? sutherland : diluteGas;
-    return { sutherland, diluteGas, modelDifference: sutherland / diluteGas - 1, viscosity };
+    return {
+      sutherland,
+      collisionIntegral: collisionIntegral(input.gasTemperature),
+      diluteGas,
+      modelDifference: sutherland / diluteGas - 1,
+      viscosity,
+    };
   },
 });

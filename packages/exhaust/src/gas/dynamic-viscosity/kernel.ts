@@ -39,14 +39,18 @@ export const diluteAir: DiluteGasConstants = {
   collision: [0.431, -0.4623, 0.08406, 0.005341, -0.00331],
 };
 
+/** Collision integral of dilute air at a temperature in K, Lemmon and Jacobsen 2004, Eq. 3. */
+export function collisionIntegral(temperature: number, air: DiluteGasConstants = diluteAir): number {
+  const logarithm = Math.log(temperature / air.energy);
+  return Math.exp(air.collision.reduce((sum, coefficient, power) => sum + coefficient * logarithm ** power, 0));
+}
+
 /**
  * Dynamic viscosity of dilute air in Pa·s at a temperature in K, Lemmon and Jacobsen 2004, Eqs 2 and 3.
  *
  * More exact than Sutherland's formula above about 600 K.
  */
 export function diluteAirViscosity(temperature: number, air: DiluteGasConstants = diluteAir): number {
-  const logarithm = Math.log(temperature / air.energy);
-  const exponent = air.collision.reduce((sum, coefficient, power) => sum + coefficient * logarithm ** power, 0);
-  const microPascalSeconds = (0.0266958 * Math.sqrt(air.molarMass * temperature)) / (air.size ** 2 * Math.exp(exponent));
+  const microPascalSeconds = (0.0266958 * Math.sqrt(air.molarMass * temperature)) / (air.size ** 2 * collisionIntegral(temperature, air));
   return microPascalSeconds * 1e-6;
 }

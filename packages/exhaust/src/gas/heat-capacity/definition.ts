@@ -1,4 +1,4 @@
-import { constant, defineCalculation, isRefusal, quantityOutput } from '@wallflow/calculation';
+import { constant, defineCalculation, quantityOutput } from '@wallflow/calculation';
 import { molarHeatCapacity, molarMass, ratio, specificEnergy, specificHeatCapacity } from '@wallflow/units';
 import * as z from 'zod';
 import { cfr1065, siBrochure } from '../../sources.js';
@@ -20,13 +20,15 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
   method: 'NASA polynomials of the pure gases, ideal mixture',
   inputs: z.strictObject({
     gasTemperature: gasTemperatureField({
-      min: '200 K',
-      max: '3500 K',
-      usual: ['250 K', '1700 K'],
-      usualReason: {
-        below: 'exhaust and intake air are seldom so cold',
-        above: 'gases begin to fall apart, and the composition is no longer fixed',
-      },
+      range: '200 <= T <= 3500 K',
+      usual: [
+        '250 K',
+        '1700 K',
+        {
+          below: 'exhaust and intake air are seldom so cold',
+          above: 'gases begin to fall apart, and the composition is no longer fixed',
+        },
+      ],
     }),
     ...mixtureFields,
   }),
@@ -86,7 +88,6 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
   dimensional: 'polynomials fitted in kelvin',
   compute(input, context) {
     const mixture = mixtureOf(input, context);
-    if (isRefusal(mixture)) return mixture;
     const { gasConstant } = context.constants;
     const mixtureMolarMass = molarMassOfMixture(mixture);
     const molar = molarHeatCapacityOfMixture(mixture, input.gasTemperature, gasConstant);

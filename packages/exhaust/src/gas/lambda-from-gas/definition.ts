@@ -1,53 +1,65 @@
-import { choice, choiceWithDefault, defineCalculation, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import {
+  cases,
+  choice,
+  defineCalculation,
+  formula,
+  known,
+  noSolution,
+  oneOf,
+  optional,
+  quantity,
+  quantityOutput,
+  relevantWhen,
+} from '@wallflow/calculation';
 import { moleFraction, ratio } from '@wallflow/units';
-import * as z from 'zod';
+import { cfr1065 } from '../../sources.js';
+import { airMolarMass } from '../../vocabulary/constants.js';
 import { oxygenDemand } from '../air-fuel-ratio/kernel.js';
 import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
 import { fuelFields, humidityField } from '../fields.js';
+import { molarMassConstants } from '../molar-mass-constants.js';
 import { atomBalance } from '../sources.js';
 import { exhaustMolesByLambda, lambdaFromCarbonDioxide, lambdaFromOxygen } from './kernel.js';
+
+const reading = (symbol: string, label: string, example: string) =>
+  quantity(moleFraction, {
+    symbol,
+    label,
+    description: 'Share of the volume of the gas.',
+    range: '0 <= x <= 25 %',
+    usual: ['0.3 %', '19 %', 'near the ends a small error of the reading is a large error of lambda'],
+    example,
+    units: ['%', 'ppm'],
+  });
 
 /** What the digits of a reading can be off, relative; far below what any analyser tells. */
 const rounding = 1e-9;
 
 export const lambdaFromGasCalculation = defineCalculation({
   id: 'lambda-from-exhaust-gas',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'gas',
   title: 'Lambda from measured oxygen or carbon dioxide',
   purpose: 'How lean does the engine run, from one reading of the exhaust gas?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['lambda', 'oxygen', 'carbon dioxide', 'gas analysis', 'wet', 'dry'],
   method: 'atom balance of complete combustion',
-  inputs: z.strictObject({
-    gas: choice({
-      label: 'Measured gas',
-      options: { oxygen: 'oxygen', 'carbon-dioxide': 'carbon dioxide' },
-      example: 'oxygen',
+  inputs: {
+    ...oneOf({
+      oxygenReading: reading('x_{O_2}', 'Oxygen reading', '10.1 %'),
+      carbonDioxideReading: reading('x_{CO_2}', 'Carbon dioxide reading', '7.8 %'),
     }),
-    reading: quantity(moleFraction, {
-      symbol: 'x',
-      label: 'Reading',
-      description: 'Share of the volume of the gas.',
-      min: '0 %',
-      max: '25 %',
-      usual: ['0.3 %', '19 %'],
-      usualReason: 'near the ends a small error of the reading is a large error of lambda',
-      example: '10.1 %',
-      units: ['%', 'ppm'],
-    }),
-    basis: choiceWithDefault({
+    basis: choice({
       label: 'Basis of the reading',
       options: { dry: 'dry: after a cooler or a water trap', wet: 'wet: a sensor in the hot exhaust' },
-      example: 'dry',
-      default: 'dry',
-      defaultReason: 'bench and hand-held analysers dry their sample; a sensor in the pipe does not',
+      default: ['dry', 'bench and hand-held analysers dry their sample; a sensor in the pipe does not'],
     }),
     ...fuelFields,
-    humidity: humidityField,
-  }),
+    ...relevantWhen('basis', 'wet', { humidity: humidityField }),
+  },
+  example: { oxygenReading: '10.1 %' },
   intermediates: {
     oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
+    waterPerDryAir: optional(quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 })),
     fixedMoles: quantityOutput(ratio, {
       symbol: 'n_0',
       label: 'Moles of exhaust per mole of carbon that do not depend on lambda',
@@ -58,67 +70,59 @@ export const lambdaFromGasCalculation = defineCalculation({
     fromCarbonDioxide: optional(quantityOutput(ratio, { symbol: '\\lambda_{CO_2}', label: 'Lambda by carbon dioxide', digits: 3 })),
   },
   outputs: { lambda: quantityOutput(ratio, { symbol: '\\lambda', label: 'Lambda', digits: 3 }) },
-  constants: {},
+  constants: { airMolarMass, waterMolarMass: molarMassConstants.waterMolarMass },
   steps: [
-    {
-      gives: 'oxygenDemand',
-      tex: '[[oxygenDemand]] = 1+\\frac{[[hydrogenToCarbon]]}{4}-\\frac{[[oxygenToCarbon]]}{2}',
-      source: 'atomBalance',
-    },
-    {
-      gives: 'fixedMoles',
-      text: 'One less the oxygen needed in a dry sample; in a wet one the water from the fuel comes on top, half a mole per mole of hydrogen atoms. Sample: [[basis]].',
-      source: 'atomBalance',
-    },
-    {
-      gives: 'molesPerLambda',
-      text: 'Oxygen needed over the 20.945 % of it in dry air; in a wet sample times one plus the moles of water per mole of intake air.',
-      source: 'atomBalance',
-    },
-    {
-      gives: 'fromOxygen',
-      tex: '[[fromOxygen]] = \\frac{[[oxygenDemand]]+[[reading]]\\,[[fixedMoles]]}{[[oxygenDemand]]-[[reading]]\\,[[molesPerLambda]]}',
-      source: 'atomBalance',
-    },
-    {
-      gives: 'fromCarbonDioxide',
-      tex: '[[fromCarbonDioxide]] = \\frac{1-[[reading]]\\,[[fixedMoles]]}{[[reading]]\\,[[molesPerLambda]]-0.000375\\,[[oxygenDemand]]/0.209445}',
-      source: 'atomBalance',
-    },
-    { gives: 'lambda', text: 'Lambda by the gas that was measured: [[gas]].' },
+    formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', atomBalance),
+    formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
+    cases(
+      'fixedMoles',
+      { "basis == 'dry'": '1 - oxygenDemand', otherwise: '1 - oxygenDemand + hydrogenToCarbon / 2' },
+      atomBalance,
+      undefined,
+      'A wet sample also holds the water from the fuel, half a mole per mole of hydrogen atoms.',
+    ),
+    cases(
+      'molesPerLambda',
+      { "basis == 'dry'": 'oxygenDemand / 0.209445', otherwise: 'oxygenDemand / 0.209445 * (1 + waterPerDryAir)' },
+      atomBalance,
+      undefined,
+      'The air that brings the oxygen; a wet sample also holds the water of that air.',
+    ),
+    formula('fromOxygen', '(oxygenDemand + oxygenReading * fixedMoles) / (oxygenDemand - oxygenReading * molesPerLambda)', atomBalance),
+    formula(
+      'fromCarbonDioxide',
+      '(1 - carbonDioxideReading * fixedMoles) / (carbonDioxideReading * molesPerLambda - 0.000375 * oxygenDemand / 0.209445)',
+      atomBalance,
+    ),
+    cases('lambda', { 'known(fromOxygen)': 'fromOxygen', otherwise: 'fromCarbonDioxide' }),
   ],
-  assumptions: [
-    {
-      code: 'complete_combustion',
-      text: 'All fuel is burnt. At lambda 2, 1000 ppm of carbon monoxide make lambda read 0.4 % too high by oxygen and 1.4 % too high by carbon dioxide.',
-    },
-    { code: 'undiluted', text: 'The probe draws no false air: taken deep in the tailpipe, all joints tight.' },
-  ],
-  limits: [{ code: 'lean_only', text: 'For lean exhaust only: with carbon dioxide, rich and lean mixtures can give the same reading.' }],
-  cautions: [],
-  sources: { atomBalance },
-  compute(input) {
-    const given = {
-      moleFraction: input.reading,
-      fuel: input,
-      waterPerDryAir: waterPerDryAirOfHumidity(input.humidity),
-      basis: input.basis,
-    };
-    const found = input.gas === 'oxygen' ? lambdaFromOxygen(given) : lambdaFromCarbonDioxide(given);
+  assumptions: {
+    complete_combustion:
+      'All fuel is burnt. At lambda 2, 1000 ppm of carbon monoxide make lambda read 0.4 % too high by oxygen and 1.4 % too high by carbon dioxide.',
+    undiluted: 'The probe draws no false air: taken deep in the tailpipe, all joints tight.',
+  },
+  limits: { lean_only: 'For lean exhaust only: with carbon dioxide, rich and lean mixtures can give the same reading.' },
+  compute({ oxygenReading, carbonDioxideReading, ...input }, { constants }) {
+    const byOxygen = oxygenReading !== undefined;
+    const waterPerDryAir =
+      input.humidity === undefined ? undefined : waterPerDryAirOfHumidity(input.humidity, constants.airMolarMass, constants.waterMolarMass);
+    const moleFraction = oxygenReading ?? known(carbonDioxideReading);
+    const given = { moleFraction, fuel: input, waterPerDryAir: waterPerDryAir ?? 0, basis: input.basis };
+    const found = byOxygen ? lambdaFromOxygen(given) : lambdaFromCarbonDioxide(given);
     // The reading of exactly lambda 1 may come out a rounding error below it.
     const lambda = found < 1 && found > 1 - rounding ? 1 : found;
-    if (!(lambda > 0) || lambda > 1000) {
-      return noSolution('the reading is that of air: engine off, probe out, or a leak in the sample line', ['reading']);
-    }
-    if (lambda < 1)
-      return noSolution('more carbon dioxide than this fuel can give: check the analyser, its basis and the fuel', ['reading']);
+    const path = [byOxygen ? 'oxygenReading' : 'carbonDioxideReading'];
+    if (!(lambda > 0) || lambda > 1000)
+      return noSolution('the reading is that of air: engine off, probe out, or a leak in the sample line', path);
+    if (lambda < 1) return noSolution('more carbon dioxide than this fuel can give: check the analyser, its basis and the fuel', path);
     const { fixed, perLambda } = exhaustMolesByLambda(given);
     return {
       oxygenDemand: oxygenDemand(input),
+      waterPerDryAir,
       fixedMoles: fixed,
       molesPerLambda: perLambda,
-      fromOxygen: input.gas === 'oxygen' ? lambda : undefined,
-      fromCarbonDioxide: input.gas === 'oxygen' ? undefined : lambda,
+      fromOxygen: byOxygen ? lambda : undefined,
+      fromCarbonDioxide: byOxygen ? undefined : lambda,
       lambda,
     };
   },

@@ -1,4 +1,4 @@
-import { choiceWithDefault, constant, defineCalculation, quantity, quantityOutput } from '@wallflow/calculation';
+import { cases, choice, constant, defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
 import {
   absolutePressure,
   acceleration,
@@ -11,8 +11,7 @@ import {
   temperatureDifference,
   velocity,
 } from '@wallflow/units';
-import * as z from 'zod';
-import { standardAtmosphere as source } from '../sources.js';
+import { standardAtmosphere } from '../sources.js';
 import {
   standardAtmosphere1976 as air,
   geopotentialAltitude,
@@ -22,36 +21,31 @@ import {
   standardTemperature,
 } from './kernel.js';
 
-const given = (symbol: string, label: string) => ({ symbol, label, source: 'standardAtmosphere' });
+const given = (symbol: string, label: string) => ({ symbol, label, source: standardAtmosphere });
 
 export const standardAtmosphereCalculation = defineCalculation({
   id: 'standard-atmosphere',
-  version: '1.0.1',
+  version: '1.0.0',
   subject: 'gas',
   title: 'Air pressure by altitude',
   purpose: 'What air pressure, temperature and density go with this altitude, when no barometer is at hand?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['altitude', 'ambient pressure', 'standard atmosphere', 'barometer'],
   method: 'US Standard Atmosphere 1976',
-  inputs: z.strictObject({
+  inputs: {
     altitude: quantity(length, {
       symbol: 'Z',
       label: 'Altitude above sea level',
-      min: '-1000 m',
-      max: '11000 m',
-      usual: ['-450 m', '5500 m'],
-      usualReason: 'no road lies lower or higher',
-      example: '1000 m',
+      range: '-1000 <= x <= 11000 m',
+      usual: ['-450 m', '5500 m', 'no road lies lower or higher'],
+      example: '230 m',
       units: ['m', 'ft', 'km'],
     }),
-    altitudeKind: choiceWithDefault({
+    altitudeKind: choice({
       label: 'Kind of altitude',
       options: { geometric: 'geometric: from a map or satellite', geopotential: 'geopotential: as in tables of the atmosphere' },
-      example: 'geometric',
-      default: 'geometric',
-      defaultReason: 'maps and satellites give it; the two differ by 0.2 m at 1000 m',
+      default: ['geometric', 'maps and satellites give it; the two differ by 0.2 m at 1000 m'],
     }),
-  }),
+  },
   intermediates: {
     geopotentialAltitude: quantityOutput(length, { symbol: 'h', label: 'Geopotential altitude', digits: 7, units: ['m', 'ft'] }),
   },
@@ -72,54 +66,42 @@ export const standardAtmosphereCalculation = defineCalculation({
     gasConstant: constant(molarHeatCapacity, air.gasConstant, given('R^*', 'Gas constant of 1976')),
     earthRadius: constant(length, air.earthRadius, given('r_0', 'Radius of the earth')),
   },
+  answer: 'ambientPressure',
   steps: [
-    {
-      gives: 'geopotentialAltitude',
-      tex: '[[geopotentialAltitude]] = \\frac{[[earthRadius]]\\,[[altitude]]}{[[earthRadius]]+[[altitude]]}',
-      text: 'For a geometric altitude; a geopotential one is taken as it is. Given: [[altitudeKind]].',
-      source: 'standardAtmosphere',
-      locator: 'Eq. 18',
-    },
-    {
-      gives: 'airTemperature',
-      tex: '[[airTemperature]] = [[seaLevelTemperature]]-\\frac{[[layerTemperatureDrop]]}{[[layerHeight]]}\\,[[geopotentialAltitude]]',
-      source: 'standardAtmosphere',
-      locator: 'Eq. 23',
-    },
-    {
-      gives: 'densityRatio',
-      tex: '[[densityRatio]] = \\left(\\frac{[[airTemperature]]}{[[seaLevelTemperature]]}\\right)^{\\textstyle\\frac{[[gravity]]\\,[[molarMass]]\\,[[layerHeight]]}{[[gasConstant]]\\,[[layerTemperatureDrop]]}-1}',
-      source: 'standardAtmosphere',
-      locator: 'Eq. 33a with Eq. 42',
-    },
-    {
-      gives: 'airDensity',
-      tex: '[[airDensity]] = [[densityRatio]]\\,\\frac{[[seaLevelPressure]]\\,[[molarMass]]}{[[gasConstant]]\\,[[seaLevelTemperature]]}',
-      source: 'standardAtmosphere',
-      locator: 'Eq. 42',
-    },
-    {
-      gives: 'soundSpeed',
-      tex: '[[soundSpeed]] = \\sqrt{\\frac{1.4\\,[[gasConstant]]\\,[[airTemperature]]}{[[molarMass]]}}',
-      source: 'standardAtmosphere',
-      locator: 'Eq. 50',
-    },
-    {
-      gives: 'ambientPressure',
-      tex: '[[ambientPressure]] = [[seaLevelPressure]]\\left(\\frac{[[airTemperature]]}{[[seaLevelTemperature]]}\\right)^{\\textstyle\\frac{[[gravity]]\\,[[molarMass]]\\,[[layerHeight]]}{[[gasConstant]]\\,[[layerTemperatureDrop]]}}',
-      source: 'standardAtmosphere',
-      locator: 'Eq. 33a',
-    },
+    cases(
+      'geopotentialAltitude',
+      { "altitudeKind == 'geometric'": 'earthRadius * altitude / (earthRadius + altitude)', otherwise: 'altitude' },
+      standardAtmosphere,
+      'Eq. 18',
+    ),
+    formula(
+      'airTemperature',
+      'seaLevelTemperature - layerTemperatureDrop / layerHeight * geopotentialAltitude',
+      standardAtmosphere,
+      'Eq. 23',
+    ),
+    formula(
+      'densityRatio',
+      '(airTemperature / seaLevelTemperature) ^ (gravity * molarMass * layerHeight / (gasConstant * layerTemperatureDrop) - 1)',
+      standardAtmosphere,
+      'Eq. 33a with Eq. 42',
+    ),
+    formula(
+      'airDensity',
+      'densityRatio * seaLevelPressure * molarMass / (gasConstant * seaLevelTemperature)',
+      standardAtmosphere,
+      'Eq. 42',
+    ),
+    formula('soundSpeed', 'sqrt(1.4 * gasConstant * airTemperature / molarMass)', standardAtmosphere, 'Eq. 50'),
+    formula(
+      'ambientPressure',
+      'seaLevelPressure * (airTemperature / seaLevelTemperature) ^ (gravity * molarMass * layerHeight / (gasConstant * layerTemperatureDrop))',
+      standardAtmosphere,
+      'Eq. 33a',
+    ),
   ],
-  assumptions: [{ code: 'standard_day', text: 'A standard day; the weather moves the pressure by 3 % and more either way.' }],
-  limits: [
-    {
-      code: 'barometer_first',
-      text: 'A barometer reading of the place is better. Weather reports give pressure reduced to sea level: not that.',
-    },
-  ],
-  cautions: [],
-  sources: { standardAtmosphere: source },
+  assumptions: { standard_day: 'A standard day; the weather moves the pressure by 3 % and more either way.' },
+  limits: { barometer_first: 'A barometer reading of the place is better. Weather reports give pressure reduced to sea level: not that.' },
   compute(input, { constants }) {
     const height = input.altitudeKind === 'geometric' ? geopotentialAltitude(input.altitude, constants) : input.altitude;
     const airTemperature = standardTemperature(height, constants);

@@ -1,4 +1,4 @@
-import { choiceWithDefault, defineCalculation, isRefusal, optional, quantityOutput } from '@wallflow/calculation';
+import { choiceWithDefault, defineCalculation, optional, quantityOutput, relevantWhen } from '@wallflow/calculation';
 import { fraction, thermalConductivity } from '@wallflow/units';
 import * as z from 'zod';
 import { gasTemperatureField, mixtureFields } from '../fields.js';
@@ -21,10 +21,8 @@ export const thermalConductivityCalculation = defineCalculation({
   method: 'dilute air, Lemmon and Jacobsen 2004',
   inputs: z.strictObject({
     gasTemperature: gasTemperatureField({
-      min: '200 K',
-      max: '1500 K',
-      usual: ['250 K', '1173 K'],
-      usualReason: 'the correlations are checked up to about here',
+      range: '200 <= T <= 1500 K',
+      usual: ['250 K', '1173 K', 'the correlations are checked up to about here'],
     }),
     model: choiceWithDefault({
       label: 'Model',
@@ -37,9 +35,8 @@ export const thermalConductivityCalculation = defineCalculation({
       default: 'dilute-air',
       defaultReason: 'needs no composition; exhaust of lambda 2 is 7 % lower at 300 K, 2 % lower at 600 K and 1 % higher at 1000 K',
     }),
-    ...mixtureFields,
+    ...relevantWhen('model', 'mixture', mixtureFields),
   }),
-  example: { lambda: '2' },
   intermediates: {
     diluteAir: conductivityOutput('k_0', 'Dilute air'),
     standardAtmosphere: conductivityOutput('k_{SA}', 'Air by the standard atmosphere'),
@@ -83,9 +80,11 @@ export const thermalConductivityCalculation = defineCalculation({
   compute(input, context) {
     const diluteAir = diluteAirConductivity(input.gasTemperature);
     const standard = airConductivityStandardAtmosphere(input.gasTemperature);
-    const mixture = mixtureOf(input, input.model === 'mixture' ? context : undefined);
-    if (isRefusal(mixture) && input.model === 'mixture') return mixture;
-    const byComposition = isRefusal(mixture) ? undefined : exhaustConductivity(mixture, input.gasTemperature);
+    const { gas, humidity } = input;
+    const byComposition =
+      gas === undefined || humidity === undefined
+        ? undefined
+        : exhaustConductivity(mixtureOf({ ...input, gas, humidity }, context), input.gasTemperature);
     const air = input.model === 'standard-atmosphere' ? standard : diluteAir;
     context.method(
       { 'dilute-air': 'as dilute air', 'standard-atmosphere': 'as air of the standard atmosphere', mixture: 'by composition' }[input.model],
@@ -96,7 +95,7 @@ export const thermalConductivityCalculation = defineCalculation({
       standardAtmosphere: standard,
       byComposition,
       modelDifference: standard / diluteAir - 1,
-      conductivity: input.model === 'mixture' && byComposition !== undefined ? byComposition : air,
+      conductivity: byComposition ?? air,
     };
   },
 });

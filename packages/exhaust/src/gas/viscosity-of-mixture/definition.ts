@@ -1,4 +1,4 @@
-import { choiceWithDefault, defineCalculation, isRefusal, quantityOutput, tableOutput } from '@wallflow/calculation';
+import { choiceWithDefault, defineCalculation, quantityOutput, tableOutput } from '@wallflow/calculation';
 import { dynamicViscosity, fraction, temperature } from '@wallflow/units';
 import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
@@ -23,10 +23,8 @@ export const exhaustViscosityCalculation = defineCalculation({
   method: "Sutherland's formula for the pure gases, Wilke's rule",
   inputs: z.strictObject({
     gasTemperature: gasTemperatureField({
-      min: '253 K',
-      max: '1500 K',
-      usual: ['280 K', '1173 K'],
-      usualReason: 'the correlation for water vapour ends at 1173 K',
+      range: '253 <= T <= 1500 K',
+      usual: ['280 K', '1173 K', 'the correlation for water vapour ends at 1173 K'],
     }),
     ...mixtureFields,
     model: choiceWithDefault({
@@ -92,7 +90,6 @@ export const exhaustViscosityCalculation = defineCalculation({
   dimensional: 'empirical correlations whose constants carry the units of their sources',
   compute(input, context) {
     const mixture = mixtureOf(input, context);
-    if (isRefusal(mixture)) return mixture;
     const both = (at: number) => {
       const sutherland = exhaustViscosity(mixture, at, 'sutherland');
       const diluteGas = exhaustViscosity(mixture, at, 'dilute-gas');

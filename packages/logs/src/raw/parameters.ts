@@ -1,0 +1,86 @@
+import type { ChannelName } from '../channels/channels.js';
+import type { RawScale } from './raw-value.js';
+
+const obd = 'SAE J1979 / ISO 15031-5, as published field tables of open projects give it';
+const truck = 'SAE J1939-71, as published signal lists of open projects give it';
+
+type Row = readonly [bits: number, step: number, offset: number, unit: string, channel?: ChannelName];
+
+const fromObd = ([bits, step, offset, unit, channel]: Row, mark: RawScale['mark'], signed?: true): RawScale => ({
+  bits,
+  step,
+  offset,
+  unit,
+  ...(channel === undefined ? {} : { channel }),
+  ...(signed === undefined ? {} : { signed }),
+  source: obd,
+  mark,
+});
+
+/** One field of an answer to a diagnostic request, with the place of its first byte after the identifier. */
+export interface ObdField extends RawScale {
+  readonly byte: number;
+  /** Bit of the first byte that says whether the field is supported; absent where it always is. */
+  readonly supported?: number;
+}
+
+/**
+ * Parameters of on-board diagnostics in the current data (service 01), by their identifier. The published field tables that were seen
+ * read the pressure difference of 7A as offset binary, the standard is believed to say two's complement: it is that, from memory.
+ */
+export const obdParameters: ReadonlyMap<number, readonly ObdField[]> = new Map([
+  [0x04, [{ ...fromObd([8, 100 / 255, 0, '%', 'engineLoad'], 'read'), byte: 0 }]],
+  [0x05, [{ ...fromObd([8, 1, -40, 'degC', 'coolantTemperature'], 'read'), byte: 0 }]],
+  [0x0b, [{ ...fromObd([8, 1, 0, 'kPa', 'manifoldPressure'], 'read'), byte: 0 }]],
+  [0x0c, [{ ...fromObd([16, 0.25, 0, 'rpm', 'engineSpeed'], 'read'), byte: 0 }]],
+  [0x0d, [{ ...fromObd([8, 1, 0, 'km/h', 'vehicleSpeed'], 'from memory'), byte: 0 }]],
+  [0x0f, [{ ...fromObd([8, 1, -40, 'degC', 'intakeTemperature'], 'read'), byte: 0 }]],
+  [0x10, [{ ...fromObd([16, 0.01, 0, 'g/s', 'airMassFlow'], 'read'), byte: 0 }]],
+  [0x33, [{ ...fromObd([8, 1, 0, 'kPa', 'ambientPressure'], 'from memory'), byte: 0 }]],
+  [0x46, [{ ...fromObd([8, 1, -40, 'degC', 'ambientTemperature'], 'from memory'), byte: 0 }]],
+  [0x66, [{ ...fromObd([16, 0.03125, 0, 'g/s', 'airMassFlow'], 'read'), byte: 1, supported: 0 }]],
+  [0x7a, [{ ...fromObd([16, 0.01, 0, 'kPa', 'pressureDrop'], 'from memory', true), byte: 1, supported: 0 }]],
+  [
+    0x7c,
+    [
+      { ...fromObd([16, 0.1, -40, 'degC', 'gasTemperature'], 'read'), byte: 1, supported: 0 },
+      { ...fromObd([16, 0.1, -40, 'degC', 'gasTemperatureAfterFilter'], 'read'), byte: 3, supported: 1 },
+    ],
+  ],
+  [0x9e, [{ ...fromObd([16, 0.2, 0, 'kg/h', 'exhaustMassFlow'], 'read'), byte: 0 }]],
+]);
+
+const fromTruck = ([bits, step, offset, unit, channel]: Row): RawScale => ({
+  bits,
+  step,
+  offset,
+  unit,
+  ...(channel === undefined ? {} : { channel }),
+  // The tops of the published ranges: 250 for a byte, FAFF for two, FAFFFFFF for four.
+  most: bits === 8 ? 0xfa : bits === 16 ? 0xfaff : 0xfaffffff,
+  source: truck,
+  mark: 'read',
+});
+
+/** Signals of the network of trucks and machines, by their number (SPN). */
+export const truckParameters: ReadonlyMap<number, RawScale> = new Map([
+  [81, fromTruck([8, 0.5, 0, 'kPa', 'backPressure'])],
+  [102, fromTruck([8, 2, 0, 'kPa', 'boostPressure'])],
+  [107, fromTruck([8, 0.05, 0, 'kPa', 'airFilterDrop'])],
+  [108, fromTruck([8, 0.5, 0, 'kPa', 'ambientPressure'])],
+  [110, fromTruck([8, 1, -40, 'degC', 'coolantTemperature'])],
+  [132, fromTruck([16, 0.05, 0, 'kg/h', 'airMassFlow'])],
+  [183, fromTruck([16, 0.05, 0, 'L/h', 'fuelFlow'])],
+  [190, fromTruck([16, 0.125, 0, 'rpm', 'engineSpeed'])],
+  [1761, fromTruck([8, 0.4, 0, '%', 'reductantLevel'])],
+  [3031, fromTruck([8, 1, -40, 'degC', 'reductantTemperature'])],
+  [3216, fromTruck([16, 0.05, -200, 'ppm', 'noxBefore'])],
+  [3226, fromTruck([16, 0.05, -200, 'ppm', 'noxAfter'])],
+  [3236, fromTruck([16, 0.2, 0, 'kg/h', 'exhaustMassFlow'])],
+  [3242, fromTruck([16, 0.03125, -273, 'degC', 'gasTemperature'])],
+  [3246, fromTruck([16, 0.03125, -273, 'degC', 'gasTemperatureAfterFilter'])],
+  [3251, fromTruck([16, 0.1, 0, 'kPa', 'pressureDrop'])],
+  [3719, fromTruck([8, 1, 0, '%', 'sootShare'])],
+  [3720, fromTruck([8, 1, 0, '%', 'ashShare'])],
+  [3721, fromTruck([32, 1, 0, 's', 'timeSinceRegeneration'])],
+]);
