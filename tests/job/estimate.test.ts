@@ -56,6 +56,14 @@ describe('the estimate of a job', () => {
     expect(chance({ ...demo(), trials: { after: { hoses: 'tight' } } })).toBeLessThan(chance(demo()));
   });
 
+  it('joins a weak fluid and a low quantity to one dose', () => {
+    expect(data.reductantEstimate.causes[0].id).toBe('weak-and-low');
+    // 30.0 / 32.5 · 0.86, by hand.
+    expect(data.reductantEstimate.dose.p5).toBeLessThan(0.794);
+    expect(data.reductantEstimate.dose.p95).toBeGreaterThan(0.794);
+    expect(sheetAsText(paperOf(result)).replace(/\s+/g, ' ')).toMatch(/Together: \d+ to \d+ % of the urea/);
+  });
+
   it('says on the sheet what the readings point to and what could be done, in words', () => {
     const sheet = sheetAsText(paperOf(result));
     expect(sheet).toMatch(/what the readings point to/i);

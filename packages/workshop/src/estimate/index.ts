@@ -16,4 +16,5 @@ export { nextTests, type TestOutcome, type TestValue } from './next-test.js';
 export { type LineProblem, type LineResult, readLine } from './one-line.js';
 export { greatestRiskOfHeat, type PlanOption, type PlanOptionId, planOf } from './plan.js';
 export { type Prior, type PriorMark, type Priors, priorsOf } from './priors.js';
+export { estimateReductant, type ReductantCause, type ReductantEstimate, type ReductantInput, reductantCauses } from './reductant.js';
 export { type DiscreteTrial, discreteTrials } from './trials.js';

@@ -6,9 +6,11 @@ import {
   type PlanOption,
   planOf,
   type Range,
+  type ReductantEstimate,
   type TestValue,
 } from '../estimate/index.js';
 import { type Attempt, succeeded, wordOf } from './evaluation.js';
+import { reductantOf } from './reductant-of.js';
 import type { JobResult } from './run-job.js';
 
 /** The estimate of a filter as plain data. */
@@ -44,6 +46,18 @@ export interface JobEstimate {
   readonly plan: readonly PlanOption[];
   readonly permission: PermissionData;
   readonly verification?: VerificationData;
+}
+
+/** The reductant side of a job, where something of it was tested. */
+export interface ReductantData {
+  readonly causes: ReductantEstimate['causes'];
+  /** Urea that reaches the exhaust over that of full fluid in full quantity. */
+  readonly dose: Range;
+}
+
+export function reductantData(result: JobResult): ReductantData | undefined {
+  const estimate = reductantOf(result.reductant);
+  return estimate === undefined ? undefined : { causes: estimate.causes, dose: estimate.dose };
 }
 
 const substrates = { 'silicon-carbide': 'silicon-carbide', cordierite: 'cordierite' } as const;

@@ -1,5 +1,5 @@
 import { type Advice, type Assumption, type Issue, type Presented, present, type Warning } from '@wallflow/calculation';
-import { type EstimateData, estimateData, type JobEstimate, jobEstimate } from './estimate-data.js';
+import { type EstimateData, estimateData, type JobEstimate, jobEstimate, type ReductantData, reductantData } from './estimate-data.js';
 import { type Attempt, succeeded } from './evaluation.js';
 import type { JobFile } from './job-file.js';
 import type { MeasuredSide } from './measured-side.js';
@@ -38,6 +38,7 @@ export interface SideData {
 export interface JobData extends Partial<JobEstimate> {
   /** Before the work, where there are readings of both sides. */
   readonly estimateBefore?: EstimateData;
+  readonly reductantEstimate?: ReductantData;
   readonly ok: true;
   readonly job: JobFile;
   readonly before: SideData;
@@ -73,11 +74,13 @@ function sideData({ file, leftOut, readings, deciding, condition, soot }: Measur
 /** The result of a job as plain data with units; a `JobResult` itself carries the calculations, which are functions. */
 export function jobData(result: JobResult): JobData {
   const { estimateBefore, estimateAfter } = result;
+  const reductantEstimate = reductantData(result);
   const { job, before, after, permissionBefore, permissionAfter, cleaning, comparison, reductant, reset } = result;
   return {
     ok: true,
     job,
     ...jobEstimate(result),
+    ...(reductantEstimate === undefined ? {} : { reductantEstimate }),
     ...(estimateBefore === undefined || estimateAfter === undefined ? {} : { estimateBefore: estimateData(estimateBefore) }),
     before: sideData(before),
     ...(after === undefined ? {} : { after: sideData(after) }),

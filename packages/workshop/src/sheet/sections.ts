@@ -1,5 +1,7 @@
 import { issueText, type Outputs } from '@wallflow/calculation';
 import { mass } from '@wallflow/units';
+import { chanceText } from '../estimate/index.js';
+import { type ReductantData, reductantData } from '../job/estimate-data.js';
 import { type Attempt, type Evaluation, numberOf, succeeded, unsureText, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
 import { asTyped } from '../job/typed-readings.js';
@@ -255,10 +257,26 @@ export function cleaningBlocks({ cleaning, job }: JobResult): Block[] {
   ];
 }
 
-export function reductantBlocks({ reductant }: JobResult): Block[] {
-  const done = reductant.filter(succeeded);
+export function reductantBlocks(result: JobResult): Block[] {
+  const done = result.reductant.filter(succeeded);
   if (done.length === 0) return [];
-  return [{ type: 'heading', text: 'Reductant side' }, ...done.map(outputFacts)];
+  const together = reductantData(result);
+  return [
+    { type: 'heading', text: 'Reductant side' },
+    ...done.map(outputFacts),
+    ...(together === undefined ? [] : [togetherText(together)]),
+  ];
+}
+
+/** Fluid and quantity multiply to one dose; that is the diagnosis, not either of them alone. */
+function togetherText({ causes, dose }: ReductantData): Block {
+  const [first] = causes;
+  const percent = (share: number) => Math.round(share * 100);
+  const cause = first === undefined ? '' : ` Most likely ${first.title} (${chanceText(first.probability)}).`;
+  return {
+    type: 'paragraph',
+    text: `Together: ${percent(dose.p5)} to ${percent(dose.p95)} % of the urea that the catalyst should get reaches it.${cause}`,
+  };
 }
 
 interface ResetRow {
@@ -269,7 +287,6 @@ interface ResetRow {
   readonly first?: string;
 }
 
-/** What may be reset or relearned, what must wait, and what stays as it is. */
 /** Rows of the reset advice: those that the work has touched, and the names of those that are left as they are. */
 function resetRows(reset: Evaluation) {
   const field = reset.calculation.spec.outputs.values;
