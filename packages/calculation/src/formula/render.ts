@@ -72,7 +72,10 @@ function callTex({ name, of }: Extract<Expression, { type: 'call' }>, writing: W
   }
   if (name === 'known') return { text: `${inner.text}\\text{ is given}`, holds: tightness['<'] };
   if (name === 'where' && second !== undefined) {
-    return { text: `${bracketTex(inner, whole)}_{${writeTex(second, writing).text}}`, holds: whole };
+    const kept = bracketTex(inner, whole);
+    // TeX takes no second index on a first.
+    const base = first.type === 'call' && first.name === 'where' ? `{${kept}}` : kept;
+    return { text: `${base}_{${writeTex(second, writing).text}}`, holds: whole };
   }
   if (of.length === 1) {
     if (name === 'sqrt' || name === 'cbrt') return { text: `${texOf(name)}{${inner.text}}`, holds: whole };
