@@ -55,7 +55,8 @@ function timeColumn(columns: ReadonlyMap<string, { readonly values: Float64Array
 export async function readParquetLog(file: BytesInParts, options: LogOptions = {}): Promise<LogReading> {
   const start = new Uint8Array(await file.slice(0, Math.min(4, file.byteLength)));
   if (String.fromCharCode(...start) !== 'PAR1') throw new ParquetLogError('not_parquet', 'it does not begin as a Parquet file does');
-  const { parquetMetadataAsync, parquetRead } = await import('hyparquet');
+  // Its entry for browsers: the one for Node asks for the file system, which nothing here needs.
+  const { parquetMetadataAsync, parquetRead } = await import('hyparquet/src/index.js');
   const metadata = await parquetMetadataAsync(file);
   const rows = Number(metadata.num_rows);
   const columns = new Map<string, { values: Float64Array; moments: boolean }>();
