@@ -7,7 +7,7 @@ export { type BalanceTemperatureInput, balanceTemperature } from './balance-temp
 export { type DrivenState, type DrivingStretch, drivePattern, patternMap, peakMass, settledMass } from './driving-pattern/kernel.js';
 export { capturedSoot, type SootRateGiven, sootFlowFrom } from './engine-out/kernel.js';
 export { type SootLoadGiven, type SootLoadReference, sootLoadFrom, sootLoadIn, squareCellFiltrationArea } from './load/kernel.js';
-export { preventingStretch, reachTrigger } from './next-regeneration/kernel.js';
+export { preventingStretch, type ReachedTrigger, reachTrigger } from './next-regeneration/kernel.js';
 export {
   molarMassOfCarbon,
   type OxidationConditions,

@@ -1,46 +1,56 @@
-import { count, defineCalculation, isRefusal, optional, quantity, quantityOutput, tableOutput } from '@wallflow/calculation';
+import {
+  count,
+  defineCalculation,
+  formula,
+  optional,
+  quantity,
+  quantityOutput,
+  solved,
+  statement,
+  tableOutput,
+} from '@wallflow/calculation';
 import { length, mass, massConcentration, massPerDistance, time, volume } from '@wallflow/units';
-import * as z from 'zod';
-import { siBrochure } from '../../sources.js';
-import { kineticsConstants, kineticsInputs } from '../oxidation/inputs.js';
-import { bai2016, bissettShadman1985, drivingPractice, uncoatedDisk2008, wholeFilterBalance } from '../sources.js';
+import { kineticsConstants, kineticsInputs, oneLaw } from '../oxidation/inputs.js';
+import { drivingPractice, wholeFilterBalance } from '../sources.js';
 import { drivingPatternInput, stretchesOf } from './inputs.js';
-import { type DrivenState, drivePattern, patternMap, settledMass } from './kernel.js';
+import { type DrivenState, drivePattern, settledMass } from './kernel.js';
+import { passValues, passWorking } from './working.js';
 
 export const sootDrivingPatternCalculation = defineCalculation({
   id: 'soot-driving-pattern',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'soot',
   title: 'Soot over a driving pattern',
   purpose: 'How does the soot in the filter rise and fall when this pattern is driven again and again, and where does it settle?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['driving pattern', 'soot load over time', 'short trips'],
+  keywords: ['driving pattern', 'soot load over time', 'short trips', 'DPF'],
   method: 'closed form of the soot balance, stretch by stretch',
-  inputs: z.strictObject({
-    initialMass: quantity(mass, { symbol: 'm_0', label: 'Soot at the start', min: '0 g', max: '5 kg', example: '3 g', units: ['g', 'kg'] }),
+  inputs: {
+    startSootMass: quantity(mass, {
+      symbol: 'm_0',
+      label: 'Soot at the start',
+      range: '0 g <= x <= 5 kg',
+      example: '3 g',
+      units: ['g', 'kg'],
+    }),
     filterVolume: quantity(volume, {
       symbol: 'V',
       label: 'Filter volume',
-      min: '0.1 L',
-      max: '200 L',
+      range: '0.1 <= x <= 200 L',
       example: '5.79 L',
       units: ['L', 'm3'],
     }),
     repeats: count({ label: 'Times the pattern is driven', symbol: 'N', min: 1, max: 200, example: 30 }),
     pattern: drivingPatternInput,
     ...kineticsInputs,
-  }),
-  intermediates: {
-    patternDuration: quantityOutput(time, { symbol: 't_p', label: 'Duration of one pattern', digits: 4, units: ['min', 'h'] }),
-    patternDistance: quantityOutput(length, { symbol: 'd_p', label: 'Distance of one pattern', digits: 4, units: ['km', 'mi'] }),
   },
+  intermediates: passWorking.intermediates,
   outputs: {
-    finalMass: quantityOutput(mass, { symbol: 'm', label: 'Soot at the end', digits: 4, units: ['g'] }),
-    finalLoad: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load at the end', digits: 4, units: ['g/L'] }),
-    netPerDistance: optional(
+    finalSootMass: quantityOutput(mass, { symbol: 'm', label: 'Soot at the end', digits: 4, units: ['g'] }),
+    finalSootLoad: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load at the end', digits: 4, units: ['g/L'] }),
+    netSootPerDistance: optional(
       quantityOutput(massPerDistance, { symbol: 'r', label: 'Net gain of soot per distance', digits: 3, units: ['g/km', 'mg/km'] }),
     ),
-    settledMass: optional(
+    settledSootMass: optional(
       quantityOutput(mass, { symbol: 'm_{eq}', label: 'Soot at which the pattern settles, before each pass', digits: 3, units: ['g'] }),
     ),
     series: tableOutput({
@@ -55,45 +65,38 @@ export const sootDrivingPatternCalculation = defineCalculation({
     }),
   },
   constants: kineticsConstants,
+  answer: 'finalSootMass',
   steps: [
-    { gives: 'patternDuration', text: 'Sum of the durations.' },
-    { gives: 'patternDistance', text: 'Sum of duration times speed.' },
-    {
-      gives: 'series',
-      text: 'Soot balance in closed form over every stretch, [[repeats]] times the pattern.',
-      source: 'wholeFilterBalance',
-    },
-    { gives: 'settledMass', text: 'Mass that one pass of the pattern leaves as it was.', source: 'wholeFilterBalance' },
-    { gives: 'netPerDistance', tex: '[[netPerDistance]] = \\frac{[[finalMass]]-[[initialMass]]}{N\\,[[patternDistance]]}' },
-    { gives: 'finalLoad', tex: '[[finalLoad]] = \\frac{[[finalMass]]}{[[filterVolume]]}' },
-    { gives: 'finalMass', text: 'Last value of the series.' },
+    ...passWorking.steps,
+    statement(
+      'series',
+      'Soot after every stretch, [[repeats]] times the pattern: the share that stays, and what is added.',
+      wholeFilterBalance,
+    ),
+    formula('finalSootMass', 'last(series.mass)'),
+    formula('finalSootLoad', 'finalSootMass / filterVolume'),
+    formula('netSootPerDistance', '(finalSootMass - startSootMass) / (repeats * patternDistance)'),
+    solved('settledSootMass', 'settledSootMass = settledSootMass * patternKept + patternGain', {}, wholeFilterBalance),
   ],
-  assumptions: [
-    {
-      code: 'steady_stretches',
-      text: 'Every stretch has its own steady temperature, gas and soot flow; warming up needs stretches of its own.',
-    },
-    { code: 'all_captured', text: 'All soot that comes in stays in the filter until it burns.' },
-  ],
-  limits: [{ code: 'no_active', text: 'No active regeneration takes place during the pattern.' }],
-  cautions: [],
-  sources: { wholeFilterBalance, bai2016, bissettShadman1985, uncoatedDisk2008, drivingPractice, siBrochure },
+  assumptions: {
+    steady_stretches: 'Every stretch has its own steady temperature, gas and soot flow; warming up needs stretches of its own.',
+    all_captured: 'All engine-out soot stays in the filter until it burns.',
+  },
+  limits: { ...oneLaw, no_active: 'No active regeneration takes place during the pattern.' },
+  sources: [drivingPractice],
   compute(input, { constants }) {
-    const chosen = stretchesOf(input, constants);
-    if (isRefusal(chosen)) return chosen;
-    const { stretches } = chosen;
-    const { duration, distance } = patternMap(stretches);
-    const states: DrivenState[] = [{ time: 0, distance: 0, mass: input.initialMass }];
-    for (let pass = 0; pass < input.repeats; pass += 1) states.push(...drivePattern(stretches, states.at(-1) as DrivenState).slice(1));
-    const finalMass = (states.at(-1) as DrivenState).mass;
-    const driven = input.repeats * distance;
+    const { stretches } = stretchesOf(input, constants);
+    const pass = passValues(stretches);
+    const states: DrivenState[] = [{ time: 0, distance: 0, mass: input.startSootMass }];
+    for (let count = 0; count < input.repeats; count += 1) states.push(...drivePattern(stretches, states.at(-1) as DrivenState).slice(1));
+    const finalSootMass = (states.at(-1) as DrivenState).mass;
+    const driven = input.repeats * pass.patternDistance;
     return {
-      patternDuration: duration,
-      patternDistance: distance,
-      finalMass,
-      finalLoad: finalMass / input.filterVolume,
-      netPerDistance: driven > 0 ? (finalMass - input.initialMass) / driven : undefined,
-      settledMass: settledMass(stretches),
+      ...pass,
+      finalSootMass,
+      finalSootLoad: finalSootMass / input.filterVolume,
+      netSootPerDistance: driven > 0 ? (finalSootMass - input.startSootMass) / driven : undefined,
+      settledSootMass: settledMass(stretches),
       series: states.map((state) => ({ ...state, load: state.mass / input.filterVolume })),
     };
   },

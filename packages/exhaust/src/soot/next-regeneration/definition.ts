@@ -1,102 +1,135 @@
-import { choiceOutput, constant, defineCalculation, isRefusal, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import {
+  choiceOutput,
+  constant,
+  defineCalculation,
+  formula,
+  found,
+  known,
+  optional,
+  quantity,
+  quantityOutput,
+  solved,
+  statement,
+  tableOutput,
+  together,
+  verdict,
+  whenGiven,
+} from '@wallflow/calculation';
 import { length, mass, massFlow, massPerDistance, moleFraction, temperature, time, velocity } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { siBrochure } from '../../sources.js';
 import { drivingPatternInput, stretchesOf } from '../driving-pattern/inputs.js';
-import { patternMap, settledMass } from '../driving-pattern/kernel.js';
-import { kineticsConstants, kineticsInputs } from '../oxidation/inputs.js';
+import { drivePattern, patternMap, settledMass } from '../driving-pattern/kernel.js';
+import { passValues, passWorking } from '../driving-pattern/working.js';
+import { kineticsConstants, kineticsInputs, oneLaw } from '../oxidation/inputs.js';
 import { sootOxidationRate } from '../oxidation/kernel.js';
-import { bai2016, bissettShadman1985, drivingPractice, uncoatedDisk2008, wholeFilterBalance } from '../sources.js';
+import { drivingPractice, wholeFilterBalance } from '../sources.js';
 import { preventingStretch, reachTrigger } from './kernel.js';
+
+const grams = (symbol: string, label: string, digits: number) => quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
 
 export const nextRegenerationCalculation = defineCalculation({
   id: 'next-regeneration',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'soot',
   title: 'Distance and time to the next regeneration',
-  purpose: 'When will this driving pattern call for the next regeneration, and how much hot driving would make it needless?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['regeneration interval', 'trigger', 'short trips', 'motorway'],
+  purpose: 'When will this driving pattern call for the next regeneration, and how much hot driving would make it unnecessary?',
+  keywords: ['regeneration interval', 'regen', 'trigger', 'short trips', 'motorway', 'DPF'],
   method: 'soot balance over the repeated pattern, first time at the trigger',
-  inputs: z.strictObject({
-    sootMass: quantity(mass, { symbol: 'm_0', label: 'Soot now', min: '0 g', max: '5 kg', example: '3 g', units: ['g', 'kg'] }),
+  inputs: {
+    sootMass: quantity(mass, { symbol: 'm_0', label: 'Soot in the filter', range: '0 g <= x <= 5 kg', example: '3 g', units: ['g', 'kg'] }),
     triggerMass: quantity(mass, {
       symbol: 'm_{trig}',
       label: 'Soot at which a regeneration is triggered',
-      above: '0 g',
-      max: '5 kg',
-      usual: ['3 g', '300 g'],
-      usualReason: 'a car triggers at some 10 to 40 g, a truck at up to 200 g',
+      range: '0 g < x <= 5 kg',
+      usual: ['3 g', '300 g', 'a car triggers at some 10 to 40 g, a truck at up to 200 g'],
       example: '17 g',
       units: ['g', 'kg'],
     }),
     pattern: drivingPatternInput,
-    hotTemperature: quantity(temperature, {
-      symbol: 'T_h',
-      label: 'Hot driving: filter temperature',
-      min: '0 °C',
-      max: '700 °C',
-      example: '350 °C',
-    }).optional(),
-    hotNitrogenDioxide: quantity(moleFraction, {
-      symbol: 'x_{NO_2,h}',
-      label: 'Hot driving: nitrogen dioxide before the filter',
-      min: '0 ppm',
-      max: '2000 ppm',
-      example: '300 ppm',
-    }).optional(),
-    hotOxygen: quantity(moleFraction, {
-      symbol: 'x_{O_2,h}',
-      label: 'Hot driving: oxygen',
-      min: '0 %',
-      max: '21 %',
-      example: '9 %',
-      units: ['%'],
-    }).optional(),
-    hotSootFlow: quantity(massFlow, {
-      symbol: '\\dot m_h',
-      label: 'Hot driving: soot that comes in',
-      min: '0 g/h',
-      max: '360 g/h',
-      example: '3 g/h',
-      units: ['g/h', 'mg/s'],
-    }).optional(),
-    hotSpeed: quantity(velocity, {
-      symbol: 'v_h',
-      label: 'Hot driving: speed',
-      min: '0 km/h',
-      max: '200 km/h',
-      example: '80 km/h',
-      units: ['km/h', 'mph'],
-    }).optional(),
+    ...together({
+      hotTemperature: quantity(temperature, {
+        symbol: 'T_h',
+        label: 'Hot driving: filter temperature',
+        range: '0 <= x <= 700 °C',
+        example: '350 °C',
+      }),
+      hotNitrogenDioxide: quantity(moleFraction, {
+        symbol: 'x_{NO_2,h}',
+        label: 'Hot driving: nitrogen dioxide before the filter',
+        range: '0 <= x <= 2000 ppm',
+        example: '300 ppm',
+      }),
+      hotSootFlow: quantity(massFlow, {
+        symbol: '\\dot m_h',
+        label: 'Hot driving: engine-out soot',
+        range: '0 <= x <= 360 g/h',
+        example: '3 g/h',
+        units: ['g/h', 'mg/s'],
+      }),
+    }),
+    ...whenGiven('hotTemperature', {
+      hotOxygen: quantity(moleFraction, {
+        symbol: 'x_{O_2,h}',
+        label: 'Hot driving: oxygen',
+        range: '0 <= x <= 21 %',
+        example: '9 %',
+        default: ['10 %', 'lean diesel exhaust at part load'],
+        units: ['%'],
+      }),
+      hotSpeed: optional(
+        quantity(velocity, {
+          symbol: 'v_h',
+          label: 'Hot driving: speed',
+          range: '0 <= x <= 200 km/h',
+          example: '80 km/h',
+          units: ['km/h', 'mph'],
+        }),
+      ),
+    }),
     ...kineticsInputs,
-  }),
+  },
   example: { hotTemperature: '350 °C', hotNitrogenDioxide: '300 ppm', hotOxygen: '9 %', hotSootFlow: '3 g/h', hotSpeed: '80 km/h' },
   intermediates: {
-    settledMass: optional(
-      quantityOutput(mass, { symbol: 'm_{eq}', label: 'Soot at which the pattern would settle', digits: 3, units: ['g', 'kg'] }),
-    ),
-    netPerDistance: optional(
-      quantityOutput(massPerDistance, {
-        symbol: 'r',
-        label: 'Net gain of soot per distance, from now on',
+    ...passWorking.intermediates,
+    settledSootMass: optional(
+      quantityOutput(mass, {
+        symbol: 'm_{eq}',
+        label: 'Soot at which the pattern settles, before each pass',
         digits: 3,
-        units: ['g/km', 'mg/km'],
+        units: ['g', 'kg'],
       }),
     ),
+    netSootPerDistance: optional(
+      quantityOutput(massPerDistance, { symbol: 'r', label: 'Net gain of soot per distance', digits: 3, units: ['g/km', 'mg/km'] }),
+    ),
+    lastPass: optional(
+      tableOutput({
+        label: 'Pass in which the trigger is reached',
+        columns: {
+          time: quantityOutput(time, { symbol: 't', label: 'Time', digits: 4, units: ['h', 'min'] }),
+          distance: quantityOutput(length, { symbol: 'd', label: 'Distance', digits: 4, units: ['km', 'mi'] }),
+          mass: grams('m', 'Soot', 4),
+        },
+      }),
+    ),
+    hotPass: optional(tableOutput({ label: 'Settled pass with that hot driving', columns: { mass: grams('m', 'Soot', 4) } })),
+    hotPeak: optional(grams('m_h', 'Most soot during that pass', 4)),
   },
   outputs: {
     outcome: choiceOutput({
       label: 'Outcome',
       options: { due: 'due now', coming: 'comes with this pattern', never: 'never comes with this pattern' },
     }),
-    time: optional(quantityOutput(time, { symbol: 't', label: 'Driving time to the next regeneration', digits: 3, units: ['h', 'min'] })),
-    distance: optional(quantityOutput(length, { symbol: 'd', label: 'Distance to the next regeneration', digits: 3, units: ['km', 'mi'] })),
+    timeToNext: optional(
+      quantityOutput(time, { symbol: 't_n', label: 'Driving time to the next regeneration', digits: 3, units: ['h', 'min'] }),
+    ),
+    distanceToNext: optional(
+      quantityOutput(length, { symbol: 'd_n', label: 'Distance to the next regeneration', digits: 3, units: ['km', 'mi'] }),
+    ),
     hotDuration: optional(
       quantityOutput(time, {
         symbol: 't_h',
-        label: 'Hot driving at the end of every pass that makes regenerations needless',
+        label: 'Hot driving at the end of every pass that makes regenerations unnecessary',
         digits: 2,
         units: ['min', 'h'],
       }),
@@ -105,53 +138,79 @@ export const nextRegenerationCalculation = defineCalculation({
   },
   constants: {
     ...kineticsConstants,
-    longest: constant(time, 86_400, { symbol: 't_{max}', label: 'Longest hot stretch looked at', source: 'drivingPractice' }),
+    longest: constant(time, 86_400, { symbol: 't_{max}', label: 'Longest hot stretch looked at', source: drivingPractice }),
   },
+  answer: 'outcome',
   steps: [
-    { gives: 'settledMass', text: 'Mass that one pass of the pattern leaves as it was.', source: 'wholeFilterBalance' },
-    { gives: 'netPerDistance', text: 'Gain of the first pass over its distance.', source: 'wholeFilterBalance' },
-    { gives: 'time', text: 'First time at which the soot reaches [[triggerMass]].', source: 'wholeFilterBalance' },
-    { gives: 'distance', text: 'Distance driven until then.' },
-    {
-      gives: 'hotDuration',
-      text: 'Least hot stretch per pass with which the settled soot stays below the trigger.',
-      source: 'wholeFilterBalance',
-    },
-    { gives: 'hotDistance', tex: '[[hotDistance]] = [[hotSpeed]]\\,[[hotDuration]]' },
-    { gives: 'outcome', text: 'Due when the soot is at the trigger; never when the pattern settles below it.' },
+    ...passWorking.steps,
+    solved('settledSootMass', 'settledSootMass = settledSootMass * patternKept + patternGain', {}, wholeFilterBalance),
+    formula(
+      'netSootPerDistance',
+      '(patternGain - sootMass * (1 - patternKept)) / patternDistance',
+      wholeFilterBalance,
+      undefined,
+      'In the first pass from now on.',
+    ),
+    statement('lastPass', 'The first pass in which the soot reaches [[triggerMass]].', wholeFilterBalance),
+    found(
+      'timeToNext',
+      ['timeToNext >= first(lastPass.time)', 'timeToNext <= last(lastPass.time)'],
+      wholeFilterBalance,
+      undefined,
+      'The moment in that pass when the soot reaches the trigger.',
+    ),
+    found('distanceToNext', ['distanceToNext >= first(lastPass.distance)', 'distanceToNext <= last(lastPass.distance)']),
+    verdict('outcome', { due: 'sootMass >= triggerMass', coming: 'known(timeToNext)', never: 'otherwise' }),
+    found(
+      'hotDuration',
+      ['hotPeak <= triggerMass * 1.000001'],
+      wholeFilterBalance,
+      undefined,
+      'The least hot stretch per pass with which the settled soot stays below the trigger.',
+    ),
+    statement('hotPass', 'Soot before that pass, once it repeats itself, and after each stretch, the hot one last.', wholeFilterBalance),
+    formula('hotPeak', 'max(hotPass.mass)'),
+    formula('hotDistance', 'hotSpeed * hotDuration'),
   ],
-  assumptions: [
-    { code: 'steady_stretches', text: 'Every stretch has its own steady temperature, gas and soot flow.' },
-    { code: 'complete_start', text: 'The soot now is known; after an interrupted regeneration it is not zero.' },
-  ],
-  limits: [
-    { code: 'mass_trigger', text: 'Control units also trigger by distance, time or pressure; the earliest of them counts.' },
-    { code: 'passive_only', text: 'The hot stretch burns soot by itself; it is no forced regeneration.' },
-  ],
+  assumptions: {
+    steady_stretches: 'Every stretch has its own steady temperature, gas and soot flow.',
+    complete_start: 'The soot now is known; after an interrupted regeneration it is not zero.',
+  },
+  limits: {
+    ...oneLaw,
+    mass_trigger: 'Control units also trigger by distance, time or pressure; whichever comes first counts.',
+    passive_only: 'The hot driving burns soot passively; it is not a forced regeneration.',
+  },
   cautions: [cautions.sensorFirst],
-  sources: { wholeFilterBalance, bai2016, bissettShadman1985, uncoatedDisk2008, drivingPractice, siBrochure },
   compute(input, { constants }) {
-    const chosen = stretchesOf(input, constants);
-    if (isRefusal(chosen)) return chosen;
-    const { stretches, kinetics } = chosen;
-    const reached = reachTrigger(stretches, input.sootMass, input.triggerMass);
+    const { stretches, kinetics } = stretchesOf(input, constants);
+    const { triggerMass, sootMass, hotTemperature, hotSpeed } = input;
+    const reached = reachTrigger(stretches, sootMass, triggerMass);
     const map = patternMap(stretches);
-    const gain = map.add - map.loss * input.sootMass;
-    const { hotTemperature, hotNitrogenDioxide, hotOxygen, hotSootFlow, hotSpeed } = input;
     let hotDuration: number | undefined;
-    if (hotTemperature !== undefined && hotNitrogenDioxide !== undefined && hotSootFlow !== undefined) {
-      const at = { temperature: hotTemperature, nitrogenDioxide: hotNitrogenDioxide, oxygen: hotOxygen ?? 0.1 };
+    let hotPass: { readonly mass: number }[] | undefined;
+    if (hotTemperature !== undefined) {
+      const at = { temperature: hotTemperature, nitrogenDioxide: known(input.hotNitrogenDioxide), oxygen: known(input.hotOxygen) };
       const rate = sootOxidationRate(kinetics, at, constants.gasConstant).total;
-      const hot = { speed: hotSpeed ?? 0, sootFlow: hotSootFlow, rate };
-      hotDuration = preventingStretch(stretches, hot, input.triggerMass, constants.longest);
+      const hot = { speed: hotSpeed ?? 0, sootFlow: known(input.hotSootFlow), rate };
+      hotDuration = preventingStretch(stretches, hot, triggerMass, constants.longest);
+      if (hotDuration !== undefined) {
+        const whole = [...stretches, { ...hot, duration: hotDuration }];
+        const mass = settledMass(whole);
+        hotPass = mass === undefined ? undefined : drivePattern(whole, { time: 0, distance: 0, mass });
+      }
     }
     return {
-      settledMass: settledMass(stretches),
-      netPerDistance: map.distance > 0 ? gain / map.distance : undefined,
+      ...passValues(stretches),
+      settledSootMass: settledMass(stretches),
+      netSootPerDistance: map.distance > 0 ? (map.add - map.loss * sootMass) / map.distance : undefined,
+      lastPass: reached?.pass.map((state) => ({ ...state })),
       outcome: reached === undefined ? 'never' : reached.time === 0 ? 'due' : 'coming',
-      time: reached?.time,
-      distance: reached?.distance,
+      timeToNext: reached?.time,
+      distanceToNext: reached?.distance,
       hotDuration,
+      hotPass: hotPass?.map(({ mass }) => ({ mass })),
+      hotPeak: hotPass === undefined ? undefined : Math.max(...hotPass.map(({ mass }) => mass)),
       hotDistance: hotDuration === undefined || hotSpeed === undefined ? undefined : hotDuration * hotSpeed,
     };
   },

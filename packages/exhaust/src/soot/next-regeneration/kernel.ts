@@ -1,9 +1,14 @@
 import { findRoot } from '@wallflow/numerics';
 import { type DrivenState, type DrivingStretch, drivePattern, patternMap, peakMass, settledMass } from '../driving-pattern/kernel.js';
 
+/** When and where the soot reaches the trigger, and the whole pass in which it does. */
+export interface ReachedTrigger extends DrivenState {
+  readonly pass: readonly DrivenState[];
+}
+
 /** When and where the soot reaches the trigger; undefined when the pattern never gets there. */
-export function reachTrigger(pattern: readonly DrivingStretch[], mass: number, trigger: number): DrivenState | undefined {
-  if (mass >= trigger) return { time: 0, distance: 0, mass };
+export function reachTrigger(pattern: readonly DrivingStretch[], mass: number, trigger: number): ReachedTrigger | undefined {
+  if (mass >= trigger) return { time: 0, distance: 0, mass, pass: [{ time: 0, distance: 0, mass }] };
   const map = patternMap(pattern);
   const massBefore = (passes: number) => mass * map.keep ** passes + map.add * geometricSum(map.loss, passes);
   const reaches = (passes: number) => peakMass(pattern, massBefore(passes)) >= trigger;
@@ -26,13 +31,13 @@ function geometricSum(loss: number, n: number): number {
   return -Math.expm1(n * Math.log1p(-loss)) / loss;
 }
 
-function withinPass(pattern: readonly DrivingStretch[], start: DrivenState, trigger: number): DrivenState | undefined {
+function withinPass(pattern: readonly DrivingStretch[], start: DrivenState, trigger: number): ReachedTrigger | undefined {
   const states = drivePattern(pattern, start);
   for (const [index, stretch] of pattern.entries()) {
     const from = states[index]!;
     if (states[index + 1]!.mass < trigger) continue;
     const time = timeToReach(from.mass, trigger, stretch);
-    return { time: from.time + time, distance: from.distance + time * stretch.speed, mass: trigger };
+    return { time: from.time + time, distance: from.distance + time * stretch.speed, mass: trigger, pass: states };
   }
   return undefined;
 }
