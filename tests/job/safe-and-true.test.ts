@@ -32,7 +32,7 @@ describe('the soot load of the permission', () => {
     const { countedLoad, conditions } = outputs(permissionBefore);
     expect(countedLoad).toBeGreaterThan(6.6);
     const upper = conditions.find(({ condition }: { condition: string }) => condition.startsWith('Soot load not above'));
-    expect(upper).toMatchObject({ result: 'refuse', measured: expect.stringMatching(/by the readings \(typed: 6.6 g\/L/) });
+    expect(upper).toMatchObject({ result: 'refuse', measured: expect.stringMatching(/from the readings \(entered: 6.6 g\/L/) });
     expect(sheetOf(byHand())).toMatch(/Before, as entered 6.6 g\/L ± 1 g\/L/);
   });
 

@@ -1,14 +1,28 @@
 import {
+  cases,
   choiceOutput,
   constant,
   countOutput,
   defineCalculation,
+  formula,
   optional,
   quantityOutput,
+  solved,
+  statement,
   tableOutput,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
-import { differentialPressure, fraction, length, massConcentration, temperature, temperatureDifference, voltage } from '@wallflow/units';
+import {
+  differentialPressure,
+  fraction,
+  length,
+  massConcentration,
+  temperature,
+  temperatureDifference,
+  voltage,
+  volumetricHeatCapacity,
+} from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { sensorPractice } from '../../filter/sources.js';
 import { ashReview2019 } from '../../soot/sources.js';
@@ -32,30 +46,46 @@ import {
 import { batteryRows, engineRows, readingRows } from './engine-rows.js';
 import { permissionInputs } from './inputs.js';
 import { permissionVerdict } from './kernel.js';
+import { cordieriteBands, siliconCarbideBands } from './kernel-load-band.js';
 import { heatBoundLoad } from './kernel-maker-limit.js';
+import type { EstimatedLoad } from './kernel-two-loads.js';
 import { believedMakers } from './maker-limits.js';
 import { filterRows, placeRows, safetyRows } from './place-rows.js';
 import { namedRows } from './row.js';
 import { fuelLevelRow, sootRows } from './soot-rows.js';
 
 const celsius = 273.15;
-const practiceLimit = { source: 'permissionPractice' };
-const outer = { source: 'outerBoundPractice' };
+const practiceLimit = { source: permissionPractice };
+const outer = { source: outerBoundPractice };
+const load = (symbol: string, label: string, digits = 3) => quantityOutput(massConcentration, { symbol, label, digits, units: ['g/L'] });
+const band = (symbol: string, label: string, value: number) =>
+  constant(massConcentration, value, { symbol, label, source: loadBandPractice });
+/** The end of a band: a share of the maker's limit, or that of the material. */
+const bandEnd = <const Key extends string>(gives: Key, share: number, hard: string, soft: string) =>
+  cases(
+    gives,
+    {
+      'known(makerMaximumSootLoad) and makerMaximumSootLoad <= outerLoad': `${share} * makerMaximumSootLoad`,
+      "substrate == 'silicon-carbide'": hard,
+      otherwise: soft,
+    },
+    loadBandPractice,
+  );
 
 const constants = {
   leastShare: constant(fraction, 0.3, { symbol: 'f_{min}', label: 'Least share of the load limit', ...practiceLimit }),
   sensorZero: constant(differentialPressure, 200, {
     symbol: '\\Delta p_{0,max}',
     label: 'Zero error of the sensor that is accepted',
-    source: 'sensorPractice',
+    source: sensorPractice,
   }),
   sensorSpread: constant(temperatureDifference, 10, { symbol: '\\Delta T_{s,max}', label: 'Largest sensor spread', ...practiceLimit }),
   coolantLeast: constant(temperature, 75 + celsius, { symbol: 'T_{c,min}', label: 'Least coolant temperature', ...practiceLimit }),
   coolantMost: constant(temperature, 100 + celsius, { symbol: 'T_{c,max}', label: 'Coolant temperature to stay below', ...practiceLimit }),
   oilLeast: constant(temperature, 60 + celsius, { symbol: 'T_{o,min}', label: 'Least oil temperature', ...practiceLimit }),
   oilMost: constant(temperature, 115 + celsius, { symbol: 'T_{o,max}', label: 'Highest oil temperature', ...practiceLimit }),
-  fuelInOil: constant(fraction, 0.04, { symbol: 'w_{f,max}', label: 'Fuel content of the oil to stay below', ...practiceLimit }),
-  fuelLevel: constant(fraction, 0.25, { symbol: 'L_{f,min}', label: 'Least fuel level', ...practiceLimit }),
+  fuelInOilMost: constant(fraction, 0.04, { symbol: 'w_{f,max}', label: 'Fuel content of the oil to stay below', ...practiceLimit }),
+  fuelLevelLeast: constant(fraction, 0.25, { symbol: 'L_{f,min}', label: 'Least fuel level', ...practiceLimit }),
   restVoltage: constant(voltage, 12.4, { symbol: 'U_{0,min}', label: 'Least voltage at rest of a 12 V system', ...practiceLimit }),
   runningVoltage: constant(voltage, 13.5, { symbol: 'U_{r,min}', label: 'Least voltage running of a 12 V system', ...practiceLimit }),
   outerSensorZero: constant(differentialPressure, 1000, { symbol: '\\Delta p_{0,o}', label: 'Outer bound: zero error', ...outer }),
@@ -75,7 +105,7 @@ const constants = {
   outerFuelLevel: constant(fraction, 0.1, { symbol: 'L_{f,o}', label: 'Outer bound: fuel level', ...outer }),
   outerRestVoltage: constant(voltage, 12, { symbol: 'U_{0,o}', label: 'Outer bound: voltage at rest of a 12 V system', ...outer }),
   outerRunningVoltage: constant(voltage, 12.8, { symbol: 'U_{r,o}', label: 'Outer bound: voltage running of a 12 V system', ...outer }),
-  outerClearance: constant(length, 1, { symbol: 'd_o', label: 'Outer bound: distance to anything that burns', source: 'freeJet' }),
+  outerClearance: constant(length, 1, { symbol: 'd_o', label: 'Outer bound: distance to anything that burns', source: freeJet }),
   burnTemperature: constant(temperature, 600 + celsius, {
     symbol: 'T_1',
     label: 'Outer bound of the load: temperature at the start',
@@ -84,18 +114,29 @@ const constants = {
   damageTemperature: constant(temperature, 900 + celsius, {
     symbol: 'T_2',
     label: 'Outer bound of the load: temperature that damages a filter with ash in it',
-    source: 'ashReview2019',
+    source: ashReview2019,
   }),
   keptShare: constant(fraction, 0.75, {
     symbol: 'f_k',
     label: 'Outer bound of the load: share of the heat that stays in the filter',
-    source: 'triana2005',
+    source: triana2005,
   }),
   heatToDioxide: heatConstants.heatToDioxide,
   carbonMolarMass: heatConstants.carbonMolarMass,
   ...honeycombConstants,
-  clearance: constant(length, 2, { symbol: 'd_{min}', label: 'Least distance to anything that burns', ...practiceLimit }),
+  siliconCarbideNormal: band("m'_{SiC,1}", 'Silicon carbide: normal up to', siliconCarbideBands.normal),
+  siliconCarbideDue: band("m'_{SiC,2}", 'Silicon carbide: regeneration due up to', siliconCarbideBands.due),
+  siliconCarbideService: band("m'_{SiC,3}", 'Silicon carbide: load limit', siliconCarbideBands.service),
+  siliconCarbideHigh: band("m'_{SiC,4}", 'Silicon carbide: high up to', siliconCarbideBands.high),
+  cordieriteNormal: band("m'_{Co,1}", 'Cordierite: normal up to', cordieriteBands.normal),
+  cordieriteDue: band("m'_{Co,2}", 'Cordierite: regeneration due up to', cordieriteBands.due),
+  cordieriteService: band("m'_{Co,3}", 'Cordierite: load limit', cordieriteBands.service),
+  cordieriteHigh: band("m'_{Co,4}", 'Cordierite: high up to', cordieriteBands.high),
+  clearanceLeast: constant(length, 2, { symbol: 'd_{min}', label: 'Least distance to anything that burns', ...practiceLimit }),
 };
+
+const counted = <const Key extends string>(gives: Key) =>
+  solved(gives, 'passed + refusals + unknowns = count(conditions.result)', {}, undefined, undefined, 'Counted in the table of conditions.');
 
 /** Attempts in a row, this one included. */
 const attempts = { usual: 2, outer: 3 };
@@ -103,17 +144,16 @@ const attempts = { usual: 2, outer: 3 };
 const startWords =
   'Start it by the procedure of the vehicle maker, stay with it, and watch the temperatures before, in and after the filter until it has cooled.';
 
-const results = { pass: 'pass', refuse: 'refuse', unknown: 'not known' };
+const results = { pass: 'pass', refuse: 'refuse', unknown: 'not checked' };
 
 export const regenerationPermissionCalculation = defineCalculation({
   id: 'regeneration-permission',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'regeneration',
-  title: 'May this filter be regenerated now, standing?',
-  purpose: 'Is every condition for a forced regeneration fulfilled, and if not, what comes first?',
-  usedBy: ['technician', 'trainer', 'developer'],
-  keywords: ['forced regeneration', 'service regeneration', 'conditions', 'safe', 'soot limit'],
-  method: 'each condition against its limit; refused by one refusal, permitted only by every pass',
+  title: 'Can this filter be regenerated now, stationary?',
+  purpose: 'Is every condition for a forced regeneration met, and if not, what comes first?',
+  keywords: ['forced regeneration', 'service regeneration', 'parked regeneration', 'conditions', 'safe', 'soot limit', 'DPF', 'regen'],
+  method: 'each condition against its limit: one refusal refuses, only all passes permit',
   inputs: permissionInputs,
   example: {
     substrate: 'cordierite',
@@ -149,25 +189,25 @@ export const regenerationPermissionCalculation = defineCalculation({
     powerTakeOff: false,
   },
   intermediates: {
-    countedLoad: optional(quantityOutput(massConcentration, { symbol: "m'_c", label: 'Soot load that counts', digits: 3, units: ['g/L'] })),
-    countedUncertainty: optional(
-      quantityOutput(massConcentration, { symbol: "u(m'_c)", label: 'Its uncertainty', digits: 2, units: ['g/L'] }),
-    ),
-    outerLoad: quantityOutput(massConcentration, {
-      symbol: "m'_o",
-      label: "Outer bound for a maker's highest soot load",
-      digits: 3,
-      units: ['g/L'],
+    readingUncertainty: optional(load("u(m'_s)", 'Uncertainty of the load from the readings, as used', 2)),
+    enteredUpper: optional(load("m'_u", 'Upper end of the soot load entered')),
+    readingUpper: optional(load("m'_s", 'Upper end of the soot load from the readings')),
+    countedLoad: optional(load("m'_c", 'Soot load that counts')),
+    countedUncertainty: optional(load("u(m'_c)", 'Uncertainty of the soot load that counts', 2)),
+    heatPerVolume: quantityOutput(volumetricHeatCapacity, {
+      symbol: 's',
+      label: 'Heat capacity of the filter per volume',
+      digits: 4,
+      units: ['kJ/(m3.K)'],
     }),
-    highestLoad: quantityOutput(massConcentration, {
-      symbol: "m'_{max}",
-      label: 'Highest soot load to start with',
-      digits: 3,
-      units: ['g/L'],
-    }),
-    loadMargin: optional(
-      quantityOutput(massConcentration, { symbol: "\\Delta m'", label: 'Room to the highest load', digits: 3, units: ['g/L'] }),
-    ),
+    outerLoad: load("m'_o", "Outer bound for a maker's highest soot load"),
+    normalEnd: load("m'_1", 'Normal up to'),
+    dueEnd: load("m'_2", 'Regeneration due up to'),
+    loadLimit: load("m'_3", 'Load limit for a forced regeneration'),
+    highEnd: load("m'_4", 'High up to; above it too high to heat'),
+    highestLoad: load("m'_{max}", 'Highest soot load to start with'),
+    loadMargin: optional(load("\\Delta m'", 'Room below the highest load (negative if above)')),
+    worstLoad: optional(load("m'_w", 'Soot load at the upper end of the estimate')),
     loadBand: choiceOutput({
       label: 'Load band, at the upper end of the estimate',
       options: {
@@ -183,7 +223,7 @@ export const regenerationPermissionCalculation = defineCalculation({
   outputs: {
     verdict: choiceOutput({
       label: 'Verdict',
-      options: { permitted: 'permitted', refused: 'refused', unknown: 'not known yet' },
+      options: { permitted: 'permitted', refused: 'refused', unknown: 'not permitted yet: not everything was checked' },
     }),
     refusedBy: optional(
       textOutput({ label: 'Refused by', description: 'Each condition that refuses, what was found and what it must be.' }),
@@ -207,50 +247,77 @@ export const regenerationPermissionCalculation = defineCalculation({
     }),
     passed: countOutput({ symbol: 'n_p', label: 'Conditions that pass' }),
     refusals: countOutput({ symbol: 'n_r', label: 'Conditions that refuse' }),
-    unknowns: countOutput({ symbol: 'n_u', label: 'Conditions not known' }),
+    unknowns: countOutput({ symbol: 'n_u', label: 'Conditions not checked' }),
   },
   constants,
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'countedLoad',
-      text: 'Of the two soot loads the one that reaches higher with its uncertainty.',
-      source: 'permissionPractice',
-    },
-    { gives: 'countedUncertainty', text: 'That of the load that counts.' },
-    {
-      gives: 'outerLoad',
-      tex: '[[outerLoad]] = \\frac{([[damageTemperature]]-[[burnTemperature]])\\,\\rho_b\\,c_b\\,[[carbonMolarMass]]}{[[keptShare]]\\,[[heatToDioxide]]}',
-      source: 'triana2005',
-    },
-    {
-      gives: 'highestLoad',
-      text: 'Load limit of the material ([[substrate]]) or of the vehicle maker, less the uncertainty of the load that counts.',
-      source: 'loadBandPractice',
-    },
-    { gives: 'loadMargin', tex: '[[loadMargin]] = [[highestLoad]] - [[countedLoad]]', source: 'loadBandPractice' },
-    { gives: 'loadBand', text: 'Band that holds the load plus its uncertainty.', source: 'loadBandPractice' },
-    { gives: 'conditions', text: 'Every condition against its limit; what is not known is not a pass.', source: 'permissionPractice' },
-    { gives: 'refusedBy', text: 'Those that refuse.' },
-    { gives: 'notKnown', text: 'Those that nobody has answered.' },
-    {
-      gives: 'verdict',
-      text: 'Refused by one refusal; permitted only if every condition passes; otherwise not known yet.',
-      source: 'permissionPractice',
-    },
+    cases('readingUncertainty', {
+      'known(measuredSootLoadUncertainty)': 'measuredSootLoadUncertainty',
+      'known(measuredSootLoad)': 'sootLoadUncertainty',
+    }),
+    formula('enteredUpper', 'sootLoad + sootLoadUncertainty'),
+    formula('readingUpper', 'measuredSootLoad + readingUncertainty'),
+    cases(
+      'countedLoad',
+      { 'readingUpper > enteredUpper': 'measuredSootLoad', 'known(sootLoad)': 'sootLoad', otherwise: 'measuredSootLoad' },
+      permissionPractice,
+    ),
+    cases('countedUncertainty', {
+      'readingUpper > enteredUpper': 'readingUncertainty',
+      'known(sootLoad)': 'sootLoadUncertainty',
+      otherwise: 'readingUncertainty',
+    }),
+    cases('heatPerVolume', {
+      "substrate == 'silicon-carbide'": 'siliconCarbideDensity * siliconCarbideHeat',
+      otherwise: 'cordieriteDensity * cordieriteHeat',
+    }),
+    formula(
+      'outerLoad',
+      '(damageTemperature - burnTemperature) * heatPerVolume * carbonMolarMass / (keptShare * heatToDioxide)',
+      triana2005,
+      undefined,
+      'So much soot, burnt at once, takes the filter to the temperature that damages it.',
+    ),
+    bandEnd('normalEnd', 0.45, 'siliconCarbideNormal', 'cordieriteNormal'),
+    bandEnd('dueEnd', 0.75, 'siliconCarbideDue', 'cordieriteDue'),
+    bandEnd('loadLimit', 1, 'siliconCarbideService', 'cordieriteService'),
+    bandEnd('highEnd', 1.1, 'siliconCarbideHigh', 'cordieriteHigh'),
+    cases('highestLoad', {
+      'known(countedUncertainty)': 'max(0, loadLimit - countedUncertainty)',
+      otherwise: 'max(0, loadLimit - sootLoadUncertainty)',
+    }),
+    formula('loadMargin', 'highestLoad - countedLoad'),
+    formula('worstLoad', 'countedLoad + countedUncertainty'),
+    verdict(
+      'loadBand',
+      {
+        unknown: 'not known(worstLoad)',
+        normal: 'worstLoad <= normalEnd',
+        due: 'worstLoad <= dueEnd',
+        service: 'worstLoad <= loadLimit',
+        high: 'worstLoad <= highEnd',
+        'too-high': 'otherwise',
+      },
+      loadBandPractice,
+    ),
+    statement('conditions', 'Every condition is compared with its limit; what was not checked is not a pass.', permissionPractice),
+    counted('passed'),
+    counted('refusals'),
+    counted('unknowns'),
+    verdict('verdict', { refused: 'refusals > 0', permitted: 'unknowns == 0', unknown: 'otherwise' }, permissionPractice),
   ],
-  assumptions: [
-    { code: 'estimate_can_be_wrong', text: 'The load may be wrong by its uncertainty; the decision is taken at the upper end.' },
-    {
-      code: 'larger_counts',
-      text: 'Of a typed soot load and one from the readings the larger counts; where they contradict each other neither is believed.',
-    },
-    { code: 'voltage_system', text: 'A battery reading above 18 V is taken as a 24 V system, with twice the limits.' },
-  ],
-  limits: [
-    { code: 'standing_only', text: 'For a forced regeneration with the vehicle standing, not for one while driving.' },
-    { code: 'not_the_cause', text: 'A permission does not repair what loaded the filter: without the cause fixed it will load again.' },
-    { code: 'drop_to_idle', text: 'A permission at the start does not hold for a burn that is interrupted and dropped to idle.' },
-  ],
+  assumptions: {
+    estimate_can_be_wrong: 'The soot load may be wrong by its uncertainty; the upper end decides.',
+    larger_counts:
+      'Of the soot load entered and the one from the readings, the larger counts; where they contradict each other, neither is believed.',
+    voltage_system: 'A battery reading above 18 V is taken as that of a 24 V system, with twice the limits.',
+  },
+  limits: {
+    standing_only: 'For a forced regeneration with the vehicle stationary, not for one while driving.',
+    not_the_cause: 'Permission does not repair what loaded the filter: unless the cause is fixed it will load up again.',
+    drop_to_idle: 'Permission at the start does not cover a burn that is interrupted or dropped to idle.',
+  },
   cautions: [
     cautions.makerFirst,
     cautions.hotExhaust,
@@ -260,31 +327,18 @@ export const regenerationPermissionCalculation = defineCalculation({
     cautions.sensorFirst,
     cautions.noDefeat,
   ],
-  sources: {
-    permissionPractice,
-    sensorPractice,
-    loadBandPractice,
-    outerBoundPractice,
-    freeJet,
-    triana2005,
-    ashReview2019,
-    carbonHeats,
-    honeycombData,
-    massBalanceEstimate,
-    estimateError2019,
-    workSafeBC,
-    inhibitReasons,
-    siBrochure,
-  },
   dimensional: 'the table of conditions is text with units',
+  sources: [outerBoundPractice, carbonHeats, honeycombData, massBalanceEstimate, estimateError2019, workSafeBC, inhibitReasons, siBrochure],
   compute(given, { constants: limits, assume, warn }) {
     const hard = given.substrate === 'silicon-carbide';
+    const bulkDensity = hard ? limits.siliconCarbideDensity : limits.cordieriteDensity;
+    const specificHeat = hard ? limits.siliconCarbideHeat : limits.cordieriteHeat;
     const outerLoad = heatBoundLoad({
       start: limits.burnTemperature,
       damage: limits.damageTemperature,
       keptShare: limits.keptShare,
-      bulkDensity: hard ? limits.siliconCarbideDensity : limits.cordieriteDensity,
-      specificHeat: hard ? limits.siliconCarbideHeat : limits.cordieriteHeat,
+      bulkDensity,
+      specificHeat,
       heatOfCombustion: sootHeat(limits.heatToDioxide, 0, 0, limits.carbonMolarMass),
     });
     const makers = believedMakers(given, limits, attempts, outerLoad);
@@ -295,26 +349,39 @@ export const regenerationPermissionCalculation = defineCalculation({
       ...readingRows(input, limits),
       ...soot.rows,
       ...engineRows(input, limits),
-      fuelLevelRow(input, limits.fuelLevel),
+      fuelLevelRow(input, limits.fuelLevelLeast),
       ...batteryRows(input, limits),
       ...filterRows(input),
-      ...placeRows(input, limits.clearance),
+      ...placeRows(input, limits.clearanceLeast),
       ...safetyRows(input),
       ...makers.rows,
     ];
+    const upper = (estimate: EstimatedLoad | undefined) => (estimate === undefined ? undefined : estimate.load + estimate.uncertainty);
     const count = (result: string) => rows.filter((row) => row.result === result).length;
     const first = rows.find((row) => row.result === 'refuse') ?? rows.find((row) => row.result === 'unknown');
     if (input.substrate === 'unknown' && input.makerMaximumSootLoad === undefined) {
-      assume('cordierite_assumed', 'The filter material is not known, so the load limit of cordierite counts.');
+      assume('cordierite_assumed', 'The filter material is not known, so the load limit of cordierite is used.');
     }
     if (input.measuredSootLoad !== undefined && input.measuredSootLoadUncertainty === undefined)
-      assume('same_uncertainty', 'The soot load from the readings is taken as uncertain as the other one.');
+      assume(
+        'same_uncertainty',
+        'The soot load from the readings is assumed to be as uncertain as the other one, because its own uncertainty was not entered.',
+      );
     return {
+      readingUncertainty: soot.measured?.uncertainty,
+      enteredUpper: upper(soot.entered),
+      readingUpper: upper(soot.measured),
       countedLoad: soot.counted?.load,
       countedUncertainty: soot.counted?.uncertainty,
+      heatPerVolume: bulkDensity * specificHeat,
       outerLoad,
+      normalEnd: soot.bands.normal,
+      dueEnd: soot.bands.due,
+      loadLimit: soot.bands.service,
+      highEnd: soot.bands.high,
       highestLoad: soot.highest,
       loadMargin: soot.counted === undefined ? undefined : soot.highest - soot.counted.load,
+      worstLoad: upper(soot.counted),
       loadBand: soot.band,
       verdict: permissionVerdict(rows.map((row) => row.result)),
       refusedBy: namedRows(rows, 'refuse'),
@@ -332,10 +399,10 @@ export const regenerationPermissionCalculation = defineCalculation({
       tone: 'do-not' as const,
       text: 'Never let the engine drop to idle or stop while the filter burns, unless there is fire.',
     };
-    const slow = { tone: 'do' as const, text: 'The load is in the service band: heat it at a reduced rate.' };
+    const slow = { tone: 'do' as const, text: 'Heat it at a reduced rate: the soot load is near its limit.' };
     const road = {
       tone: 'note' as const,
-      text: 'Where the road allows it, 20 to 25 min of steady hot driving does the same with less risk.',
+      text: 'Where the road allows, 20 to 25 min of steady hot driving does the same with less risk.',
     };
     const extra = loadBand === 'service' ? [slow] : loadBand === 'due' ? [road] : [];
     return [...extra, stay];

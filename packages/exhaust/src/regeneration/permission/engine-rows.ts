@@ -10,7 +10,7 @@ export interface EngineLimits {
   readonly coolantMost: number;
   readonly oilLeast: number;
   readonly oilMost: number;
-  readonly fuelInOil: number;
+  readonly fuelInOilMost: number;
   readonly restVoltage: number;
   readonly runningVoltage: number;
 }
@@ -22,7 +22,7 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
       condition: 'Relevant fault codes stored',
       answer: input.faultCodes,
       wanted: false,
-      reason: 'Estimate and control of the burn depend on the parts these codes belong to.',
+      reason: 'Soot estimate and control of the burn depend on the parts these codes belong to.',
       repair: 'Save the codes, repair their cause, then measure again. Do not just clear them.',
       find: 'Read all fault codes and save them before clearing anything.',
     }),
@@ -33,8 +33,8 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
       value: input.pressureSensorZero,
       least: { usual: -limits.sensorZero, maker: input.makerMaximumSensorZero === undefined ? undefined : -input.makerMaximumSensorZero },
       most: { usual: limits.sensorZero, maker: input.makerMaximumSensorZero },
-      reason: 'Readings can be corrected on paper; the control unit that runs the burn does not do that.',
-      repair: 'Check hoses and wiring, set the zero anew or replace the sensor, then measure again.',
+      reason: 'You can correct readings on paper; the control unit that runs the burn cannot.',
+      repair: 'Check hoses and wiring, relearn the zero or replace the sensor, then measure again.',
       find: 'Read the filter pressure with ignition on and the engine stopped for 30 s.',
     }),
     spanRow({
@@ -44,8 +44,8 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
       value: input.temperatureSensorSpread,
       most: { usual: limits.sensorSpread, maker: undefined },
       reason: 'The burn is controlled by these sensors.',
-      repair: 'Replace the sensor that stands out.',
-      find: 'Compare all exhaust temperatures after a night standing.',
+      repair: 'Replace the sensor that reads differently.',
+      find: 'Compare all exhaust temperatures after a night parked.',
     }),
     answerRow({
       condition: 'Oxidation catalyst warms up',
@@ -62,14 +62,14 @@ export function readingRows(input: PermissionInput, limits: EngineLimits): Condi
 export function engineRows(input: PermissionInput, limits: EngineLimits): ConditionRow[] {
   return [
     spanRow({
-      condition: 'Coolant warm, with room to the boiling limit',
+      condition: 'Coolant warm, and well below boiling',
       kind: temperature,
       unit: 'degC',
       value: input.coolantTemperature,
       least: { usual: limits.coolantLeast, maker: input.makerMinimumCoolantTemperature },
       most: { usual: limits.coolantMost, maker: input.makerMaximumCoolantTemperature },
       mostExcluded: true,
-      reason: 'Cold: fuel slips through unburnt. Hot: standing, there is no reserve of cooling.',
+      reason: 'Cold: fuel slips through unburnt. Hot: a stationary vehicle has no cooling to spare.',
       repair: 'Let the engine cool down and find out why it is hot.',
       repairLow: 'Warm the engine up; if it stays cold, check the thermostat.',
       find: 'Read the coolant temperature.',
@@ -100,13 +100,13 @@ function oilLevelRow({ oilLevel }: PermissionInput): ConditionRow {
     limit: 'between the marks',
     reason: 'Above the maximum the engine can run away on its own oil; below the minimum it has no reserve.',
     repair: oilLevel === 'below-minimum' ? 'Top up the oil.' : 'Change the oil before any heat work.',
-    find: 'Check the oil level on the stick.',
+    find: 'Check the oil level on the dipstick.',
   });
 }
 
 /** A smell refuses alone; without one, a measured content or a level between the marks is taken as good. */
 function fuelInOilRow({ oilSmellsOfFuel, fuelInOil, makerMaximumFuelInOil }: PermissionInput, limits: EngineLimits): ConditionRow {
-  const most = makerMaximumFuelInOil ?? limits.fuelInOil;
+  const most = makerMaximumFuelInOil ?? limits.fuelInOilMost;
   const tooMuch = fuelInOil !== undefined && fuelInOil >= most;
   const nothingKnown = fuelInOil === undefined && oilSmellsOfFuel === undefined;
   const content = fuelInOil === undefined ? undefined : fraction.format(fraction.si(fuelInOil), '%', { digits: 3 });
@@ -118,7 +118,7 @@ function fuelInOilRow({ oilSmellsOfFuel, fuelInOil, makerMaximumFuelInOil }: Per
     limit: `no smell, below ${fraction.format(fraction.si(most), '%', { digits: 3 })}`,
     reason: 'Each regeneration adds fuel to the oil; thinned oil wears the engine and can feed a runaway.',
     repair: 'Change the oil before any heat work.',
-    find: 'Smell the oil stick; if in doubt, have the fuel content of the oil measured.',
+    find: 'Smell the dipstick; if in doubt, have the fuel content of the oil measured.',
     basis: makerMaximumFuelInOil === undefined ? practice : makersLimit,
   });
 }
@@ -133,7 +133,7 @@ export function batteryRows(input: PermissionInput, limits: EngineLimits): Condi
       unit: 'V',
       value: input.batteryAtRest,
       least: { usual: systems(input.batteryAtRest) * limits.restVoltage, maker: input.makerMinimumRestVoltage },
-      reason: 'A weak battery ends the burn half-way, which is the dangerous moment.',
+      reason: 'A weak battery ends the burn halfway, at the most dangerous moment.',
       repair: 'Charge or replace the battery.',
       find: 'Measure the battery at rest.',
     }),
@@ -143,7 +143,7 @@ export function batteryRows(input: PermissionInput, limits: EngineLimits): Condi
       unit: 'V',
       value: input.batteryRunning,
       least: { usual: systems(input.batteryRunning) * limits.runningVoltage, maker: input.makerMinimumRunningVoltage },
-      reason: 'Low voltage ends the burn half-way.',
+      reason: 'Low voltage ends the burn halfway.',
       repair: 'Repair the charging system.',
       find: 'Measure the voltage with the engine running.',
     }),
@@ -153,7 +153,7 @@ export function batteryRows(input: PermissionInput, limits: EngineLimits): Condi
       wanted: true,
       reason: 'Fans and heaters draw more than an idling engine charges.',
       repair: 'Connect a charger.',
-      find: 'Look whether a charger is connected.',
+      find: 'Check whether a charger is connected.',
     }),
   ];
 }

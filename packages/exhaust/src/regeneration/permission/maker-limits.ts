@@ -20,8 +20,8 @@ type MakerKey = Extract<keyof PermissionInput, `maker${string}`>;
 /** Limits of practice and outer bounds in SI, as the definition lists them. */
 export interface MakerBounds extends EngineLimits {
   readonly leastShare: number;
-  readonly fuelLevel: number;
-  readonly clearance: number;
+  readonly fuelLevelLeast: number;
+  readonly clearanceLeast: number;
   readonly outerSensorZero: number;
   readonly outerCoolantLeast: number;
   readonly outerCoolantMost: number;
@@ -77,19 +77,19 @@ export interface Attempts {
 }
 
 function looserText({ name, usual, show }: Entry, maker: number): string {
-  return `${name}, ${show(maker)}, is looser than common practice, ${show(usual)}: make sure that it is the limit for a forced regeneration of this vehicle, in this unit.`;
+  return `${name}, ${show(maker)}, is looser than common practice, ${show(usual)}: make sure that it is the limit for a forced regeneration of this vehicle, and in this unit.`;
 }
 
 function beyondRow({ name, side, outer, usual, why, show }: Entry, maker: number): ConditionRow {
   return decidedRow({
-    condition: `${name} can be right`,
+    condition: `${name} is believable`,
     result: 'refuse',
     measured: show(maker),
     limit: `${side === 'most' ? 'at most' : 'at least'} ${show(outer ?? usual)}`,
     reason: why,
     repair: "Look it up again in the maker's documents, with its unit; leave it blank if you are not sure.",
     find: '',
-    basis: 'outer bound, no maker goes beyond it',
+    basis: 'outer bound: no maker goes beyond it',
   });
 }
 
@@ -112,7 +112,7 @@ function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attemp
       side: 'most',
       usual: service,
       outer: outerLoad,
-      why: 'Burning that much from 600 °C takes the filter to where it is damaged, with a quarter of the heat carried away. Grams are not grams per litre.',
+      why: 'Burning that much from 600 °C damages the filter, even with a quarter of the heat carried away. Check the unit: grams are not grams per litre.',
       show: load,
     },
     {
@@ -129,7 +129,7 @@ function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attemp
       side: 'most',
       usual: attempts.usual,
       outer: attempts.outer,
-      why: 'Soot and fuel pile up with each attempt that does not complete; after three the diagnosis is wrong.',
+      why: 'Soot and fuel build up with each attempt that does not complete; after three the diagnosis is wrong.',
       show: String,
     },
     {
@@ -138,7 +138,7 @@ function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attemp
       side: 'most',
       usual: bounds.sensorZero,
       outer: bounds.outerSensorZero,
-      why: 'A clean filter has 2 to 4 mbar at idle: such an error is larger than what it shall measure.',
+      why: 'A clean filter has 2 to 4 mbar at idle: an error this large is bigger than what is to be measured.',
       show: shown(differentialPressure, 'mbar'),
     },
     {
@@ -156,7 +156,7 @@ function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attemp
       side: 'most',
       usual: bounds.coolantMost,
       outer: bounds.outerCoolantMost,
-      why: 'Water boils at 120 °C under the usual 1 bar of the cap: standing, with the fan alone, 10 K are the least reserve.',
+      why: 'Water boils at 120 °C under the usual 1 bar of the cap: stationary, with only the fan to cool, keep at least 10 K below.',
       show: degrees,
     },
     {
@@ -174,14 +174,14 @@ function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attemp
       side: 'most',
       usual: bounds.oilMost,
       outer: bounds.outerOilMost,
-      why: 'Hotter engine oil ages fast and has no film left to spare.',
+      why: 'Hotter engine oil ages fast and lubricates badly.',
       show: degrees,
     },
     {
       key: 'makerMaximumFuelInOil',
       name: "The maker's highest fuel content of the oil",
       side: 'most',
-      usual: bounds.fuelInOil,
+      usual: bounds.fuelInOilMost,
       outer: bounds.outerFuelInOil,
       why: 'The oil is changed at 7 % at the latest; more can feed an engine that runs away.',
       show: share,
@@ -190,7 +190,7 @@ function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attemp
       key: 'makerMinimumFuelLevel',
       name: "The maker's lowest fuel level",
       side: 'least',
-      usual: bounds.fuelLevel,
+      usual: bounds.fuelLevelLeast,
       outer: bounds.outerFuelLevel,
       why: 'Below it the reserve lamp is on, and the pump may run dry in the middle of the burn.',
       show: share,
@@ -217,9 +217,9 @@ function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attemp
       key: 'makerMinimumClearance',
       name: "The maker's least distance to anything that burns",
       side: 'least',
-      usual: bounds.clearance,
+      usual: bounds.clearanceLeast,
       outer: bounds.outerClearance,
-      why: 'At 1 m the jet of a 100 mm tail pipe at 600 °C still has nearly 200 °C, nearer it lights dry grass and paper.',
+      why: 'At 1 m the jet from a 100 mm tail pipe at 600 °C is still nearly 200 °C; closer, it lights dry grass and paper.',
       show: shown(length, 'm'),
     },
   ];

@@ -54,7 +54,7 @@ export function placeRows(input: PermissionInput, clearance: number): ConditionR
       value: input.clearance,
       least: { usual: clearance, maker: input.makerMinimumClearance },
       reason: 'Gas of about 600 °C leaves the tail pipe.',
-      repair: 'Move the vehicle, or move away what can burn.',
+      repair: 'Move the vehicle, or clear away what can burn.',
       find: 'Measure the free distance behind the tail pipe and at the sides.',
     }),
     answerRow({
@@ -89,14 +89,14 @@ function placeRow({ place }: PermissionInput): ConditionRow {
     result: place === undefined ? 'unknown' : place === 'indoors-not-extracted' ? 'refuse' : 'pass',
     measured: place === undefined ? undefined : words[place],
     limit: 'outdoors, or extraction rated for hot exhaust',
-    reason: 'The exhaust is toxic, and hot enough to ignite what is near.',
+    reason: 'The exhaust is toxic, and hot enough to ignite things nearby.',
     repair: 'Drive it outdoors.',
     find: 'Decide where to do it.',
     basis: fireAdvisory,
   });
 }
 
-/** People and the standing vehicle. */
+/** People and the stationary vehicle. */
 export function safetyRows(input: PermissionInput): ConditionRow[] {
   const ask = (condition: string, answer: boolean | undefined, reason: string, repair: string, wanted = true, basis?: string) =>
     answerRow({ condition, answer, wanted, reason, repair, find: repair, ...(basis === undefined ? {} : { basis }) });
@@ -104,7 +104,7 @@ export function safetyRows(input: PermissionInput): ConditionRow[] {
     ask(
       'In park or neutral, brake on, accelerator untouched',
       input.parked,
-      'The engine speed is raised by itself.',
+      'The engine raises its speed by itself.',
       'Set park or neutral and the brake.',
       true,
       networkReasons,
@@ -114,17 +114,17 @@ export function safetyRows(input: PermissionInput): ConditionRow[] {
       'Power take-off engaged',
       input.powerTakeOff,
       'Load changes flow and temperature.',
-      'Switch the power take-off off.',
+      'Disengage the power take-off.',
       false,
       networkReasons,
     ),
     ask(
-      'Somebody stays with it all the time',
+      'Somebody stays with the vehicle all the time',
       input.attended,
       'A fire is stopped in its first minute or not at all.',
       'Make sure that somebody stays.',
     ),
-    ask('Extinguisher ready', input.extinguisher, 'A fire is stopped in its first minute or not at all.', 'Put an extinguisher ready.'),
+    ask('Extinguisher ready', input.extinguisher, 'A fire is stopped in its first minute or not at all.', 'Have an extinguisher ready.'),
     ask(
       'Engine stop within reach',
       input.stopReachable,

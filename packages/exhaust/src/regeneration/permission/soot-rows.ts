@@ -1,6 +1,6 @@
 import { fraction, massConcentration } from '@wallflow/units';
 import type { PermissionInput } from './inputs.js';
-import { type SootBand, sootBand, sootBandsAround, sootBandsOf } from './kernel-load-band.js';
+import { type SootBand, type SootBands, sootBand, sootBandsAround, sootBandsOf } from './kernel-load-band.js';
 import { countedLoad, type EstimatedLoad, loadsContradict } from './kernel-two-loads.js';
 import { type ConditionRow, decidedRow, makersLimit, practice, spanRow } from './row.js';
 
@@ -17,6 +17,11 @@ export interface SootJudgement {
   readonly band: SootBand | 'unknown';
   /** Highest load to start with, in kg/m³: the limit less the uncertainty. */
   readonly highest: number;
+  /** Ends of the bands in kg/m³. */
+  readonly bands: SootBands;
+  /** The load entered and the one from the readings, as they were taken; undefined where there is none. */
+  readonly entered: EstimatedLoad | undefined;
+  readonly measured: EstimatedLoad | undefined;
   /** The load that counted; undefined when none is known. */
   readonly counted: EstimatedLoad | undefined;
 }
@@ -55,7 +60,7 @@ export function sootRows(input: PermissionInput, limits: SootLimits): SootJudgem
     most: { usual: highest, maker: maker === undefined ? undefined : highest },
     reason: 'Too much soot burns out of control and melts or cracks the filter.',
     repair: band === 'high' ? remedies.high : remedies.tooHigh,
-    find: 'Get a soot load that you can trust: pressure drop at known flow and temperature, compared with that of the control unit.',
+    find: 'Get a soot load that you can trust: from the pressure drop at known flow and temperature, compared with the figure of the control unit.',
     basis: maker === undefined ? `${practice}; ${substrateWords(input.substrate)}` : makersLimit,
   });
   // A load that nobody knows after an attempt that did not complete counts as too high, not as unknown.
@@ -76,6 +81,9 @@ export function sootRows(input: PermissionInput, limits: SootLimits): SootJudgem
     rows: [blind ? blindRow(upper) : shownBoth, ...agreement, lower, attemptsRow(input, limits)],
     band,
     highest,
+    bands,
+    entered: typed,
+    measured,
     counted,
   };
 }
@@ -85,8 +93,8 @@ const span = ({ load, uncertainty }: EstimatedLoad) => `${grams(load)} ± ${gram
 
 function bothText(typed: EstimatedLoad, measured: EstimatedLoad, counted: EstimatedLoad | undefined): string {
   return counted === measured
-    ? `${span(measured)} by the readings (typed: ${span(typed)})`
-    : `${span(typed)} as typed (by the readings: ${span(measured)})`;
+    ? `${span(measured)} from the readings (entered: ${span(typed)})`
+    : `${span(typed)} as entered (from the readings: ${span(measured)})`;
 }
 
 /** Two loads that contradict each other are worth less than one: something that both rest on is wrong. */
@@ -95,14 +103,14 @@ function agreementRow(typed: EstimatedLoad, measured: EstimatedLoad): ConditionR
   return decidedRow({
     condition: 'The two soot loads agree',
     result: loadsContradict(typed, measured) ? 'refuse' : 'pass',
-    measured: `${grams(typed.load)} typed, ${grams(measured.load)} by the readings`,
-    limit: `not further apart than ${grams(typed.uncertainty + measured.uncertainty)}, both uncertainties together`,
+    measured: `${grams(typed.load)} entered, ${grams(measured.load)} from the readings`,
+    limit: `no further apart than ${grams(typed.uncertainty + measured.uncertainty)}, both uncertainties together`,
     reason: lowTyped
-      ? 'Likely the control unit believes a wrong sensor, such as an air mass that a leak falsifies, and counts too little; or ash or something else in the way makes the drop.'
-      : 'Likely a hose of the pressure sensor leaks, the filter is cracked, or the counter was never set back after a burn.',
+      ? 'Probably the control unit believes a wrong sensor, such as an air mass that a leak falsifies, and counts too little soot; or ash or another restriction causes the pressure drop.'
+      : 'Probably a hose of the pressure sensor leaks, the filter is cracked, or the soot counter was never reset after a burn.',
     repair: lowTyped
-      ? 'Find the wrong signal first: air mass against speed and boost, leaks, then ash. Estimate the load again after the repair.'
-      : 'Check the hoses of the pressure sensor and look for soot behind the filter. Estimate the load again after the repair.',
+      ? 'Find the wrong signal first: compare air mass with speed and boost, then look for leaks, then for ash. Estimate the load again after the repair.'
+      : 'Check the hoses of the pressure sensor and look for soot after the filter. Estimate the load again after the repair.',
     find: 'Compare both loads.',
   });
 }
@@ -124,7 +132,7 @@ function attemptsRow(input: PermissionInput, limits: SootLimits): ConditionRow {
     result: done === undefined ? 'unknown' : done + 1 > most ? 'refuse' : 'pass',
     measured: done === undefined ? undefined : String(done + 1),
     limit: `at most ${most}`,
-    reason: 'An attempt too many means that the diagnosis is wrong.',
+    reason: 'More attempts than that mean that the diagnosis is wrong.',
     repair: 'Stop trying: find out why the last attempts did not complete.',
     find: 'Find out how many attempts did not complete: ask the owner and read the history.',
     basis: input.makerMaximumAttempts === undefined ? practice : makersLimit,
@@ -132,7 +140,7 @@ function attemptsRow(input: PermissionInput, limits: SootLimits): ConditionRow {
 }
 
 function substrateWords(substrate: PermissionInput['substrate']): string {
-  if (substrate === 'unknown') return 'material not known, limit of cordierite';
+  if (substrate === 'unknown') return 'material not known, so the limit of cordierite';
   return substrate === 'cordierite' ? 'limit of cordierite' : 'limit of silicon carbide';
 }
 
