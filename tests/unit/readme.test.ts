@@ -25,6 +25,8 @@ async function runOnSources(code: string): Promise<string> {
     format: 'esm',
     platform: 'node',
     conditions: ['@wallflow/source'],
+    // All of a package, as Node loads it: where kinds of quantity are left out, their units are not known for what they are.
+    ignoreAnnotations: true,
     logLevel: 'silent',
   });
   const child = spawnSync(process.execPath, ['--input-type=module', '-'], { input: bundle.outputFiles[0]?.text ?? '', encoding: 'utf8' });

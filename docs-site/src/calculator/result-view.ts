@@ -127,8 +127,16 @@ function quantityAt(inputs: readonly FieldData[], path: Path): QuantityFieldData
   return field?.type === 'quantity' ? field : undefined;
 }
 
+/** Of which inputs one is asked for, in the words of the form: `Runs, row 1: enter either Collected mass or Collected volume.` */
+function eitherText(paths: readonly Path[], inputs: readonly FieldData[]): string {
+  const labels = paths.map((path) => fieldAt(inputs, path)?.label ?? pathText(path)).join(' or ');
+  const place = fieldLabel(inputs, paths[0]?.slice(0, -1) ?? []);
+  return place === undefined ? `Enter either ${labels}.` : `${place}: enter either ${labels}.`;
+}
+
 /** The sentence of an issue with the field's label in place of its key. */
 function labelledText(issue: Issue, inputs: readonly FieldData[]): string {
+  if (issue.code === 'missing_input' && issue.paths !== undefined) return eitherText(issue.paths, inputs);
   const text = issueTextFor(quantityAt(inputs, issue.path), issue);
   const path = pathText(issue.path);
   const label = fieldLabel(inputs, issue.path);
