@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { eitherOr, withEitherOr } from '../../../docs-site/plugins/calculations/either-or.js';
 import { fieldsData } from '../../../docs-site/plugins/calculations/field-data.js';
+import { toInput } from '../../../docs-site/src/calculator/form-input.js';
+import { emptyValues } from '../../../docs-site/src/calculator/form-values.js';
 import { readable } from '../../../docs-site/src/calculator/readable.js';
 import { viewResult } from '../../../docs-site/src/calculator/result-view.js';
 import { allCalculations } from '../../support/calculations.js';
@@ -49,6 +51,22 @@ describe('viewResult', () => {
     expect(view.budget[0]?.entries.map((entry) => entry.label)).toEqual(['Absolute pressure of the gas', 'Gas temperature']);
     expect(view.budget[0]?.entries.reduce((sum, entry) => sum + entry.share, 0)).toBeCloseTo(1, 12);
     expect(view.values[0]?.text).toContain('±');
+  });
+});
+
+describe('an empty form', () => {
+  it.each(allCalculations.map(({ id }) => id))('of %s asks in words, without a key or a path', (id) => {
+    const { found, fields } = calculation(id);
+    const view = viewResult(found, fields, toInput(fields, emptyValues(fields)));
+    const asked = view.ok ? [] : view.issues.map(({ text }) => text);
+    expect(asked.filter((text) => /\[\d+\]|\b[a-z]{2,}[A-Z]/.test(text))).toEqual([]);
+  });
+
+  it('names the row of a list and which of its readings can stand for each other', () => {
+    const { found, fields } = calculation('dosing-test');
+    const view = viewResult(found, fields, toInput(fields, emptyValues(fields)));
+    const texts = view.ok ? [] : view.issues.map(({ text }) => text);
+    expect(texts).toContainEqual(expect.stringMatching(/^Runs, row 1: enter either \S.* or \S.*\.$/));
   });
 });
 
