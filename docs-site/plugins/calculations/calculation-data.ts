@@ -41,7 +41,7 @@ function neededView(calculation: AnyCalculation, inputs: readonly FieldData[]): 
 }
 
 /** Formulas in symbols of every step, also of those that the example does not reach. */
-function symbolicSteps(calculation: AnyCalculation): string[] {
+export function symbolicSteps(calculation: AnyCalculation): string[] {
   const spec = calculation.spec;
   const symbols = new Map<string, string>();
   const outputs: Record<string, OutputField> = { ...spec.intermediates, ...spec.outputs };
