@@ -22,17 +22,31 @@ function Texts({ title, texts }: { readonly title: string; readonly texts: reado
   );
 }
 
+/** Constants that follow each other and have one source, which is then said once. */
+function bySource(constants: CalculationData['constants']): CalculationData['constants'][number][][] {
+  const groups: CalculationData['constants'][number][][] = [];
+  for (const constant of constants) {
+    const last = groups.at(-1);
+    if (last !== undefined && last[0]?.source === constant.source) last.push(constant);
+    else groups.push([constant]);
+  }
+  return groups;
+}
+
 function Constants({ constants }: Pick<CalculationData, 'constants'>): ReactNode {
   if (constants.length === 0) return null;
   return (
     <section aria-labelledby="constants">
       <h2 id="constants">Constants</h2>
       <ul>
-        {constants.map((constant) => (
-          <li key={constant.label}>
-            {constant.label}: <Formula tex={constant.tex} />
-            <br />
-            <small>{constant.source}</small>
+        {bySource(constants).map((group) => (
+          <li key={group[0]?.label}>
+            {group.map(({ label, tex }) => (
+              <div key={label}>
+                {label}: <Formula tex={tex} />
+              </div>
+            ))}
+            <small>{group[0]?.source}</small>
           </li>
         ))}
       </ul>
