@@ -1,22 +1,27 @@
 import {
+  cases,
   choiceOutput,
   count,
   countOutput,
   defineCalculation,
+  formula,
+  found,
   inconsistentInputs,
   list,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
+  solved,
   tableOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { differentialPressure, fraction, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { opennessPractice } from '../../filter/flow-bench-drop/sources.js';
 import { acceptancePractice, exponentialDecay, fillPractice, treatmentPractice } from '../sources.js';
 import { fitPasses, gainBetween, type PassFit } from './fit.js';
+import { fitTerms, noTerms } from './fit-terms.js';
 import { passVerdict } from './verdict.js';
 
 const dropUnits = ['mbar', 'kPa', 'hPa', 'psi'] as const;
@@ -27,26 +32,26 @@ const drop = (symbol: string, label: string, example: string, description?: stri
     symbol,
     label,
     ...(description === undefined ? {} : { description }),
-    above: '0 mbar',
-    max: '1500 mbar',
+    range: '0 < x <= 1500 mbar',
     example,
     units: [...dropUnits],
   });
 const ofClean = (symbol: string, label: string, value: string, min: string, max: string, why: string) =>
-  quantityWithDefault(fraction, {
+  quantity(fraction, {
     symbol,
     label,
-    description: 'Of the drop that counts as clean.',
-    min,
-    max,
-    example: value,
-    default: value,
-    defaultReason: `common practice, no source: ${why}`,
+    description: 'Of the pressure drop that counts as clean.',
+    range: `${min} <= x <= ${max}`,
+    default: [value, `common practice, no source: ${why}`],
   });
+const number = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 4 });
 const gain = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
 /** More passes than anybody makes: a curve that still gains there says nothing of it. */
 const farthestPass = 30;
+
+/** How exactly the sums of the fit balance where its search ends. */
+const fitted = { within: 1e-5 };
 
 const curveAt = (fit: PassFit, pass: number) => {
   const { drop: curve, uncertainty } = fit.at(pass);
@@ -55,22 +60,21 @@ const curveAt = (fit: PassFit, pass: number) => {
 
 export const cleaningPassPlanCalculation = defineCalculation({
   id: 'cleaning-pass-plan',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'cleaning',
   title: 'Is another cleaning pass worth it?',
-  purpose: 'Where will the drop end up, is another pass worth it, or must the filter come off?',
-  usedBy: ['technician', 'developer', 'trainer'],
+  purpose: 'Is another pass worth it, where will the pressure drop end up, or must the filter come off?',
   keywords: ['passes', 'stop rule', 'plateau', 'diminishing return', 'ash'],
-  method: 'rule of the last gain; too few readings for a fit',
-  inputs: z.strictObject({
+  method: 'rule of the last gain, as there are too few readings for a fit',
+  inputs: {
     readings: list(
-      z.strictObject({
+      {
         pass: count({ symbol: 'n', label: 'Passes done before this reading', min: 0, max: 30, example: 1 }),
         drop: drop('\\Delta p', 'Pressure drop', '46 mbar'),
-      }),
+      },
       {
-        label: 'Drop before the first and after each pass',
-        description: 'All at the same engine speed and temperature, with the filter dry, less the reading with the engine off.',
+        label: 'Pressure drop before the first pass and after each pass',
+        description: 'All at the same engine speed and temperature, with the filter dry, minus the reading with the engine off.',
         min: 2,
         max: 20,
         example: [
@@ -81,42 +85,76 @@ export const cleaningPassPlanCalculation = defineCalculation({
         ],
       },
     ),
-    cleanDrop: drop(
-      '\\Delta p_c',
-      'Drop that counts as clean at that flow',
-      '11.2 mbar',
-      'Of the same filter when new, of the calculation for a clean filter, or of the maker. Unknown: leave it out.',
-    ).optional(),
-    dropUncertainty: quantityWithDefault(differentialPressure, {
+    cleanDrop: optional(
+      drop(
+        '\\Delta p_c',
+        'Pressure drop that counts as clean at that flow',
+        '11.2 mbar',
+        'Of the same filter when new, from the calculation for a clean filter, or from the maker. Leave blank if unknown.',
+      ),
+    ),
+    dropUncertainty: quantity(differentialPressure, {
       symbol: 'u',
-      label: 'Standard uncertainty of each drop',
-      min: '0.1 mbar',
-      max: '100 mbar',
+      label: 'Standard uncertainty of each pressure drop',
+      range: '0.1 <= x <= 100 mbar',
       example: '1 mbar',
       units: [...dropUnits],
-      default: '3 mbar',
-      defaultReason: 'zero and speed held as well as a workshop can, common practice, no source',
+      default: ['3 mbar', 'common practice, no source: zero and engine speed kept as well as a workshop can'],
     }),
-    leastGain: quantityWithDefault(fraction, {
+    leastGain: quantity(fraction, {
       symbol: 'g',
-      label: 'Least gain that makes a pass worth it',
-      min: '1 %',
-      max: '50 %',
-      example: '10 %',
-      default: '10 %',
-      defaultReason: 'common practice, no source',
+      label: 'Smallest gain that makes a pass worth it',
+      range: '1 <= x <= 50 %',
+      default: ['10 %', 'common practice, no source'],
     }),
     acceptedRatio: ofClean('r_a', 'Clean up to', '115 %', '100 %', '200 %', '110 to 115 %, as on a flow bench'),
     takeOffRatio: ofClean('r_o', 'Take it off above', '150 %', '100 %', '500 %', 'about 1.5 times clean'),
     lowestRatio: ofClean('r_l', 'Not believed below', '85 %', '0 %', '100 %', 'the limit for clean mirrored'),
-  }),
+  },
   example: { cleanDrop: '11.2 mbar' },
   intermediates: {
+    lastPass: countOutput({ symbol: 'n_1', label: 'Passes done' }),
+    passBefore: countOutput({ symbol: 'n_0', label: 'Passes done at the reading before the last' }),
+    firstDrop: dropOutput('p_a', 'First reading'),
+    dropBefore: dropOutput('p_0', 'Reading before the last'),
+    lastDrop: dropOutput('p_1', 'Last reading'),
+    lowestBefore: dropOutput('p_m', 'Lowest reading before the last'),
+    noise: dropOutput('2 u_d', 'Twice the uncertainty of a difference of two readings'),
+    leftPerPass: gain('q', 'Share of the pressure drop that the last pass left'),
     lastGain: gain('g_l', 'Gain of the last pass'),
-    nowDrop: dropOutput('p_n', 'Drop after the last pass, by all readings'),
-    nowUncertainty: dropOutput('u(p_n)', 'Standard uncertainty of it'),
-    nextGainUncertainty: gain('u(g)', 'Standard uncertainty of the gain to expect'),
-    decayPasses: optional(quantityOutput(ratio, { symbol: '\\tau', label: 'Passes to come closer by the factor e', digits: 3 })),
+    lastGainUncertainty: gain('u(g_l)', 'Standard uncertainty of the gain of the last pass'),
+    amplitude: optional(dropOutput('a', 'Pressure drop that passes can take away')),
+    fitTerms: optional(
+      tableOutput({
+        label: 'Terms of the fit',
+        columns: {
+          done: countOutput({ symbol: 'n', label: 'Passes done' }),
+          decay: number('e', 'Part not yet taken away'),
+          slope: number('s', 'Passes times that part'),
+        },
+      }),
+    ),
+    decaySum: optional(number('S_e', 'Sum of the parts')),
+    slopeSum: optional(number('S_s', 'Sum of passes times part')),
+    decaySquares: optional(number('S_{ee}', 'Sum of squares of the parts')),
+    mixedSquares: optional(number('S_{es}', 'Sum of products')),
+    slopeSquares: optional(number('S_{ss}', 'Sum of squares of passes times part')),
+    determinant: optional(number('D', 'Determinant of the fit')),
+    levelVariance: optional(number('c_{11}', 'Variance of the plateau, in squares of a reading')),
+    decayVariance: optional(number('c_{22}', 'Variance of the part, in squares of a reading')),
+    slopeVariance: optional(number('c_{33}', 'Variance of the slope, in squares of a reading')),
+    levelDecay: optional(number('c_{12}', 'Covariance of plateau and part')),
+    levelSlope: optional(number('c_{13}', 'Covariance of plateau and slope')),
+    decaySlope: optional(number('c_{23}', 'Covariance of part and slope')),
+    decayNow: optional(number('e_1', 'Part not yet taken away after the last pass')),
+    decayNext: optional(number('e_2', 'Part not yet taken away after the next pass')),
+    leftByNext: optional(number('q_2', 'Share of the pressure drop that the next pass leaves')),
+    decayWeight: optional(number('h_e', 'Weight of the part in that share')),
+    slopeWeight: optional(number('h_s', 'Weight of the slope in that share')),
+    nowDrop: dropOutput('p_n', 'Pressure drop after the last pass, by all readings'),
+    nowUncertainty: dropOutput('u(p_n)', 'Standard uncertainty of the pressure drop after the last pass'),
+    nextGainUncertainty: gain('u(g)', 'Standard uncertainty of the expected gain'),
+    decayPasses: optional(quantityOutput(ratio, { symbol: '\\tau', label: 'Passes that bring it closer by the factor e', digits: 3 })),
     fitted: optional(
       tableOutput({
         label: 'Readings and curve',
@@ -130,94 +168,171 @@ export const cleaningPassPlanCalculation = defineCalculation({
     ),
   },
   outputs: {
-    plateau: optional(dropOutput('p_\\infty', 'Drop that more passes lead to')),
-    plateauUncertainty: optional(dropOutput('u(p_\\infty)', 'Standard uncertainty of it')),
-    nextDrop: optional(dropOutput('p_{n+1}', 'Drop to expect after the next pass')),
-    nextGain: gain('g_{n+1}', 'Gain to expect from the next pass'),
+    plateau: optional(dropOutput('p_\\infty', 'Pressure drop that more passes lead to')),
+    plateauUncertainty: optional(dropOutput('u(p_\\infty)', 'Standard uncertainty of the plateau')),
+    nextDrop: optional(dropOutput('p_{n+1}', 'Expected pressure drop after the next pass')),
+    nextGain: gain('g_{n+1}', 'Expected gain from the next pass'),
     passesWorth: optional(
       countOutput({
         symbol: 'k',
         label: 'Further passes until the gain is too small',
-        description: 'Left out where the curve falls too slowly to tell.',
+        description: 'Missing where the curve falls too slowly to say.',
       }),
     ),
     verdict: choiceOutput({
-      label: 'Verdict',
+      label: 'Is another pass worth it?',
       options: {
-        clean: 'clean: the drop is within what a clean filter may read',
-        'another-pass': 'another pass is worth it',
-        stop: 'stop: more passes change little; what a clean filter reads is not known',
-        between: 'stop: more passes change little, and the drop is not surely clean nor surely too high; judge it by flow',
-        'take-off': 'take the filter off: the drop stays too far above clean, ash is likely',
-        rising: 'higher than after an earlier pass: still wet, another flow, or loosened soot; dry it and measure again',
-        worse: 'worse than before: stop, and find out why',
-        'too-open': 'not believed: lower than a clean filter can read; a hose, the zero, the flow, or a leak past it',
-        unclear: 'cannot be told: the change is as small as the error of the readings',
+        clean: 'no, it is clean: the pressure drop is within the limits of a clean filter',
+        'another-pass': 'yes, another pass is worth it',
+        stop: 'no: more passes change little. What a clean filter reads is not known',
+        between: 'no: more passes change little, and the pressure drop is neither surely clean nor surely too high. Judge it by flow',
+        'take-off': 'no, take the filter off: the pressure drop stays too far above clean. Ash is likely',
+        rising:
+          'not clear: higher than after an earlier pass. It may be wet, at another flow, or full of loosened soot: dry it and measure again',
+        worse: 'no: worse than before the first pass. Stop, and find out why',
+        'too-open': 'not believed: lower than a clean filter can read. Check hoses, zero and flow, and look for a leak past the filter',
+        unclear: 'not clear: the change is as small as the uncertainty of the readings',
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'lastGain', text: 'Share by which the last pass lowered the drop: [[lastGain]].', source: 'fillPractice' },
-    {
-      gives: 'decayPasses',
-      text: 'Least squares of level plus amplitude times exp(−n/τ) to all readings: [[decayPasses]].',
-      source: 'exponentialDecay',
-    },
-    { gives: 'nowDrop', text: 'The curve at the last pass, or without one the last reading: [[nowDrop]].', source: 'exponentialDecay' },
-    { gives: 'nowUncertainty', text: 'From the fit, or that of a reading: [[nowUncertainty]].', source: 'exponentialDecay' },
-    { gives: 'plateau', text: 'Level of the curve: [[plateau]].', source: 'exponentialDecay' },
-    { gives: 'plateauUncertainty', text: 'From the covariance of the fit: [[plateauUncertainty]].', source: 'exponentialDecay' },
-    { gives: 'nextDrop', text: 'The curve one pass on: [[nextDrop]].', source: 'exponentialDecay' },
-    { gives: 'nextGain', text: 'By the curve, or without one as the last pass: [[nextGain]].', source: 'fillPractice' },
-    {
-      gives: 'nextGainUncertainty',
-      text: 'From the fit, or from both readings: [[nextGainUncertainty]].',
-      source: 'exponentialDecay',
-    },
-    {
-      gives: 'passesWorth',
-      text: 'As long as a pass of the curve still gains enough ([[leastGain]]): [[passesWorth]].',
-      source: 'fillPractice',
-    },
-    {
-      gives: 'verdict',
-      text: 'A rise first; then the drop against [[acceptedRatio]] of clean and the plateau against [[takeOffRatio]]; then the gain of the next pass. Each with twice its uncertainty.',
-      source: 'treatmentPractice',
-    },
+    formula('lastPass', 'max(readings.pass)'),
+    formula('passBefore', 'max(where(readings.pass, readings.pass < lastPass))'),
+    formula('firstDrop', 'first(where(readings.drop, readings.pass == min(readings.pass)))'),
+    formula('dropBefore', 'first(where(readings.drop, readings.pass == passBefore))'),
+    formula('lastDrop', 'first(where(readings.drop, readings.pass == lastPass))'),
+    formula('lowestBefore', 'min(where(readings.drop, readings.pass < lastPass))'),
+    formula('noise', '2 * sqrt(2) * dropUncertainty', exponentialDecay),
+    formula('leftPerPass', '(lastDrop / dropBefore) ^ (1 / (lastPass - passBefore))', fillPractice),
+    formula('lastGain', '1 - leftPerPass', fillPractice),
+    formula(
+      'lastGainUncertainty',
+      'leftPerPass / (lastPass - passBefore) * sqrt((dropUncertainty / dropBefore) ^ 2 + (dropUncertainty / lastDrop) ^ 2)',
+      exponentialDecay,
+    ),
+    solved(
+      'decayPasses',
+      'sum(fitTerms.slope * readings.drop) = sum(fitTerms.slope * (plateau + amplitude * fitTerms.decay))',
+      fitted,
+      exponentialDecay,
+      undefined,
+      'Least squares: the curve misses the readings as little as can be, and three sums balance.',
+    ),
+    solved('plateau', 'sum(readings.drop) = sum(plateau + amplitude * fitTerms.decay)', fitted, exponentialDecay),
+    solved(
+      'amplitude',
+      'sum(fitTerms.decay * readings.drop) = sum(fitTerms.decay * (plateau + amplitude * fitTerms.decay))',
+      fitted,
+      exponentialDecay,
+    ),
+    rows('fitTerms', { done: 'readings.pass', decay: 'exp(-done / decayPasses)', slope: 'done * decay' }, exponentialDecay),
+    formula('decaySum', 'sum(fitTerms.decay)'),
+    formula('slopeSum', 'sum(fitTerms.slope)'),
+    formula('decaySquares', 'sum(fitTerms.decay ^ 2)'),
+    formula('mixedSquares', 'sum(fitTerms.decay * fitTerms.slope)'),
+    formula('slopeSquares', 'sum(fitTerms.slope ^ 2)'),
+    formula(
+      'determinant',
+      'count(fitTerms) * (decaySquares * slopeSquares - mixedSquares ^ 2) - decaySum * (decaySum * slopeSquares - mixedSquares * slopeSum) + slopeSum * (decaySum * mixedSquares - decaySquares * slopeSum)',
+      exponentialDecay,
+    ),
+    formula('levelVariance', '(decaySquares * slopeSquares - mixedSquares ^ 2) / determinant', exponentialDecay),
+    formula('decayVariance', '(count(fitTerms) * slopeSquares - slopeSum ^ 2) / determinant', exponentialDecay),
+    formula('slopeVariance', '(count(fitTerms) * decaySquares - decaySum ^ 2) / determinant', exponentialDecay),
+    formula('levelDecay', '(slopeSum * mixedSquares - decaySum * slopeSquares) / determinant', exponentialDecay),
+    formula('levelSlope', '(decaySum * mixedSquares - slopeSum * decaySquares) / determinant', exponentialDecay),
+    formula('decaySlope', '(decaySum * slopeSum - count(fitTerms) * mixedSquares) / determinant', exponentialDecay),
+    formula('plateauUncertainty', 'dropUncertainty * sqrt(levelVariance)', exponentialDecay),
+    rows(
+      'fitted',
+      {
+        curve: 'plateau + amplitude * exp(-pass / decayPasses)',
+        uncertainty:
+          'dropUncertainty * sqrt(max(0, levelVariance + exp(-pass / decayPasses) * (2 * levelDecay + 2 * pass * levelSlope + exp(-pass / decayPasses) * (decayVariance + 2 * pass * decaySlope + pass ^ 2 * slopeVariance))))',
+      },
+      exponentialDecay,
+    ),
+    formula('decayNow', 'exp(-lastPass / decayPasses)', exponentialDecay),
+    formula('decayNext', 'exp(-(lastPass + 1) / decayPasses)', exponentialDecay),
+    cases('nowDrop', { 'known(plateau)': 'plateau + amplitude * decayNow', otherwise: 'lastDrop' }, exponentialDecay),
+    cases(
+      'nowUncertainty',
+      {
+        'known(plateau)':
+          'dropUncertainty * sqrt(max(0, levelVariance + decayNow * (2 * levelDecay + 2 * lastPass * levelSlope + decayNow * (decayVariance + 2 * lastPass * decaySlope + lastPass ^ 2 * slopeVariance))))',
+        otherwise: 'dropUncertainty',
+      },
+      exponentialDecay,
+    ),
+    formula('nextDrop', 'plateau + amplitude * decayNext', exponentialDecay),
+    formula('leftByNext', 'nextDrop / nowDrop', exponentialDecay),
+    cases('nextGain', { 'known(plateau)': '1 - leftByNext', otherwise: 'lastGain' }, fillPractice),
+    formula('decayWeight', 'decayNext - leftByNext * decayNow', exponentialDecay),
+    formula('slopeWeight', '(lastPass + 1) * decayNext - leftByNext * lastPass * decayNow', exponentialDecay),
+    cases(
+      'nextGainUncertainty',
+      {
+        'known(plateau)':
+          'dropUncertainty / nowDrop * sqrt(max(0, (1 - leftByNext) ^ 2 * levelVariance + decayWeight ^ 2 * decayVariance + slopeWeight ^ 2 * slopeVariance + 2 * (1 - leftByNext) * (decayWeight * levelDecay + slopeWeight * levelSlope) + 2 * decayWeight * slopeWeight * decaySlope))',
+        otherwise: 'lastGainUncertainty',
+      },
+      exponentialDecay,
+    ),
+    found(
+      'passesWorth',
+      [
+        '1 - (plateau + amplitude * exp(-(lastPass + passesWorth + 1) / decayPasses)) / (plateau + amplitude * exp(-(lastPass + passesWorth) / decayPasses)) < leastGain',
+      ],
+      fillPractice,
+      undefined,
+      'First pass of the curve that no longer gains enough.',
+    ),
+    verdict(
+      'verdict',
+      {
+        worse: 'lastDrop > firstDrop + noise',
+        rising: 'lastDrop > lowestBefore + noise',
+        'too-open': 'known(cleanDrop) and lastDrop + 2 * dropUncertainty < cleanDrop * lowestRatio',
+        clean: 'known(cleanDrop) and (lastDrop <= cleanDrop or nowDrop + 2 * nowUncertainty <= cleanDrop * acceptedRatio)',
+        'take-off':
+          'known(cleanDrop) and (known(plateau) and plateau - 2 * plateauUncertainty > cleanDrop * takeOffRatio or nextGain + 2 * nextGainUncertainty < leastGain and nowDrop - 2 * nowUncertainty > cleanDrop * takeOffRatio)',
+        'another-pass': 'nextGain >= leastGain and firstDrop - lastDrop > noise',
+        unclear: 'nextGain + 2 * nextGainUncertainty >= leastGain',
+        stop: 'not known(cleanDrop)',
+        between: 'otherwise',
+      },
+      treatmentPractice,
+    ),
   ],
-  assumptions: [
-    {
-      code: 'same_share_each_pass',
-      text: 'Each pass takes the same share of what it can take. Soot does so roughly; ash hardly moves and stays in the plateau.',
-    },
-    { code: 'equal_conditions', text: 'All readings are at the same flow and temperature, with a dry filter.' },
-  ],
-  limits: [
-    { code: 'wet_readings', text: 'A wet filter reads high and dries between readings: such readings show drying, not cleaning.' },
-    {
-      code: 'few_points',
-      text: 'Three readings fix the curve without a check, more must lie on it within three times their error; trust the plateau only as far as its uncertainty.',
-    },
-  ],
+  assumptions: {
+    same_share_each_pass:
+      'Each pass takes away the same share of what it can. Soot roughly follows this; ash hardly moves and stays in the plateau.',
+    equal_conditions: 'All readings are at the same flow and temperature, with a dry filter.',
+  },
+  limits: {
+    wet_readings: 'A wet filter reads high and dries between readings: such readings show drying, not cleaning.',
+    few_points:
+      'Three readings fix the curve without a check; more must lie on it within three times their uncertainty. Trust the plateau only as far as its uncertainty.',
+  },
   cautions: [cautions.caustic, cautions.coatedFilter, cautions.pressureAndSteam, cautions.waste, cautions.sensorFirst, cautions.makerFirst],
-  sources: { exponentialDecay, fillPractice, treatmentPractice, acceptancePractice, opennessPractice },
   precision: 1e-7,
+  sources: [acceptancePractice, opennessPractice],
   compute(input, { method, warn }) {
     const readings = [...input.readings].sort((a, b) => a.pass - b.pass);
     const repeated = readings.findIndex((reading, index) => index > 0 && reading.pass === readings[index - 1]?.pass);
-    if (repeated > 0) return inconsistentInputs('two readings stand for the same pass; keep the better one', ['readings']);
+    if (repeated > 0) return inconsistentInputs('two readings belong to the same pass: keep the better one', ['readings']);
     const [first, beforeLast, last] = [readings[0], readings.at(-2), readings.at(-1)];
     if (first === undefined || beforeLast === undefined || last === undefined) {
       return inconsistentInputs('a reading before and one after a pass are needed', ['readings']);
     }
     if (input.takeOffRatio < input.acceptedRatio) {
-      return inconsistentInputs('a filter that counts as clean cannot be one to take off', ['takeOffRatio'], ['acceptedRatio']);
+      return inconsistentInputs('a filter that counts as clean cannot also be one to take off', ['takeOffRatio'], ['acceptedRatio']);
     }
     const fit = fitPasses(readings, input.dropUncertainty);
     if (fit !== undefined) method('exponential fit of the drop after each pass');
     else if (readings.length > 2) {
-      method('rule of the last gain; the readings do not bend towards a plateau');
+      method('rule of the last gain, as the readings do not bend towards a plateau');
       warn('no_plateau', 'The readings do not follow a falling curve with a plateau, so only the last gain is judged.', ['readings']);
     }
     const lastGain = gainBetween(beforeLast, last, input.dropUncertainty);
@@ -227,12 +342,26 @@ export const cleaningPassPlanCalculation = defineCalculation({
       passesWorth += 1;
       if (passesWorth < farthestPass) continue;
       passesWorth = undefined;
-      warn('passes_unknown', `After ${farthestPass} more passes the curve would still fall: so far the readings say nothing of it.`);
+      warn('passes_unknown', `After ${farthestPass} more passes the curve would still fall: so the readings do not show where it ends.`);
     }
+    const terms = fit && fitTerms(input.readings, fit, last.pass);
+    const left = (last.drop / beforeLast.drop) ** (1 / (last.pass - beforeLast.pass));
     const now = fit?.at(last.pass) ?? { drop: last.drop, uncertainty: input.dropUncertainty };
     const { cleanDrop } = input;
+    const lowestBefore = Math.min(...readings.slice(0, -1).map(({ drop: reading }) => reading));
     return {
+      ...(terms ?? noTerms),
+      lastPass: last.pass,
+      passBefore: beforeLast.pass,
+      firstDrop: first.drop,
+      dropBefore: beforeLast.drop,
+      lastDrop: last.drop,
+      lowestBefore,
+      noise: 2 * Math.SQRT2 * input.dropUncertainty,
+      leftPerPass: left,
       lastGain: lastGain.share,
+      lastGainUncertainty: lastGain.uncertainty,
+      amplitude: fit?.amplitude,
       decayPasses: fit?.decayPasses,
       fitted: fit && readings.map(({ pass, drop: reading }) => ({ pass, drop: reading, ...curveAt(fit, pass) })),
       nowDrop: now.drop,
@@ -245,7 +374,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
       passesWorth,
       verdict: passVerdict({
         firstDrop: first.drop,
-        lowestBefore: Math.min(...readings.slice(0, -1).map(({ drop: reading }) => reading)),
+        lowestBefore,
         lastDrop: last.drop,
         uncertainty: input.dropUncertainty,
         now,
@@ -264,37 +393,37 @@ export const cleaningPassPlanCalculation = defineCalculation({
       }),
     };
   },
-  advise({ verdict }) {
-    if (verdict === 'another-pass')
-      return [{ tone: 'do', text: 'Drain, let it soak as the label says, and do one more pass; then read again dry.' }];
-    if (verdict === 'take-off')
+  advise({ verdict: decision }) {
+    if (decision === 'another-pass')
+      return [{ tone: 'do', text: 'Drain, do one more pass with the soaking time on the label, then dry the filter and read again.' }];
+    if (decision === 'take-off')
       return [
-        { tone: 'do', text: 'Take the filter off and weigh it: ash wants blowing out, washing backwards or baking, not more liquid.' },
+        { tone: 'do', text: 'Take the filter off and weigh it: ash needs blowing out, washing backwards or baking, not more liquid.' },
         { tone: 'do-not', text: 'Do not reset the ash value: the ash is still there.' },
       ];
-    if (verdict === 'rising')
+    if (decision === 'rising')
       return [
         { tone: 'do', text: 'Drain and dry it, check that speed and temperature are those of the other readings, and measure again.' },
-        { tone: 'do-not', text: 'Do not pour in more, and do not judge the clean, on this reading.' },
+        { tone: 'do-not', text: 'Do not pour in more, and do not judge the clean, by this reading.' },
       ];
-    if (verdict === 'too-open')
+    if (decision === 'too-open')
       return [{ tone: 'do', text: 'Check hoses, sensor zero and engine speed; then look at the outlet face for soot and cracks.' }];
-    if (verdict === 'between')
+    if (decision === 'between')
       return [
         {
           tone: 'do',
-          text: 'Rinse and dry it, then compare the drop over flow with a clean filter over several speeds, or on a flow bench.',
+          text: 'Rinse and dry it, then compare its flow resistance with that of a clean filter at several speeds, or on a flow bench.',
         },
       ];
-    if (verdict === 'worse')
+    if (decision === 'worse')
       return [{ tone: 'do', text: 'Stop. Dry the filter, check hoses and sensor zero, and look at both faces before anything else.' }];
-    if (verdict === 'unclear')
+    if (decision === 'unclear')
       return [
         {
           tone: 'do',
-          text: 'Read again at a higher engine speed, or several times, and give the smaller error: the change has to show against it.',
+          text: 'Read again at a higher engine speed, or several times, and enter the smaller uncertainty: the change must be larger than it.',
         },
       ];
-    return [{ tone: 'do', text: 'Rinse, dry with the engine at 2000 to 2500 rpm, and verify before and after at comparable flow.' }];
+    return [{ tone: 'do', text: 'Rinse, dry with the engine at 2000 to 2500 rpm, and compare before and after at comparable flow.' }];
   },
 });

@@ -12,6 +12,8 @@ export interface PassFit {
   /** Drop that further passes approach, Pa, with its standard uncertainty. */
   readonly plateau: number;
   readonly plateauUncertainty: number;
+  /** What passes can take away in all, Pa: the curve before the first pass less the plateau. */
+  readonly amplitude: number;
   /** Passes over which the distance from the plateau falls by the factor e. */
   readonly decayPasses: number;
   /** Drop after a number of passes and its standard uncertainty, Pa. */
@@ -72,6 +74,7 @@ export function fitPasses(readings: readonly PassReading[], uncertainty: number)
   return {
     plateau: first * level,
     plateauUncertainty: first * standard([1, 0, 0]),
+    amplitude: first * amplitude,
     decayPasses: decayLength,
     at: (pass) => ({ drop: first * curve(pass).value, uncertainty: first * standard(curve(pass).slopes) }),
     gainAfter: (pass) => {
