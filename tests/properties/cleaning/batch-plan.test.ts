@@ -277,7 +277,7 @@ it('ends within half a second of processor time for the most awkward inputs that
     { inletVolume: '1000 L', fillShare: '200 %', passes: 20, reserve: '100 %', waterPacks: awkward, concentratePacks: awkward },
     { inletVolume: '1000 L', strongestRatio: '0', mark: '0.1 mL', waterPacks: awkward, concentratePacks: awkward, mostBatches: 50 },
     { inletVolume: '20 L', strongestRatio: '1:3', mark: '1 mL', waterPacks: awkward, concentratePacks: awkward, mostBatches: 50 },
-    { inletVolume: '20 L', strongestRatio: '1:3.9999999', weakestRatio: '1:4', mark: '10 L', mostBatches: 50, capacity: '1000 L' },
+    { inletVolume: '20 L', strongestRatio: '1:3.9999999', weakestRatio: '1:4', mark: '10 L', mostBatches: 50, containerCapacity: '1000 L' },
     { inletVolume: '0.001 mL', weakestRatio: '200', strongestRatio: '200', mark: '10 L', mostBatches: 50 },
   ];
   for (const input of inputs) {

@@ -104,7 +104,7 @@ describe('what is poured is decimal to the mark', () => {
   });
 
   it('refuses marks that are too coarse for the range instead of leaving it', () => {
-    const result = run('cleaning-batch-plan', { weakestRatio: '1:4', strongestRatio: '1:3.9', mark: '2 L', capacity: '5 L' });
+    const result = run('cleaning-batch-plan', { weakestRatio: '1:4', strongestRatio: '1:3.9', mark: '2 L', containerCapacity: '5 L' });
     expect(result.ok ? [] : result.issues.map(({ code }) => code)).toEqual(['no_solution']);
   });
 });

@@ -44,7 +44,7 @@ const atHand = (symbol: string, label: string, example: string) =>
     range: '0 mL <= x <= 1000 L',
     example,
     units: [...volumeUnits],
-    default: ['0 mL', 'not given: nothing at hand'],
+    default: ['0 mL', 'assumed: nothing at hand'],
   });
 const cost = (symbol: string, label: string) =>
   quantityOutput(money, { symbol, label: `${label}, in your currency`, digits: 8, leastDigits: 8 });
@@ -98,7 +98,7 @@ const inputs = {
     quantity(dilutionRatio, {
       symbol: 'n_s',
       label: 'Strongest mix that is allowed',
-      description: 'Between the two the plan may choose what is cheapest. Left out, it is as weak as the marks allow.',
+      description: 'Between the two the plan may choose what is cheapest. Leave blank for a mix as weak as the marks allow.',
       range: '0 <= x <= 200',
       example: '1:4',
     }),
@@ -111,21 +111,21 @@ const inputs = {
     example: '50 mL',
     units: ['mL', 'L', 'floz_US', 'floz_imp'],
   }),
-  capacity: optional(amount('V_k', 'Content of the container to mix in', '5 L', 'Left out, all is mixed at once.')),
+  containerCapacity: optional(amount('V_k', 'Capacity of the mixing container', '5 L', 'Leave blank to mix everything at once.')),
   mostBatches: optional(
     count({
       symbol: 'b_m',
-      label: 'Most batches that you would mix',
-      description: 'Smaller batches can meet the marks better. Left out, there are as few as will do.',
+      label: 'Maximum number of batches',
+      description: 'Smaller batches can meet the marks better. Leave blank for as few as possible.',
       min: 1,
       max: 50,
       example: 2,
     }),
   ),
   aim: choice({
-    label: 'What to keep least',
-    options: { 'least-cost': 'the cost of the shopping', 'least-concentrate': 'the concentrate that is used' },
-    default: ['least-cost', 'not given: what is spent now counts'],
+    label: 'Minimise',
+    options: { 'least-cost': 'the cost of the shopping', 'least-concentrate': 'the concentrate used' },
+    default: ['least-cost', 'assumed: what is spent now counts'],
   }),
   concentrateAtHand: atHand('V_{c,0}', 'Concentrate at hand', '150 mL'),
   waterAtHand: atHand('V_{w,0}', 'Demineralised water at hand', '0 L'),
@@ -208,11 +208,11 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   version: '1.0.0',
   subject: 'cleaning',
   title: 'What to buy and what to pour for a clean',
-  purpose: 'Which packs to buy and what to pour to which mark, so that the mix is enough, strong enough, and as cheap as can be?',
+  purpose: 'Which packs to buy, and how much to pour to which mark, so that the mix is enough, strong enough and as cheap as possible?',
   keywords: ['shopping list', 'packs', 'containers', 'marks', 'waste', 'cost', 'batch'],
   method: 'whole marks by decimal arithmetic, the best of all plans by complete search',
   inputs,
-  example: { capacity: '5 L', strongestRatio: '1:4', shelfLife: '7 d', nextJobIn: '2 d' },
+  example: { containerCapacity: '5 L', strongestRatio: '1:4', shelfLife: '7 d', nextJobIn: '2 d' },
   intermediates: {
     mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
     concentrateMarks: countOutput({ symbol: 'N_c', label: 'Marks of concentrate in a batch' }),
@@ -233,7 +233,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     ),
     mixedShare: quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate, as poured', digits: 4, units: ['%'] }),
     mixMade: volumeToMark('V_m', 'Mix in all'),
-    mixLeft: volumeOutput('V_l', 'Mix beyond the need, with the reserve used up'),
+    mixLeft: volumeOutput('V_l', 'Mix left over, once the reserve is used up'),
     shopping: tableOutput({
       label: 'Shopping list',
       columns: {
@@ -255,9 +255,9 @@ export const cleaningBatchPlanCalculation = defineCalculation({
       label: 'Mix that is left',
       options: {
         none: 'nothing is left',
-        keep: 'keep it for the next job: it lasts until then',
-        discard: 'do not keep it: it is past its time before the next job; dispose of it as waste',
-        unknown: 'not known how long it keeps or when the next job is: look at the label before keeping it',
+        keep: 'keep it for the next job: it keeps until then',
+        discard: 'do not keep it: it expires before the next job. Dispose of it as waste',
+        unknown: 'not known: enter how long it keeps and when the next job is, or look at the label',
       },
     }),
     cost: cost('k', 'Cost of the shopping'),
@@ -267,7 +267,7 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     formula('mixNeeded', 'inletVolume * fillShare * passes * (1 + reserve)', fillPractice),
     found(
       'batches',
-      ['not known(capacity) or (concentrateMarks + waterMarks) * mark <= capacity'],
+      ['not known(containerCapacity) or (concentrateMarks + waterMarks) * mark <= containerCapacity'],
       partsArithmetic,
       undefined,
       'Equal batches that the container holds.',
@@ -323,29 +323,26 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   ],
   assumptions: {
     additive_volumes: 'Volumes of concentrate and water add up; for water-based cleaners the error is well below 1 %.',
-    bought_counts: 'What is spent on packs counts, not what is taken out of a pack that is open: what is left in the packs keeps its use.',
-    no_stronger_than_stated: 'Without a strongest mix that is allowed, none is made stronger than the marks force.',
-    equal_batches: 'All batches are alike, so that one pair of marks is all to remember.',
+    bought_counts:
+      'What is spent on packs counts, not what is taken out of a pack that is open: what is left in the packs can be used later.',
+    no_stronger_than_stated: 'If no strongest mix is entered, the mix is no stronger than the marks make necessary.',
+    equal_batches: 'All batches are alike, so there is only one pair of marks to remember.',
     full_packs: 'Packs hold what they say; water from a demineraliser of your own is entered as at hand.',
   },
   limits: { label_counts: 'The label and the safety data sheet of the cleaner come before any figure here.' },
   cautions: [cautions.caustic, cautions.coatedFilter, cautions.waste, cautions.makerFirst],
-  uncertaintyNote: 'Marks and packs are counted, so that no ± is carried through the plan. Cover it with the reserve.',
+  uncertaintyNote: 'Marks and packs are counted, so no ± is carried through the plan. Allow for it in the reserve.',
   dimensional: 'volumes are counted in whole decimal marks and packs',
   compute(input) {
     const { weakestRatio, strongestRatio } = input;
     if (strongestRatio !== undefined && strongestRatio > weakestRatio) {
-      return inconsistentInputs(
-        'the strongest mix that is allowed is weaker than the weakest that will do',
-        ['strongestRatio'],
-        ['weakestRatio'],
-      );
+      return inconsistentInputs('the strongest mix allowed is weaker than the weakest that will do', ['strongestRatio'], ['weakestRatio']);
     }
     const needed = exact(input.inletVolume).times(exact(input.fillShare)).times(input.passes).times(exact(input.reserve).plus(1));
     const request: PlanRequest = {
       needed,
       mark: exact(input.mark),
-      capacity: input.capacity === undefined ? undefined : exact(input.capacity),
+      capacity: input.containerCapacity === undefined ? undefined : exact(input.containerCapacity),
       weakest: exact(weakestRatio),
       strongest: strongestRatio === undefined ? undefined : exact(strongestRatio),
       mostBatches: input.mostBatches,
@@ -395,12 +392,18 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     ...(batches > 1 ? ([{ tone: 'note', text: `Mix ${batches} equal batches, each to the same marks.` }] as const) : []),
     ...(concentrateInAll > leastConcentrate
       ? ([
-          { tone: 'note', text: 'A weaker mix in the range uses less concentrate, but needs dearer shopping now: it is the other aim.' },
+          {
+            tone: 'note',
+            text: 'A weaker mix in the range uses less concentrate, but costs more to buy now: choose to minimise the concentrate.',
+          },
         ] as const)
       : []),
     ...(cost > leastCost
       ? ([
-          { tone: 'note', text: 'A stronger mix in the range makes the shopping cheaper, and uses more concentrate: it is the other aim.' },
+          {
+            tone: 'note',
+            text: 'A stronger mix in the range makes the shopping cheaper, but uses more concentrate: choose to minimise the cost.',
+          },
         ] as const)
       : []),
   ],
