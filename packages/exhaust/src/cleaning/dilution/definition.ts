@@ -80,7 +80,7 @@ const inputs = {
     symbol: 'V_k',
     label: 'Volume',
     range: '0 mL < x <= 1000 L',
-    example: '4.8 L',
+    example: '4.6 L',
     units: [...volumeUnits],
   }),
   passes: optional(
@@ -187,14 +187,14 @@ export const dilutionCalculation = defineCalculation({
     formula('volumePerPass', 'mixVolume / passes', partsArithmetic),
     found(
       'concentrateMarks',
-      ['(concentrateMarks + waterMarks) * mark >= (1 - 1e-9) * mixVolume'],
+      ['(concentrateMarks + waterMarks) * mark >= (1 - 10 ^ (-9)) * mixVolume'],
       dilutionPractice,
       undefined,
       'Fewest marks of concentrate that make enough mix, compared to nine digits.',
     ),
     found(
       'waterMarks',
-      ['waterMarks <= (1 + 1e-9) * waterParts * concentrateMarks', 'waterMarks + 1 > (1 - 1e-9) * waterParts * concentrateMarks'],
+      ['waterMarks <= (1 + 10 ^ (-9)) * waterParts * concentrateMarks', 'waterMarks + 1 > (1 - 10 ^ (-9)) * waterParts * concentrateMarks'],
       dilutionPractice,
       undefined,
       'Most marks of water that leave the mix no weaker than the label.',

@@ -204,7 +204,7 @@ export const dryingCalculation = defineCalculation({
     solved('boilingTemperature', 'vapourPressure = gasPressure', {}, cfr1065, '1065.645'),
     formula(
       'vapourPressure',
-      "as(10 ^ (10.79574 * (1 - triplePoint / boilingTemperature) - 5.028 * log(boilingTemperature / triplePoint) + 1.50475e-4 * (1 - 10 ^ (-8.2969 * (boilingTemperature / triplePoint - 1))) + 0.42873e-3 * (10 ^ (4.76955 * (1 - triplePoint / boilingTemperature)) - 1) - 0.2138602), 'kPa')",
+      "as(10 ^ (10.79574 * (1 - triplePoint / boilingTemperature) - 5.028 * log(boilingTemperature / triplePoint) + 0.000150475 * (1 - 10 ^ (-8.2969 * (boilingTemperature / triplePoint - 1))) + 0.00042873 * (10 ^ (4.76955 * (1 - triplePoint / boilingTemperature)) - 1) - 0.2138602), 'kPa')",
       cfr1065,
       '1065.645 Eq. 1',
     ),

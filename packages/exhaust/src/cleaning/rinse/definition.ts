@@ -70,7 +70,7 @@ export const rinseDilutionCalculation = defineCalculation({
     formula('waterUsed', 'rinses * rinseVolume', rinsePractice),
     formula(
       'rinsesNeeded',
-      'max(0, ceil(round(1e9 * ln(strengthLimit / startStrength) / ln(shareOfOneRinse)) / 1e9))',
+      'max(0, ceil(round(10 ^ 9 * ln(strengthLimit / startStrength) / ln(shareOfOneRinse)) / 10 ^ 9))',
       stagedRinse,
       undefined,
       'The next whole number; the inner rounding keeps a number that is whole already.',

@@ -66,7 +66,7 @@ export const thermalBakeCalculation = defineCalculation({
       symbol: 'm_s',
       label: 'Soot and oil still in the filter',
       range: '0 g <= x <= 2 kg',
-      example: '64 g',
+      example: '3 g',
       units: ['g', 'kg', 'oz'],
     }),
     partMass: quantity(mass, {
