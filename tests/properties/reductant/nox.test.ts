@@ -59,12 +59,12 @@ describe('reductant and NOx', () => {
 
   it('finds the conversion and the slip that made the readings', () => {
     fc.assert(
-      fc.property(number(1e-5, 2e-3), number(0, 1), number(0, 1), number(0, 1.5), (upstream, conversion, excess, crossSensitivity) => {
+      fc.property(number(1e-5, 2e-3), number(0, 1), number(0, 1), number(0, 1.5), (noxBefore, conversion, excess, crossSensitivity) => {
         const dosedRatio = conversion + excess;
-        const downstream = (1 - conversion) * upstream + crossSensitivity * excess * upstream;
-        const balance = ammoniaBalance({ upstream, downstream, crossSensitivity }, dosedRatio, 1);
+        const noxAfter = (1 - conversion) * noxBefore + crossSensitivity * excess * noxBefore;
+        const balance = ammoniaBalance({ noxBefore, noxAfter, crossSensitivity }, dosedRatio, 1);
         expect(balance.conversion).toBeCloseTo(conversion, 9);
-        expect(balance.ammoniaSlip / upstream).toBeCloseTo(excess, 9);
+        expect(balance.ammoniaSlip / noxBefore).toBeCloseTo(excess, 9);
       }),
     );
   });
@@ -76,9 +76,9 @@ describe('conversion from two sensors', () => {
 
   it('lies between 0 and 1, or carries a warning and no verdict of a pass', () => {
     fc.assert(
-      fc.property(number(20, 3000), number(0, 3000), fc.option(number(0, 3), { nil: undefined }), (upstream, downstream, dosedRatio) => {
+      fc.property(number(20, 3000), number(0, 3000), fc.option(number(0, 3), { nil: undefined }), (noxBefore, noxAfter, dosedRatio) => {
         const ratio = dosedRatio === undefined ? {} : { dosedRatio: { value: dosedRatio, unit: '1' } };
-        const result = calculation?.run({ upstream: ppm(upstream), downstream: ppm(downstream), catalystTemperature: '300 °C', ...ratio });
+        const result = calculation?.run({ noxBefore: ppm(noxBefore), noxAfter: ppm(noxAfter), catalystTemperature: '300 °C', ...ratio });
         if (!result?.ok) throw new Error('refused');
         const { apparentConversion, correctedConversion, ammoniaSlip, verdict } = result.outputs as Record<
           string,

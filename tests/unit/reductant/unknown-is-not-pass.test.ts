@@ -32,12 +32,12 @@ describe('what was not observed is never a pass', () => {
   });
 
   it('conversion without the temperature of the catalyst is no fault of the catalyst', () => {
-    expect(verdictOf('nox-conversion', { upstream: '500 ppm', downstream: '300 ppm', dosedRatio: '0.4' })).toBe('temperature-unknown');
+    expect(verdictOf('nox-conversion', { noxBefore: '500 ppm', noxAfter: '300 ppm', dosedRatio: '0.4' })).toBe('temperature-unknown');
   });
 
   it('a low reading behind a catalyst that may hold ammonia is no fault of the sensor', () => {
-    const readings = [300, 301, 299].map((behind) => ({ upstream: '400 ppm', downstream: `${behind} ppm` }));
-    expect(verdictOf('sensor-cross-check', { readings, state: 'dosing-off' })).toBe('storage-possible');
+    const readings = [300, 301, 299].map((after) => ({ noxBefore: '400 ppm', noxAfter: `${after} ppm` }));
+    expect(verdictOf('sensor-cross-check', { readings, scrState: 'dosing-off' })).toBe('storage-possible');
   });
 
   it('fluid that was hot or will be kept hot must be tested', () => {

@@ -49,9 +49,9 @@ const verdicts = {
   'high-once': 'high on this run: repeat it twice',
   drips: 'fails: it drips after closing',
   'uneven-spray': 'fails: the spray is uneven',
-  undecided: 'undecided: the limit lies inside the uncertainty',
-  'not-repeatable': 'undecided: the runs differ too much from each other',
-  'too-few-runs': 'undecided: at least two runs must count',
+  undecided: 'not clear: the limit lies inside the uncertainty',
+  'not-repeatable': 'not clear: the runs differ too much from each other',
+  'too-few-runs': 'not clear: at least two runs must count',
 } as const;
 
 const bernoulli: Source = {
@@ -104,14 +104,14 @@ export const dosingTestCalculation = defineCalculation({
               symbol: 'm_i',
               label: 'Collected mass',
               range: '0 <= m <= 5 kg',
-              example: '64 g',
+              example: '47 g',
               units: ['g', 'kg'],
             }),
             collectedVolume: quantity(volume, {
               symbol: 'V_i',
               label: 'Collected volume',
               range: '0 <= V <= 5 L',
-              example: '59 mL',
+              example: '43 mL',
               units: ['mL', 'L'],
             }),
           },
@@ -125,10 +125,10 @@ export const dosingTestCalculation = defineCalculation({
         min: 1,
         max: 20,
         example: [
-          { collectedVolume: '52 mL', duration: '60 s' },
-          { collectedVolume: '59 mL', duration: '60 s' },
-          { collectedVolume: '60 mL', duration: '60 s' },
-          { collectedVolume: '59 mL', duration: '60 s' },
+          { collectedVolume: '38 mL', duration: '60 s' },
+          { collectedVolume: '43 mL', duration: '60 s' },
+          { collectedVolume: '43.5 mL', duration: '60 s' },
+          { collectedVolume: '42.5 mL', duration: '60 s' },
         ],
       },
     ),
@@ -139,13 +139,13 @@ export const dosingTestCalculation = defineCalculation({
     }),
     ...oneOf(
       {
-        nominalMass: quantity(mass, { symbol: 'm_0', label: 'Nominal mass', description: nominalText, ...quantityOfMass, example: '65 g' }),
+        nominalMass: quantity(mass, { symbol: 'm_0', label: 'Nominal mass', description: nominalText, ...quantityOfMass, example: '54 g' }),
         nominalVolume: quantity(volume, {
           symbol: 'V_0',
           label: 'Nominal volume',
           description: nominalText,
           ...quantityOfVolume,
-          example: '60 mL',
+          example: '50 mL',
         }),
       },
       { prefer: 'nominalMass' },
@@ -154,7 +154,7 @@ export const dosingTestCalculation = defineCalculation({
     ...together(
       {
         nominalPressure: linePressure('\\Delta p_0', 'Line pressure for the nominal quantity', '9 bar'),
-        testPressure: linePressure('\\Delta p', 'Line pressure during the test', '8.5 bar'),
+        testPressure: linePressure('\\Delta p', 'Line pressure during the test', '9 bar'),
       },
       {
         otherwise: {
@@ -214,7 +214,7 @@ export const dosingTestCalculation = defineCalculation({
       default: ['not-watched', 'nothing was said about it'],
     }),
   },
-  example: { nominalVolume: '60 mL' },
+  example: { nominalVolume: '50 mL', ureaFraction: '30.1 %' },
   intermediates: {
     ...solutionDensity.intermediates,
     runFlows: tableOutput({
@@ -376,7 +376,10 @@ export const dosingTestCalculation = defineCalculation({
           tone: 'do',
           text: 'The nozzle is partly clogged or the pressure is low: read the line pressure during the test, then look at filters, line and tip for crystals.',
         },
-        { tone: 'do', text: 'Check the strength of the fluid too: weak fluid and a low quantity multiply.' },
+        {
+          tone: 'do',
+          text: 'Measure the urea content too: weak fluid and a low quantity multiply. 30.1 % of urea and 43 mL of 50 mL make 20 % less ammonia.',
+        },
       ];
     if (verdict === 'high')
       return [

@@ -1,19 +1,23 @@
 import {
   choiceOutput,
+  countOutput,
   defineCalculation,
-  inconsistentInputs,
+  formula,
+  oneOf,
   optional,
   quantity,
   quantityOutput,
+  rows,
+  type Source,
   tableOutput,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { massFraction } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { iso22241Part1 } from '../sources.js';
 import { labFinding, labVerdict } from './kernel.js';
-import { type LabProperty, labLimits, labProperties } from './limits.js';
+import { type LabLimit, type LabProperty, labLimits, labProperties } from './limits.js';
 
 const findings = { within: 'within', exceeds: 'too much', below: 'too little', 'not-measured': 'not measured' } as const;
 
@@ -23,12 +27,14 @@ function share(property: LabProperty, max: string, example: string) {
   return quantity(massFraction, {
     symbol: `w_{\\text{${name}}}`,
     label: name.charAt(0).toUpperCase() + name.slice(1),
-    min: '0 mg/kg',
-    max,
+    range: `0 mg/kg <= w <= ${max}`,
     example,
     units: [...unit],
-  }).optional();
+  });
 }
+const inFluid = (symbol: string, label: string) => quantityOutput(massFraction, { symbol, label, digits: 3, units: ['mg/kg'] });
+
+const metals: Source = { ...iso22241Part1, locator: 'insolubles, phosphate and metals', mark: 'from memory' };
 
 export const labReportCalculation = defineCalculation({
   id: 'reductant-lab-report',
@@ -36,38 +42,47 @@ export const labReportCalculation = defineCalculation({
   subject: 'reductant',
   title: 'Laboratory report on reductant',
   purpose: 'Does the fluid meet every limit of the standard, and what was not measured?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['ISO 22241', 'laboratory', 'metals', 'biuret', 'purity'],
   method: 'limits of ISO 22241-1, held as data',
-  inputs: z.strictObject({
-    urea: share('urea', '60 %', '32.5 %'),
-    biuret: share('biuret', '10 %', '0.2 %'),
-    alkalinity: share('alkalinity', '10 %', '0.02 %'),
-    aldehydes: share('aldehydes', '1000 mg/kg', '1 mg/kg'),
-    insolubles: share('insolubles', '10000 mg/kg', '5 mg/kg'),
-    phosphate: share('phosphate', '1000 mg/kg', '0.1 mg/kg'),
-    calcium: share('calcium', '1000 mg/kg', '0.2 mg/kg'),
-    iron: share('iron', '1000 mg/kg', '0.1 mg/kg'),
-    aluminium: share('aluminium', '1000 mg/kg', '0.1 mg/kg'),
-    magnesium: share('magnesium', '1000 mg/kg', '0.1 mg/kg'),
-    sodium: share('sodium', '1000 mg/kg', '0.3 mg/kg'),
-    potassium: share('potassium', '1000 mg/kg', '0.2 mg/kg'),
-    copper: share('copper', '1000 mg/kg', '0.05 mg/kg'),
-    zinc: share('zinc', '1000 mg/kg', '0.05 mg/kg'),
-    chromium: share('chromium', '1000 mg/kg', '0.05 mg/kg'),
-    nickel: share('nickel', '1000 mg/kg', '0.05 mg/kg'),
-  }),
-  example: { urea: '32.4 %', biuret: '0.25 %', calcium: '1.4 mg/kg', sodium: '0.4 mg/kg' },
-  intermediates: {},
+  inputs: {
+    ...oneOf(
+      {
+        ureaFraction: share('ureaFraction', '60 %', '30.1 %'),
+        biuret: share('biuret', '10 %', '0.2 %'),
+        alkalinity: share('alkalinity', '10 %', '0.02 %'),
+        aldehydes: share('aldehydes', '1000 mg/kg', '1 mg/kg'),
+        insolubles: share('insolubles', '10000 mg/kg', '5 mg/kg'),
+        phosphate: share('phosphate', '1000 mg/kg', '0.1 mg/kg'),
+        calcium: share('calcium', '1000 mg/kg', '0.2 mg/kg'),
+        iron: share('iron', '1000 mg/kg', '0.1 mg/kg'),
+        aluminium: share('aluminium', '1000 mg/kg', '0.1 mg/kg'),
+        magnesium: share('magnesium', '1000 mg/kg', '0.1 mg/kg'),
+        sodium: share('sodium', '1000 mg/kg', '0.3 mg/kg'),
+        potassium: share('potassium', '1000 mg/kg', '0.2 mg/kg'),
+        copper: share('copper', '1000 mg/kg', '0.05 mg/kg'),
+        zinc: share('zinc', '1000 mg/kg', '0.05 mg/kg'),
+        chromium: share('chromium', '1000 mg/kg', '0.05 mg/kg'),
+        nickel: share('nickel', '1000 mg/kg', '0.05 mg/kg'),
+      },
+      { both: 'allowed' },
+    ),
+  },
+  example: { ureaFraction: '30.1 %', biuret: '0.25 %', calcium: '1.4 mg/kg', sodium: '0.4 mg/kg' },
+  intermediates: {
+    outsideCount: countOutput({ symbol: 'n_x', label: 'Values outside their limits' }),
+    missingCount: countOutput({ symbol: 'n_0', label: 'Properties not measured' }),
+  },
   outputs: {
     findings: tableOutput({
       label: 'Findings',
       columns: {
         property: textOutput({ label: 'Property' }),
-        value: optional(quantityOutput(massFraction, { symbol: 'w', label: 'Found', digits: 3, units: ['mg/kg'] })),
-        limit: quantityOutput(massFraction, { symbol: 'w_{max}', label: 'Highest', digits: 3, units: ['mg/kg'] }),
+        share: optional(inFluid('w', 'Found')),
+        least: optional(inFluid('w_{min}', 'Least allowed')),
+        most: inFluid('w_{max}', 'Most allowed'),
+        beyond: optional(inFluid('w_x', 'Outside by')),
         finding: choiceOutput({ label: 'Finding', options: findings }),
-        mark: textOutput({ label: 'Limit' }),
+        limitMark: textOutput({ label: 'Limit is' }),
       },
     }),
     verdict: choiceOutput({
@@ -79,31 +94,45 @@ export const labReportCalculation = defineCalculation({
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'findings', text: 'Each value against its limit.', source: 'iso22241Part1', locator: 'Table 1' },
-    {
-      gives: 'verdict',
-      text: 'One finding outside fails the fluid; a pass needs every property.',
-      source: 'iso22241Part1',
-      locator: 'Table 1',
-    },
+    rows(
+      'findings',
+      {
+        beyond: { 'known(share) and share > most': 'share - most', 'known(share) and known(least) and share < least': 'least - share' },
+        finding: {
+          'not known(share)': "'not-measured'",
+          'share > most': "'exceeds'",
+          'known(least) and share < least': "'below'",
+          otherwise: "'within'",
+        },
+      },
+      iso22241Part1,
+      'Table 1',
+    ),
+    formula('outsideCount', 'count(findings.beyond)'),
+    formula('missingCount', 'count(findings.most) - count(findings.share)'),
+    verdict('verdict', { fails: 'outsideCount > 0', incomplete: 'missingCount > 0', meets: 'otherwise' }, iso22241Part1, 'Table 1'),
   ],
-  assumptions: [{ code: 'representative', text: 'The sample was taken clean and stands for the whole fluid.' }],
-  limits: [{ code: 'laboratory', text: 'None of these but the urea content can be found with a refractometer.' }],
+  assumptions: { representative: 'The sample was taken clean and is like the rest of the fluid.' },
+  limits: { laboratory: 'A refractometer shows the urea content alone; everything else takes a laboratory.' },
   cautions: [cautions.waste],
-  sources: { iso22241Part1, metals: { ...iso22241Part1, locator: 'insolubles, phosphate and metals', mark: 'from memory' } },
+  sources: [metals],
   compute(input, { warn }) {
-    if (labProperties.every((property) => input[property] === undefined))
-      return inconsistentInputs('give at least one value of the report', ['urea'], ['biuret']);
     if (labProperties.some((property) => input[property] !== undefined && labLimits[property].mark === 'from memory')) {
       warn('from_memory', 'The limits of insolubles, phosphate and metals are from memory of ISO 22241-1; compare them with the standard.');
     }
+    const rows = labProperties.map((property) => {
+      const { name, max: most, mark: limitMark, min: least }: LabLimit = labLimits[property];
+      const share = input[property];
+      const finding = labFinding(share, labLimits[property]);
+      const beyond = { exceeds: (share ?? 0) - most, below: (least ?? 0) - (share ?? 0), within: undefined, 'not-measured': undefined };
+      return { property: name, share, least, most, beyond: beyond[finding], finding, limitMark };
+    });
     return {
-      findings: labProperties.map((property) => {
-        const { name, max, mark } = labLimits[property];
-        return { property: name, value: input[property], limit: max, finding: labFinding(input[property], labLimits[property]), mark };
-      }),
+      findings: rows,
+      outsideCount: rows.filter(({ beyond }) => beyond !== undefined).length,
+      missingCount: rows.filter(({ share }) => share === undefined).length,
       verdict: labVerdict(input),
     };
   },
@@ -112,7 +141,7 @@ export const labReportCalculation = defineCalculation({
       ? [
           {
             tone: 'do',
-            text: 'Drain the fluid, find where it came from, and have the filter in the line checked. Metals and phosphate stay on the catalyst.',
+            text: 'Drain the fluid, find out where it came from, and check the filter in the line. Metals and phosphate stay on the catalyst.',
           },
           { tone: 'do-not', text: 'Do not blend it with good fluid.' },
         ]

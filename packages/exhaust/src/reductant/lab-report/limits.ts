@@ -16,7 +16,7 @@ const trace = (name: string, limit: number): LabLimit => ({ name, max: limit * m
 
 /** ISO 22241-1: urea, biuret, alkalinity and aldehydes read in its published summary, the rest from memory. */
 export const labLimits = {
-  urea: { name: 'urea', min: 31.8 * perCent, max: 33.2 * perCent, mark: 'read' },
+  ureaFraction: { name: 'urea', min: 31.8 * perCent, max: 33.2 * perCent, mark: 'read' },
   biuret: { name: 'biuret', max: 0.3 * perCent, mark: 'read' },
   alkalinity: { name: 'alkalinity as ammonia', max: 0.2 * perCent, mark: 'read' },
   aldehydes: { name: 'aldehydes', max: 5 * milligramPerKilogram, mark: 'read' },

@@ -33,7 +33,7 @@ export const noxConversionCalculation = defineCalculation({
   keywords: ['SCR', 'conversion', 'efficiency', 'NOx sensor', 'ammonia slip', 'cross-sensitivity'],
   method: 'readings before and after the catalyst, corrected for ammonia where it is known',
   inputs: {
-    upstream: quantity(moleFraction, {
+    noxBefore: quantity(moleFraction, {
       symbol: 'x_1',
       label: 'NOx before the catalyst',
       range: '0 < x <= 10000 ppm',
@@ -42,13 +42,13 @@ export const noxConversionCalculation = defineCalculation({
         '3000 ppm',
         { below: 'the error of the sensors is larger than what they tell', above: 'diesel engines rarely make so much; check the scaling' },
       ],
-      example: '500 ppm',
+      example: '520 ppm',
       units: ['ppm'],
     }),
-    downstream: quantity(moleFraction, { symbol: 'x_2', label: 'Reading after the catalyst', ...ppm, example: '140 ppm' }),
+    noxAfter: quantity(moleFraction, { symbol: 'x_2', label: 'Reading after the catalyst', ...ppm, example: '170 ppm' }),
     ...oneOf(
       {
-        ammonia: quantity(moleFraction, {
+        ammoniaAfter: quantity(moleFraction, {
           symbol: 'x_{NH_3}',
           label: 'Ammonia after the catalyst, if measured',
           description: 'From an ammonia analyser; a NOx sensor does not tell ammonia from NOx.',
@@ -60,12 +60,12 @@ export const noxConversionCalculation = defineCalculation({
           label: 'Ammonia-to-NOx ratio that is dosed, if known',
           description: 'Moles of ammonia dosed per mole of NOx before the catalyst.',
           range: '0 <= x <= 3',
-          example: '1.1',
+          example: '0.72',
         }),
       },
-      { required: false, prefer: 'ammonia' },
+      { required: false, prefer: 'ammoniaAfter' },
     ),
-    ...whenGiven(['ammonia', 'dosedRatio'], {
+    ...whenGiven(['ammoniaAfter', 'dosedRatio'], {
       crossSensitivity: quantity(ratio, {
         symbol: 'K',
         label: 'Cross-sensitivity of the sensor to ammonia',
@@ -89,7 +89,7 @@ export const noxConversionCalculation = defineCalculation({
         symbol: 'T',
         label: 'Gas temperature at the SCR catalyst',
         range: '-40 <= T <= 900 degC',
-        example: '300 °C',
+        example: '260 °C',
         units: ['degC'],
       }),
     ),
@@ -108,7 +108,7 @@ export const noxConversionCalculation = defineCalculation({
       default: ['250 °C', 'common practice, no source'],
     }),
   },
-  example: { dosedRatio: '1.1', catalystTemperature: '300 °C' },
+  example: { dosedRatio: '0.72', catalystTemperature: '260 °C' },
   intermediates: {
     ammoniaDemand: optional(quantityOutput(ratio, { symbol: 's', label: 'Moles of ammonia that one mole of NOx takes', digits: 4 })),
     lowestConversion: percent('\\eta_{min}', 'Lowest conversion that these readings allow'),
@@ -128,19 +128,19 @@ export const noxConversionCalculation = defineCalculation({
     leastNox: constant(moleFraction, '50 ppm', { symbol: 'x_{min}', label: 'NOx before the catalyst to judge from', source: practice }),
   },
   steps: [
-    formula('apparentConversion', '1 - downstream / upstream'),
+    formula('apparentConversion', '1 - noxAfter / noxBefore'),
     cases('ammoniaDemand', { 'nitrogenDioxideShare <= 0.5': '1', otherwise: '(2 + 2 * nitrogenDioxideShare) / 3' }, scrReactions),
     cases(
       'correctedConversion',
       {
-        'known(ammonia)': 'min(1, 1 - (downstream - crossSensitivity * ammonia) / upstream)',
-        otherwise: '(1 + crossSensitivity * dosedRatio - downstream / upstream) / (1 + crossSensitivity * ammoniaDemand)',
+        'known(ammoniaAfter)': 'min(1, 1 - (noxAfter - crossSensitivity * ammoniaAfter) / noxBefore)',
+        otherwise: '(1 + crossSensitivity * dosedRatio - noxAfter / noxBefore) / (1 + crossSensitivity * ammoniaDemand)',
       },
       sensorCrossSensitivity,
     ),
     cases(
       'ammoniaSlip',
-      { 'known(ammonia)': 'ammonia', otherwise: '(dosedRatio - ammoniaDemand * correctedConversion) * upstream' },
+      { 'known(ammoniaAfter)': 'ammoniaAfter', otherwise: '(dosedRatio - ammoniaDemand * correctedConversion) * noxBefore' },
       scrReactions,
       undefined,
       'As measured, or what is dosed less what the converted NOx takes.',
@@ -150,8 +150,8 @@ export const noxConversionCalculation = defineCalculation({
     verdict(
       'verdict',
       {
-        'too-little-nox': 'upstream < leastNox',
-        'no-signal': 'downstream == 0',
+        'too-little-nox': 'noxBefore < leastNox',
+        'no-signal': 'noxAfter == 0',
         contradiction: 'apparentConversion < 0 and (not known(correctedConversion) or correctedConversion < 0)',
         converting: 'apparentConversion >= wantedConversion',
         slip: 'known(correctedConversion) and correctedConversion >= wantedConversion',
@@ -174,12 +174,12 @@ export const noxConversionCalculation = defineCalculation({
   cautions: [cautions.sensorFirst, cautions.noDefeat, cautions.fumes],
   compute(input, context) {
     const apparent = apparentConversion(input);
-    const { ammonia, crossSensitivity = 0 } = input;
-    if (ammonia !== undefined && crossSensitivity * ammonia > input.downstream * 1.1 + 1e-5) {
+    const { ammoniaAfter, crossSensitivity = 0 } = input;
+    if (ammoniaAfter !== undefined && crossSensitivity * ammoniaAfter > input.noxAfter * 1.1 + 1e-5) {
       return inconsistentInputs(
         'this much ammonia alone would read more than the sensor shows',
-        ['ammonia'],
-        ['downstream'],
+        ['ammoniaAfter'],
+        ['noxAfter'],
         ['crossSensitivity'],
       );
     }
@@ -189,7 +189,7 @@ export const noxConversionCalculation = defineCalculation({
       context.warn(
         'not_between_0_and_1',
         'The readings give a negative conversion; they cannot both be right, or ammonia is read as NOx.',
-        ['downstream'],
+        ['noxAfter'],
       );
     const tooCold = input.catalystTemperature === undefined ? undefined : input.catalystTemperature < input.judgeFrom;
     if (input.catalystTemperature === undefined)
@@ -204,8 +204,8 @@ export const noxConversionCalculation = defineCalculation({
         corrected: correctedConversion,
         wanted: input.wantedConversion,
         tooCold,
-        tooLittle: input.upstream < context.constants.leastNox,
-        silent: input.downstream === 0,
+        tooLittle: input.noxBefore < context.constants.leastNox,
+        silent: input.noxAfter === 0,
       }),
     };
   },
@@ -214,9 +214,9 @@ export const noxConversionCalculation = defineCalculation({
       return [
         {
           tone: 'do',
-          text: 'With the maker’s test, stop the dosing for a few minutes on a warm engine: if the reading behind falls first, it was ammonia; if it rises at once, it was NOx.',
+          text: 'With the maker’s test, stop the dosing for a few minutes on a warm engine: if the reading after the catalyst falls first, it was ammonia; if it rises at once, it was NOx.',
         },
-        { tone: 'do-not', text: 'Do not raise the dosing to cure a poor figure before slip is ruled out.' },
+        { tone: 'do-not', text: 'Do not raise the dosing to cure a poor figure until you have ruled out slip.' },
       ];
     }
     if (verdict === 'poor')
@@ -225,11 +225,17 @@ export const noxConversionCalculation = defineCalculation({
           tone: 'do',
           text: 'Check in this order: sensors in the same gas, fluid quality, dosed quantity, leaks, temperature, and only then the catalyst.',
         },
+        {
+          tone: 'note',
+          text: 'Weak fluid and a low dosed quantity multiply: 30.1 % of urea and 43 mL of 50 mL make 20 % less ammonia together.',
+        },
       ];
     if (verdict === 'too-little-nox')
       return [{ tone: 'do', text: 'Measure at a load with more NOx, 200 ppm or more before the catalyst.' }];
     if (verdict === 'no-signal')
-      return [{ tone: 'do', text: 'See that the sensor behind is ready and heated, then stop the dosing: its reading must rise.' }];
+      return [
+        { tone: 'do', text: 'See that the sensor after the catalyst is ready and heated, then stop the dosing: its reading must rise.' },
+      ];
     if (verdict === 'temperature-unknown')
       return [{ tone: 'do', text: 'Read the gas temperature at the catalyst with the NOx, on a warm engine under load.' }];
     if (verdict === 'contradiction') return [{ tone: 'do', text: 'Compare both sensors in the same gas with the dosing off.' }];
@@ -244,22 +250,22 @@ interface Corrected {
 }
 
 interface Readings {
-  readonly upstream: number;
-  readonly downstream: number;
+  readonly noxBefore: number;
+  readonly noxAfter: number;
   readonly crossSensitivity?: number | undefined;
   readonly nitrogenDioxideShare?: number | undefined;
-  readonly ammonia?: number | undefined;
+  readonly ammoniaAfter?: number | undefined;
   readonly dosedRatio?: number | undefined;
 }
 
 /** By a measured ammonia first, by the dosed ratio next; nothing where neither is known or the balance does not close. */
 function corrected(input: Readings, warn: (code: string, text: string, path?: readonly string[]) => void): Corrected {
-  const { ammonia, dosedRatio, crossSensitivity, nitrogenDioxideShare } = input;
+  const { ammoniaAfter, dosedRatio, crossSensitivity, nitrogenDioxideShare } = input;
   const nothing = { ammoniaDemand: undefined, correctedConversion: undefined, ammoniaSlip: undefined };
   if (crossSensitivity === undefined) return nothing;
   const readings = { ...input, crossSensitivity };
-  if (ammonia !== undefined) {
-    return { ...nothing, correctedConversion: Math.min(1, conversionWithAmmonia(readings, ammonia)), ammoniaSlip: ammonia };
+  if (ammoniaAfter !== undefined) {
+    return { ...nothing, correctedConversion: Math.min(1, conversionWithAmmonia(readings, ammoniaAfter)), ammoniaSlip: ammoniaAfter };
   }
   if (dosedRatio === undefined || nitrogenDioxideShare === undefined) return nothing;
   const ammoniaDemand = ammoniaPerNox(nitrogenDioxideShare);

@@ -2,12 +2,12 @@ export const conversionVerdicts = {
   converting: 'converts as it should',
   poor: 'converts too little',
   slip: 'converts, but ammonia slips and is read as NOx',
-  'cannot-tell': 'cannot tell: too little conversion and ammonia slip read the same',
+  'cannot-tell': 'not clear from these readings: too little conversion and ammonia slip read the same',
   'too-cold': 'too cold to judge',
-  'temperature-unknown': 'cannot tell: the temperature of the catalyst is not known, and a cold one converts little',
-  'too-little-nox': 'cannot tell: too little NOx before the catalyst for the error of the sensors',
-  'no-signal': 'not proven: the sensor behind reads zero, as one does that is not ready or dead',
-  contradiction: 'more NOx behind the catalyst than before it: check sensors, order and units first',
+  'temperature-unknown': 'not clear: catalyst temperature unknown, and a cold one converts little',
+  'too-little-nox': 'not clear: too little NOx before the catalyst for the error of the sensors',
+  'no-signal': 'not proven: the sensor after the catalyst reads zero, as a dead one or one that is not ready does',
+  contradiction: 'more NOx after the catalyst than before it: check sensors, order and units first',
 } as const;
 
 export type ConversionVerdict = keyof typeof conversionVerdicts;
@@ -21,7 +21,7 @@ export interface ConversionVerdictInput {
   readonly tooCold: boolean | undefined;
   /** Whether the NOx before the catalyst is below what the error of the sensors lets judge. */
   readonly tooLittle: boolean;
-  /** Whether the sensor behind reads exactly nothing. */
+  /** Whether the sensor after the catalyst reads exactly nothing. */
   readonly silent: boolean;
 }
 

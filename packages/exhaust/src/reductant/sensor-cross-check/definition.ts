@@ -2,64 +2,57 @@ import {
   choice,
   choiceOutput,
   commonPractice,
+  countOutput,
   defineCalculation,
+  formula,
+  fromTable,
+  known,
   list,
-  noSolution,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
+  tableOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { coverageFactor, mean, standardDeviation } from '@wallflow/numerics';
 import { fraction, moleFraction, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr1065 } from '../../sources.js';
 import { allowedSensorDifference, sensorVerdict } from './kernel.js';
 
+const practice = commonPractice('A NOx sensor in the exhaust is taken to read within 10 % or 10 ppm');
+const sensor = { range: '0 <= x <= 5000 ppm', units: ['ppm'] } as const;
+const ppm = (symbol: string, label: string, digits: number) => quantityOutput(moleFraction, { symbol, label, digits, units: ['ppm'] });
+
 export const sensorCrossCheckCalculation = defineCalculation({
   id: 'sensor-cross-check',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'reductant',
   title: 'Two NOx sensors in the same gas',
-  purpose: 'Do the sensors before and behind the catalyst agree when nothing is converted between them?',
-  usedBy: ['technician', 'trainer'],
+  purpose: 'Do the sensors before and after the catalyst agree when nothing is converted between them?',
   keywords: ['NOx sensor', 'plausibility', 'cross-check'],
   method: 'mean difference of paired readings with its 95 % interval',
-  inputs: z.strictObject({
+  inputs: {
     readings: list(
-      z.strictObject({
-        upstream: quantity(moleFraction, {
-          symbol: 'x_{1i}',
-          label: 'Sensor before',
-          min: '0 ppm',
-          max: '5000 ppm',
-          example: '300 ppm',
-          units: ['ppm'],
-        }),
-        downstream: quantity(moleFraction, {
-          symbol: 'x_{2i}',
-          label: 'Sensor behind',
-          min: '0 ppm',
-          max: '5000 ppm',
-          example: '290 ppm',
-          units: ['ppm'],
-        }),
-      }),
+      {
+        noxBefore: quantity(moleFraction, { symbol: 'x_{1i}', label: 'Sensor before the catalyst', ...sensor, example: '300 ppm' }),
+        noxAfter: quantity(moleFraction, { symbol: 'x_{2i}', label: 'Sensor after the catalyst', ...sensor, example: '290 ppm' }),
+      },
       {
         label: 'Pairs of readings',
         description: 'Steady engine, each pair read together, some ten seconds apart.',
         min: 3,
         max: 500,
         example: [
-          { upstream: '310 ppm', downstream: '298 ppm' },
-          { upstream: '305 ppm', downstream: '296 ppm' },
-          { upstream: '312 ppm', downstream: '299 ppm' },
-          { upstream: '308 ppm', downstream: '297 ppm' },
+          { noxBefore: '310 ppm', noxAfter: '298 ppm' },
+          { noxBefore: '305 ppm', noxAfter: '296 ppm' },
+          { noxBefore: '312 ppm', noxAfter: '299 ppm' },
+          { noxBefore: '308 ppm', noxAfter: '297 ppm' },
         ],
       },
     ),
-    state: choice({
+    scrState: choice({
       label: 'State of the SCR system',
       options: {
         emptied: 'dosing off, stored ammonia used up (hot, or long without dosing)',
@@ -68,110 +61,120 @@ export const sensorCrossCheckCalculation = defineCalculation({
       },
       example: 'emptied',
     }),
-    sensorAbsolute: quantityWithDefault(moleFraction, {
+    sensorAbsolute: quantity(moleFraction, {
       symbol: 'a',
-      label: 'How well one sensor reads, at least (±)',
-      above: '0 ppm',
-      max: '100 ppm',
-      example: '10 ppm',
+      label: 'Uncertainty of one sensor, at least (±)',
+      range: '0 < x <= 100 ppm',
       units: ['ppm'],
-      default: '10 ppm',
-      defaultReason: 'common practice, no source',
+      default: ['10 ppm', 'common practice, no source'],
     }),
-    sensorRelative: quantityWithDefault(fraction, {
+    sensorRelative: quantity(fraction, {
       symbol: 'b',
-      label: 'How well one sensor reads, of the value (±)',
-      min: '0 %',
-      max: '50 %',
-      example: '10 %',
+      label: 'Uncertainty of one sensor, as a share of its reading (±)',
+      range: '0 <= x <= 50 %',
       units: ['%'],
-      default: '10 %',
-      defaultReason: 'common practice, no source',
-    }),
-  }),
-  intermediates: {
-    uncertainty: quantityOutput(moleFraction, {
-      symbol: 'U',
-      label: 'Uncertainty of the mean difference (95 %)',
-      digits: 2,
-      units: ['ppm'],
-    }),
-    allowedDifference: quantityOutput(moleFraction, {
-      symbol: 'd_{max}',
-      label: 'Difference that two sound sensors may show',
-      digits: 3,
-      units: ['ppm'],
+      default: ['10 %', 'common practice, no source'],
     }),
   },
+  intermediates: {
+    pairs: tableOutput({ label: 'Differences', columns: { difference: ppm('d_i', 'After minus before', 3) } }),
+    pairsCounted: countOutput({ symbol: 'n', label: 'Pairs' }),
+    differenceSpread: ppm('s', 'Standard deviation of the differences', 3),
+    studentFactor: quantityOutput(ratio, { symbol: 't_{95}', label: "Student's t for 95 %", digits: 4, leastDigits: 4 }),
+    differenceUncertainty: ppm('U', 'Uncertainty of the mean difference (95 %)', 2),
+    meanNox: ppm('\\bar x', 'Mean of both sensors', 4),
+    allowedDifference: ppm('d_{max}', 'Difference that two sound sensors may show', 3),
+  },
   outputs: {
-    meanUpstream: quantityOutput(moleFraction, { symbol: '\\bar x_1', label: 'Mean before', digits: 4, units: ['ppm'] }),
-    meanDownstream: quantityOutput(moleFraction, { symbol: '\\bar x_2', label: 'Mean behind', digits: 4, units: ['ppm'] }),
-    difference: quantityOutput(moleFraction, { symbol: 'd', label: 'Mean difference, behind minus before', digits: 3, units: ['ppm'] }),
-    readingRatio: optional(quantityOutput(ratio, { symbol: 'q', label: 'Behind over before', digits: 3 })),
+    meanBefore: ppm('\\bar x_1', 'Mean before the catalyst', 4),
+    meanAfter: ppm('\\bar x_2', 'Mean after the catalyst', 4),
+    meanDifference: ppm('d', 'Mean difference, after minus before', 3),
+    readingRatio: optional(quantityOutput(ratio, { symbol: 'q', label: 'After over before', digits: 3 })),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
         agree: 'the sensors agree',
-        'downstream-low': 'the sensor behind reads low, or the one before reads high',
-        'downstream-high': 'the sensor behind reads high, or the one before reads low',
-        'storage-possible': 'undecided: stored ammonia may still convert NOx',
-        undecided: 'undecided: the limit lies inside the uncertainty',
-        'too-little': 'cannot tell: there is hardly more NOx than the difference that is allowed',
+        'after-low': 'the sensor after the catalyst reads low, or the one before reads high',
+        'after-high': 'the sensor after the catalyst reads high, or the one before reads low',
+        'storage-possible': 'not clear: stored ammonia may still convert NOx',
+        undecided: 'not clear: the limit lies inside the uncertainty',
+        'too-little': 'not clear: there is hardly more NOx than the sensors may differ',
         'not-comparable': 'not comparable while dosing',
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'meanUpstream', tex: '[[meanUpstream]] = \\frac{1}{n}\\sum_i x_{1i}', source: 'cfr1065', locator: '1065.602(b)' },
-    { gives: 'meanDownstream', tex: '[[meanDownstream]] = \\frac{1}{n}\\sum_i x_{2i}', source: 'cfr1065', locator: '1065.602(b)' },
-    { gives: 'difference', tex: '[[difference]] = [[meanDownstream]]-[[meanUpstream]]' },
-    { gives: 'uncertainty', tex: '[[uncertainty]] = t_{95}\\,\\frac{s_d}{\\sqrt{n}}', source: 'cfr1065', locator: '1065.602(c), (g)' },
-    {
-      gives: 'allowedDifference',
-      tex: '[[allowedDifference]] = \\sqrt{2}\\,\\max\\left([[sensorAbsolute]],\\ [[sensorRelative]]\\,\\bar x\\right)',
-      source: 'practice',
-    },
-    { gives: 'readingRatio', tex: '[[readingRatio]] = \\frac{[[meanDownstream]]}{[[meanUpstream]]}' },
-    {
-      gives: 'verdict',
-      text: 'The mean difference with its uncertainty against the difference allowed; with no more NOx than that, nothing can be told. State: [[state]].',
-      source: 'practice',
-    },
+    rows('pairs', { difference: 'readings.noxAfter - readings.noxBefore' }),
+    formula('pairsCounted', 'count(pairs.difference)'),
+    formula('meanBefore', 'mean(readings.noxBefore)', cfr1065, '1065.602(b), mean'),
+    formula('meanAfter', 'mean(readings.noxAfter)', cfr1065, '1065.602(b), mean'),
+    formula('meanDifference', 'mean(pairs.difference)'),
+    formula('differenceSpread', 'deviation(pairs.difference)', cfr1065, '1065.602(c), standard deviation'),
+    fromTable('studentFactor', ['pairsCounted - 1'], cfr1065, '1065.602(g), Student t'),
+    formula('differenceUncertainty', 'studentFactor * differenceSpread / sqrt(pairsCounted)', cfr1065, '1065.602(g)'),
+    formula('meanNox', '(meanBefore + meanAfter) / 2'),
+    formula('allowedDifference', 'sqrt(2) * max(sensorAbsolute, sensorRelative * meanNox)', practice),
+    formula('readingRatio', 'meanAfter / meanBefore'),
+    verdict(
+      'verdict',
+      {
+        'not-comparable': "scrState == 'dosing'",
+        'too-little': 'meanNox <= allowedDifference',
+        agree: 'abs(meanDifference) + differenceUncertainty <= allowedDifference',
+        undecided: 'abs(meanDifference) - differenceUncertainty <= allowedDifference',
+        'after-high': 'meanDifference > 0',
+        'after-low': "scrState == 'emptied'",
+        'storage-possible': 'otherwise',
+      },
+      practice,
+    ),
   ],
-  assumptions: [{ code: 'same_gas', text: 'The same gas passes both sensors: no leak, no dosing, no stored ammonia between them.' }],
-  limits: [{ code: 'which_one', text: 'Two sensors tell that one is wrong, not which. A third instrument or a calibration gas tells.' }],
+  assumptions: { same_gas: 'The same gas passes both sensors: no leak, no dosing, no stored ammonia between them.' },
+  limits: { which_one: 'Two sensors show that one is wrong, not which. A third instrument or a calibration gas shows that.' },
   cautions: [cautions.sensorFirst, cautions.noDefeat, cautions.makerFirst, cautions.fumes],
-  sources: { cfr1065, practice: commonPractice('A NOx sensor in the exhaust is taken to read within 10 % or 10 ppm') },
   compute(input) {
-    const upstream = input.readings.map((pair) => pair.upstream);
-    const downstream = input.readings.map((pair) => pair.downstream);
-    const differences = input.readings.map((pair) => pair.downstream - pair.upstream);
-    const meanUpstream = mean(upstream);
-    const meanDownstream = mean(downstream);
-    const spread = standardDeviation(differences);
-    const factor = coverageFactor(0.95, differences.length - 1);
-    if (meanUpstream === undefined || meanDownstream === undefined || spread === undefined || factor === undefined) {
-      return noSolution('too few pairs of readings', ['readings']);
-    }
-    const difference = meanDownstream - meanUpstream;
-    const uncertainty = (factor * spread) / Math.sqrt(differences.length);
-    const allowedDifference = allowedSensorDifference((meanUpstream + meanDownstream) / 2, input.sensorAbsolute, input.sensorRelative);
+    const differences = input.readings.map((pair) => pair.noxAfter - pair.noxBefore);
+    const pairsCounted = differences.length;
+    // At least three pairs are asked for, so that mean and spread are known.
+    const meanBefore = known(mean(input.readings.map((pair) => pair.noxBefore)));
+    const meanAfter = known(mean(input.readings.map((pair) => pair.noxAfter)));
+    const meanDifference = known(mean(differences));
+    const differenceSpread = known(standardDeviation(differences));
+    const studentFactor = known(coverageFactor(0.95, pairsCounted - 1));
+    const differenceUncertainty = (studentFactor * differenceSpread) / Math.sqrt(pairsCounted);
+    const meanNox = (meanBefore + meanAfter) / 2;
+    const allowedDifference = allowedSensorDifference(meanNox, input.sensorAbsolute, input.sensorRelative);
     return {
-      meanUpstream,
-      meanDownstream,
-      difference,
-      uncertainty,
+      pairs: differences.map((difference) => ({ difference })),
+      pairsCounted,
+      differenceSpread,
+      studentFactor,
+      meanBefore,
+      meanAfter,
+      meanDifference,
+      differenceUncertainty,
+      meanNox,
       allowedDifference,
-      readingRatio: meanUpstream > 0 ? meanDownstream / meanUpstream : undefined,
+      readingRatio: meanBefore > 0 ? meanAfter / meanBefore : undefined,
       verdict: sensorVerdict({
-        difference,
-        uncertainty,
+        difference: meanDifference,
+        uncertainty: differenceUncertainty,
         allowed: allowedDifference,
-        mean: (meanUpstream + meanDownstream) / 2,
-        dosing: input.state === 'dosing',
-        emptied: input.state === 'emptied',
+        mean: meanNox,
+        dosing: input.scrState === 'dosing',
+        emptied: input.scrState === 'emptied',
       }),
     };
+  },
+  advise({ verdict }) {
+    if (verdict === 'after-low' || verdict === 'after-high')
+      return [
+        { tone: 'do', text: 'Check both sensors against a third instrument or a calibration gas, and the pipe between them for leaks.' },
+      ];
+    if (verdict === 'storage-possible')
+      return [{ tone: 'do', text: 'Run the engine hot without dosing until the reading after the catalyst stops rising, then repeat.' }];
+    if (verdict === 'too-little') return [{ tone: 'do', text: 'Repeat at a load with more NOx, 200 ppm or more.' }];
+    return [];
   },
 });

@@ -1,14 +1,7 @@
-export type SensorVerdict =
-  | 'agree'
-  | 'downstream-low'
-  | 'downstream-high'
-  | 'storage-possible'
-  | 'undecided'
-  | 'too-little'
-  | 'not-comparable';
+export type SensorVerdict = 'agree' | 'after-low' | 'after-high' | 'storage-possible' | 'undecided' | 'too-little' | 'not-comparable';
 
 export interface SensorVerdictInput {
-  /** Mean of downstream minus upstream and half the width of its 95 % interval, as mole fractions. */
+  /** Mean of after minus before and half the width of its 95 % interval, as mole fractions. */
   readonly difference: number;
   readonly uncertainty: number;
   readonly allowed: number;
@@ -26,8 +19,8 @@ export function sensorVerdict({ difference, uncertainty, allowed, mean, dosing, 
   if (mean <= allowed) return 'too-little';
   if (Math.abs(difference) + uncertainty <= allowed) return 'agree';
   if (Math.abs(difference) - uncertainty <= allowed) return 'undecided';
-  if (difference > 0) return 'downstream-high';
-  return emptied ? 'downstream-low' : 'storage-possible';
+  if (difference > 0) return 'after-high';
+  return emptied ? 'after-low' : 'storage-possible';
 }
 
 /**
