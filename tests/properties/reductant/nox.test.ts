@@ -104,10 +104,10 @@ describe('dry and wet', () => {
     fc.assert(
       fc.property(fc.constantFrom(...editions), number(5, 65), number(0, 30), number(1, 5000), (edition, ratio, humidity, ppm) => {
         const common = { edition, fuelToAirRatio: `${ratio} g/kg`, intakeHumidity: `${humidity} g/kg` };
-        const there = calculation?.run({ ...common, reading: { value: ppm, unit: 'ppm' }, readingBasis: 'dry' });
+        const there = calculation?.run({ ...common, gasReading: { value: ppm, unit: 'ppm' }, readingBasis: 'dry' });
         if (!there?.ok) throw new Error('refused');
         const wet = there.outputs.wetReading as number;
-        const back = calculation?.run({ ...common, reading: { value: wet, unit: '1' }, readingBasis: 'wet' });
+        const back = calculation?.run({ ...common, gasReading: { value: wet, unit: '1' }, readingBasis: 'wet' });
         if (!back?.ok) throw new Error('refused');
         expect(((back.outputs.dryReading as number) * 1e6) / ppm).toBeCloseTo(1, 9);
         if (edition !== 'un-r49-2008') expect(wet * 1e6).toBeLessThanOrEqual(ppm);

@@ -80,7 +80,7 @@ describe('a limit from memory says so with the result', () => {
     ['reductant-storage-life', { periods: [{ storageTemperature: '10 °C', duration: '1 d' }], storedAt: '10 °C' }],
     ['workplace-air', registry.get('workplace-air')?.example],
     ['nox-humidity-correction', { edition: 'un-r49-later', noxMoleFraction: '400 ppm', intakeHumidity: '10 g/kg' }],
-    ['dry-wet-correction', { edition: 'directive-1999', fuelToAirRatio: '33 g/kg', reading: '400 ppm', readingBasis: 'dry' }],
+    ['dry-wet-correction', { edition: 'directive-1999', fuelToAirRatio: '33 g/kg', gasReading: '400 ppm', readingBasis: 'dry' }],
     ['nox-mass-flow', { noxMoleFraction: '400 ppm', readingBasis: 'wet', exhaustMassFlow: '200 kg/h', edition: 'un-r49-later' }],
     ['roadworthiness-rules', { place: 'eu' }],
   ])('%s', (id, input) => {

@@ -1,19 +1,43 @@
 import {
+  cases,
   choice,
-  choiceWithDefault,
+  constant,
   defineCalculation,
-  missingInputs,
+  formula,
   noSolution,
-  optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  relevantWhen,
+  type Source,
 } from '@wallflow/calculation';
-import { absolutePressure, massFraction, massRatio, moleFraction, ratio } from '@wallflow/units';
-import * as z from 'zod';
+import { absolutePressure, massFraction, massRatio, molarMass, moleFraction, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
+import { cfr1065 } from '../../sources.js';
+import { airMolarMass } from '../../vocabulary/constants.js';
+import { waterMolarMass } from '../named-constants.js';
 import { directive1999, unR49Edition2008 } from '../sources.js';
-import { dryWetByWaterBalance, dryWetDirective, dryWetFromCarbon, dryWetR49, dryWetR49WithCooler, residualWaterFactor } from './kernel.js';
+import {
+  dryWetByWaterBalance,
+  dryWetDirective,
+  dryWetFromCarbon,
+  dryWetR49,
+  dryWetR49WithCooler,
+  molarMassOfHydrogen,
+  molarMassOfOxygenAtom,
+  residualWaterFactor,
+} from './kernel.js';
+
+const waterBalance: Source = {
+  type: 'derivation',
+  title: 'Moles after complete lean combustion, molar masses of 40 CFR 1065.1005; agrees with the bracket of UN R49 within 0.01 %',
+  mark: 'read',
+};
+
+const perAir = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 6 });
+const reading = (symbol: string, label: string) => quantityOutput(moleFraction, { symbol, label, digits: 5, units: ['ppm', '%'] });
+const r49Bracket =
+  '1 - (1244.2 * intakeHumidity + 11119 * hydrogenFraction * fuelToAirRatio) / (773.4 + 1244.2 * intakeHumidity + 1000 * (5.5594 * hydrogenFraction + 0.70046 * oxygenFraction) * fuelToAirRatio)';
+const intakeWater = '1.608 * intakeHumidity / (1 + 1.608 * intakeHumidity)';
 
 export const dryWetCorrectionCalculation = defineCalculation({
   id: 'dry-wet-correction',
@@ -21,177 +45,186 @@ export const dryWetCorrectionCalculation = defineCalculation({
   subject: 'reductant',
   title: 'Dry and wet readings',
   purpose: 'What would a reading of dried gas be in the wet exhaust, and the other way round?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['dry', 'wet', 'ppm', 'water', 'analyser'],
   method: 'water balance of the combustion',
-  inputs: z.strictObject({
-    edition: choiceWithDefault({
+  inputs: {
+    edition: choice({
       label: 'Formula',
-      description: 'The formulas differ by up to one per cent: name the edition with the result.',
+      description: 'The formulas differ by up to one per cent: quote the edition with the result.',
       options: {
         'water-balance': 'water balance of the combustion (exact)',
         'un-r49-2008': 'UN R49 of 2008, with the factor 1.008',
-        'un-r49-2008-cooler': 'UN R49 of 2008, with the vapour pressure behind the cooler',
+        'un-r49-2008-cooler': 'UN R49 of 2008, with the vapour pressure after the cooler',
         'un-r49-2008-carbon': 'UN R49 of 2008, from CO2 and CO in the dried gas',
         'directive-1999': 'Directives 1999/96/EC and 2005/55/EC',
       },
-      example: 'water-balance',
-      default: 'water-balance',
-      defaultReason: 'no test regulation was named',
+      default: ['water-balance', 'no test regulation was named'],
     }),
     fuelToAirRatio: quantity(massRatio, {
       symbol: 'r',
       label: 'Fuel per dry air, by mass',
       description: 'One over the air-fuel ratio: about 69 g/kg at lambda 1, 35 g/kg at lambda 2.',
-      above: '0 g/kg',
-      max: '69 g/kg',
-      usual: ['8 g/kg', '65 g/kg'],
-      usualReason: 'diesel engines run lean, lambda 1.05 to 8',
+      range: '0 < x <= 69 g/kg',
+      usual: ['8 g/kg', '65 g/kg', 'diesel engines run lean, lambda 1.05 to 8'],
       example: '33.4 g/kg',
       units: ['g/kg'],
     }),
-    intakeHumidity: quantityWithDefault(massRatio, {
+    intakeHumidity: quantity(massRatio, {
       symbol: 'H_a',
       label: 'Water in the intake air per dry air',
-      min: '0 g/kg',
-      max: '50 g/kg',
-      example: '10 g/kg',
+      range: '0 <= x <= 50 g/kg',
       units: ['g/kg'],
-      default: '10 g/kg',
-      defaultReason: 'temperate summer air; 5 g/kg change the factor by 0.8 %',
+      default: ['10 g/kg', 'temperate summer air; 5 g/kg change the factor by 0.8 %'],
     }),
-    hydrogenFraction: quantityWithDefault(massFraction, {
+    hydrogenFraction: quantity(massFraction, {
       symbol: 'w_H',
       label: 'Hydrogen in the fuel, by mass',
-      min: '10 %',
-      max: '16 %',
-      usual: ['12 %', '14.5 %'],
-      usualReason: 'diesel fuels',
-      example: '13.5 %',
+      range: '10 <= x <= 16 %',
+      usual: ['12 %', '14.5 %', 'diesel fuels'],
       units: ['%'],
-      default: '13.5 %',
-      defaultReason: 'CH1.86, usual for road diesel',
+      default: ['13.5 %', 'CH1.86, usual for road diesel'],
     }),
-    oxygenFraction: quantityWithDefault(massFraction, {
+    oxygenFraction: quantity(massFraction, {
       symbol: 'w_O',
       label: 'Oxygen in the fuel, by mass',
       description: 'About 0.8 % with 7 % biodiesel.',
-      min: '0 %',
-      max: '12 %',
-      example: '0 %',
+      range: '0 <= x <= 12 %',
       units: ['%'],
-      default: '0 %',
-      defaultReason: 'fuel without oxygen',
+      default: ['0 %', 'fuel without oxygen'],
     }),
-    coolerVapourPressure: quantity(absolutePressure, {
-      symbol: 'p_r',
-      label: 'Vapour pressure of water behind the cooler',
-      description: 'For the formula with the cooler alone: 0.87 kPa at 5 °C.',
-      min: '0 kPa',
-      max: '5 kPa',
-      example: '0.87 kPa',
-      units: ['kPa', 'mbar'],
-    }).optional(),
-    barometricPressure: quantityWithDefault(absolutePressure, {
-      symbol: 'p_b',
-      label: 'Barometric pressure',
-      min: '60 kPa',
-      max: '110 kPa',
-      example: '101.3 kPa',
-      units: ['kPa', 'mbar'],
-      default: '101.325 kPa',
-      defaultReason: 'standard atmosphere; used by the formula with the cooler alone',
+    ...relevantWhen('edition', 'un-r49-2008-cooler', {
+      coolerVapourPressure: quantity(absolutePressure, {
+        symbol: 'p_r',
+        label: 'Vapour pressure of water after the cooler',
+        description: '0.87 kPa at 5 °C.',
+        range: '0 <= x <= 5 kPa',
+        example: '0.87 kPa',
+        units: ['kPa', 'mbar'],
+      }),
+      ambientPressure: quantity(absolutePressure, {
+        symbol: 'p_b',
+        label: 'Ambient pressure',
+        range: '60 <= x <= 110 kPa',
+        example: '986 mbar',
+        units: ['kPa', 'mbar'],
+        default: ['101.325 kPa', 'standard atmosphere'],
+      }),
     }),
-    carbonDioxide: quantity(moleFraction, {
-      symbol: 'x_{CO_2}',
-      label: 'CO2 in the dried gas',
-      description: 'For the formula from the carbon gases alone.',
-      min: '0 %',
-      max: '16 %',
-      example: '7.1 %',
-      units: ['%', 'ppm'],
-    }).optional(),
-    carbonMonoxide: quantityWithDefault(moleFraction, {
-      symbol: 'x_{CO}',
-      label: 'CO in the dried gas',
-      min: '0 ppm',
-      max: '20000 ppm',
-      example: '50 ppm',
-      units: ['ppm', '%'],
-      default: '0 ppm',
-      defaultReason: 'next to nothing in lean diesel exhaust; used by the formula from the carbon gases alone',
+    ...relevantWhen('edition', 'un-r49-2008-carbon', {
+      dryCarbonDioxide: quantity(moleFraction, {
+        symbol: 'x_{CO_2}',
+        label: 'CO2 in the dried gas',
+        range: '0 <= x <= 16 %',
+        example: '7.1 %',
+        units: ['%', 'ppm'],
+      }),
+      dryCarbonMonoxide: quantity(moleFraction, {
+        symbol: 'x_{CO}',
+        label: 'CO in the dried gas',
+        range: '0 <= x <= 20000 ppm',
+        example: '50 ppm',
+        units: ['ppm', '%'],
+        default: ['0 ppm', 'next to nothing in lean diesel exhaust'],
+      }),
+      hydrogenToCarbon: quantity(ratio, {
+        symbol: '\\alpha',
+        label: 'Hydrogen atoms per carbon atom in the fuel',
+        range: '1 <= x <= 2.5',
+        default: ['1.86', 'usual for road diesel'],
+      }),
     }),
-    hydrogenToCarbon: quantityWithDefault(ratio, {
-      symbol: '\\alpha',
-      label: 'Hydrogen atoms per carbon atom in the fuel',
-      min: '1',
-      max: '2.5',
-      example: '1.86',
-      default: '1.86',
-      defaultReason: 'usual for road diesel; used by the formula from the carbon gases alone',
-    }),
-    reading: quantity(moleFraction, {
+    gasReading: quantity(moleFraction, {
       symbol: 'x',
       label: 'Reading to be converted',
-      min: '0 ppm',
-      max: '1000000 ppm',
+      range: '0 <= x <= 1000000 ppm',
       example: '495 ppm',
       units: ['ppm', '%'],
     }),
     readingBasis: choice({ label: 'Basis of that reading', options: { dry: 'dried gas', wet: 'wet gas' }, example: 'dry' }),
-  }),
+  },
   intermediates: {
-    factorByEdition: quantityOutput(ratio, { symbol: 'k_{ed}', label: 'Factor by the chosen formula', digits: 6 }),
-    factorByWaterBalance: quantityOutput(ratio, { symbol: 'k_{H_2O}', label: 'Factor by the water balance, for comparison', digits: 6 }),
+    dryGasPerAir: perAir('n_{dry}', 'Dry exhaust per dry air, by moles'),
+    waterPerAir: perAir('n_{H_2O}', 'Water per dry air, by moles'),
+    factorByWaterBalance: perAir('k_{H_2O}', 'Factor by the water balance'),
   },
   outputs: {
     dryToWetFactor: quantityOutput(ratio, { symbol: 'k_W', label: 'Dry-to-wet factor', digits: 5 }),
-    dryReading: optional(
-      quantityOutput(moleFraction, { symbol: 'x_{dry}', label: 'Reading in dried gas', digits: 5, units: ['ppm', '%'] }),
-    ),
-    wetReading: quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'Reading in wet gas', digits: 5, units: ['ppm', '%'] }),
+    dryReading: reading('x_{dry}', 'Reading in dried gas'),
+    wetReading: reading('x_{wet}', 'Reading in wet gas'),
   },
-  constants: {},
+  constants: {
+    airMolarMass,
+    waterMolarMass,
+    hydrogenMolarMass: constant(molarMass, molarMassOfHydrogen, { symbol: 'M_H', label: 'Molar mass of hydrogen atoms', source: cfr1065 }),
+    oxygenMolarMass: constant(molarMass, molarMassOfOxygenAtom, { symbol: 'M_O', label: 'Molar mass of oxygen atoms', source: cfr1065 }),
+  },
+  answer: 'wetReading',
   steps: [
-    {
-      gives: 'factorByWaterBalance',
-      tex: '[[factorByWaterBalance]] = \\frac{n_{dry}}{n_{dry}+n_{H_2O}},\\quad n_{H_2O} = \\frac{[[intakeHumidity]]}{M_{H_2O}} + \\frac{[[fuelToAirRatio]]\\,[[hydrogenFraction]]}{2 M_H}',
-      source: 'waterBalance',
-    },
-    {
-      gives: 'factorByEdition',
-      text: 'The formula of the chosen edition; the one of 2008 is multiplied by 1.008 for the water that a cooler leaves.',
-      source: 'unR49Edition2008',
-      locator: '5.2',
-    },
-    { gives: 'dryToWetFactor', tex: '[[dryToWetFactor]] = [[factorByEdition]]' },
-    { gives: 'dryReading', tex: '[[dryReading]] = \\frac{x_{wet}}{[[dryToWetFactor]]}' },
-    { gives: 'wetReading', tex: '[[wetReading]] = [[dryToWetFactor]]\\,x_{dry}' },
+    formula(
+      'dryGasPerAir',
+      '1 + airMolarMass * fuelToAirRatio * (oxygenFraction / (2 * oxygenMolarMass) - hydrogenFraction / (4 * hydrogenMolarMass))',
+      waterBalance,
+    ),
+    formula(
+      'waterPerAir',
+      'airMolarMass * (intakeHumidity / waterMolarMass + fuelToAirRatio * hydrogenFraction / (2 * hydrogenMolarMass))',
+      waterBalance,
+    ),
+    formula('factorByWaterBalance', 'dryGasPerAir / (dryGasPerAir + waterPerAir)', waterBalance),
+    cases('dryToWetFactor', {
+      "edition == 'water-balance'": 'factorByWaterBalance',
+      "edition == 'un-r49-2008'": formula(
+        'dryToWetFactor',
+        `1.008 * (${r49Bracket})`,
+        unR49Edition2008,
+        '5.2',
+        'The factor 1.008 is for the water that a cooler leaves.',
+      ),
+      "edition == 'un-r49-2008-cooler'": formula(
+        'dryToWetFactor',
+        `(${r49Bracket}) / (1 - coolerVapourPressure / ambientPressure)`,
+        unR49Edition2008,
+        '5.2',
+      ),
+      "edition == 'un-r49-2008-carbon'": formula(
+        'dryToWetFactor',
+        `1.008 * (1 / (1 + 0.5 * hydrogenToCarbon * (dryCarbonDioxide + dryCarbonMonoxide)) - ${intakeWater})`,
+        unR49Edition2008,
+        '5.2',
+      ),
+      otherwise: formula(
+        'dryToWetFactor',
+        `1 - 1.969 * fuelToAirRatio / (1 + fuelToAirRatio / (1 + intakeHumidity)) - ${intakeWater}`,
+        directive1999,
+      ),
+    }),
+    cases('dryReading', { "readingBasis == 'dry'": 'gasReading', otherwise: 'gasReading / dryToWetFactor' }),
+    cases('wetReading', { "readingBasis == 'wet'": 'gasReading', otherwise: 'dryToWetFactor * gasReading' }),
   ],
-  assumptions: [{ code: 'lean_complete', text: 'The engine runs lean and burns its fuel completely.' }],
-  limits: [
-    { code: 'no_reductant_water', text: 'Water from dosed reductant is left out; it adds up to about 0.5 % behind the injector.' },
-    { code: 'directive_fuel', text: 'The formula of the directives holds for one diesel fuel and takes no hydrogen content.' },
-  ],
-  cautions: [cautions.fumes],
-  sources: {
-    unR49Edition2008,
-    directive1999,
-    waterBalance: {
-      type: 'derivation',
-      title: 'Moles after complete lean combustion, molar masses of 40 CFR 1065.1005; agrees with the bracket of UN R49 within 0.01 %',
-      mark: 'read',
-    },
+  assumptions: { lean_complete: 'The engine runs lean and burns its fuel completely.' },
+  limits: {
+    no_reductant_water: 'Water from dosed reductant is left out; it adds up to about 0.5 % after the injector.',
+    directive_fuel: 'The formula of the directives holds for one diesel fuel and takes no hydrogen content.',
   },
+  cautions: [cautions.fumes],
+
   compute(input, context) {
     const factorByWaterBalance = dryWetByWaterBalance(input);
-    if (input.edition === 'un-r49-2008-cooler' && input.coolerVapourPressure === undefined) return missingInputs('coolerVapourPressure');
-    if (input.edition === 'un-r49-2008-carbon' && input.carbonDioxide === undefined) return missingInputs('carbonDioxide');
-    const factorByEdition = {
+    const { constants } = context;
+    // Those of the other editions are not given; a rule asks for those of the chosen one.
+    const { coolerVapourPressure = 0, ambientPressure = 1, dryCarbonDioxide = 0, dryCarbonMonoxide = 0, hydrogenToCarbon = 0 } = input;
+    const hydrogen = (input.fuelToAirRatio * input.hydrogenFraction) / constants.hydrogenMolarMass;
+    const oxygen = (input.fuelToAirRatio * input.oxygenFraction) / constants.oxygenMolarMass;
+    const dryToWetFactor = {
       'water-balance': factorByWaterBalance,
       'un-r49-2008': dryWetR49(input) * residualWaterFactor,
-      'un-r49-2008-cooler': dryWetR49WithCooler(input, input.coolerVapourPressure ?? 0, input.barometricPressure),
-      'un-r49-2008-carbon': dryWetFromCarbon({ ...input, carbonDioxide: input.carbonDioxide ?? 0 }),
+      'un-r49-2008-cooler': dryWetR49WithCooler(input, coolerVapourPressure, ambientPressure),
+      'un-r49-2008-carbon': dryWetFromCarbon({
+        carbonDioxide: dryCarbonDioxide,
+        carbonMonoxide: dryCarbonMonoxide,
+        hydrogenToCarbon,
+        intakeHumidity: input.intakeHumidity,
+      }),
       'directive-1999': dryWetDirective(input),
     }[input.edition];
     context.method(
@@ -205,9 +238,16 @@ export const dryWetCorrectionCalculation = defineCalculation({
     );
     if (input.edition === 'directive-1999')
       context.warn('from_memory', 'The formula of the directive is from memory; its worked example was recomputed and agrees.');
-    const wetReading = input.readingBasis === 'wet' ? input.reading : input.reading * factorByEdition;
-    const dryReading = input.readingBasis === 'wet' ? input.reading / factorByEdition : input.reading;
-    if (wetReading > 1 || dryReading > 1) return noSolution('the converted reading would be more than the whole gas', ['reading']);
-    return { factorByWaterBalance, factorByEdition, dryToWetFactor: factorByEdition, dryReading, wetReading };
+    const wetReading = input.readingBasis === 'wet' ? input.gasReading : input.gasReading * dryToWetFactor;
+    const dryReading = input.readingBasis === 'wet' ? input.gasReading / dryToWetFactor : input.gasReading;
+    if (wetReading > 1 || dryReading > 1) return noSolution('the converted reading would be more than the whole gas', ['gasReading']);
+    return {
+      dryGasPerAir: 1 + constants.airMolarMass * (oxygen / 2 - hydrogen / 4),
+      waterPerAir: constants.airMolarMass * (input.intakeHumidity / constants.waterMolarMass + hydrogen / 2),
+      factorByWaterBalance,
+      dryToWetFactor,
+      dryReading,
+      wetReading,
+    };
   },
 });

@@ -1,8 +1,8 @@
 import { molarMassOfDryAir } from '../../gas/constants.js';
 import { molarMassOfWater } from '../constants.js';
 
-const molarMassOfHydrogen = 0.00100794;
-const molarMassOfOxygenAtom = 0.0159994;
+export const molarMassOfHydrogen = 0.00100794;
+export const molarMassOfOxygenAtom = 0.0159994;
 
 export interface DryWetInput {
   /** Fuel mass per dry air mass. */
@@ -26,7 +26,7 @@ export function dryWetR49(input: DryWetInput): number {
   return 1 - water / (773.4 + 1244.2 * intakeHumidity + 1000 * dryGasOfFuel * r);
 }
 
-/** Factor that UN R49 of 2008 takes for the water that is left behind the cooler of the analyser. */
+/** Factor that UN R49 of 2008 takes for the water that is left after the cooler of the analyser. */
 export const residualWaterFactor = 1.008;
 
 /** The same with the water that a cooler of known pressure leaves: division by 1 − p_r/p_b. Pressures in Pa. */
