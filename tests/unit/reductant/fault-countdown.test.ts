@@ -52,14 +52,19 @@ describe('the countdown calculation', () => {
   };
 
   it('keeps the stage while a repair is not confirmed, and counts no further', () => {
-    const { outputs } = run({ law: 'eu-light-duty', fault: 'quality', state: 'repaired-unconfirmed', distanceSinceDetection: '300 km' });
+    const { outputs } = run({
+      rule: 'eu-light-duty',
+      fault: 'quality',
+      faultState: 'repaired-unconfirmed',
+      distanceSinceDetection: '300 km',
+    });
     expect(outputs).toMatchObject({ stage: 'counting', nextStage: undefined, distanceLeft: undefined });
   });
 
   it('refuses a fault for which the rule holds nothing, and a state that is not known', () => {
     for (const input of [
-      { law: 'eu-light-duty', fault: 'tampering', distanceSinceDetection: '10 km' },
-      { law: 'eu-heavy-duty', fault: 'quality' },
+      { rule: 'eu-light-duty', fault: 'tampering', distanceSinceDetection: '10 km' },
+      { rule: 'eu-heavy-duty', fault: 'quality' },
     ]) {
       const result = calculation?.run(input);
       expect(result?.ok).toBe(false);
@@ -67,13 +72,13 @@ describe('the countdown calculation', () => {
   });
 
   it('says in basis and warnings that a limit is from memory', () => {
-    const { outputs, warnings } = run({ law: 'eu-light-duty', fault: 'quality', distanceSinceDetection: '300 km' });
+    const { outputs, warnings } = run({ rule: 'eu-light-duty', fault: 'quality', distanceSinceDetection: '300 km' });
     expect(outputs.basis).toContain('from memory');
     expect(warnings.map((warning) => warning.code)).toContain('from_memory');
   });
 
   it('advises against clearing codes, and defers to the maker', () => {
-    const { advice } = run({ law: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '2 h' });
+    const { advice } = run({ rule: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '2 h' });
     expect(advice.some((line) => line.tone === 'do-not' && line.text.includes('clear codes'))).toBe(true);
     expect(calculation?.spec.cautions.map((caution) => caution.code)).toEqual(
       expect.arrayContaining(['no_defeat', 'maker_procedure_first']),

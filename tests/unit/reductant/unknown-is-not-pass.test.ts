@@ -61,10 +61,10 @@ describe('what was not observed is never a pass', () => {
   });
 
   it('a reading at the edge of the window is undecided', () => {
-    expect(verdictOf('reductant-concentration', { refractiveIndex: '1.3814', temperature: '20 °C' })).toBe('near-lower-limit');
-    expect(verdictOf('reductant-concentration', { refractiveIndex: '1.38285', temperature: '20 °C', density: '1060 kg/m3' })).toBe(
-      'not-urea-and-water',
-    );
+    expect(verdictOf('reductant-concentration', { refractiveIndex: '1.3814', fluidTemperature: '20 °C' })).toBe('near-lower-limit');
+    expect(
+      verdictOf('reductant-concentration', { refractiveIndex: '1.38285', fluidTemperature: '20 °C', fluidDensity: '1060 kg/m3' }),
+    ).toBe('not-urea-and-water');
   });
 });
 
@@ -75,7 +75,7 @@ describe('a limit from memory says so with the result', () => {
     ['smoke-limit', { regime: 'eu', firstUseYear: 2016, reading: '0.1 1/m' }],
     ['particle-number-idle', { rule: 'germany', testYear: 2026, readings }],
     ['free-acceleration', { readings: absorption, limit: '1.5 1/m' }],
-    ['fault-countdown', { law: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '3 h' }],
+    ['fault-countdown', { rule: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '3 h' }],
     ['reductant-range', { fluidVolume: '9 L', consumption: '2 L/1000km' }],
     ['reductant-storage-life', { periods: [{ storageTemperature: '10 °C', duration: '1 d' }], storedAt: '10 °C' }],
     ['workplace-air', registry.get('workplace-air')?.example],
@@ -95,7 +95,7 @@ describe('a limit from memory says so with the result', () => {
       {
         'smoke-limit': { regime: 'eu', firstUseYear: 2016 },
         'particle-number-idle': { rule: 'germany', testYear: 2026, readings },
-        'fault-countdown': { law: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '3 h' },
+        'fault-countdown': { rule: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '3 h' },
         'workplace-air': registry.get('workplace-air')?.example as object,
       }[id] as object,
     );

@@ -91,7 +91,7 @@ export { type ReductantRangeInput, reductantRange } from './reductant-range/kern
 export { type StoragePeriod, type StorageRow, storageLife, storageLifeAt, usedStorageLife } from './reductant-storage-life/kernel.js';
 export { type FreezingProperties, standardReductantFreezing, type ThawHeat, type ThawInput, thawHeat } from './reductant-thaw/kernel.js';
 export { removedWaterCorrection } from './removed-water/kernel.js';
-export { compareSamples, type SampleEstimate, type SampleVerdict } from './sample-comparison/kernel.js';
+export { compareSamples, type SampleComparison, type SampleEstimate, type SampleVerdict } from './sample-comparison/kernel.js';
 export { type ScrPlugFlowInput, type ScrPlugFlowResult, scrPlugFlow } from './scr-model/plug-flow.js';
 export { type Arrhenius, ammoniaCoverage, arrhenius, noxRate, type ScrModel, teachingScrModel } from './scr-model/teaching-model.js';
 export { allowedSensorDifference, type SensorVerdict, type SensorVerdictInput, sensorVerdict } from './sensor-cross-check/kernel.js';

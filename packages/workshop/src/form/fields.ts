@@ -165,7 +165,7 @@ export const jobForm = z.strictObject({
     'none',
   ),
   reductant: section(
-    inputsOf('reductant-concentration', ['refractiveIndex', 'density', 'specificGravity', 'temperature']),
+    inputsOf('reductant-concentration', ['refractometerPercent', 'refractiveIndex', 'fluidDensity', 'specificGravity', 'fluidTemperature']),
     'Reductant in the tank',
     'By refractometer or by density; left empty when it was not tested.',
   ),

@@ -1,20 +1,25 @@
 import {
+  cases,
   choice,
   choiceOutput,
-  choiceWithDefault,
   citation,
   commonPractice,
+  constant,
   defineCalculation,
+  formula,
+  fromTable,
   inconsistentInputs,
   missingInputs,
   optional,
   quantity,
   quantityOutput,
+  relevantWhen,
+  statement,
   textOutput,
 } from '@wallflow/calculation';
 import { fraction, length, time } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
+import { siBrochure } from '../../sources.js';
 import { type CountdownState, countdown } from './kernel.js';
 import { type CountdownStage, type LawProfile, lawProfiles } from './profiles.js';
 import { euroSixHeavyInducement, unR83Inducement, usGuidance2025 } from './sources.js';
@@ -41,24 +46,29 @@ const inputOf = {
   range: 'rangeLeft',
 } as const;
 
+const practice = commonPractice('Counters and freeze frames are saved before anything is cleared');
+const stretch = (symbol: string, label: string) => quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
+const hours = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 3, units: ['h', 'min'] });
+const days = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 3, units: ['d'] });
+const share = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+
 export const faultCountdownCalculation = defineCalculation({
   id: 'fault-countdown',
   version: '1.0.0',
   subject: 'reductant',
   title: 'Countdown after a reagent or NOx fault',
   purpose: 'Which stage has the vehicle reached, what comes next, and how far or how long until then?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['countdown', 'inducement', 'no restart', 'reagent', 'warning'],
   method: 'stages of the law, held as data',
-  inputs: z.strictObject({
-    law: choice({
+  inputs: {
+    rule: choice({
       label: 'Rule',
       options: {
         'eu-light-duty': lawProfiles['eu-light-duty'].name,
         'eu-heavy-duty': lawProfiles['eu-heavy-duty'].name,
         'us-guidance-2025': lawProfiles['us-guidance-2025'].name,
       },
-      example: 'eu-light-duty',
+      example: 'eu-heavy-duty',
     }),
     fault: choice({
       label: 'Fault',
@@ -71,127 +81,133 @@ export const faultCountdownCalculation = defineCalculation({
       },
       example: 'quality',
     }),
-    state: choiceWithDefault({
+    faultState: choice({
       label: 'State of the fault',
       options: {
         active: 'active',
         'repaired-unconfirmed': 'repaired, not yet confirmed by the vehicle',
         'repaired-confirmed': 'repaired and confirmed by the vehicle',
       },
-      example: 'active',
-      default: 'active',
-      defaultReason: 'a fault counts until the vehicle has confirmed the repair',
+      default: ['active', 'a fault counts until the vehicle has confirmed the repair'],
     }),
-    distanceSinceDetection: quantity(length, {
-      symbol: 's',
-      label: 'Distance since the fault was detected',
-      description: 'From the freeze frame or the counter. Read it before anything is cleared.',
-      min: '0 km',
-      max: '100000 km',
-      example: '300 km',
-      units: ['km', 'mi'],
-    }).optional(),
-    engineTimeSinceDetection: quantity(time, {
-      symbol: 't',
-      label: 'Engine running time since the fault was detected',
-      min: '0 h',
-      max: '10000 h',
-      example: '6 h',
-      units: ['h', 'min'],
-    }).optional(),
-    tankLevel: quantity(fraction, {
-      symbol: 'l',
-      label: 'Level in the tank',
-      min: '0 %',
-      max: '100 %',
-      example: '8 %',
-      units: ['%'],
-    }).optional(),
-    rangeLeft: quantity(length, {
-      symbol: 'r',
-      label: 'Range left on the reagent',
-      min: '0 km',
-      max: '100000 km',
-      example: '1500 km',
-      units: ['km', 'mi'],
-    }).optional(),
-    distancePerDay: quantity(length, {
-      symbol: 's_d',
-      label: 'Distance driven per day',
-      description: 'Give it to get the days left.',
-      above: '0 km',
-      max: '2000 km',
-      example: '60 km',
-      units: ['km', 'mi'],
-    }).optional(),
-    engineTimePerDay: quantity(time, {
-      symbol: 't_d',
-      label: 'Engine running time per day',
-      description: 'Give it to get the days left.',
-      above: '0 h',
-      max: '24 h',
-      example: '6 h',
-      units: ['h'],
-    }).optional(),
-    timeSinceConfirmed: quantity(time, {
-      symbol: 't_c',
-      label: 'Engine running time since the repair was confirmed',
-      min: '0 h',
-      max: '10000 h',
-      example: '5 h',
-      units: ['h'],
-    }).optional(),
-  }),
-  example: { distanceSinceDetection: '300 km', distancePerDay: '60 km' },
-  intermediates: {},
+    distanceSinceDetection: optional(
+      quantity(length, {
+        symbol: 's',
+        label: 'Distance since the fault was detected',
+        description: 'From the freeze frame or the counter. Read it before anything is cleared.',
+        range: '0 <= x <= 100000 km',
+        example: '300 km',
+        units: ['km', 'mi'],
+      }),
+    ),
+    engineTimeSinceDetection: optional(
+      quantity(time, {
+        symbol: 't',
+        label: 'Engine running time since the fault was detected',
+        range: '0 <= x <= 10000 h',
+        example: '6 h',
+        units: ['h', 'min'],
+      }),
+    ),
+    tankLevel: optional(
+      quantity(fraction, { symbol: 'l', label: 'Level in the tank', range: '0 <= x <= 100 %', example: '8 %', units: ['%'] }),
+    ),
+    rangeLeft: optional(
+      quantity(length, {
+        symbol: 'r',
+        label: 'Range left on the reagent',
+        range: '0 <= x <= 100000 km',
+        example: '1500 km',
+        units: ['km', 'mi'],
+      }),
+    ),
+    distancePerDay: optional(
+      quantity(length, {
+        symbol: 's_d',
+        label: 'Distance driven per day',
+        description: 'Enter it to see the days left.',
+        range: '0 < x <= 2000 km',
+        example: '60 km',
+        units: ['km', 'mi'],
+      }),
+    ),
+    engineTimePerDay: optional(
+      quantity(time, {
+        symbol: 't_d',
+        label: 'Engine running time per day',
+        description: 'Enter it to see the days left.',
+        range: '0 < x <= 24 h',
+        example: '6 h',
+        units: ['h'],
+      }),
+    ),
+    ...relevantWhen('faultState', 'repaired-confirmed', {
+      timeSinceConfirmed: optional(
+        quantity(time, {
+          symbol: 't_c',
+          label: 'Engine running time since the repair was confirmed',
+          range: '0 <= x <= 10000 h',
+          example: '5 h',
+          units: ['h'],
+        }),
+      ),
+    }),
+  },
+  example: { engineTimeSinceDetection: '6 h', engineTimePerDay: '2 h' },
+  intermediates: {
+    nextDistance: optional(stretch('s_2', 'Distance at which the next stage begins')),
+    nextEngineTime: optional(hours('t_2', 'Engine running time at which the next stage begins')),
+    nextLevel: optional(share('l_2', 'Tank level at which the next stage begins')),
+    nextRange: optional(stretch('r_2', 'Range left at which the next stage begins')),
+    daysByDistance: optional(days('d_s', 'Days by distance')),
+    daysByTime: optional(days('d_t', 'Days by engine running time')),
+    counterMemory: optional(hours('t_m', 'Engine running time for which the counter is kept')),
+  },
   outputs: {
     effect: textOutput({ label: 'What it does' }),
     nextStage: optional(choiceOutput({ label: 'Next stage', options: stages })),
     nextEffect: optional(textOutput({ label: 'What that will do' })),
-    distanceLeft: optional(
-      quantityOutput(length, { symbol: 's_n', label: 'Distance until the next stage', digits: 3, units: ['km', 'mi'] }),
-    ),
-    timeLeft: optional(
-      quantityOutput(time, { symbol: 't_n', label: 'Engine running time until the next stage', digits: 3, units: ['h', 'min'] }),
-    ),
-    levelLeft: optional(quantityOutput(fraction, { symbol: 'l_n', label: 'Tank level above the next stage', digits: 3, units: ['%'] })),
-    rangeLeftToNext: optional(
-      quantityOutput(length, { symbol: 'r_n', label: 'Range above the next stage', digits: 3, units: ['km', 'mi'] }),
-    ),
-    daysLeft: optional(quantityOutput(time, { symbol: 'd', label: 'Days until the next stage, at this use', digits: 3, units: ['d'] })),
-    counterKeptFor: optional(
-      quantityOutput(time, { symbol: 't_k', label: 'A repeat still continues the old counter for', digits: 3, units: ['h'] }),
-    ),
+    distanceLeft: optional(stretch('s_n', 'Distance until the next stage')),
+    timeLeft: optional(hours('t_n', 'Engine running time until the next stage')),
+    levelLeft: optional(share('l_n', 'Tank level above the next stage')),
+    rangeLeftToNext: optional(stretch('r_n', 'Range above the next stage')),
+    daysLeft: optional(days('d', 'Days until the next stage, at this use')),
+    counterKeptFor: optional(hours('t_k', 'A repeat still continues the old counter for')),
     basis: textOutput({ label: 'Basis' }),
     stage: choiceOutput({ label: 'Stage reached', options: stages }),
   },
-  constants: {},
+  constants: { day: constant(time, '1 d', { symbol: 'd_1', label: 'One day', source: siBrochure }) },
+  answer: 'stage',
   steps: [
-    { gives: 'basis', text: 'Rule, edition and how far it was checked.' },
-    { gives: 'distanceLeft', tex: '[[distanceLeft]] = s_{next}-[[distanceSinceDetection]]' },
-    { gives: 'timeLeft', tex: '[[timeLeft]] = t_{next}-[[engineTimeSinceDetection]]' },
-    { gives: 'levelLeft', tex: '[[levelLeft]] = [[tankLevel]]-l_{next}' },
-    { gives: 'rangeLeftToNext', tex: '[[rangeLeftToNext]] = [[rangeLeft]]-r_{next}' },
-    { gives: 'daysLeft', text: 'What is left over what a day uses; the axis that comes first counts.' },
-    { gives: 'nextStage', text: 'The stage after the one that is reached.' },
-    { gives: 'stage', text: 'The most severe stage of which any limit is reached.' },
+    statement('basis', 'Rule, edition and how far it was checked.'),
+    statement('stage', 'The most severe stage of which any limit is reached: [[stage]].'),
+    statement('nextStage', 'The stage after the one that is reached: [[nextStage]].'),
+    fromTable('nextDistance', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    formula('distanceLeft', 'nextDistance - distanceSinceDetection'),
+    fromTable('nextEngineTime', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    formula('timeLeft', 'nextEngineTime - engineTimeSinceDetection'),
+    fromTable('nextLevel', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    formula('levelLeft', 'tankLevel - nextLevel'),
+    fromTable('nextRange', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    formula('rangeLeftToNext', 'rangeLeft - nextRange'),
+    cases('daysByDistance', {
+      'known(distanceLeft)': 'day * distanceLeft / distancePerDay',
+      otherwise: 'day * rangeLeftToNext / distancePerDay',
+    }),
+    formula('daysByTime', 'day * timeLeft / engineTimePerDay'),
+    formula('daysLeft', 'max(0, min(daysByDistance, daysByTime))', undefined, undefined, 'What comes first counts.'),
+    fromTable('counterMemory', ['rule'], euroSixHeavyInducement),
+    formula('counterKeptFor', 'max(0, counterMemory - timeSinceConfirmed)'),
   ],
-  assumptions: [
-    { code: 'rule_not_vehicle', text: 'These are the latest limits of the rule. A vehicle may act earlier; its own display comes first.' },
-  ],
-  limits: [{ code: 'profiles', text: 'Non-road machines and model years from 2027 in the US follow other rules that are not held here.' }],
+  assumptions: { rule_not_vehicle: 'These are the latest limits of the rule. A vehicle may act earlier; its own display comes first.' },
+  limits: { profiles: 'Not for non-road machines and US model years from 2027: they follow other rules.' },
   cautions: [cautions.noDefeat, cautions.makerFirst],
-  sources: {
-    unR83Inducement,
-    euroSixHeavyInducement,
-    usGuidance2025,
-    practice: commonPractice('Counters and freeze frames are saved before anything is cleared'),
-  },
   dimensional: 'compares with limits of the law that are held as data',
-  compute(input, { warn, method }) {
-    const profile: LawProfile = lawProfiles[input.law];
+  sources: [unR83Inducement, usGuidance2025, practice],
+  compute(input, { constants, warn, method }) {
+    const profile: LawProfile = lawProfiles[input.rule];
     const list: readonly CountdownStage[] | undefined = profile.faults[input.fault];
-    if (list === undefined) return inconsistentInputs('this rule has no stages for this fault in the data held here', ['law'], ['fault']);
+    if (list === undefined) return inconsistentInputs('no stages are known here for this fault under this rule', ['rule'], ['fault']);
     const found = countdown(list, {
       distance: input.distanceSinceDetection,
       engineTime: input.engineTimeSinceDetection,
@@ -199,11 +215,11 @@ export const faultCountdownCalculation = defineCalculation({
       range: input.rangeLeft,
     });
     const counted = (['distance', 'engineTime', 'level', 'range'] as const).filter((axis) => countsOn(list, axis));
-    if (input.state !== 'repaired-confirmed' && counted.every((axis) => found.unknown.includes(axis))) {
+    if (input.faultState !== 'repaired-confirmed' && counted.every((axis) => found.unknown.includes(axis))) {
       if (counted.length === 1) return missingInputs(...counted.map((axis) => inputOf[axis]));
       return inconsistentInputs(
-        `this rule counts ${counted.map((axis) => needs[axis]).join(' or ')}, which was not given`,
-        ['law'],
+        `this rule counts ${counted.map((axis) => needs[axis]).join(' or ')}; enter one of them`,
+        ['rule'],
         ...counted.map((axis) => [inputOf[axis]]),
       );
     }
@@ -213,13 +229,24 @@ export const faultCountdownCalculation = defineCalculation({
       warn('from_memory', `The limits of this rule are from memory: ${basis}. Read the text before telling a customer a date.`);
     else warn('read_second_hand', profile.source.note ?? basis);
     for (const axis of found.unknown)
-      warn('axis_unknown', `Not given: ${needs[axis]}. A later stage may have been reached.`, [inputOf[axis]]);
-    if (input.state === 'repaired-confirmed') return confirmed(profile, basis, input.timeSinceConfirmed);
-    const frozen = input.state === 'repaired-unconfirmed';
+      warn('axis_unknown', `Not entered: ${needs[axis]}. A later stage may have been reached.`, [inputOf[axis]]);
+    if (input.faultState === 'repaired-confirmed') return confirmed(profile, basis, input.timeSinceConfirmed);
+    const frozen = input.faultState === 'repaired-unconfirmed';
     if (frozen) warn('not_confirmed', 'The stage stays until the vehicle has confirmed the repair by its own test.');
     const after = frozen ? undefined : found.next;
     const left: CountdownState = frozen ? {} : found.left;
+    const byDistance = daysFor(left.distance ?? left.range, input.distancePerDay, constants.day);
+    const byTime = daysFor(left.engineTime, input.engineTimePerDay, constants.day);
+    const first = Math.min(...[byDistance, byTime].filter((days) => days !== undefined));
     return {
+      ...nothing,
+      // The limits of which the distance is known, as only with these there is something left to work out.
+      nextDistance: left.distance === undefined ? undefined : after?.distance,
+      nextEngineTime: left.engineTime === undefined ? undefined : after?.engineTime,
+      nextLevel: left.level === undefined ? undefined : after?.levelAtMost,
+      nextRange: left.range === undefined ? undefined : after?.rangeAtMost,
+      daysByDistance: byDistance,
+      daysByTime: byTime,
       stage: found.stage,
       effect: found.effect,
       nextStage: after?.stage,
@@ -228,8 +255,7 @@ export const faultCountdownCalculation = defineCalculation({
       timeLeft: left.engineTime,
       levelLeft: left.level,
       rangeLeftToNext: left.range,
-      daysLeft: daysUntil(left, input.distancePerDay, input.engineTimePerDay),
-      counterKeptFor: undefined,
+      daysLeft: byDistance === undefined && byTime === undefined ? undefined : Math.max(0, first),
       basis: `${basis}. ${profile.note}`,
     };
   },
@@ -238,7 +264,7 @@ export const faultCountdownCalculation = defineCalculation({
       tone: 'do',
       text: 'Save codes, freeze frames and counters first; then repair the cause, and let the vehicle confirm it by the maker’s test or drive.',
     },
-    { tone: 'do-not', text: 'Do not clear codes to gain time: the counter is remembered, and the evidence is gone.' },
+    { tone: 'do-not', text: 'Do not clear codes to gain time: the vehicle remembers the counter, and the evidence is gone.' },
   ],
 });
 
@@ -247,27 +273,36 @@ function countsOn(list: readonly CountdownStage[], axis: keyof typeof needs): bo
   return list.some((stage) => stage[key[axis]] !== undefined);
 }
 
-/** Seconds of calendar time until the first of the axes that count on daily use reaches its limit. */
-function daysUntil(left: CountdownState, distancePerDay: number | undefined, engineTimePerDay: number | undefined): number | undefined {
-  const shares = [
-    [left.distance ?? left.range, distancePerDay],
-    [left.engineTime, engineTimePerDay],
-  ].flatMap(([rest, perDay]) => (rest === undefined || perDay === undefined ? [] : [rest / perDay]));
-  return shares.length === 0 ? undefined : 86_400 * Math.max(0, Math.min(...shares));
+/** Calendar time in s until what is left is used up at so much a day. */
+function daysFor(rest: number | undefined, perDay: number | undefined, day: number): number | undefined {
+  return rest === undefined || perDay === undefined ? undefined : (day * rest) / perDay;
 }
+
+const nothing = {
+  nextDistance: undefined,
+  nextEngineTime: undefined,
+  nextLevel: undefined,
+  nextRange: undefined,
+  daysByDistance: undefined,
+  daysByTime: undefined,
+  counterMemory: undefined,
+  nextStage: undefined,
+  nextEffect: undefined,
+  distanceLeft: undefined,
+  timeLeft: undefined,
+  levelLeft: undefined,
+  rangeLeftToNext: undefined,
+  daysLeft: undefined,
+  counterKeptFor: undefined,
+};
 
 function confirmed(profile: LawProfile, basis: string, since: number | undefined) {
   const kept = profile.counterMemory === undefined || since === undefined ? undefined : Math.max(0, profile.counterMemory - since);
   return {
+    ...nothing,
     stage: 'none' as const,
     effect: 'none: the vehicle has confirmed the repair',
-    nextStage: undefined,
-    nextEffect: undefined,
-    distanceLeft: undefined,
-    timeLeft: undefined,
-    levelLeft: undefined,
-    rangeLeftToNext: undefined,
-    daysLeft: undefined,
+    counterMemory: kept === undefined ? undefined : profile.counterMemory,
     counterKeptFor: kept,
     basis: `${basis}. ${profile.note}`,
   };

@@ -3,20 +3,24 @@ import {
   choiceOutput,
   commonPractice,
   defineCalculation,
-  inconsistentInputs,
+  formula,
+  fromTable,
+  known,
   list,
   noSolution,
+  oneOf,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
   tableOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { massFraction, refractiveIndex, temperature } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { concentrationFromIndex, indexPerUrea } from '../reductant-concentration/kernel.js';
 import { refractiveIndexAt20 } from '../solution/refractive-index.js';
 import { itmoIndex, pace1986 } from '../solution/sources.js';
+import { indexSlopeFormula, solutionDensity } from '../solution/working.js';
 import { iso22241Part1 } from '../sources.js';
 import { compareSamples } from './kernel.js';
 
@@ -28,148 +32,164 @@ const places = {
   line: 'line to the injector',
 } as const;
 
+const urea = (symbol: string, label: string, digits: number) => quantityOutput(massFraction, { symbol, label, digits, units: ['%'] });
+const index = (symbol: string, label: string) => quantityOutput(refractiveIndex, { symbol, label, digits: 5, leastDigits: 5 });
+const practice = commonPractice('Samples from the top, the middle and the bottom of the tank are compared');
+
 export const sampleComparisonCalculation = defineCalculation({
   id: 'sample-comparison',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'reductant',
   title: 'Samples of reductant compared',
   purpose: 'Is the fluid the same at the top, at the bottom and in the container, or has something been added or settled?',
-  usedBy: ['technician'],
   keywords: ['sample', 'stratified', 'refractometer', 'contamination'],
   method: 'difference of the urea content read with one instrument',
-  inputs: z.strictObject({
+  inputs: {
     samples: list(
-      z.strictObject({
+      {
         place: choice({ label: 'Taken from', options: places, example: 'top' }),
-        refractiveIndex: quantity(refractiveIndex, {
-          symbol: 'n',
-          label: 'Refractive index',
-          min: '1.325',
-          max: '1.42',
-          usual: ['1.36', '1.40'],
-          usualReason: 'reductant reads near 1.383',
-          example: '1.3829',
-        }).optional(),
-        refractometerPercent: quantity(massFraction, {
-          symbol: 'w_r',
-          label: 'Refractometer for reductant, per cent of urea',
-          description: 'In place of the index. For one that compensates for temperature enter 20 °C.',
-          min: '0 %',
-          max: '50 %',
-          usual: ['20 %', '40 %'],
-          usualReason: 'reductant reads near 32.5 %',
-          example: '30.1 %',
-          units: ['%'],
-        }).optional(),
-        temperature: quantity(temperature, {
+        ...oneOf(
+          {
+            refractometerPercent: quantity(massFraction, {
+              symbol: 'w_r',
+              label: 'Refractometer for reductant, per cent of urea',
+              description: 'For one that compensates for temperature enter 20 °C.',
+              range: '0 <= x <= 50 %',
+              usual: ['20 %', '40 %', 'reductant reads near 32.5 %'],
+              example: '30.1 %',
+              units: ['%'],
+            }),
+            refractiveIndex: quantity(refractiveIndex, {
+              symbol: 'n',
+              label: 'Refractive index',
+              range: '1.325 <= x <= 1.42',
+              usual: ['1.36', '1.40', 'reductant reads near 1.383'],
+              example: '1.3788',
+            }),
+          },
+          { prefer: 'refractiveIndex' },
+        ),
+        fluidTemperature: quantity(temperature, {
           symbol: 'T',
           label: 'Temperature of the sample',
-          min: '-5 °C',
-          max: '45 °C',
-          usual: ['10 °C', '30 °C'],
-          usualReason: 'the shift to 20 °C is a straight line',
+          range: '-5 <= x <= 45 °C',
+          usual: ['10 °C', '30 °C', 'the shift to 20 °C is a straight line'],
           example: '20 °C',
           units: ['degC'],
         }),
-      }),
+      },
       {
         label: 'Samples',
         description: 'Two or more, read with the same instrument.',
         min: 2,
         max: 6,
         example: [
-          { place: 'top', refractometerPercent: '30.1 %', temperature: '20 °C' },
-          { place: 'bottom', refractometerPercent: '30.3 %', temperature: '20 °C' },
-          { place: 'container', refractometerPercent: '32.4 %', temperature: '20 °C' },
+          { place: 'top', refractometerPercent: '30.1 %', fluidTemperature: '20 °C' },
+          { place: 'bottom', refractometerPercent: '30.3 %', fluidTemperature: '20 °C' },
+          { place: 'container', refractometerPercent: '32.4 %', fluidTemperature: '20 °C' },
         ],
       },
     ),
-    indexUncertainty: quantityWithDefault(refractiveIndex, {
+    indexUncertainty: quantity(refractiveIndex, {
       symbol: 'u_n',
-      label: 'How well the refractometer repeats (±)',
-      min: '0.00001',
-      max: '0.01',
-      example: '0.0002',
-      default: '0.0002',
-      defaultReason: 'repeat readings of a hand refractometer; common practice, no source',
+      label: 'Repeatability of the refractometer (±)',
+      range: '0.00001 <= x <= 0.01',
+      default: ['0.0002', 'repeat readings of a hand refractometer; common practice, no source'],
     }),
-    allowedDifference: quantityWithDefault(massFraction, {
+    allowedDifference: quantity(massFraction, {
       symbol: 'd',
       label: 'Difference that does not matter',
-      min: '0 %',
-      max: '10 %',
-      example: '0.5 %',
+      range: '0 <= x <= 10 %',
       units: ['%'],
-      default: '0.5 %',
-      defaultReason: 'a third of the window of ISO 22241-1; common practice, no source',
+      default: ['0.5 %', 'a third of the window of ISO 22241-1; common practice, no source'],
     }),
-  }),
+  },
   intermediates: {
-    uncertainty: quantityOutput(massFraction, { symbol: 'u', label: 'Uncertainty of the difference', digits: 2, units: ['%'] }),
+    strongest: urea('w_{max}', 'Strongest sample', 3),
+    weakest: urea('w_{min}', 'Weakest sample', 3),
+    strongestUncertainty: urea('u_{max}', 'Uncertainty of the strongest sample', 2),
+    weakestUncertainty: urea('u_{min}', 'Uncertainty of the weakest sample', 2),
+    differenceUncertainty: urea('u', 'Uncertainty of the difference', 2),
   },
   outputs: {
     samplesRead: tableOutput({
       label: 'Samples',
       columns: {
         place: choiceOutput({ label: 'Taken from', options: places }),
-        ureaFraction: quantityOutput(massFraction, { symbol: 'w', label: 'Urea, by mass', digits: 3, units: ['%'] }),
+        indexRead: index('n_T', 'Index as read'),
+        indexAt20: index('n_{20}', 'Index at 20 °C'),
+        ureaFraction: urea('w', 'Urea, by mass', 3),
+        ureaUncertainty: urea('u_w', 'Uncertainty', 2),
       },
     }),
-    spread: quantityOutput(massFraction, {
-      symbol: '\\Delta w',
-      label: 'Difference between the strongest and the weakest',
-      digits: 2,
-      units: ['%'],
-    }),
+    ureaDifference: urea('\\Delta w', 'Difference between the strongest and the weakest', 2),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
         same: 'the same fluid everywhere',
         differ: 'the samples differ',
-        undecided: 'undecided: the difference is as large as its uncertainty',
+        undecided: 'not clear: the difference is as large as its uncertainty',
       },
     }),
   },
-  constants: {},
+  constants: { referenceTemperature: solutionDensity.constants.referenceTemperature },
+  answer: 'verdict',
   steps: [
-    { gives: 'samplesRead', text: 'Urea content of each sample from its index, shifted to 20 °C.', source: 'pace1986' },
-    { gives: 'spread', tex: '[[spread]] = w_{max}-w_{min}' },
-    { gives: 'uncertainty', tex: '[[uncertainty]] = \\sqrt{u_{max}^{2}+u_{min}^{2}}' },
-    { gives: 'verdict', text: 'The difference with its uncertainty is compared with: [[allowedDifference]].', source: 'practice' },
+    rows(
+      'samplesRead',
+      {
+        indexAt20: `indexRead + ${indexSlopeFormula('ureaFraction')} * (samples.fluidTemperature - referenceTemperature)`,
+        ureaUncertainty: 'sqrt(indexUncertainty ^ 2 + (0.4e-4 * (samples.fluidTemperature - referenceTemperature)) ^ 2) / 0.165',
+      },
+      pace1986,
+      undefined,
+      'Urea content of each sample from its index at 20 °C, as on the page of one reading.',
+    ),
+    formula('strongest', 'max(samplesRead.ureaFraction)'),
+    formula('weakest', 'min(samplesRead.ureaFraction)'),
+    formula('ureaDifference', 'strongest - weakest'),
+    fromTable('strongestUncertainty', ['strongest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
+    fromTable('weakestUncertainty', ['weakest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
+    formula('differenceUncertainty', 'sqrt(strongestUncertainty ^ 2 + weakestUncertainty ^ 2)'),
+    verdict(
+      'verdict',
+      {
+        differ: 'ureaDifference - differenceUncertainty > allowedDifference',
+        same: 'ureaDifference + differenceUncertainty <= allowedDifference',
+        undecided: 'otherwise',
+      },
+      practice,
+    ),
   ],
-  assumptions: [{ code: 'one_instrument', text: 'One instrument read all samples, so that its error drops out of the difference.' }],
-  limits: [{ code: 'index_only', text: 'Fuel and oil float as a film: look at the top sample as well as reading it.' }],
+  assumptions: { one_instrument: 'One instrument read all samples, so that its error drops out of the difference.' },
+  limits: { index_only: 'Fuel and oil float as a film: look at the top sample as well as reading it.' },
   cautions: [cautions.waste],
-  sources: {
-    pace1986,
-    itmoIndex,
-    iso22241Part1,
-    practice: commonPractice('Samples from the top, the middle and the bottom of the tank are compared'),
-  },
   dimensional: 'empirical relations in molarity and index',
+  sources: [itmoIndex, iso22241Part1],
   compute(input) {
-    const indices = input.samples.map(({ refractiveIndex: index, refractometerPercent: percent }) =>
-      percent === undefined ? index : (index ?? refractiveIndexAt20(percent)),
-    );
-    const unread = indices.indexOf(undefined);
-    if (unread >= 0) {
-      const paths = ['refractometerPercent', 'refractiveIndex'].map((key) => ['samples', unread, key]);
-      return inconsistentInputs('enter either the per cent of a refractometer or the refractive index of each sample', ...paths);
-    }
-    const read = input.samples.map((sample, index) => ({
-      place: sample.place,
-      ...concentrationFromIndex(indices[index] ?? 0, sample.temperature, input.indexUncertainty),
-    }));
+    const read = input.samples.map(({ place, refractiveIndex: typed, refractometerPercent, fluidTemperature }) => {
+      const indexRead = typed ?? refractiveIndexAt20(known(refractometerPercent));
+      return { place, indexRead, ...concentrationFromIndex(indexRead, fluidTemperature, input.indexUncertainty) };
+    });
     const bad = read.findIndex((sample) => sample.ureaFraction < -0.01 || sample.ureaFraction > 0.53);
     if (bad >= 0) return noSolution('this index is not that of urea in water', ['samples', bad, 'refractiveIndex']);
-    const { spread, uncertainty, verdict } = compareSamples(
-      read.map((sample) => ({ ureaFraction: sample.ureaFraction, uncertainty: sample.uncertainty / indexPerUrea })),
-      input.allowedDifference,
-    );
+    // What reads a little below water holds no urea.
+    const estimates = read.map(({ ureaFraction, uncertainty }) => ({
+      ureaFraction: Math.max(0, ureaFraction),
+      uncertainty: uncertainty / indexPerUrea,
+    }));
+    const { strongest, weakest, spread, uncertainty, verdict } = compareSamples(estimates, input.allowedDifference);
     return {
-      samplesRead: read.map(({ place, ureaFraction }) => ({ place, ureaFraction: Math.max(0, ureaFraction) })),
-      spread,
-      uncertainty,
+      samplesRead: read.map(({ place, indexRead, at20 }, row) => {
+        const { ureaFraction, uncertainty: ureaUncertainty } = known(estimates[row]);
+        return { place, indexRead, indexAt20: at20, ureaFraction, ureaUncertainty };
+      }),
+      strongest: strongest.ureaFraction,
+      weakest: weakest.ureaFraction,
+      strongestUncertainty: strongest.uncertainty,
+      weakestUncertainty: weakest.uncertainty,
+      ureaDifference: spread,
+      differenceUncertainty: uncertainty,
       verdict,
     };
   },
@@ -178,7 +198,7 @@ export const sampleComparisonCalculation = defineCalculation({
       ? [
           {
             tone: 'do',
-            text: 'Weaker at the top: water was added, or the fluid was not mixed after a refill. Weaker everywhere than in the container: look at what was filled.',
+            text: 'Weaker at the top: water was added, or the fluid was not mixed after a refill. Weaker everywhere than in the container: find out what was filled.',
           },
           { tone: 'do', text: 'Drain, flush by the vehicle maker’s procedure and refill with fluid of known quality.' },
         ]

@@ -6,16 +6,21 @@ export interface SampleEstimate {
 
 export type SampleVerdict = 'same' | 'differ' | 'undecided';
 
-/** Whether samples differ by more than they may: compares the highest with the lowest. */
-export function compareSamples(
-  samples: readonly SampleEstimate[],
-  allowed: number,
-): { readonly spread: number; readonly uncertainty: number; readonly verdict: SampleVerdict } {
+export interface SampleComparison {
+  readonly strongest: SampleEstimate;
+  readonly weakest: SampleEstimate;
+  readonly spread: number;
+  readonly uncertainty: number;
+  readonly verdict: SampleVerdict;
+}
+
+/** Whether samples differ by more than they may: compares the strongest with the weakest. */
+export function compareSamples(samples: readonly SampleEstimate[], allowed: number): SampleComparison {
   const sorted = [...samples].sort((a, b) => a.ureaFraction - b.ureaFraction);
-  const lowest = sorted[0]!;
-  const highest = sorted.at(-1)!;
-  const spread = highest.ureaFraction - lowest.ureaFraction;
-  const uncertainty = Math.hypot(lowest.uncertainty, highest.uncertainty);
+  const weakest = sorted[0]!;
+  const strongest = sorted.at(-1)!;
+  const spread = strongest.ureaFraction - weakest.ureaFraction;
+  const uncertainty = Math.hypot(weakest.uncertainty, strongest.uncertainty);
   const verdict = spread - uncertainty > allowed ? 'differ' : spread + uncertainty <= allowed ? 'same' : 'undecided';
-  return { spread, uncertainty, verdict };
+  return { strongest, weakest, spread, uncertainty, verdict };
 }

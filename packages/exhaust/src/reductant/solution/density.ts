@@ -32,8 +32,13 @@ export function ureaSolutionDensity(ureaFraction: number, temperature: number): 
   return ureaSolutionDensityAt20(ureaFraction) - densitySlope(ureaFraction) * (temperature - referenceTemperature);
 }
 
+/** Density over that of water, minus one, at 25 °C by the relation, from the density at 20 °C in kg/m³. */
+export function excessFromDensityAt20(density: number): number {
+  return (density / waterDensityAt20 - 1) / densityScale;
+}
+
 /** Mass fraction of urea from the density at 20 °C in kg/m³; undoes `ureaSolutionDensityAt20`. */
 export function ureaFractionFromDensityAt20(density: number): number {
-  const excess = (density / waterDensityAt20 - 1) / densityScale;
+  const excess = excessFromDensityAt20(density);
   return (Math.sqrt(0.2658 ** 2 + 4 * 0.033 * excess) - 0.2658) / (2 * 0.033);
 }

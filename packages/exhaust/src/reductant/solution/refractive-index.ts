@@ -7,7 +7,8 @@ export const waterIndexAt20 = 1.33299;
 /** Middle of the range 1.3814 to 1.3843 of ISO 22241-1, for 32.5 % of urea at 20 °C. */
 export const standardReductantIndex = 1.38285;
 
-const waterDensityAt25 = 997.047;
+/** Density of water at 25 °C in kg/m³ (Tanaka et al. 2001). */
+export const waterDensityAt25 = 997.047;
 
 /** Molar concentration of urea in mol/L at 25 °C from the index above that of water (Pace 1986, after Warren and Gordon 1966). */
 export function molarityFromIndexDifference(difference: number): number {
@@ -37,16 +38,21 @@ export function indexDifference(ureaFraction: number): number {
 }
 
 /** Brings the relation, measured at 25 °C, to the middle of the range of ISO 22241-1 at 20 °C; it is 1.014. */
-const scaleTo20 = (standardReductantIndex - waterIndexAt20) / indexDifference(standardUreaFraction);
+export const indexScale = (standardReductantIndex - waterIndexAt20) / indexDifference(standardUreaFraction);
 
 /** Refractive index at 20 °C, sodium D line, from the mass fraction of urea, 0 to 0.5. */
 export function refractiveIndexAt20(ureaFraction: number): number {
-  return waterIndexAt20 + scaleTo20 * indexDifference(ureaFraction);
+  return waterIndexAt20 + indexScale * indexDifference(ureaFraction);
+}
+
+/** Index above that of water at 25 °C by the relation, from the index at 20 °C. */
+export function indexDifferenceAt20(index: number): number {
+  return (index - waterIndexAt20) / indexScale;
 }
 
 /** Mass fraction of urea from the refractive index at 20 °C; undoes `refractiveIndexAt20`. */
 export function ureaFractionFromIndexAt20(index: number): number {
-  const molarity = molarityFromIndexDifference((index - waterIndexAt20) / scaleTo20);
+  const molarity = molarityFromIndexDifference(indexDifferenceAt20(index));
   return invert(ureaMolarity, molarity, molarity / 18);
 }
 

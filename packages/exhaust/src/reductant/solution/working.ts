@@ -1,6 +1,7 @@
 import { constant, formula, quantityOutput } from '@wallflow/calculation';
-import { density, ratio, temperature } from '@wallflow/units';
+import { density, ratio, refractiveIndex, temperature } from '@wallflow/units';
 import { densityScale, referenceTemperature, waterDensityAt20 } from './density.js';
+import { indexScale, waterDensityAt25, waterIndexAt20 } from './refractive-index.js';
 import { densitySlopePractice, pace1986, tanaka2001 } from './sources.js';
 
 /** How the density of the fluid follows from `ureaFraction` and `fluidTemperature`, in every definition alike. */
@@ -22,9 +23,9 @@ export const solutionDensity = {
       label: 'Factor that makes the density 1090 kg/m³ at 32.5 % and 20 °C',
       source: pace1986,
     }),
-    densityTemperature: constant(temperature, referenceTemperature, {
+    referenceTemperature: constant(temperature, referenceTemperature, {
       symbol: 'T_{20}',
-      label: 'Temperature of the density line',
+      label: 'Temperature to which density and index refer',
       source: pace1986,
     }),
   },
@@ -32,9 +33,30 @@ export const solutionDensity = {
     formula('densityAt20', 'waterDensity * (1 + densityScale * (0.2658 * ureaFraction + 0.033 * ureaFraction ^ 2))', pace1986),
     formula(
       'fluidDensity',
-      'densityAt20 - (0.21 + 0.19 * ureaFraction / 0.325) * (fluidTemperature - densityTemperature)',
+      'densityAt20 - (0.21 + 0.19 * ureaFraction / 0.325) * (fluidTemperature - referenceTemperature)',
       densitySlopePractice,
       'in kg/m³ per kelvin',
     ),
   ],
 } as const;
+
+/** What the relation between index and urea needs beside `ureaMolarMass`. */
+export const indexConstants = {
+  waterDensityAt25: constant(density, waterDensityAt25, { symbol: '\\rho_{25}', label: 'Density of water at 25 °C', source: tanaka2001 }),
+  waterIndex: constant(refractiveIndex, waterIndexAt20, { symbol: 'n_w', label: 'Refractive index of water at 20 °C', source: pace1986 }),
+  indexScale: constant(ratio, indexScale, {
+    symbol: 'k_n',
+    label: 'Factor that makes the index 1.38285 at 32.5 % and 20 °C',
+    source: pace1986,
+  }),
+};
+
+/** Index above that of water by the relation at 25 °C, from an index at 20 °C. */
+export const indexExcessFormula = (index: string) => `(${index} - waterIndex) / indexScale`;
+
+/** Change of the index per kelvin near 20 °C, with its sign turned. */
+export const indexSlopeFormula = (urea: string) => `(0.9e-4 + 0.7e-4 * min(0.52, max(0, ${urea})) / 0.325)`;
+
+/** Moles of urea per litre at 25 °C, from the mass fraction and from the index above that of water. */
+export const molarityEquation = (urea: string, excess: string) =>
+  `waterDensityAt25 * ${urea} * (1 + 0.2658 * ${urea} + 0.033 * ${urea} ^ 2) / (1000 * ureaMolarMass) = 117.66 * ${excess} + 29.753 * ${excess} ^ 2 + 185.56 * ${excess} ^ 3`;
