@@ -1,8 +1,23 @@
 import { quantityOutput } from '@wallflow/calculation';
-import { density, differentialPressure, dynamicViscosity, permeability, ratio, velocity } from '@wallflow/units';
+import {
+  area,
+  differentialPressure,
+  flowResistance as flowResistanceKind,
+  fraction,
+  length,
+  permeability,
+  ratio,
+  velocity,
+} from '@wallflow/units';
+import { filterGeometryCalculation } from './filter-geometry/definition.js';
+import { gasDensity, gasViscosity } from './gas-steps.js';
 
 export const dropOutput = (symbol: string, label: string) =>
   quantityOutput(differentialPressure, { symbol, label, units: ['mbar', 'kPa', 'Pa', 'inH2O_4C', 'psi'] });
+
+const speed = (symbol: string, label: string) => quantityOutput(velocity, { symbol, label, units: ['m/s'] });
+const thickness = (symbol: string, label: string) => quantityOutput(length, { symbol, label, units: ['um', 'mm', 'mil'] });
+const filled = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, units: ['%', '1'] });
 
 /** The parts of a drop that a clean filter has too. */
 export const cleanPartOutputs = {
@@ -14,57 +29,49 @@ export const cleanPartOutputs = {
   forchheimerDrop: dropOutput('\\Delta p_{F}', 'Inertia in the wall (Forchheimer)'),
 };
 
-export const flowStateOutputs = {
-  viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', units: ['uPa.s', 'Pa.s'] }),
-  density: quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', units: ['kg/m3'] }),
-  channelVelocity: quantityOutput(velocity, { symbol: 'U_{in}', label: 'Velocity into an inlet channel', units: ['m/s'] }),
-  machNumber: quantityOutput(ratio, { symbol: 'Ma', label: 'Largest channel velocity over the speed of sound', digits: 2 }),
-  wallVelocity: quantityOutput(velocity, { symbol: 'u_w', label: 'Mean velocity through the wall', units: ['m/s'] }),
+export const loadedPartOutputs = {
+  ...cleanPartOutputs,
+  sootDrop: dropOutput('\\Delta p_s', 'Soot cake'),
+  ashDrop: dropOutput('\\Delta p_a', 'Ash layer'),
 };
 
-/** The soot cake's permeability as it was used. */
-export const cakePermeabilityOutput = quantityOutput(permeability, {
-  symbol: 'k_s',
-  label: 'Permeability of the cake as used',
-  units: ['m2', 'um2'],
-});
+const { inletWidth, outletWidth, filtrationArea } = filterGeometryCalculation.spec.outputs;
+const { openLength, inletCells, outletCells } = filterGeometryCalculation.spec.intermediates;
 
-export const cakePermeabilityStep = {
-  gives: 'cakePermeability',
-  text: 'Permeability of the cake, corrected for gas slip if the size of the primary particles is given: [[cakePermeability]].',
-  source: 'konstandopoulos2000',
-  locator: 'App. II, Eqs A17 to A20',
-} as const;
+/** Channels, gas and velocities, which every drop calculation starts from. */
+export const flowStateOutputs = {
+  inletWidth,
+  outletWidth,
+  inletCells,
+  outletCells,
+  openLength,
+  filtrationArea,
+  ...gasViscosity.outputs,
+  ...gasDensity.outputs,
+  channelVelocity: speed('U_{in}', 'Velocity into an inlet channel'),
+  outletVelocity: speed('U_{out}', 'Velocity out of an outlet channel'),
+  wallVelocity: speed('u_w', 'Mean velocity through the wall'),
+  soundSpeed: speed('a', 'Speed of sound in the gas'),
+  machNumber: quantityOutput(ratio, { symbol: 'Ma', label: 'Largest channel velocity over the speed of sound', digits: 2 }),
+};
 
-/** The working starts with the gas, in every drop calculation alike. */
-export const viscosityStep = {
-  gives: 'viscosity',
-  text: 'Viscosity as given, or that of air at [[gasTemperature]]: [[viscosity]].',
-  source: 'cfr1065',
-  locator: '1065.640 Table 4',
-} as const;
+/** What soot and ash leave of the inlet channels, and the cake's permeability as it was used. */
+export const depositOutputs = {
+  cakePermeability: quantityOutput(permeability, { symbol: "k_s'", label: 'Permeability of the cake as used', units: ['m2', 'um2'] }),
+  ashPlugLength: quantityOutput(length, { symbol: 'L_a', label: 'Length of the ash plug', units: ['mm', 'in'] }),
+  cakeLength: quantityOutput(length, { symbol: "L'", label: 'Length that the ash plug leaves', digits: 5, units: ['mm', 'in'] }),
+  layerArea: quantityOutput(area, { symbol: "A_w'", label: 'Filtration area that the ash plug leaves', units: ['m2', 'ft2'] }),
+  ashFill: filled('f_a', 'Part of the channel that the ash layer fills'),
+  widthOnAsh: quantityOutput(length, {
+    symbol: '\\alpha_a',
+    label: 'Width that the ash layer leaves open',
+    digits: 5,
+    units: ['mm', 'um'],
+  }),
+  ashThickness: thickness('w_a', 'Thickness of the ash layer'),
+  sootFill: filled('f_s', 'Part of what the ash leaves that the soot cake fills'),
+  openWidth: quantityOutput(length, { symbol: '\\alpha_1', label: 'Width left open in the inlet channels', units: ['mm', 'um'] }),
+  sootThickness: thickness('w', 'Thickness of the soot cake'),
+};
 
-/** The largest velocity in the channels against sound, in every drop calculation alike. */
-export const machStep = {
-  gives: 'machNumber',
-  text: 'The faster of inlet and outlet channels over the speed of sound at [[gasTemperature]]: [[machNumber]].',
-  source: 'soundOfIdealGas',
-} as const;
-
-/** What every calculation with one volume flow takes it to be, and where to get it. */
-export const middleFlow = {
-  code: 'flow_in_the_middle',
-  text: 'The volume flow belongs to the pressure in the middle of the filter. With it the sum of the parts also holds for a gas that expands on its way; a flow behind the filter makes the drop too high, by half the drop over the absolute pressure. The volume flow calculation gives the right one from a mass flow, the back-pressure and the drop.',
-} as const;
-
-/** How fast the gas may be, in every drop calculation alike. */
-export const slowChannels = {
-  code: 'mach',
-  text: 'Holds up to 0.3 of the speed of sound in the channels, where gas brought to rest is 4.5 % denser. More gets a warning; the speed of sound itself is refused.',
-} as const;
-
-export const densityStep = {
-  gives: 'density',
-  text: 'Density as given, or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
-  source: 'siBrochure',
-} as const;
+export const flowResistanceOutput = quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/mm3', '1/m3'] });

@@ -5,7 +5,7 @@ import type { DropConstantValues, FilterConstantValues } from './constants.js';
 import { type FilterChannels, wallFlowArea } from './filter-geometry/kernel.js';
 import { type GeometryValues, type ResolvedGeometry, resolveDensity, resolveGeometry, resolveViscosity } from './resolve.js';
 
-interface FlowValues extends GeometryValues {
+export interface FlowValues extends GeometryValues {
   readonly exhaustVolumeFlow: number;
   readonly gasTemperature: number;
   readonly gasViscosity?: number | undefined;
@@ -47,10 +47,8 @@ interface DropState {
   /** Open width of the inlet channels, m, and the velocity into them at the pressure there, m/s. `flow` and the velocity through the wall belong to one pressure. */
   readonly openWidth: number;
   readonly channelVelocity: number;
-  /** Velocity out of the outlet channels, m/s; left out, it follows from the one volume flow. */
-  readonly outletVelocity?: number;
   readonly wallVelocity: number;
-  /** Absolute pressure behind the filter, Pa; left out when the model counts the expansion itself. */
+  /** Absolute pressure after the filter, Pa; left out when the model counts the expansion itself. */
   readonly outletPressure?: number | undefined;
   readonly pressureDrop: number;
 }
@@ -61,13 +59,21 @@ interface DropState {
  */
 const incompressibleMach = 0.3;
 
+/** How fast the gas is in the channels, m/s, and the largest of it over the speed of sound. */
+interface ChannelSpeeds {
+  readonly machNumber: number;
+  readonly soundSpeed: number;
+  readonly outletVelocity: number;
+}
+
 /** The largest Mach number in the channels, or a refusal when it would be 1 or more: nothing passes a straight channel faster. */
-function channelMach(state: DropState, { warn, constants }: DropContext): { readonly machNumber: number } | Refusal {
+export function channelMach(state: DropState, { warn, constants }: DropContext): ChannelSpeeds | Refusal {
   const { heatCapacityRatio, airMolarMass, gasConstant } = constants;
   const { channels, flow, channelVelocity } = state;
-  const outletVelocity = state.outletVelocity ?? flow.volumeFlow / (channels.outletCount * channels.outletWidth ** 2);
+  const outletVelocity = flow.volumeFlow / (channels.outletCount * channels.outletWidth ** 2);
   const fastest = Math.max(channelVelocity, outletVelocity);
-  const machNumber = fastest / soundSpeed(state.gasTemperature, heatCapacityRatio, airMolarMass, gasConstant);
+  const sound = soundSpeed(state.gasTemperature, heatCapacityRatio, airMolarMass, gasConstant);
+  const machNumber = fastest / sound;
   if (machNumber >= 1) {
     const where = channelVelocity >= outletVelocity ? 'what is left open of the inlet channels' : 'the outlet channels';
     return noSolution(
@@ -81,14 +87,14 @@ function channelMach(state: DropState, { warn, constants }: DropContext): { read
       'The gas in the channels is faster than 0.3 of the speed of sound: its density changes along them, and the drop is a few per cent or more off.',
     );
   }
-  return { machNumber };
+  return { machNumber, soundSpeed: sound, outletVelocity };
 }
 
 /**
  * Warn where the closed forms leave the range their authors give (Konstandopoulos 2000 App. I, 2008 App. A). Gives the largest
  * Mach number in the channels, or refuses what is faster than sound.
  */
-export function checkedMach(state: DropState, context: DropContext): { readonly machNumber: number } | Refusal {
+export function checkedMach(state: DropState, context: DropContext): ChannelSpeeds | Refusal {
   const { warn } = context;
   const { flow, channels, openWidth, wallVelocity, outletPressure, pressureDrop } = state;
   // Density times velocity is the same at any pressure, so that one state of the gas will do.
@@ -106,7 +112,7 @@ export function checkedMach(state: DropState, context: DropContext): { readonly 
   if (outletPressure !== undefined && pressureDrop > 0.15 * outletPressure) {
     warn(
       'compressible',
-      'The drop is more than 15 % of the absolute pressure: which pressure the volume flow belongs to now counts, by 7 % and more. This form takes it in the middle of the filter; one that belongs to the pressure behind the filter makes the drop too high. The compressible form converts.',
+      'The drop is more than 15 % of the absolute pressure: which pressure the volume flow belongs to now counts, by 7 % and more. This form takes it in the middle of the filter; one that belongs to the pressure after the filter makes the drop too high. The compressible form converts.',
     );
   }
   if (pressureDrop > compactionOnset) {

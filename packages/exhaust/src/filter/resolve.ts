@@ -1,4 +1,4 @@
-import { inconsistentInputs, missingInputs, type Refusal } from '@wallflow/calculation';
+import { inconsistentInputs, known, type Refusal } from '@wallflow/calculation';
 import { gasDensity } from '../gas/density/kernel.js';
 import { sutherlandViscosity } from '../gas/dynamic-viscosity/kernel.js';
 import { meanFreePath } from '../gas/mean-free-path/kernel.js';
@@ -27,17 +27,20 @@ export interface ResolvedGeometry {
 export function resolveGeometry(input: GeometryValues): ResolvedGeometry | Refusal {
   const { filterDiameter, filterVolume, filterLength } = input;
   const fromDiameter = filterDiameter === undefined ? undefined : (Math.PI / 4) * filterDiameter ** 2 * filterLength;
-  const given = filterVolume ?? fromDiameter;
-  if (given === undefined) return missingInputs('filterDiameter');
+  const given = known(filterVolume ?? fromDiameter);
   if (fromDiameter !== undefined && Math.abs(fromDiameter / given - 1) > 0.05) {
     return inconsistentInputs(
-      'Diameter and length make another volume than the one given. Give one of the two, and the volume for an oval filter.',
+      'Diameter and length contradict the volume. Enter either the diameter or the volume; for an oval filter, the volume.',
       ['filterDiameter'],
       ['filterVolume'],
     );
   }
   if (input.layout === 'three-to-one' && input.inletWidthRatio !== 1) {
-    return inconsistentInputs('Three inlet cells per outlet cell are only described for equal cells.', ['layout'], ['inletWidthRatio']);
+    return inconsistentInputs(
+      'With three inlet cells for each outlet cell only equal cells are described.',
+      ['layout'],
+      ['inletWidthRatio'],
+    );
   }
   if (!(input.filterLength > 2 * input.plugLength)) {
     return inconsistentInputs('The two plugs are longer than the filter.', ['plugLength'], ['filterLength']);
@@ -96,7 +99,8 @@ export function resolveDensity(
 interface SootPermeabilityValues {
   readonly sootPermeability: number;
   readonly sootPrimaryDiameter?: number | undefined;
-  readonly sootPermeabilityTemperature: number;
+  /** Counts, and is there, with the diameter of the primary particles. */
+  readonly sootPermeabilityTemperature?: number | undefined;
   readonly gasTemperature: number;
   readonly gasPressure: number;
 }
@@ -110,8 +114,8 @@ export function resolveSootPermeability(
   if (input.sootPrimaryDiameter === undefined) return input.sootPermeability;
   const path = (pathViscosity: number, pressure: number, temperature: number) =>
     meanFreePath({ viscosity: pathViscosity, pressure, temperature }, constants.airMolarMass, constants.gasConstant);
-  const known = input.sootPermeabilityTemperature;
-  const knownPath = path(sutherlandViscosity(known, constants), constants.slipReferencePressure, known);
+  const found = known(input.sootPermeabilityTemperature);
+  const knownPath = path(sutherlandViscosity(found, constants), constants.slipReferencePressure, found);
   const newPath = path(viscosity, input.gasPressure, input.gasTemperature);
   return slipCorrectedPermeability(input.sootPermeability, input.sootPrimaryDiameter, knownPath, newPath);
 }

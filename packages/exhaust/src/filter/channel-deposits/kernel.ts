@@ -24,21 +24,25 @@ export interface LoadedChannels {
   readonly widthOnAsh: number;
   /** The same inside the soot cake, m. */
   readonly widthInCake: number;
+  /** Part of the channel's open cross-section that the ash layer fills, and part of what is left that the soot cake fills. */
+  readonly ashFill: number;
+  readonly sootFill: number;
   /** Thickness of the ash layer on a filtering wall, m. */
   readonly ashThickness: number;
   /** Thickness of the soot cake on it, m. */
   readonly sootThickness: number;
 }
 
-/** Width of the square that is left after a mass has settled along a channel: Konstandopoulos 2000 Eqs A9 and A10. */
-function widthAfter(width: number, mass: number, density: number, { inletCount, openLength }: FilterChannels): number {
-  return Math.sqrt(width ** 2 - mass / (inletCount * openLength * density));
+/** Part of the channels' cross-section, a square of a width, that a mass fills: Konstandopoulos 2000 Eq. A9. */
+function filledPart(width: number, mass: number, density: number, { inletCount, openLength }: FilterChannels): number {
+  return mass / (density * inletCount * openLength * width ** 2);
 }
 
-function thickness(channels: FilterChannels, outer: number, inner: number): number {
+/** Thickness of a layer that fills a part of a square: Konstandopoulos 2000 Eq. A10, written so that a thin one keeps its digits. */
+function thickness(channels: FilterChannels, width: number, filled: number): number {
   // On four walls the layer narrows towards the middle; on fewer it lies flat.
-  if (channels.filteringSides === 4) return (outer - inner) / 2;
-  return (outer ** 2 - inner ** 2) / (channels.filteringSides * channels.inletWidth);
+  if (channels.filteringSides === 4) return (width * filled) / (2 * (1 + Math.sqrt(1 - filled)));
+  return (width ** 2 * filled) / (channels.filteringSides * channels.inletWidth);
 }
 
 /**
@@ -49,13 +53,15 @@ export function loadChannels(channels: FilterChannels, load: FilterLoad): Loaded
   const ashPlugLength = (load.ashPlugShare * load.ashMass) / (load.ashPackingDensity * inletCount * inletWidth ** 2);
   const shortened = { ...channels, openLength: channels.openLength - ashPlugLength };
   if (!(shortened.openLength > 0)) return undefined;
-  const widthOnAsh = widthAfter(inletWidth, (1 - load.ashPlugShare) * load.ashMass, load.ashPackingDensity, shortened);
-  const widthInCake = widthAfter(widthOnAsh, load.sootMass, load.sootPackingDensity, shortened);
-  const ashThickness = thickness(shortened, inletWidth, widthOnAsh);
-  const sootThickness = thickness(shortened, widthOnAsh, widthInCake);
+  const ashFill = filledPart(inletWidth, (1 - load.ashPlugShare) * load.ashMass, load.ashPackingDensity, shortened);
+  const widthOnAsh = inletWidth * Math.sqrt(1 - ashFill);
+  const sootFill = filledPart(widthOnAsh, load.sootMass, load.sootPackingDensity, shortened);
+  const widthInCake = widthOnAsh * Math.sqrt(1 - sootFill);
+  const ashThickness = thickness(shortened, inletWidth, ashFill);
+  const sootThickness = thickness(shortened, widthOnAsh, sootFill);
   // Opposite layers meet in the middle of the channel.
   if (!(widthInCake > 0 && ashThickness + sootThickness < inletWidth / 2)) return undefined;
-  return { channels: shortened, ashPlugLength, widthOnAsh, widthInCake, ashThickness, sootThickness };
+  return { channels: shortened, ashPlugLength, ashFill, sootFill, widthOnAsh, widthInCake, ashThickness, sootThickness };
 }
 
 /** Soot mass that would fill the inlet channels, kg; a drop is not defined from there on. */

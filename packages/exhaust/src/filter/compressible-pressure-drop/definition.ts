@@ -1,196 +1,161 @@
-import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallflow/calculation';
+import { cases, defineCalculation, formula, noSolution, quantityOutput, solved } from '@wallflow/calculation';
 import { fraction, volumeFlow } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { soundOfIdealGas } from '../../flow/sources.js';
-import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { loadChannels } from '../channel-deposits/kernel.js';
+import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, dropConstants, slipReferencePressure } from '../constants.js';
+import { dropModel, loadedConstants, loadedInputs, materialIn } from '../drop-model.js';
+import { depositOutputs, dropOutput, flowStateOutputs, loadedPartOutputs } from '../drop-outputs.js';
 import {
-  cakePermeabilityOutput,
+  ashSteps,
   cakePermeabilityStep,
-  cleanPartOutputs,
-  dropOutput,
-  flowStateOutputs,
-  machStep,
-  slowChannels,
-  viscosityStep,
-} from '../drop-outputs.js';
-import { wallFlowArea } from '../filter-geometry/kernel.js';
-import { checkedMach, resolveFlowState } from '../flow-state.js';
-import {
-  ashInputs,
-  chosenVolumeFlow,
-  densityInputs,
-  flowPressureInput,
-  gasInputs,
-  geometryInputs,
-  sootMassInput,
-  sootMaterialInputs,
-  wallInputs,
-} from '../inputs.js';
+  cakeSteps,
+  layerSteps,
+  machSteps,
+  otherPartSteps,
+  passingSteps,
+  startSteps,
+  wallStep,
+} from '../drop-steps.js';
+import { assumed, limit } from '../drop-texts.js';
+import { chosenVolumeFlow, flowPressureInput } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
-import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
-import { resolveSootPermeability } from '../resolve.js';
-import { acicularCeramicStudy, flowConversion, unequalCells, wang2021, yao2023 } from '../sources.js';
+import { type LoadedDropParts, loadedDropParts } from '../loaded-pressure-drop/kernel.js';
+import { acicularCeramicStudy, flowConversion, unequalCells, yao2023 } from '../sources.js';
 import { compressibleDrop, compressibleDropParts, flowBehind } from './kernel.js';
+
+const { exhaustVolumeFlow: _, ...otherInputs } = loadedInputs;
+const flow = 'outletVolumeFlow';
+const even = (symbol: string, label: string) => dropOutput(`\\Delta p_{${symbol},0}`, `${label}, with the density at the outlet`);
+
+/** The parts from the outlet upwards, as the gas meets them. */
+const upwards = ['expansion', 'outletChannel', 'wall', 'forchheimer', 'ash', 'soot', 'inletChannel', 'contraction'] as const;
+/** A part at the pressure there: what it adds to the drop of an expanding gas, the difference of two roots written as a quotient. */
+const expandedSteps = upwards.map((part, index) => {
+  const upTo = (count: number) => {
+    const sum = upwards.slice(0, count).map((one) => `${one}Even`);
+    return count === 0 ? '1' : `sqrt(1 + 2 * (${sum.join(' + ')}) / gasPressure)`;
+  };
+  return formula(`${part}Drop`, `2 * ${part}Even / (${upTo(index)} + ${upTo(index + 1)})`, konstandopoulos2008, 'Eqs A.3 to A.8');
+});
 
 export const compressiblePressureDropCalculation = defineCalculation({
   id: 'compressible-pressure-drop',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Pressure drop with the expansion of the gas',
   purpose: 'What does a heavily loaded filter read when the gas gets noticeably thinner on its way through?',
-  usedBy: ['developer', 'trainer'],
-  keywords: ['compressible', 'high back pressure', 'expansion'],
+  keywords: ['compressible', 'high back pressure', 'high backpressure', 'expansion'],
   method: 'closed form, integrated with the pressure from the outlet upwards',
-  inputs: z.strictObject({
-    ...geometryInputs,
-    ...gasInputs,
-    exhaustVolumeFlow: chosenVolumeFlow,
-    flowPressure: flowPressureInput,
-    sootMass: sootMassInput,
-    ...ashInputs,
-    ...densityInputs,
-    ...wallInputs,
-    ...sootMaterialInputs,
-  }),
-  example: { filterDiameter: '144 mm', sootMass: '45 g' },
+  inputs: { exhaustVolumeFlow: chosenVolumeFlow, flowPressure: flowPressureInput, ...otherInputs },
   intermediates: {
     ...flowStateOutputs,
-    cakePermeability: cakePermeabilityOutput,
-    outletVolumeFlow: quantityOutput(volumeFlow, { symbol: 'Q_1', label: 'Volume flow behind the filter', units: ['m3/h', 'L/s'] }),
+    ...depositOutputs,
+    outletVolumeFlow: quantityOutput(volumeFlow, { symbol: 'Q_1', label: 'Volume flow after the filter', units: ['m3/h', 'L/s'] }),
+    expansionEven: even('e', 'Expansion'),
+    outletChannelEven: even('out', 'Outlet channels'),
+    wallEven: even('w', 'Wall'),
+    forchheimerEven: even('F', 'Inertia in the wall'),
+    ashEven: even('a', 'Ash layer'),
+    sootEven: even('s', 'Soot cake'),
+    inletChannelEven: even('in', 'Inlet channels'),
+    contractionEven: even('c', 'Contraction'),
     incompressibleDrop: dropOutput('\\Delta p_0', 'Drop with the density at the outlet throughout'),
-    ...cleanPartOutputs,
-    sootDrop: dropOutput('\\Delta p_s', 'Soot cake'),
-    ashDrop: dropOutput('\\Delta p_a', 'Ash layer'),
+    ...loadedPartOutputs,
   },
   outputs: {
     overestimate: quantityOutput(fraction, { symbol: '\\delta', label: 'Incompressible form against this one', digits: 3, units: ['%'] }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
-  constants: { ...dropConstants, slipReferencePressure, channelFriction },
+  answer: 'pressureDrop',
+  constants: loadedConstants,
   steps: [
-    viscosityStep,
-    {
-      gives: 'density',
-      text: 'Density at the outlet, as given or that of air at [[gasTemperature]] and [[gasPressure]]: [[density]].',
-      source: 'siBrochure',
-    },
+    ...startSteps,
     cakePermeabilityStep,
-    {
-      gives: 'outletVolumeFlow',
-      text: 'The volume flow given, [[exhaustVolumeFlow]], belongs to the pressure [[flowPressure]]. Behind the filter it is [[outletVolumeFlow]].',
-      source: 'flowConversion',
-    },
-    machStep,
-    {
-      gives: 'incompressibleDrop',
-      text: 'The sum of all parts with the density and flow at the outlet: [[incompressibleDrop]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-    {
-      gives: 'expansionDrop',
-      text: 'From the outlet upwards, every part at the pressure that reigns there. Expansion: [[expansionDrop]].',
-      source: 'konstandopoulos2008',
-      locator: 'Eq. A.3',
-    },
-    { gives: 'outletChannelDrop', text: 'Outlet channels: [[outletChannelDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.4' },
-    { gives: 'wallDrop', text: 'Wall: [[wallDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.5' },
-    { gives: 'ashDrop', text: 'Ash layer: [[ashDrop]].' },
-    { gives: 'sootDrop', text: 'Soot cake: [[sootDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.6' },
-    { gives: 'inletChannelDrop', text: 'Inlet channels: [[inletChannelDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.7' },
-    { gives: 'contractionDrop', text: 'Contraction: [[contractionDrop]].', source: 'konstandopoulos2008', locator: 'Eq. A.8' },
-    { gives: 'overestimate', tex: '[[overestimate]] = \\frac{[[incompressibleDrop]]}{[[pressureDrop]]}-1' },
-    {
-      gives: 'pressureDrop',
-      tex: '[[pressureDrop]] = [[gasPressure]]\\left(\\sqrt{1+\\frac{2\\,[[incompressibleDrop]]}{[[gasPressure]]}}-1\\right)',
-      source: 'konstandopoulos2008',
-      locator: 'Eqs A.3 to A.9, summed',
-    },
-  ],
-  assumptions: [
-    {
-      code: 'flow_pressure',
-      text: 'The volume flow belongs to the pressure that was chosen; without a choice, to that in the middle of the filter. The volume flow calculation gives the flow before the filter, and with the drop also the other two.',
-    },
-    { code: 'even_temperature', text: 'The temperature is even.' },
-    { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
-    { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
-  ],
-  limits: [
-    slowChannels,
-    { code: 'deep_bed', text: 'Soot in the wall, the first 0.5 to 2 g per m² of wall, is not described.' },
-    {
-      code: 'compaction',
-      text: 'From 155 to 205 mbar on, the soot cake compacts, by 10 to 16 % at twice that drop; this is not described.',
-    },
-  ],
-  cautions: [cautions.makerFirst],
-  sources: {
-    konstandopoulos2000,
-    konstandopoulos2008,
-    wang2021,
-    yao2023,
-    acicularCeramicStudy,
-    unequalCells,
-    cfr1065,
-    siBrochure,
-    flowConversion,
-    soundOfIdealGas,
-  },
-  compute(input, context) {
-    const state = resolveFlowState(input, context.constants);
-    if (isRefusal(state)) return state;
-    const { channels, flow } = state;
-    const loaded = loadChannels(channels, input);
-    if (loaded === undefined)
-      return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
-    const sootPermeability = resolveSootPermeability(input, flow.viscosity, context.constants);
-    const material = { ...input, sootPermeability };
-    const { channelFriction: friction } = context.constants;
-    const given = loadedDropParts(loaded, flow, material, friction);
-    const factor = flowBehind(given, input.gasPressure, input.flowPressure);
-    if (factor === undefined)
-      return noSolution('No pressure before the filter drives so large a volume of gas through it.', ['exhaustVolumeFlow']);
-    const behind = { ...flow, volumeFlow: factor * flow.volumeFlow };
-    const parts = loadedDropParts(loaded, behind, material, friction);
-    const incompressibleDrop = totalDrop(parts);
-    const pressureDrop = compressibleDrop(incompressibleDrop, input.gasPressure);
-    const before = behind.volumeFlow / (1 + pressureDrop / input.gasPressure);
-    const openWidth = loaded.widthInCake;
-    const channelVelocity = before / (channels.inletCount * openWidth ** 2);
-    const outletVelocity = behind.volumeFlow / (channels.outletCount * channels.outletWidth ** 2);
-    const wallVelocity = behind.volumeFlow / wallFlowArea(loaded.channels);
-    const speed = checkedMach(
+    ...ashSteps,
+    ...cakeSteps('sootMass'),
+    cases(
+      'outletVolumeFlow',
       {
-        flow: behind,
-        gasTemperature: input.gasTemperature,
-        channels,
-        openWidth,
-        channelVelocity,
-        outletVelocity,
-        wallVelocity,
-        pressureDrop,
+        "flowPressure == 'behind'": 'exhaustVolumeFlow',
+        "flowPressure == 'before'": solved(
+          'outletVolumeFlow',
+          'outletVolumeFlow * gasPressure = exhaustVolumeFlow * (gasPressure + pressureDrop)',
+        ),
+        otherwise: solved('outletVolumeFlow', 'outletVolumeFlow * gasPressure = exhaustVolumeFlow * (gasPressure + pressureDrop / 2)'),
       },
-      context,
-    );
-    if (isRefusal(speed)) return speed;
-    warnOfLoad(loaded, input.sootMass, context);
-    return {
-      viscosity: flow.viscosity,
-      density: flow.density,
-      channelVelocity,
-      ...speed,
-      wallVelocity,
-      cakePermeability: sootPermeability,
-      outletVolumeFlow: behind.volumeFlow,
-      incompressibleDrop,
-      ...compressibleDropParts(parts, input.gasPressure),
-      overestimate: incompressibleDrop / pressureDrop - 1,
-      pressureDrop,
-    };
+      flowConversion,
+    ),
+    ...passingSteps({ flow }),
+    wallStep('Even'),
+    ...layerSteps('Even', flow),
+    ...otherPartSteps('Even', { flow }),
+    formula('incompressibleDrop', upwards.map((part) => `${part}Even`).join(' + '), konstandopoulos2000, 'Eq. 1'),
+    formula(
+      'pressureDrop',
+      'gasPressure * (sqrt(1 + 2 * incompressibleDrop / gasPressure) - 1)',
+      konstandopoulos2008,
+      'Eqs A.3 to A.9, summed',
+    ),
+    ...expandedSteps,
+    formula(
+      'channelVelocity',
+      'outletVolumeFlow * gasPressure / (gasPressure + pressureDrop) / (inletCells * openWidth ^ 2)',
+      flowConversion,
+    ),
+    ...machSteps,
+    formula('overestimate', 'incompressibleDrop / pressureDrop - 1'),
+  ],
+  assumptions: {
+    flow_pressure:
+      'The volume flow belongs to the pressure that was chosen; without a choice, to that in the middle of the filter. The volume flow calculation gives the flow before the filter, and with the drop also the other two.',
+    even_temperature: 'The temperature is even.',
+    ...assumed.evenFlow,
+    ...assumed.evenCake,
   },
+  limits: {
+    ...limit.mach,
+    ...limit.deepBed,
+    compaction: 'From 155 to 205 mbar on, the soot cake compacts, by 10 to 16 % at twice that drop; this is not described.',
+  },
+  cautions: [cautions.makerFirst],
+  sources: [yao2023, acicularCeramicStudy, unequalCells],
+  compute: (input, context) =>
+    dropModel(input, context, (state) => {
+      const { loaded, flow: given } = state;
+      const material = materialIn(input, state, context.constants);
+      const { channelFriction: friction } = context.constants;
+      const outlet = input.gasPressure;
+      const factor = flowBehind(loadedDropParts(loaded, given, material, friction), outlet, input.flowPressure);
+      if (factor === undefined)
+        return noSolution('No pressure before the filter drives so large a volume of gas through it.', ['exhaustVolumeFlow']);
+      const after = { ...given, volumeFlow: factor * given.volumeFlow };
+      const parts = loadedDropParts(loaded, after, material, friction);
+      const incompressibleDrop = totalDrop(parts);
+      const pressureDrop = compressibleDrop(incompressibleDrop, outlet);
+      warnOfLoad(loaded, input.sootMass, context);
+      return {
+        ...withEvenParts(parts),
+        ...compressibleDropParts(parts, outlet),
+        cakePermeability: material.cakePermeability,
+        after,
+        entering: after.volumeFlow / (1 + pressureDrop / outlet),
+        outletVolumeFlow: after.volumeFlow,
+        incompressibleDrop,
+        overestimate: incompressibleDrop / pressureDrop - 1,
+        pressureDrop,
+      };
+    }),
 });
+
+function withEvenParts(parts: LoadedDropParts) {
+  return {
+    expansionEven: parts.expansionDrop,
+    outletChannelEven: parts.outletChannelDrop,
+    wallEven: parts.wallDrop,
+    forchheimerEven: parts.forchheimerDrop,
+    ashEven: parts.ashDrop,
+    sootEven: parts.sootDrop,
+    inletChannelEven: parts.inletChannelDrop,
+    contractionEven: parts.contractionDrop,
+  };
+}

@@ -49,11 +49,13 @@ const upwards = [
 /** The same for every part, at the pressure that reigns there; they sum to the drop of the whole. */
 export function compressibleDropParts(parts: LoadedDropParts, outletPressure: number): LoadedDropParts {
   const result: { -readonly [Part in keyof LoadedDropParts]: number } = { ...parts };
+  const root = (sum: number) => Math.sqrt(1 + (2 * sum) / outletPressure);
   let below = 0;
   for (const part of upwards) {
-    const before = compressibleDrop(below, outletPressure);
+    const before = root(below);
     below += parts[part];
-    result[part] = compressibleDrop(below, outletPressure) - before;
+    // The difference of the two roots, written so that a small part keeps its digits.
+    result[part] = (2 * parts[part]) / (before + root(below));
   }
   return result;
 }

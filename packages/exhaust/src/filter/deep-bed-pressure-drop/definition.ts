@@ -1,213 +1,156 @@
-import { defineCalculation, isRefusal, noSolution, quantityOutput } from '@wallflow/calculation';
-import { flowResistance as flowResistanceKind, fraction, mass, surfaceLoad } from '@wallflow/units';
-import * as z from 'zod';
+import { cases, defineCalculation, formula, isRefusal, nested, noSolution, quantityOutput, solved } from '@wallflow/calculation';
+import { fraction, mass, ratio, surfaceLoad, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { soundOfIdealGas } from '../../flow/sources.js';
-import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
-import { loadChannels } from '../channel-deposits/kernel.js';
+import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
 import { totalDrop } from '../clean-pressure-drop/kernel.js';
-import { channelFriction, coveringThickness, dropConstants, slipReferencePressure } from '../constants.js';
+import { coveringThickness } from '../constants.js';
+import { dropModel, loadedConstants, loadedInputs, materialIn } from '../drop-model.js';
+import { depositOutputs, dropOutput, flowResistanceOutput, flowStateOutputs, loadedPartOutputs } from '../drop-outputs.js';
 import {
-  cakePermeabilityOutput,
+  asGiven,
+  ashSteps,
   cakePermeabilityStep,
-  cleanPartOutputs,
-  densityStep,
-  dropOutput,
-  flowStateOutputs,
-  machStep,
-  middleFlow,
-  slowChannels,
-  viscosityStep,
-} from '../drop-outputs.js';
-import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
-import { flowResistance } from '../flow-resistance/kernel.js';
-import { checkedMach, resolveFlowState } from '../flow-state.js';
-import {
-  ashInputs,
-  deepBedInputs,
-  densityInputs,
-  gasInputs,
-  geometryInputs,
-  sootMassInput,
-  sootMaterialInputs,
-  wallInputs,
-} from '../inputs.js';
+  cakeSteps,
+  flowResistanceStep,
+  layerSteps,
+  loadedSum,
+  machSteps,
+  otherPartSteps,
+  startSteps,
+  velocitySteps,
+  wallStep,
+} from '../drop-steps.js';
+import { assumed, limit } from '../drop-texts.js';
+import { filtrationArea } from '../filter-geometry/kernel.js';
+import { channelMach } from '../flow-state.js';
+import { deepBedInputs } from '../inputs.js';
+import { loadedPressureDropCalculation } from '../loaded-pressure-drop/definition.js';
 import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
-import { resolveSootPermeability } from '../resolve.js';
-import { acicularCeramicStudy, cakeOnset, deepBedFit, konstandopoulosJohnson1989, unequalCells, wang2021, yao2023 } from '../sources.js';
+import { acicularCeramicStudy, deepBedFit, konstandopoulosJohnson1989, unequalCells, yao2023 } from '../sources.js';
 import { deepBedMaterial, warnOfDeepBed } from './deep-bed-input.js';
 import { deepBedDrop } from './kernel.js';
 
+const soot = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 3, units: ['g'] });
+const growth = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 5 });
+/** Kuwabara's factor of a wall with this part of solid, over d² and times 9/2. */
+const kuwabara = (solid: string) => `(1 + ${solid} - 1.8 * cbrt(${solid}) - 0.2 * (${solid}) ^ 2) / (${solid})`;
+
 export const deepBedPressureDropCalculation = defineCalculation({
   id: 'deep-bed-pressure-drop',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Pressure drop with soot in the wall and on it',
   purpose: 'What does a filter read from its first grams of soot on, when soot still goes into the wall?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['deep bed', 'unit collector', 'two layers', 'first soot', 'hysteresis'],
   method: 'unit-collector wall under an even cake',
-  inputs: z.strictObject({
-    ...geometryInputs,
-    ...gasInputs,
-    sootMass: sootMassInput,
-    ...ashInputs,
-    ...densityInputs,
-    ...wallInputs,
-    ...sootMaterialInputs,
-    ...deepBedInputs,
-  }),
-  example: { filterDiameter: '144 mm' },
+  inputs: { ...loadedInputs, ...deepBedInputs },
   intermediates: {
     ...flowStateOutputs,
-    cakePermeability: cakePermeabilityOutput,
+    ...depositOutputs,
     sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
+    openShare: quantityOutput(fraction, {
+      symbol: 's',
+      label: 'Part of the wall that the ash leaves open to soot',
+      digits: 3,
+      units: ['%', '1'],
+    }),
+    wallVolume: quantityOutput(volume, { symbol: 'V_w', label: 'Volume of the wall', units: ['L', 'cm3'] }),
+    collectorMass: soot('M', 'Soot with the volume of the bare collectors'),
+    growthLimit: growth('\\Pi', 'Diameter of the collectors over the clean one at which the wall is closed to soot'),
+    collectorGrowth: growth('y', 'Diameter of the collectors over the clean one'),
     permeabilityRatio: quantityOutput(fraction, { symbol: 'k/k_0', label: 'Wall permeability left', digits: 3, units: ['%', '1'] }),
-    ...cleanPartOutputs,
-    sootDrop: dropOutput('\\Delta p_s', 'Soot cake'),
-    ashDrop: dropOutput('\\Delta p_a', 'Ash layer'),
+    ...loadedPartOutputs,
     cakeOnlyDrop: dropOutput('\\Delta p_0', 'Closed form with all soot in the cake, for comparison'),
   },
   outputs: {
-    wallSootMass: quantityOutput(mass, { symbol: 'm_w', label: 'Soot inside the wall', digits: 3, units: ['g'] }),
-    cakeSootMass: quantityOutput(mass, { symbol: 'm_c', label: 'Soot in the cake', digits: 3, units: ['g'] }),
-    flowResistance: quantityOutput(flowResistanceKind, { symbol: 'R', label: 'Flow resistance', units: ['1/mm3', '1/m3'] }),
+    wallSootMass: soot('m_w', 'Soot inside the wall'),
+    cakeSootMass: soot('m_c', 'Soot in the cake'),
+    flowResistance: flowResistanceOutput,
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
-  constants: { ...dropConstants, slipReferencePressure, channelFriction, coveringThickness },
+  answer: 'pressureDrop',
+  constants: { ...loadedConstants, coveringThickness },
   steps: [
-    viscosityStep,
-    densityStep,
+    ...startSteps,
     cakePermeabilityStep,
-    {
-      gives: 'wallSootMass',
-      tex: '\\frac{d [[wallSootMass]]}{d [[sootMass]]} = s\\left(1-\\frac{d_c^{2}-d_{c0}^{2}}{(\\psi b)^{2}-d_{c0}^{2}}\\right)',
-      source: 'konstandopoulosJohnson1989',
-      locator: 'unit collectors of diameter d_c in cells of diameter b; s is the part of the wall free of ash',
-    },
-    { gives: 'cakeSootMass', tex: '[[cakeSootMass]] = [[sootMass]]-[[wallSootMass]]' },
-    {
-      gives: 'permeabilityRatio',
-      tex: '[[permeabilityRatio]] = \\left(\\frac{d_c}{d_{c0}}\\right)^{2}\\frac{f(\\varepsilon)}{f(\\varepsilon_0)}',
-      source: 'konstandopoulos2008',
-      locator: 'Eqs 11 to 14, Kuwabara factor f',
-    },
-    machStep,
-    { gives: 'wallDrop', text: 'Wall with what permeability is left: [[wallDrop]].', source: 'konstandopoulos2000', locator: 'Eq. A1' },
-    { gives: 'sootDrop', text: 'Soot cake: [[sootDrop]].', source: 'konstandopoulos2000', locator: 'Eqs 1 and A12' },
-    { gives: 'ashDrop', text: 'Ash layer: [[ashDrop]].', source: 'wang2021', locator: 'Eqs 49 and 50' },
-    {
-      gives: 'inletChannelDrop',
-      text: 'Friction in the inlet channels: [[inletChannelDrop]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-    {
-      gives: 'outletChannelDrop',
-      text: 'Friction in the outlet channels: [[outletChannelDrop]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-    {
-      gives: 'cakeOnlyDrop',
-      text: 'The closed form with all soot in the cake would give [[cakeOnlyDrop]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-    { gives: 'flowResistance', text: 'Without the effect of flow and temperature: [[flowResistance]].' },
-    {
-      gives: 'pressureDrop',
-      tex: '[[pressureDrop]] = [[wallDrop]]+[[sootDrop]]+[[ashDrop]]+[[inletChannelDrop]]+[[outletChannelDrop]]+[[contractionDrop]]+[[expansionDrop]]+[[forchheimerDrop]]',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-  ],
-  assumptions: [
-    middleFlow,
-    { code: 'even_wall', text: 'The wall fills evenly over its depth, as one layer; the cake lies on it as another.' },
-    { code: 'from_clean', text: 'The filter was free of soot when loading began, and nothing has burnt off since.' },
-    {
-      code: 'ash_covers',
-      text: 'An ash layer keeps soot out of the wall, wholly from a thickness of 15 µm on: then more ash can mean a lower drop.',
-    },
-  ],
-  limits: [
-    slowChannels,
-    {
-      code: 'fitted_range',
-      text: 'Fitted to two bare cordierite filters of 17 L, 100 cpsi, up to 5 g/L: within 4 and 7 % of the measured drops from 5 g on. The first point of one curve is 15 % off.',
-    },
-    {
-      code: 'history',
-      text: 'After a partial burn-off the wall may be empty under a remaining cake; the drop is then much lower at the same mass.',
-    },
-    {
-      code: 'other_walls',
-      text: 'For other walls and for coated ones the percolation factor is unknown; the drop is sensitive to it, 0.01 changes it by 5 to 20 %.',
-    },
-  ],
-  cautions: [cautions.makerFirst],
-  sources: {
-    konstandopoulosJohnson1989,
-    konstandopoulos2000,
-    konstandopoulos2008,
-    deepBedFit,
-    cakeOnset,
-    wang2021,
-    yao2023,
-    acicularCeramicStudy,
-    unequalCells,
-    cfr1065,
-    siBrochure,
-    soundOfIdealGas,
-  },
-  compute(input, context) {
-    const state = resolveFlowState(input, context.constants);
-    if (isRefusal(state)) return state;
-    const sootPermeability = resolveSootPermeability(input, state.flow.viscosity, context.constants);
-    const material = { ...input, sootPermeability };
-    const { channels, flow } = state;
-    const { channelFriction: friction } = context.constants;
-    const deep = deepBedMaterial(material, context.constants);
-    const result = deepBedDrop(channels, input, flow, deep, friction);
-    const cakeOnly = loadChannels(channels, input);
-    if (result === undefined || cakeOnly === undefined) {
-      return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
-    }
-    const pressureDrop = totalDrop(result.parts);
-    const openWidth = cakeOnly.widthInCake;
-    const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
-    const wallVelocity = flow.volumeFlow / wallFlowArea(cakeOnly.channels);
-    const speed = checkedMach(
+    ...ashSteps,
+    formula('sootOnWall', 'sootMass / filtrationArea'),
+    formula('openShare', 'max(0, 1 - ashThickness / coveringThickness)'),
+    formula('wallVolume', 'layerArea * wallThickness'),
+    formula('collectorMass', 'wallSootDensity * (1 - wallPorosity) * wallVolume'),
+    formula('growthLimit', 'percolationFactor / cbrt(1 - wallPorosity)', konstandopoulosJohnson1989),
+    cases(
+      'collectorGrowth',
       {
-        flow,
-        gasTemperature: input.gasTemperature,
-        channels,
-        openWidth,
-        channelVelocity,
-        wallVelocity,
-        outletPressure: input.gasPressure,
-        pressureDrop,
+        'growthLimit <= 1 or openShare == 0 or sootMass == 0': '1',
+        otherwise: solved(
+          'collectorGrowth',
+          'collectorGrowth = growthLimit * tanh((sootMass * openShare / (3 * collectorMass * (growthLimit ^ 2 - 1)) + growthLimit / 2 * ln((growthLimit + 1) / (growthLimit - 1)) - 1 + collectorGrowth) / growthLimit)',
+        ),
       },
-      context,
-    );
-    if (isRefusal(speed)) return speed;
-    warnOfDeepBed(input, context);
-    return {
-      viscosity: flow.viscosity,
-      density: flow.density,
-      cakePermeability: sootPermeability,
-      channelVelocity,
-      ...speed,
-      wallVelocity,
-      sootOnWall: input.sootMass / filtrationArea(channels),
-      permeabilityRatio: result.permeabilityRatio,
-      ...result.parts,
-      cakeOnlyDrop: totalDrop(loadedDropParts(cakeOnly, flow, material, friction)),
-      wallSootMass: result.wallSootMass,
-      cakeSootMass: result.cakeSootMass,
-      flowResistance: flowResistance(pressureDrop, flow.viscosity, flow.volumeFlow),
-      pressureDrop,
-    };
+      konstandopoulosJohnson1989,
+      'of new soot the part (Π² − y²)/(Π² − 1) goes into the wall, integrated from the clean wall',
+    ),
+    formula('wallSootMass', 'min(sootMass, collectorMass * (collectorGrowth ^ 3 - 1))'),
+    formula('cakeSootMass', 'sootMass - wallSootMass'),
+    formula(
+      'permeabilityRatio',
+      `collectorGrowth ^ 2 * (${kuwabara('(1 - wallPorosity) * collectorGrowth ^ 3')}) / (${kuwabara('(1 - wallPorosity)')})`,
+      konstandopoulos2008,
+      'Eqs 11 to 14, Kuwabara factor',
+    ),
+    ...cakeSteps('cakeSootMass'),
+    ...velocitySteps(),
+    ...machSteps,
+    wallStep('Drop', '(wallPermeability * permeabilityRatio)'),
+    ...layerSteps('Drop'),
+    ...otherPartSteps('Drop'),
+    formula('pressureDrop', loadedSum, konstandopoulos2000, 'Eq. 1'),
+    nested('cakeOnlyDrop', loadedPressureDropCalculation, asGiven(Object.keys(loadedInputs)), 'pressureDrop'),
+    flowResistanceStep,
+  ],
+  assumptions: {
+    ...assumed.middle,
+    even_wall: 'The wall fills evenly over its depth, as one layer; the cake lies on it as another.',
+    from_clean: 'The filter was free of soot when loading began, and nothing has burnt off since.',
+    ash_covers: 'An ash layer keeps soot out of the wall, wholly from a thickness of 15 µm on: then more ash can mean a lower drop.',
   },
+  limits: {
+    ...limit.mach,
+    fitted_range:
+      'Fitted to two bare cordierite filters of 17 L, 100 cpsi, up to 5 g/L: within 4 and 7 % of the measured drops from 5 g on. The first point of one curve is 15 % off.',
+    history: 'After a partial burn-off the wall may be empty under a remaining cake; the drop is then much lower at the same mass.',
+    other_walls:
+      'For other walls and for coated ones the percolation factor is unknown; the drop is sensitive to it, 0.01 changes it by 5 to 20 %.',
+  },
+  cautions: [cautions.makerFirst],
+  sources: [deepBedFit, yao2023, acicularCeramicStudy, unequalCells],
+  compute: (input, context) =>
+    dropModel(input, context, ({ channels, flow, loaded: cakeOnly }) => {
+      const material = materialIn(input, { flow }, context.constants);
+      const { channelFriction: friction } = context.constants;
+      const result = deepBedDrop(channels, input, flow, deepBedMaterial(material, context.constants), friction);
+      if (result === undefined)
+        return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
+      const cakeOnlyDrop = totalDrop(loadedDropParts(cakeOnly, flow, material, friction));
+      // What the closed form refuses for its narrower channels cannot be compared with either.
+      const openWidth = cakeOnly.widthInCake;
+      const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
+      const { gasTemperature } = input;
+      const closed = { flow, gasTemperature, channels, openWidth, channelVelocity, wallVelocity: 0, pressureDrop: cakeOnlyDrop };
+      const speeds = channelMach(closed, { ...context, warn: () => undefined });
+      if (isRefusal(speeds)) return speeds;
+      warnOfDeepBed(input, context);
+      const { parts, ...rest } = result;
+      return {
+        ...parts,
+        ...rest,
+        collectorMass: input.wallSootDensity * (1 - input.wallPorosity) * result.wallVolume,
+        growthLimit: input.percolationFactor / Math.cbrt(1 - input.wallPorosity),
+        cakePermeability: material.cakePermeability,
+        sootOnWall: input.sootMass / filtrationArea(channels),
+        cakeOnlyDrop,
+        pressureDrop: totalDrop(parts),
+      };
+    }),
 });

@@ -46,6 +46,8 @@ export function wallSootCapacity(
 }
 
 export interface DeepBedState {
+  /** Diameter of the collectors over that in the clean wall. */
+  readonly collectorGrowth: number;
   /** Soot inside the wall, kg. */
   readonly wallSootMass: number;
   /** Permeability of the wall with its soot over that of the clean wall. */
@@ -58,6 +60,7 @@ export function deepBedState(sootMass: number, wallVolume: number, wall: DeepBed
   const solid = 1 - wall.porosity;
   const scale = wall.wallSootDensity * solid * wallVolume;
   return {
+    collectorGrowth: growth,
     wallSootMass: Math.min(sootMass, scale * (growth ** 3 - 1)),
     permeabilityRatio: (growth ** 2 * kuwabaraFactor(1 - solid * growth ** 3)) / kuwabaraFactor(wall.porosity),
   };

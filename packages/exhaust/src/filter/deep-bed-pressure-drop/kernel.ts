@@ -1,20 +1,21 @@
-import { type FilterLoad, loadChannels } from '../channel-deposits/kernel.js';
+import { type FilterLoad, type LoadedChannels, loadChannels } from '../channel-deposits/kernel.js';
 import { type FilterFlow, squareChannelFriction } from '../clean-pressure-drop/kernel.js';
 import { type FilterChannels, filtrationArea } from '../filter-geometry/kernel.js';
 import { type FilterMaterial, type LoadedDropParts, loadedDropParts } from '../loaded-pressure-drop/kernel.js';
-import { type DeepBedWall, deepBedState } from './kernel-unit-collector.js';
+import { type DeepBedState, type DeepBedWall, deepBedState } from './kernel-unit-collector.js';
 
 export interface DeepBedMaterial extends FilterMaterial, Omit<DeepBedWall, 'openShare'> {
   /** Thickness of ash at which no soot reaches the wall any more, m. */
   readonly coveringThickness: number;
 }
 
-export interface DeepBedDrop {
-  /** Soot inside the wall and soot in the cake, kg. */
-  readonly wallSootMass: number;
+export interface DeepBedDrop extends DeepBedState {
+  /** Part of the wall's surface that the ash leaves open to soot, and the wall behind it, m³. */
+  readonly openShare: number;
+  readonly wallVolume: number;
+  /** Soot in the cake, kg, and the channels with it. */
   readonly cakeSootMass: number;
-  /** Permeability of the wall with its soot over that of the clean wall. */
-  readonly permeabilityRatio: number;
+  readonly loaded: LoadedChannels;
   readonly parts: LoadedDropParts;
 }
 
@@ -33,10 +34,10 @@ export function deepBedDrop(
   if (ashed === undefined) return undefined;
   const openShare = Math.max(0, 1 - ashed.ashThickness / material.coveringThickness);
   const wallVolume = filtrationArea(ashed.channels) * channels.wallThickness;
-  const { wallSootMass, permeabilityRatio } = deepBedState(load.sootMass, wallVolume, { ...material, openShare });
-  const cakeSootMass = load.sootMass - wallSootMass;
+  const state = deepBedState(load.sootMass, wallVolume, { ...material, openShare });
+  const cakeSootMass = load.sootMass - state.wallSootMass;
   const loaded = loadChannels(channels, { ...load, sootMass: cakeSootMass });
   if (loaded === undefined) return undefined;
-  const wall = { ...material, wallPermeability: material.wallPermeability * permeabilityRatio };
-  return { wallSootMass, cakeSootMass, permeabilityRatio, parts: loadedDropParts(loaded, flow, wall, friction) };
+  const wall = { ...material, wallPermeability: material.wallPermeability * state.permeabilityRatio };
+  return { ...state, openShare, wallVolume, cakeSootMass, loaded, parts: loadedDropParts(loaded, flow, wall, friction) };
 }

@@ -2,39 +2,43 @@ import {
   type Advice,
   choiceOutput,
   defineCalculation,
+  formula,
   list,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  rows,
+  statement,
   tableOutput,
   text,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { differentialPressure, fraction, gaugePressure, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
 import { budgetPractice } from '../sources.js';
-import { dropShares, furthestAbove, type SharesVerdict, sharesVerdict } from './kernel.js';
+import { dropShares, furthestAbove, isAbove, type SharesVerdict, sharesVerdict } from './kernel.js';
 
 const drop = (symbol: string, label: string, description: string, example: string) =>
   quantity(differentialPressure, {
     symbol,
     label,
     description,
-    above: '0 mbar',
-    max: '1000 mbar',
-    usual: ['0.1 mbar', '300 mbar'],
-    usualReason: { below: 'so small a drop is mostly sensor zero', above: 'so large a drop points to a misread unit or a closed exhaust' },
+    range: '0 < x <= 1000 mbar',
+    usual: [
+      '0.1 mbar',
+      '300 mbar',
+      { below: 'so small a drop is mostly sensor zero', above: 'so large a drop points to a misread unit or a closed exhaust' },
+    ],
     example,
   });
 
-const part = z.strictObject({
+const part = {
   name: text({ label: 'Part', example: 'particulate filter', maxLength: 60 }),
-  pressureDrop: drop('\\Delta p', 'Drop over the part', 'Between a tap before it and one behind it.', '120 mbar'),
-  cleanDrop: drop('\\Delta p_n', 'What it should be, if known', 'At this flow and temperature, clean or new.', '25 mbar').optional(),
-});
+  pressureDrop: drop('\\Delta p', 'Drop over the part', 'Between a tap before it and one after it.', '95 mbar'),
+  cleanDrop: optional(drop('\\Delta p_n', 'What it should be, if known', 'At this flow and temperature, clean or new.', '11 mbar')),
+};
 
 const verdicts = {
   contradict: 'the readings contradict each other',
@@ -46,23 +50,24 @@ const verdicts = {
 
 export const exhaustDropSharesCalculation = defineCalculation({
   id: 'exhaust-drop-shares',
-  version: '2.0.0',
+  version: '1.0.0',
   subject: 'filter',
-  title: 'Share of each part in the back pressure',
-  purpose: 'Which part of the exhaust makes the back pressure: catalyst, filter, reduction catalyst, silencer or something in between?',
-  usedBy: ['technician', 'trainer'],
-  keywords: ['back pressure', 'which part is blocked', 'catalyst', 'silencer', 'budget'],
+  title: 'Share of each part in the back-pressure',
+  purpose: 'Which part of the exhaust makes the back-pressure: catalyst, filter, reduction catalyst, silencer or something in between?',
+  keywords: ['back pressure', 'backpressure', 'which part is blocked', 'catalyst', 'silencer', 'budget'],
   method: 'drops in series',
-  inputs: z.strictObject({
+  inputs: {
     backPressure: quantity(gaugePressure, {
       symbol: 'p_b',
-      label: 'Back pressure before the first part',
-      description: 'Gauge pressure, all parts and the tail pipe behind it, at the same engine state as the drops.',
-      min: '0.1 mbar',
-      max: '2000 mbar',
-      usual: ['5 mbar', '500 mbar'],
-      usualReason: { below: 'so small a back-pressure is mostly sensor zero', above: 'an engine hardly runs against more' },
-      example: '180 mbar',
+      label: 'Back-pressure before the first part',
+      description: 'Gauge pressure, with all parts and the tailpipe after it, at the same engine state as the drops.',
+      range: '0.1 <= x <= 2000 mbar',
+      usual: [
+        '5 mbar',
+        '500 mbar',
+        { below: 'so small a back-pressure is mostly sensor zero', above: 'an engine hardly runs against more' },
+      ],
+      example: '139 mbar',
       units: ['mbar', 'kPa', 'bar', 'psi'],
     }),
     parts: list(part, {
@@ -70,80 +75,87 @@ export const exhaustDropSharesCalculation = defineCalculation({
       min: 1,
       max: 20,
       example: [
-        { name: 'oxidation catalyst', pressureDrop: '15 mbar', cleanDrop: '12 mbar' },
-        { name: 'particulate filter', pressureDrop: '120 mbar', cleanDrop: '25 mbar' },
-        { name: 'reduction catalyst', pressureDrop: '18 mbar' },
-        { name: 'silencer', pressureDrop: '14 mbar' },
+        { name: 'oxidation catalyst', pressureDrop: '12 mbar', cleanDrop: '11 mbar' },
+        { name: 'particulate filter', pressureDrop: '95 mbar', cleanDrop: '11 mbar' },
+        { name: 'reduction catalyst', pressureDrop: '16 mbar' },
+        { name: 'silencer', pressureDrop: '10 mbar' },
       ],
     }),
-    uncertainty: quantityWithDefault(differentialPressure, {
+    readingUncertainty: quantity(differentialPressure, {
       symbol: 'u',
       label: 'Uncertainty of each reading',
-      min: '0 mbar',
-      max: '50 mbar',
-      example: '2 mbar',
+      range: '0 <= x <= 50 mbar',
       units: ['mbar', 'kPa', 'psi'],
-      default: '2 mbar',
-      defaultReason: 'sensor zero, common practice, no source',
+      default: ['2 mbar', 'sensor zero, common practice, no source'],
     }),
-  }),
+  },
   intermediates: {
     shares: tableOutput({
       label: 'Parts',
       columns: {
         part: textOutput({ label: 'Part' }),
         pressureDrop: dropOutput('\\Delta p', 'Drop'),
-        share: quantityOutput(fraction, { symbol: 'x', label: 'Of the back pressure', digits: 3, units: ['%'] }),
+        share: quantityOutput(fraction, { symbol: 'x', label: 'Of the back-pressure', digits: 3, units: ['%'] }),
         timesNormal: optional(quantityOutput(ratio, { symbol: '\\Delta p/\\Delta p_n', label: 'Times what it should be', digits: 3 })),
+        excess: optional(dropOutput('\\Delta p-\\Delta p_n', 'Above what it should be, beyond twice the uncertainty')),
       },
     }),
   },
   outputs: {
-    rest: dropOutput('\\Delta p_r', 'Not explained by the parts: pipes, bends, tail pipe'),
+    rest: dropOutput('\\Delta p_r', 'Not explained by the parts: pipes, bends, tailpipe'),
     largestPart: textOutput({ label: 'Largest measured part' }),
-    largestShare: quantityOutput(fraction, { symbol: 'x', label: 'Its share of the back pressure', digits: 3, units: ['%'] }),
+    largestShare: quantityOutput(fraction, { symbol: 'x', label: 'Its share of the back-pressure', digits: 3, units: ['%'] }),
     furthestAboveNormal: optional(textOutput({ label: 'Part furthest above what it should be' })),
     verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
     lookAt: textOutput({ label: 'Look at' }),
   },
-  constants: {},
+  answer: 'lookAt',
   steps: [
-    { gives: 'shares', tex: 'x_i = \\frac{\\Delta p_i}{[[backPressure]]}', source: 'budgetPractice' },
-    { gives: 'rest', tex: '[[rest]] = [[backPressure]]-\\sum_i \\Delta p_i' },
-    { gives: 'largestPart', text: 'Largest drop: [[largestPart]].' },
-    { gives: 'largestShare', text: 'Share of it: [[largestShare]].' },
-    {
-      gives: 'furthestAboveNormal',
-      text: 'Furthest above what it should be, beyond twice the uncertainty: [[furthestAboveNormal]].',
-    },
-    {
-      gives: 'verdict',
-      text: 'The parts may exceed the whole by twice the uncertainty of the sum, u√(n+1) with n parts, and no more. A rest larger than every part comes first.',
-      source: 'budgetPractice',
-    },
-    { gives: 'lookAt', text: 'What follows from that: [[lookAt]].' },
+    rows(
+      'shares',
+      {
+        pressureDrop: 'parts.pressureDrop',
+        share: 'parts.pressureDrop / backPressure',
+        timesNormal: { 'known(parts.cleanDrop)': 'parts.pressureDrop / parts.cleanDrop' },
+        excess: { 'parts.pressureDrop > parts.cleanDrop + 2 * readingUncertainty': 'parts.pressureDrop - parts.cleanDrop' },
+      },
+      budgetPractice,
+    ),
+    formula('rest', 'backPressure - sum(parts.pressureDrop)'),
+    statement('largestPart', 'Largest drop: [[largestPart]].'),
+    formula('largestShare', 'max(shares.share)'),
+    statement('furthestAboveNormal', 'Of the parts above what they should be, the most times: [[furthestAboveNormal]].'),
+    verdict(
+      'verdict',
+      {
+        contradict: 'rest < -2 * readingUncertainty * sqrt(count(parts) + 1)',
+        rest: 'rest > max(parts.pressureDrop)',
+        'part-above': 'count(shares.excess) > 0',
+        'none-above': 'count(parts.cleanDrop) == count(parts)',
+        'normal-unknown': 'otherwise',
+      },
+      budgetPractice,
+    ),
+    statement('lookAt', 'What follows from that: [[lookAt]].'),
   ],
-  assumptions: [{ code: 'same_state', text: 'All readings belong to one steady engine state; the tail pipe ends at ambient pressure.' }],
-  limits: [
-    {
-      code: 'largest_is_not_guilty',
-      text: 'The largest part need not be the faulty one: a filter normally makes most of the drop. Compare with what is normal.',
-    },
-    { code: 'steady', text: 'Readings taken one after another only add up when flow and temperature stay the same.' },
-  ],
+  assumptions: { same_state: 'All readings belong to one steady engine state; the tailpipe ends at ambient pressure.' },
+  limits: {
+    largest_is_not_guilty:
+      'The largest part need not be the faulty one: a filter normally makes most of the drop. Compare with what is normal.',
+    steady: 'Readings taken one after another only add up when flow and temperature stay the same.',
+  },
   cautions: [cautions.hotExhaust, cautions.fumes, cautions.sensorFirst],
-  sources: { budgetPractice },
   compute(input, { warn }) {
     const drops = input.parts.map((entry) => entry.pressureDrop);
     const found = dropShares(input.backPressure, drops);
     const { shares, rest, largest } = found;
     const normals = input.parts.map((entry) => entry.cleanDrop);
-    const worst = furthestAbove(drops, normals, input.uncertainty);
-    const verdict = sharesVerdict(found, drops, normals, input.uncertainty);
-    if (rest > 0.3 * input.backPressure && verdict !== 'rest')
+    const worst = furthestAbove(drops, normals, input.readingUncertainty);
+    const decided = sharesVerdict(found, drops, normals, input.readingUncertainty);
+    if (rest > 0.3 * input.backPressure && decided !== 'rest')
       warn(
         'large_rest',
-        'Much of the back pressure is in no measured part: look at pipes, flaps and the tail pipe, or measure the missing part.',
+        'Much of the back-pressure is in no measured part: look at pipes, flaps and the tailpipe, or measure the missing part.',
       );
     const named = (index: number) => ({
       name: input.parts[index]?.name ?? '',
@@ -156,13 +168,14 @@ export const exhaustDropSharesCalculation = defineCalculation({
         pressureDrop: entry.pressureDrop,
         share: shares[index] ?? 0,
         timesNormal: entry.cleanDrop === undefined ? undefined : entry.pressureDrop / entry.cleanDrop,
+        excess: isAbove(entry.pressureDrop, entry.cleanDrop, input.readingUncertainty) ? entry.pressureDrop - entry.cleanDrop : undefined,
       })),
       rest,
       largestPart: input.parts[largest]?.name ?? '',
       largestShare: shares[largest] ?? 0,
       furthestAboveNormal: worst === undefined ? undefined : input.parts[worst]?.name,
-      verdict,
-      lookAt: lookAtText(verdict, named(worst ?? largest), Math.round((100 * rest) / input.backPressure)),
+      verdict: decided,
+      lookAt: lookAtText(decided, named(worst ?? largest), Math.round((100 * rest) / input.backPressure)),
     };
   },
   advise({ verdict, furthestAboveNormal, largestPart }) {
@@ -174,7 +187,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
       ];
     }
     if (verdict === 'rest')
-      advice.push({ tone: 'do', text: 'Look at pipes, flaps, mixer and tail pipe, and measure the parts that are missing.' });
+      advice.push({ tone: 'do', text: 'Look at pipes, flaps, mixer and tailpipe, and measure the parts that are missing.' });
     if (verdict === 'rest' && furthestAboveNormal !== undefined)
       advice.push({ tone: 'do', text: `Look at this part as well, it is above its normal drop: ${furthestAboveNormal}.` });
     if (verdict === 'part-above' && furthestAboveNormal !== largestPart)
@@ -184,7 +197,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
     if (verdict === 'none-above')
       advice.push({
         tone: 'do',
-        text: 'Look at the whole: more flow than assumed, or a back pressure that is normal at this engine state.',
+        text: 'Look at the whole: more flow than assumed, or a back-pressure that is normal at this engine state.',
       });
     return advice;
   },
@@ -202,12 +215,12 @@ function lookAtText(verdict: SharesVerdict, { name, share, times }: Named, rest:
     case 'contradict':
       return 'the readings first: the parts add up to more than the whole';
     case 'rest':
-      return `pipes, flaps, tail pipe and what was not measured: ${rest} % of the back pressure is in no measured part`;
+      return `pipes, flaps, tailpipe and what was not measured: ${rest} % of the back-pressure is in no measured part`;
     case 'part-above':
-      return `${name}: ${times} times what it should be, ${share} % of the back pressure`;
+      return `${name}: ${times} times what it should be, ${share} % of the back-pressure`;
     case 'none-above':
-      return `no part: none is above what it should be; the largest is ${name} with ${share} % of the back pressure`;
+      return `no part: none is above what it should be; the largest is ${name} with ${share} % of the back-pressure`;
     case 'normal-unknown':
-      return `${name}: the largest measured part with ${share} % of the back pressure; whether that is too much is not known`;
+      return `${name}: the largest measured part with ${share} % of the back-pressure; whether that is too much is not known`;
   }
 }

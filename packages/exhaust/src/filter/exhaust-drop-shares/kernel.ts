@@ -13,6 +13,11 @@ export function dropShares(total: number, parts: readonly number[]): DropShares 
   return { shares: parts.map((part) => part / total), rest: total - sum, largest };
 }
 
+/** Whether a drop is above what it should be by more than twice the uncertainty of a reading, all in Pa. */
+export function isAbove(drop: number, normal: number | undefined, uncertainty: number): normal is number {
+  return normal !== undefined && drop > normal + 2 * uncertainty;
+}
+
 /**
  * Index of the part that is the most times what it should be, among those above it by more than twice the uncertainty of a
  * reading; undefined when there is none.
@@ -22,7 +27,7 @@ export function furthestAbove(drops: readonly number[], normals: readonly (numbe
   let most = 1;
   for (const [index, drop] of drops.entries()) {
     const normal = normals[index];
-    if (normal === undefined || drop <= normal + 2 * uncertainty || drop / normal <= most) continue;
+    if (!isAbove(drop, normal, uncertainty) || drop / normal <= most) continue;
     worst = index;
     most = drop / normal;
   }

@@ -1,6 +1,5 @@
-import { countOutput, defineCalculation, isRefusal, quantityOutput } from '@wallflow/calculation';
-import { area, fraction, length, volume } from '@wallflow/units';
-import * as z from 'zod';
+import { cases, countOutput, defineCalculation, formula, isRefusal, quantityOutput } from '@wallflow/calculation';
+import { area, fraction, length, ratio, volume } from '@wallflow/units';
 import { konstandopoulos2000 } from '../../sources.js';
 import { geometryInputs } from '../inputs.js';
 import { resolveGeometry } from '../resolve.js';
@@ -8,30 +7,28 @@ import { checkerboard, wang2021 } from '../sources.js';
 import { cellPitch, cornerWall, filtrationArea, inletVoidVolume } from './kernel.js';
 
 const width = (symbol: string, label: string, digits = 5) => quantityOutput(length, { symbol, label, digits, units: ['mm', 'mil', 'um'] });
+const share = (symbol: string, label: string, description?: string) =>
+  quantityOutput(fraction, { symbol, label, ...(description === undefined ? {} : { description }), digits: 4, units: ['%', '1'] });
+const cells = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 6 });
 
 export const filterGeometryCalculation = defineCalculation({
   id: 'filter-geometry',
-  version: '1.1.1',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Channels and filtration area of a wall-flow filter',
   purpose: 'How wide are the channels, how many are there, and how much wall does the gas pass?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['cpsi', 'mil', 'open frontal area', 'filtration area', 'channel'],
   method: 'square cells of one pitch',
-  inputs: z.strictObject(geometryInputs),
-  example: { filterDiameter: '144 mm' },
+  inputs: geometryInputs,
   intermediates: {
     pitch: width('s', 'Pitch of the cells'),
-    cornerWall: quantityOutput(length, {
-      symbol: 'w_c',
-      label: 'Wall left between the corners of the wider cells',
-      digits: 4,
-      units: ['mm', 'mil', 'um'],
-    }),
+    cornerWall: width('w_c', 'Wall left between the corners of the wider cells', 4),
     openLength: quantityOutput(length, { symbol: 'L', label: 'Length that filters', digits: 5, units: ['mm', 'in'] }),
-    inletShare: quantityOutput(fraction, { symbol: 'x_{in}', label: 'Inlet cells out of all', digits: 4, units: ['1', '%'] }),
-    outletShare: quantityOutput(fraction, { symbol: 'x_{out}', label: 'Outlet cells out of all', digits: 4, units: ['1', '%'] }),
+    inletShare: share('x_{in}', 'Inlet cells out of all'),
+    outletShare: share('x_{out}', 'Outlet cells out of all'),
     frontalArea: quantityOutput(area, { symbol: 'A_f', label: 'Face area', digits: 5, units: ['cm2', 'm2', 'in2'] }),
+    inletCells: cells('n_{in}', 'Inlet cells by area'),
+    outletCells: cells('n_{out}', 'Outlet cells by area'),
   },
   outputs: {
     inletWidth: width('\\alpha_{in}', 'Clear width of an inlet channel'),
@@ -39,19 +36,8 @@ export const filterGeometryCalculation = defineCalculation({
     bodyVolume: quantityOutput(volume, { symbol: 'V_f', label: 'Volume of the filter', digits: 5, units: ['L', 'in3'] }),
     inletCount: countOutput({ symbol: 'N_{in}', label: 'Inlet channels' }),
     outletCount: countOutput({ symbol: 'N_{out}', label: 'Outlet channels' }),
-    openFrontalArea: quantityOutput(fraction, {
-      symbol: 'OFA',
-      label: 'Open part of the face, all channels',
-      digits: 4,
-      units: ['%', '1'],
-    }),
-    inletOpenFrontalArea: quantityOutput(fraction, {
-      symbol: 'OFA_{in}',
-      label: 'Open part of the inlet face',
-      description: 'What the gas meets: the outlet channels are plugged there.',
-      digits: 4,
-      units: ['%', '1'],
-    }),
+    openFrontalArea: share('OFA', 'Open part of the face, all channels'),
+    inletOpenFrontalArea: share('OFA_{in}', 'Open part of the inlet face', 'What the gas meets: the outlet channels are plugged there.'),
     inletVoidVolume: quantityOutput(volume, {
       symbol: 'V_{in}',
       label: 'Empty volume of the inlet channels',
@@ -65,80 +51,53 @@ export const filterGeometryCalculation = defineCalculation({
       units: ['m2', 'ft2'],
     }),
   },
-  constants: {},
+  answer: 'filtrationArea',
   steps: [
-    { gives: 'pitch', tex: '[[pitch]] = \\frac{1}{\\sqrt{[[cellDensity]]}}', source: 'konstandopoulos2000', locator: 'Eq. A3' },
-    {
-      gives: 'outletWidth',
-      tex: '[[outletWidth]] = \\frac{2\\left([[pitch]]-[[wallThickness]]\\right)}{1+[[inletWidthRatio]]}',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. A3 for equal cells',
-    },
-    { gives: 'inletWidth', tex: '[[inletWidth]] = [[inletWidthRatio]]\\,[[outletWidth]]' },
-    {
-      gives: 'cornerWall',
-      text: 'Cells of one sort are diagonal neighbours, one pitch apart both ways: the square root of two times what the wider width leaves of the pitch, [[cornerWall]].',
-      source: 'checkerboard',
-    },
-    { gives: 'openLength', tex: '[[openLength]] = [[filterLength]]-2\\,[[plugLength]]' },
-    { gives: 'bodyVolume', text: '[[bodyVolume]]: as given, or from diameter and length.' },
-    { gives: 'frontalArea', tex: '[[frontalArea]] = \\frac{[[bodyVolume]]}{[[filterLength]]}' },
-    { gives: 'inletShare', text: 'Plug pattern: [[layout]]. Inlet cells out of all: [[inletShare]].' },
-    { gives: 'outletShare', tex: '[[outletShare]] = 1-[[inletShare]]' },
-    {
-      gives: 'inletCount',
-      text: 'Inlet cells out of all, times cell density and face area, to the nearest whole channel: [[inletCount]]. What follows counts cells by area, not whole ones.',
-      source: 'wang2021',
-      locator: 'Eq. 11',
-    },
-    { gives: 'outletCount', text: 'The others are outlets: [[outletCount]].' },
-    {
-      gives: 'inletOpenFrontalArea',
-      tex: '[[inletOpenFrontalArea]] = [[inletShare]]\\,[[cellDensity]]\\,[[inletWidth]]^{2}',
-    },
-    {
-      gives: 'openFrontalArea',
-      tex: '[[openFrontalArea]] = [[inletOpenFrontalArea]]+[[outletShare]]\\,[[cellDensity]]\\,[[outletWidth]]^{2}',
-    },
-    {
-      gives: 'inletVoidVolume',
-      tex: '[[inletVoidVolume]] = [[inletOpenFrontalArea]]\\,[[frontalArea]]\\,[[openLength]]',
-    },
-    {
-      gives: 'filtrationArea',
-      tex: '[[filtrationArea]] = 4\\,\\min\\left([[inletShare]],[[outletShare]]\\right)\\,[[cellDensity]]\\,[[frontalArea]]\\,[[inletWidth]]\\,[[openLength]]',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. A1 and nomenclature',
-    },
+    formula('pitch', '1 / sqrt(cellDensity)', konstandopoulos2000, 'Eq. A3'),
+    formula('outletWidth', '2 * (pitch - wallThickness) / (1 + inletWidthRatio)', konstandopoulos2000, 'Eq. A3 for equal cells'),
+    formula('inletWidth', 'inletWidthRatio * outletWidth'),
+    formula(
+      'cornerWall',
+      'sqrt(2) * (pitch - max(inletWidth, outletWidth))',
+      checkerboard,
+      undefined,
+      'Cells of one sort are diagonal neighbours, one pitch apart both ways.',
+    ),
+    formula('openLength', 'filterLength - 2 * plugLength'),
+    cases('bodyVolume', { 'known(filterVolume)': 'filterVolume', otherwise: 'pi / 4 * filterDiameter ^ 2 * filterLength' }),
+    formula('frontalArea', 'bodyVolume / filterLength'),
+    cases('inletShare', { "layout == 'alternate'": '1 / 2', otherwise: '3 / 4' }),
+    formula('outletShare', '1 - inletShare'),
+    formula('inletCells', 'inletShare * cellDensity * frontalArea', wang2021, 'Eq. 11', 'Cells cut by the rim count by their area.'),
+    formula('outletCells', 'outletShare * cellDensity * frontalArea', wang2021, 'Eq. 11'),
+    formula('inletCount', 'round(inletCells)'),
+    formula('outletCount', 'round(outletCells)'),
+    formula('inletOpenFrontalArea', 'inletCells * inletWidth ^ 2 / frontalArea'),
+    formula('openFrontalArea', 'inletOpenFrontalArea + outletCells * outletWidth ^ 2 / frontalArea'),
+    formula('inletVoidVolume', 'inletCells * inletWidth ^ 2 * openLength'),
+    formula(
+      'filtrationArea',
+      '4 * min(inletCells, outletCells) * inletWidth * openLength',
+      konstandopoulos2000,
+      'Eq. A1 and nomenclature',
+      'Each inlet channel has an outlet channel on every side, or with three inlets for one outlet, each outlet channel an inlet channel.',
+    ),
   ],
-  assumptions: [
-    { code: 'square_cells', text: 'Square cells of one pitch over the whole face; broken cells at the rim count as whole ones by area.' },
-  ],
-  limits: [
-    {
-      code: 'no_segments',
-      text: 'Cement joints of a filter glued from segments are not taken off; they cost a few per cent of the cells.',
-    },
-    {
-      code: 'cut_corners',
-      text: 'Cells are taken as full squares. Where wide inlet cells would nearly touch, real ones have cut corners: their area is smaller than this says.',
-    },
-    {
-      code: 'area_of_unequal_cells',
-      text: 'With unequal cells the wall is wider on the inlet side than on the outlet side; the inlet side is counted here, where soot settles. The drop calculations let gas pass over the narrower width.',
-    },
-    {
-      code: 'three_to_one_area',
-      text: 'With three inlet cells per outlet cell only walls between an inlet and an outlet cell count; gas that seeps along other walls, 3 to 4 % by a two-dimensional solution, is left out.',
-    },
-  ],
-  cautions: [],
-  sources: { konstandopoulos2000, wang2021, checkerboard },
+  assumptions: { square_cells: 'Square cells of one pitch over the whole face; broken cells at the rim count as whole ones by area.' },
+  limits: {
+    no_segments: 'Cement joints of a filter glued from segments are not deducted; they take up a few per cent of the cells.',
+    cut_corners:
+      'Cells are taken as full squares. Where wide inlet cells would nearly touch, real ones have cut corners: their area is smaller than this says.',
+    area_of_unequal_cells:
+      'With unequal cells the wall is wider on the inlet side than on the outlet side; the inlet side is counted here, where soot settles. The drop calculations let gas pass over the narrower width.',
+    three_to_one_area:
+      'With three inlet cells per outlet cell only walls between an inlet and an outlet cell count; gas that seeps along other walls, 3 to 4 % by a two-dimensional solution, is left out.',
+  },
   compute(input, { warn }) {
     const resolved = resolveGeometry(input);
     if (isRefusal(resolved)) return resolved;
     const { channels, frontalArea, filterVolume } = resolved;
-    const { inletWidth, outletWidth, inletCount, outletCount, openLength } = channels;
+    const { inletWidth, outletWidth, inletCount, outletCount } = channels;
     if (cornerWall(input.cellDensity, channels) < input.wallThickness) {
       warn(
         'thin_corners',
@@ -147,15 +106,16 @@ export const filterGeometryCalculation = defineCalculation({
       );
     }
     const inletOpenFrontalArea = (inletCount * inletWidth ** 2) / frontalArea;
+    const cellCount = inletCount + outletCount;
     return {
+      ...channels,
       pitch: cellPitch(input.cellDensity),
       cornerWall: cornerWall(input.cellDensity, channels),
-      openLength,
-      inletShare: inletCount / (inletCount + outletCount),
-      outletShare: outletCount / (inletCount + outletCount),
+      inletShare: inletCount / cellCount,
+      outletShare: outletCount / cellCount,
       frontalArea,
-      inletWidth,
-      outletWidth,
+      inletCells: inletCount,
+      outletCells: outletCount,
       bodyVolume: filterVolume,
       inletCount: Math.round(inletCount),
       outletCount: Math.round(outletCount),

@@ -1,10 +1,20 @@
-import { choiceOutput, defineCalculation, optional, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
-import { absolutePressure, differentialPressure, fraction, temperature, volumeFlow } from '@wallflow/units';
-import * as z from 'zod';
+import {
+  cases,
+  choiceOutput,
+  defineCalculation,
+  formula,
+  optional,
+  quantity,
+  quantityOutput,
+  verdict,
+  whenGiven,
+} from '@wallflow/calculation';
+import { absolutePressure, density, differentialPressure, dynamicViscosity, fraction, temperature, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { cfr1065, konstandopoulos2008, siBrochure } from '../../sources.js';
+import { konstandopoulos2008, siBrochure } from '../../sources.js';
 import { filterConstants } from '../constants.js';
 import { dropOutput } from '../drop-outputs.js';
+import { airDensity, airViscosity } from '../gas-steps.js';
 import { pressureDropInput } from '../inputs.js';
 import { resolveDensity, resolveViscosity } from '../resolve.js';
 import { benchPractice, dropScaling } from '../sources.js';
@@ -12,162 +22,160 @@ import { benchDropAt, benchRatioUncertainty, benchVerdict } from './kernel.js';
 import { opennessPractice } from './sources.js';
 
 const share = (symbol: string, label: string, value: string, reason: string) =>
-  quantityWithDefault(fraction, {
+  quantity(fraction, {
     symbol,
     label,
-    min: '0 %',
-    max: '50 %',
-    usual: ['0 %', '10 %'],
-    usualReason: 'more makes the bench useless',
-    example: value,
-    default: value,
-    defaultReason: reason,
+    range: '0 <= x <= 50 %',
+    usual: ['0 %', '10 %', 'more makes the bench useless'],
+    default: [value, reason],
   });
-const airTemperature = { min: '-20 °C', max: '80 °C', usual: ['0 °C', '50 °C'] as const, usualReason: 'a workshop' };
-const airPressure = {
-  min: '50 kPa',
-  max: '120 kPa',
-  usual: ['70 kPa', '106 kPa'] as const,
-  usualReason: 'air pressure between sea level and 3000 m; not a gauge reading',
+const airTemperature = (symbol: string, label: string, description?: string) => ({
+  symbol,
+  label,
+  ...(description === undefined ? {} : { description }),
+  range: '-20 <= T <= 80 degC',
+  usual: ['0 °C', '50 °C', 'air of a workshop'] as const,
+});
+const airPressure = (symbol: string, label: string, description?: string) => ({
+  symbol,
+  label,
+  ...(description === undefined ? {} : { description }),
+  range: '50 <= p <= 120 kPa',
+  usual: ['70 kPa', '106 kPa', 'ambient pressure between sea level and 3000 m; not a gauge reading'] as const,
   units: ['hPa', 'mbar', 'kPa'] as const,
-};
+});
+const benchFlow = {
+  range: '0 < Q <= 10000 m3/h',
+  usual: ['20 m3/h', '1500 m3/h', 'flow benches for filters'],
+  example: '300 m3/h',
+} as const;
+/** Viscosity and density of the air in one state. */
+const airOf = (symbol: string, where: string) => ({
+  viscosity: quantityOutput(dynamicViscosity, { symbol: `\\mu_{${symbol}}`, label: `Viscosity of ${where}`, units: ['uPa.s'] }),
+  density: quantityOutput(density, { symbol: `\\rho_{${symbol}}`, label: `Density of ${where}`, units: ['kg/m3'] }),
+});
+const [benchAir, standardAir, newAir] = [
+  airOf('b', 'the air on the bench'),
+  airOf('s', 'standard air'),
+  airOf('n', 'the air of the new value'),
+];
+/** The measured drop at another flow and air. */
+const converted = (viscosity: string, density: string, flow: string) =>
+  `pressureDrop * ((1 - inertialShare) * ${viscosity} * ${flow} / (benchViscosity * benchFlow) + inertialShare * ${density} * ${flow} ^ 2 / (benchDensity * benchFlow ^ 2))`;
+/** Part of it that grows with density times flow squared. */
+const inertialPart = (flow: string, drop: string) =>
+  `inertialShare * pressureDrop * newDensity * ${flow} ^ 2 / (benchDensity * benchFlow ^ 2) / ${drop}`;
+const combined = (share: string) => `sqrt(relativeDropUncertainty ^ 2 + (1 + ${share}) ^ 2 * flowUncertainty ^ 2 + newUncertainty ^ 2)`;
+/** Where a ratio lies with twice its uncertainty: of the flow entered, or of both flows that it may have been. */
+const bothWays = (condition: (ratio: string, uncertainty: string) => string) =>
+  `(${condition('ratioToNew', 'ratioUncertainty')}) and (known(newFlow) or (${condition('otherRatio', 'otherUncertainty')}))`;
+
+const percent = (symbol: string, label: string, digits = 2) => quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
 
 export const flowBenchDropCalculation = defineCalculation({
   id: 'flow-bench-drop',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Flow-bench drop at standard air',
   purpose: 'What does the cleaned filter read at standard air, and is that good enough next to a new one?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['flow bench', 'cleaned filter', 'per cent of new', 'acceptance'],
   method: 'both drops brought to the flow and air of the new value, verdict with uncertainty',
-  inputs: z.strictObject({
+  inputs: {
     pressureDrop: pressureDropInput,
     benchFlow: quantity(volumeFlow, {
       symbol: 'Q',
       label: 'Air flow on the bench',
       description: 'Actual flow at the air temperature and pressure of the bench.',
-      above: '0 m3/h',
-      max: '10000 m3/h',
-      usual: ['20 m3/h', '1500 m3/h'],
-      usualReason: 'flow benches for filters',
-      example: '300 m3/h',
+      ...benchFlow,
     }),
-    airTemperature: quantity(temperature, { symbol: 'T', label: 'Air temperature', ...airTemperature, example: '28 °C' }),
-    airPressure: quantity(absolutePressure, {
-      symbol: 'p',
-      label: 'Air pressure',
-      ...airPressure,
-      units: [...airPressure.units],
-      usual: [...airPressure.usual],
-      example: '985 hPa',
+    airTemperature: quantity(temperature, { ...airTemperature('T', 'Air temperature'), example: '14 °C' }),
+    ambientPressure: quantity(absolutePressure, { ...airPressure('p', 'Ambient pressure'), example: '986 hPa' }),
+    standardTemperature: quantity(temperature, {
+      ...airTemperature('T_s', 'Standard air temperature'),
+      default: ['20 °C', 'benches use 20 to 25 °C; name the one that is used'],
     }),
-    standardTemperature: quantityWithDefault(temperature, {
-      symbol: 'T_s',
-      label: 'Standard air temperature',
-      ...airTemperature,
-      example: '20 °C',
-      default: '20 °C',
-      defaultReason: 'benches use 20 to 25 °C; name the one that is used',
+    standardPressure: quantity(absolutePressure, {
+      ...airPressure('p_s', 'Standard air pressure'),
+      default: ['1013.25 hPa', 'the usual standard pressure'],
     }),
-    standardPressure: quantityWithDefault(absolutePressure, {
-      symbol: 'p_s',
-      label: 'Standard air pressure',
-      ...airPressure,
-      units: [...airPressure.units],
-      example: '1013.25 hPa',
-      default: '1013.25 hPa',
-      defaultReason: 'the usual standard pressure',
+    newDrop: optional(
+      quantity(differentialPressure, {
+        symbol: '\\Delta p_n',
+        label: 'Drop of a new filter, if known',
+        description: 'Or the recorded drop of this filter when it was clean. Enter the flow and the air of that measurement too.',
+        range: '0 < p <= 1000 mbar',
+        usual: ['2 mbar', '200 mbar', 'clean filters on a bench'],
+        example: '7.3 mbar',
+      }),
+    ),
+    ...whenGiven('newDrop', {
+      newFlow: optional(
+        quantity(volumeFlow, {
+          symbol: 'Q_n',
+          label: 'Air flow at which the new value was taken',
+          description: 'Actual flow in the air of that day. For a value at a standard flow: that flow, with the standard air.',
+          ...benchFlow,
+        }),
+      ),
+      newTemperature: optional(
+        quantity(temperature, {
+          ...airTemperature('T_n', 'Air temperature at which the new value was taken', 'Leave blank for standard air.'),
+          example: '20 °C',
+        }),
+      ),
+      newPressure: optional(
+        quantity(absolutePressure, {
+          ...airPressure('p_n', 'Air pressure at which the new value was taken', 'Leave blank for standard air.'),
+          example: '1013.25 hPa',
+        }),
+      ),
     }),
-    newDrop: quantity(differentialPressure, {
-      symbol: '\\Delta p_n',
-      label: 'Drop of a new filter, if known',
-      description: 'Or the recorded drop of this filter when it was clean. Give the flow and the air that it was taken at too.',
-      above: '0 mbar',
-      max: '1000 mbar',
-      usual: ['2 mbar', '200 mbar'],
-      usualReason: 'clean filters on a bench',
-      example: '18 mbar',
-    }).optional(),
-    newFlow: quantity(volumeFlow, {
-      symbol: 'Q_n',
-      label: 'Air flow at which the new value was taken',
-      description: 'Actual flow in the air of that day. A value stated at a standard flow: the standard flow, with the standard air.',
-      above: '0 m3/h',
-      max: '10000 m3/h',
-      usual: ['20 m3/h', '1500 m3/h'],
-      usualReason: 'flow benches for filters',
-      example: '300 m3/h',
-    }).optional(),
-    newTemperature: quantity(temperature, {
-      symbol: 'T_n',
-      label: 'Air temperature at which the new value was taken',
-      description: 'Left out, standard air.',
-      ...airTemperature,
-      example: '20 °C',
-    }).optional(),
-    newPressure: quantity(absolutePressure, {
-      symbol: 'p_n',
-      label: 'Air pressure at which the new value was taken',
-      description: 'Left out, standard air.',
-      ...airPressure,
-      units: [...airPressure.units],
-      usual: [...airPressure.usual],
-      example: '1013.25 hPa',
-    }).optional(),
-    allowedRatio: quantityWithDefault(fraction, {
+    allowedRatio: quantity(fraction, {
       symbol: 'r_{max}',
       label: 'Accepted up to',
       description: 'Of the new value.',
-      min: '100 %',
-      max: '300 %',
-      usual: ['105 %', '130 %'],
-      usualReason: 'common practice',
-      example: '115 %',
-      default: '115 %',
-      defaultReason: 'common practice, no source: 110 to 115 %',
+      range: '100 <= x <= 300 %',
+      usual: ['105 %', '130 %', 'common practice'],
+      default: ['115 %', 'common practice, no source: 110 to 115 %'],
     }),
-    lowestRatio: quantityWithDefault(fraction, {
+    lowestDropRatio: quantity(fraction, {
       symbol: 'r_{min}',
       label: 'Not believed below',
       description: 'Of the new value. A filter does not become more open than new.',
-      min: '0 %',
-      max: '100 %',
-      usual: ['75 %', '95 %'],
-      usualReason: 'own derivation: scatter between parts of one kind',
-      example: '85 %',
-      default: '85 %',
-      defaultReason: 'common practice, no source: the upper limit mirrored',
+      range: '0 <= x <= 100 %',
+      usual: ['75 %', '95 %', 'own derivation: scatter between parts of one kind'],
+      default: ['85 %', 'common practice, no source: the upper limit mirrored'],
     }),
-    inertialShare: quantityWithDefault(fraction, {
+    inertialShare: quantity(fraction, {
       symbol: 'x_i',
       label: 'Inertial part of the drop',
-      min: '0 %',
-      max: '100 %',
-      example: '20 %',
-      default: '20 %',
-      defaultReason: 'a clean filter at bench flow; it hardly matters as long as the air is near standard',
+      range: '0 <= x <= 100 %',
+      default: ['20 %', 'a clean filter at bench flow; it hardly matters as long as the air is near standard'],
     }),
-    dropUncertainty: share('u_p', 'Standard uncertainty of the drop', '1 %', 'common practice, no source'),
+    relativeDropUncertainty: share('u_p', 'Standard uncertainty of the drop', '1 %', 'common practice, no source'),
     flowUncertainty: share('u_Q', 'Standard uncertainty of the flow', '2 %', 'common practice, no source'),
     newUncertainty: share('u_n', 'Standard uncertainty of the new value', '3 %', 'common practice, no source'),
-  }),
-  example: { pressureDrop: '20 mbar', newDrop: '20 mbar', newFlow: '300 m3/h' },
+  },
+  example: { pressureDrop: '8 mbar', newDrop: '7.3 mbar', newFlow: '300 m3/h' },
   intermediates: {
+    benchViscosity: benchAir.viscosity,
+    benchDensity: benchAir.density,
+    standardViscosity: standardAir.viscosity,
+    standardDensity: standardAir.density,
     standardFlow: quantityOutput(volumeFlow, { symbol: 'Q_s', label: 'The same mass flow at standard air', units: ['m3/h'] }),
+    newViscosity: optional(newAir.viscosity),
+    newDensity: optional(newAir.density),
     newStateFlow: optional(quantityOutput(volumeFlow, { symbol: 'Q_n', label: 'Flow at which both are compared', units: ['m3/h'] })),
     comparedDrop: optional(dropOutput('\\Delta p_c', 'Cleaned filter at the flow and air of the new value')),
-    comparedShare: quantityOutput(fraction, { symbol: 'x_n', label: 'Inertial part of the drop there', digits: 2, units: ['%'] }),
-    ratioUncertainty: quantityOutput(fraction, {
-      symbol: 'u_r',
-      label: 'Relative standard uncertainty of the ratio',
-      digits: 2,
-      units: ['%'],
-    }),
+    comparedShare: optional(percent('x_n', 'Inertial part of the drop there')),
+    ratioUncertainty: optional(percent('u_r', 'Relative standard uncertainty of the ratio')),
+    otherDrop: optional(dropOutput("\\Delta p_c'", 'Cleaned filter, if the new value was taken at the same actual flow')),
+    otherRatio: optional(percent("r'", 'Of the new value, in that case')),
+    otherUncertainty: optional(percent("u_r'", 'Relative standard uncertainty of the ratio, in that case')),
   },
   outputs: {
     standardDrop: dropOutput('\\Delta p_s', 'Drop at standard air'),
-    ratioToNew: optional(quantityOutput(fraction, { symbol: 'r', label: 'Of the new value', digits: 3, units: ['%'] })),
+    ratioToNew: optional(percent('r', 'Of the new value', 3)),
     verdict: choiceOutput({
       label: 'Verdict',
       options: {
@@ -180,88 +188,125 @@ export const flowBenchDropCalculation = defineCalculation({
     }),
   },
   constants: filterConstants,
+  answer: 'verdict',
   steps: [
-    { gives: 'standardFlow', text: 'The same mass flow at standard air: [[standardFlow]].', source: 'siBrochure' },
-    {
-      gives: 'standardDrop',
-      text: 'Viscous part with viscosity times flow, inertial part with density times flow squared: [[standardDrop]].',
-      source: 'dropScaling',
-    },
-    {
-      gives: 'newStateFlow',
-      text: 'Flow of the new value as given; left out, the same mass flow at its air: [[newStateFlow]].',
-      source: 'siBrochure',
-    },
-    {
-      gives: 'comparedDrop',
-      text: 'The drop as measured, converted in the same way to that flow and air: [[comparedDrop]].',
-      source: 'dropScaling',
-    },
-    { gives: 'comparedShare', text: 'Part of it that grows with density times flow squared: [[comparedShare]].', source: 'dropScaling' },
-    { gives: 'ratioToNew', tex: '[[ratioToNew]] = \\frac{[[comparedDrop]]}{[[newDrop]]}' },
-    {
-      gives: 'ratioUncertainty',
-      tex: '[[ratioUncertainty]] = \\sqrt{[[dropUncertainty]]^{2}+\\left(1+[[comparedShare]]\\right)^{2}[[flowUncertainty]]^{2}+[[newUncertainty]]^{2}}',
-    },
-    {
-      gives: 'verdict',
-      text: 'Accepted up to [[allowedRatio]] and believed from [[lowestRatio]], with twice the standard uncertainty: [[verdict]]. Without the flow of the new value only if the same mass flow and the same actual flow agree.',
-      source: 'opennessPractice',
-    },
+    airViscosity('benchViscosity', 'airTemperature'),
+    airDensity('benchDensity', 'airTemperature', 'ambientPressure'),
+    airViscosity('standardViscosity', 'standardTemperature'),
+    airDensity('standardDensity', 'standardTemperature', 'standardPressure'),
+    formula('standardFlow', 'benchFlow * benchDensity / standardDensity', siBrochure),
+    formula('standardDrop', converted('standardViscosity', 'standardDensity', 'standardFlow'), dropScaling),
+    cases('newViscosity', {
+      'known(newTemperature)': airViscosity('newViscosity', 'newTemperature'),
+      otherwise: 'standardViscosity',
+    }),
+    cases('newDensity', {
+      'known(newTemperature) and known(newPressure)': airDensity('newDensity', 'newTemperature', 'newPressure'),
+      'known(newTemperature)': airDensity('newDensity', 'newTemperature', 'standardPressure'),
+      'known(newPressure)': airDensity('newDensity', 'standardTemperature', 'newPressure'),
+      otherwise: 'standardDensity',
+    }),
+    cases('newStateFlow', { 'known(newFlow)': 'newFlow', otherwise: 'benchFlow * benchDensity / newDensity' }, siBrochure),
+    formula('comparedDrop', converted('newViscosity', 'newDensity', 'newStateFlow'), dropScaling),
+    formula('comparedShare', inertialPart('newStateFlow', 'comparedDrop'), dropScaling),
+    formula('ratioToNew', 'comparedDrop / newDrop'),
+    formula('ratioUncertainty', combined('comparedShare')),
+    formula('otherDrop', converted('newViscosity', 'newDensity', 'benchFlow'), dropScaling),
+    formula('otherRatio', 'otherDrop / newDrop'),
+    formula('otherUncertainty', combined(inertialPart('benchFlow', 'otherDrop'))),
+    verdict(
+      'verdict',
+      {
+        'no-baseline': 'not known(newDrop)',
+        'too-open': bothWays((ratio, uncertainty) => `${ratio} * (1 + 2 * ${uncertainty}) < lowestDropRatio`),
+        fail: bothWays((ratio, uncertainty) => `${ratio} * (1 - 2 * ${uncertainty}) > allowedRatio`),
+        pass: bothWays((ratio, uncertainty) => `${ratio} >= lowestDropRatio and ${ratio} * (1 + 2 * ${uncertainty}) <= allowedRatio`),
+        'not-decided': 'otherwise',
+      },
+      opennessPractice,
+    ),
   ],
-  assumptions: [{ code: 'dry_filter', text: 'The filter is dry and at air temperature.' }],
-  limits: [
-    { code: 'no_criterion', text: 'No published general limit was found; the limit is trade practice and can be changed.' },
-    { code: 'same_adapter', text: 'The new value belongs to the same bench and adapters.' },
-  ],
+  assumptions: { dry_filter: 'The filter is dry and at air temperature.' },
+  limits: {
+    no_criterion: 'No published general limit was found; the limit is trade practice and can be changed.',
+    same_adapter: 'The new value belongs to the same bench and adapters.',
+  },
   cautions: [cautions.ashDust, cautions.makerFirst],
-  sources: { dropScaling, benchPractice, opennessPractice, konstandopoulos2008, cfr1065, siBrochure },
+  sources: [benchPractice, konstandopoulos2008],
   compute(input, { constants, assume, warn }) {
     const { pressureDrop, inertialShare, newDrop } = input;
     const air = (gasTemperature: number, gasPressure: number) => ({
       viscosity: resolveViscosity({ gasTemperature }, constants),
       density: resolveDensity({ gasTemperature, gasPressure }, constants),
     });
-    const bench = { ...air(input.airTemperature, input.airPressure), volumeFlow: input.benchFlow };
+    const bench = { ...air(input.airTemperature, input.ambientPressure), volumeFlow: input.benchFlow };
     const at = (state: { readonly viscosity: number; readonly density: number }, volumeFlow: number) =>
       benchDropAt(pressureDrop, bench, { ...state, volumeFlow }, inertialShare);
     const standard = air(input.standardTemperature, input.standardPressure);
     const standardFlow = (input.benchFlow * bench.density) / standard.density;
-    const ofNew = air(input.newTemperature ?? input.standardTemperature, input.newPressure ?? input.standardPressure);
-    const sameMassFlow = (input.benchFlow * bench.density) / ofNew.density;
-    const newStateFlow = input.newFlow ?? sameMassFlow;
-    const compared = at(ofNew, newStateFlow);
-    const uncertainty = { drop: input.dropUncertainty, flow: input.flowUncertainty, baseline: input.newUncertainty };
-    const judge = ({ drop, inertialShare: share }: { readonly drop: number; readonly inertialShare: number }) =>
-      benchVerdict(newDrop === undefined ? undefined : drop / newDrop, benchRatioUncertainty(uncertainty, share), {
-        lowest: input.lowestRatio,
-        highest: input.allowedRatio,
-      });
-    let verdict = judge(compared);
-    if (newDrop !== undefined && input.newFlow === undefined) {
-      assume('same_standard_flow', 'The new value was taken at the same mass flow, as its flow is not given.');
-      // A bench set by its own meter runs the same actual flow instead: what differs between the two is not known.
-      if (judge(at(ofNew, input.benchFlow)) !== verdict) {
-        verdict = 'not-decided';
-        warn(
-          'new_flow_unknown',
-          'The verdict differs with what the flow of the new value was: the same mass flow, or the same actual flow. Give it.',
-          ['newFlow'],
-        );
-      }
-    }
-    if (newDrop !== undefined && (input.newTemperature === undefined || input.newPressure === undefined)) {
-      assume('new_at_standard_air', 'What is not given of the air of the new value is that of standard air.');
-    }
-    return {
+    const common = {
+      benchViscosity: bench.viscosity,
+      benchDensity: bench.density,
+      standardViscosity: standard.viscosity,
+      standardDensity: standard.density,
       standardFlow,
       standardDrop: at(standard, standardFlow).drop,
-      newStateFlow: newDrop === undefined ? undefined : newStateFlow,
-      comparedDrop: newDrop === undefined ? undefined : compared.drop,
-      comparedShare: compared.inertialShare,
-      ratioToNew: newDrop === undefined ? undefined : compared.drop / newDrop,
-      ratioUncertainty: benchRatioUncertainty(uncertainty, compared.inertialShare),
-      verdict,
+    };
+    const unknown = {
+      newViscosity: undefined,
+      newDensity: undefined,
+      newStateFlow: undefined,
+      comparedDrop: undefined,
+      comparedShare: undefined,
+      ratioToNew: undefined,
+      ratioUncertainty: undefined,
+      otherDrop: undefined,
+      otherRatio: undefined,
+      otherUncertainty: undefined,
+    };
+    if (newDrop === undefined) return { ...common, ...unknown, verdict: 'no-baseline' as const };
+    const ofNew = air(input.newTemperature ?? input.standardTemperature, input.newPressure ?? input.standardPressure);
+    const newStateFlow = input.newFlow ?? (input.benchFlow * bench.density) / ofNew.density;
+    const uncertainty = { drop: input.relativeDropUncertainty, flow: input.flowUncertainty, baseline: input.newUncertainty };
+    const judged = (volumeFlow: number) => {
+      const { drop, inertialShare: part } = at(ofNew, volumeFlow);
+      const [ratio, spread] = [drop / newDrop, benchRatioUncertainty(uncertainty, part)];
+      return {
+        drop,
+        part,
+        ratio,
+        spread,
+        verdict: benchVerdict(ratio, spread, { lowest: input.lowestDropRatio, highest: input.allowedRatio }),
+      };
+    };
+    const compared = judged(newStateFlow);
+    // A bench set by its own meter runs the same actual flow instead: what differs between the two is not known.
+    const other = input.newFlow === undefined ? judged(input.benchFlow) : undefined;
+    if (other !== undefined)
+      assume('same_standard_flow', 'The new value was taken at the same mass flow, because its flow was not entered.');
+    const differs = other !== undefined && other.verdict !== compared.verdict;
+    if (differs) {
+      warn(
+        'new_flow_unknown',
+        'Not decided: the verdict depends on the flow of the new value, the same mass flow or the same actual flow. Enter it.',
+        ['newFlow'],
+      );
+    }
+    if (input.newTemperature === undefined || input.newPressure === undefined)
+      assume('new_at_standard_air', 'The new value was taken in standard air, where its temperature or pressure was not entered.');
+    return {
+      ...common,
+      newViscosity: ofNew.viscosity,
+      newDensity: ofNew.density,
+      newStateFlow,
+      comparedDrop: compared.drop,
+      comparedShare: compared.part,
+      ratioToNew: compared.ratio,
+      ratioUncertainty: compared.spread,
+      otherDrop: other?.drop,
+      otherRatio: other?.ratio,
+      otherUncertainty: other?.spread,
+      verdict: differs ? ('not-decided' as const) : compared.verdict,
     };
   },
   advise({ verdict }) {

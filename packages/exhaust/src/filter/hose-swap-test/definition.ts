@@ -1,5 +1,4 @@
-import { choiceOutput, defineCalculation, optional } from '@wallflow/calculation';
-import * as z from 'zod';
+import { choiceOutput, defineCalculation, formula, optional, verdict } from '@wallflow/calculation';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
 import { allowedZeroInput, sensorReading } from '../sensor-inputs.js';
@@ -9,18 +8,17 @@ import { hoseSwapVerdict } from './kernel-verdict.js';
 
 export const hoseSwapTestCalculation = defineCalculation({
   id: 'hose-swap-test',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Hose swap at the differential pressure sensor',
   purpose: 'Is a wrong reading the fault of the sensor or of the drop it measures?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['hoses', 'sensor', 'reversed', 'offset'],
   method: 'half the difference is the drop, half the sum the zero error',
-  inputs: z.strictObject({
-    normalReading: sensorReading('r_1', 'Reading as connected', 'Engine warm at a steady raised speed.', '42 mbar'),
-    swappedReading: sensorReading('r_2', 'Reading with the hoses swapped', 'Same engine state; swap back afterwards.', '-38 mbar'),
+  inputs: {
+    normalReading: sensorReading('r_1', 'Reading as connected', 'Engine warm at a steady raised speed.', '51 mbar'),
+    swappedReading: sensorReading('r_2', 'Reading with the hoses swapped', 'Same engine state; swap back afterwards.', '-49 mbar'),
     allowedZero: allowedZeroInput,
-  }),
+  },
   intermediates: {},
   outputs: {
     pressureDrop: optional(dropOutput('\\Delta p', 'Drop without the zero error')),
@@ -29,37 +27,46 @@ export const hoseSwapTestCalculation = defineCalculation({
       label: 'What it shows',
       options: {
         plausible: 'sensor and connection are plausible',
-        'zero-error': 'the sensor has a zero error: take it off every reading, and check hoses and wiring',
-        repair: 'the sensor reads far off, or the two readings do not belong together: find the cause, and do not judge the filter by it',
+        'zero-error': 'the sensor has a zero error: subtract it from every reading, and check hoses and wiring',
+        repair: 'the sensor is far out, or the two readings contradict each other: find the cause, and do not judge the filter by it',
         reversed: 'the hoses are connected the wrong way round',
-        'one-sided': 'the sensor reads one direction only: this test cannot tell its zero error',
+        'one-sided': 'the sensor reads in one direction only: its zero error is not clear from this test',
         unchanged: 'the swap changed nothing: sensor or wiring dead, hoses not swapped, or no flow. Do not judge the filter by it',
         'no-signal': 'no drop in either direction: hose off or blocked, no flow, or nothing left in the filter housing',
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'pressureDrop', tex: '[[pressureDrop]] = \\frac{[[normalReading]]-[[swappedReading]]}{2}', source: 'sensorPractice' },
-    { gives: 'zeroError', tex: '[[zeroError]] = \\frac{[[normalReading]]+[[swappedReading]]}{2}', source: 'sensorPractice' },
-    {
-      gives: 'verdict',
-      text: 'The swap must turn more than [[allowedZero]] of drop. Zero error accepted up to [[allowedZero]], taken off up to five times that: [[verdict]].',
-      source: 'sensorPractice',
-    },
+    formula('pressureDrop', '(normalReading - swappedReading) / 2', sensorPractice),
+    formula('zeroError', '(normalReading + swappedReading) / 2', sensorPractice),
+    verdict(
+      'verdict',
+      {
+        'no-signal': 'max(abs(normalReading), abs(swappedReading)) <= 2 * allowedZero',
+        unchanged: 'abs(normalReading - swappedReading) / 2 <= allowedZero',
+        'one-sided':
+          'min(abs(normalReading), abs(swappedReading)) <= allowedZero and max(abs(normalReading), abs(swappedReading)) > 4 * allowedZero',
+        repair: 'abs(normalReading + swappedReading) / 2 > 5 * allowedZero',
+        reversed: 'normalReading < swappedReading',
+        plausible: 'abs(normalReading + swappedReading) / 2 <= allowedZero',
+        'zero-error': 'otherwise',
+      },
+      sensorPractice,
+    ),
   ],
-  assumptions: [{ code: 'same_state', text: 'Speed, temperature and load of the filter were the same for both readings.' }],
-  limits: [
-    { code: 'both_hoses', text: 'A leak or a part blocked with water in one hose shows in both readings and is not found by swapping.' },
-  ],
+  assumptions: { same_state: 'Speed, temperature and load of the filter were the same for both readings.' },
+  limits: { both_hoses: 'A leak or a part blocked with water in one hose shows in both readings and is not found by swapping.' },
   cautions: [cautions.hotExhaust, cautions.fumes, cautions.makerFirst],
-  sources: { sensorPractice },
   compute({ normalReading, swappedReading, allowedZero }) {
-    const verdict = hoseSwapVerdict(normalReading, swappedReading, allowedZero);
-    if (verdict === 'one-sided' || verdict === 'no-signal' || verdict === 'unchanged')
-      return { pressureDrop: undefined, zeroError: undefined, verdict };
-    if (verdict === 'repair') return { pressureDrop: undefined, zeroError: separateZero(normalReading, swappedReading).zeroError, verdict };
-    return { ...separateZero(normalReading, swappedReading), verdict };
+    const found = hoseSwapVerdict(normalReading, swappedReading, allowedZero);
+    const silent = found === 'one-sided' || found === 'no-signal' || found === 'unchanged';
+    const { pressureDrop, zeroError } = separateZero(normalReading, swappedReading);
+    return {
+      pressureDrop: silent || found === 'repair' ? undefined : pressureDrop,
+      zeroError: silent ? undefined : zeroError,
+      verdict: found,
+    };
   },
   advise({ verdict }) {
     const swapBack = { tone: 'do' as const, text: 'Put the hoses back as the vehicle maker connects them.' };

@@ -22,13 +22,13 @@ export interface LoadedDropParts extends CleanDropParts {
 }
 
 /**
- * Drop over μ and wall velocity of a layer between two channel widths, 1/m: Konstandopoulos 2000 Eq. A12, and a flat
- * layer where not all four walls filter.
+ * Drop over μ and wall velocity of a layer that fills a part of a square of a width, 1/m: Konstandopoulos 2000 Eq. A12, and a
+ * flat layer where not all four walls filter.
  */
-export function layerResistance(channels: FilterChannels, outer: number, inner: number, permeability: number): number {
+export function layerResistance(channels: FilterChannels, outer: number, filled: number, permeability: number): number {
   const { filteringSides, inletWidth } = channels;
-  if (filteringSides === 4) return (inletWidth * Math.log(outer / inner)) / (2 * permeability);
-  return (outer ** 2 - inner ** 2) / (filteringSides * inletWidth * permeability);
+  if (filteringSides === 4) return (-inletWidth * Math.log(1 - filled)) / (4 * permeability);
+  return (outer ** 2 * filled) / (filteringSides * inletWidth * permeability);
 }
 
 /** Friction of the whole flow in the outlet channels beside the ash plugs, Pa. */
@@ -46,13 +46,13 @@ export function loadedDropParts(
   material: FilterMaterial,
   friction = squareChannelFriction,
 ): LoadedDropParts {
-  const { channels, widthOnAsh, widthInCake } = loaded;
+  const { channels, ashFill, widthOnAsh, sootFill, widthInCake } = loaded;
   const clean = cleanDropParts(channels, flow, material, widthInCake, friction);
   const viscousVelocity = (flow.viscosity * flow.volumeFlow) / filtrationArea(channels);
   return {
     ...clean,
     outletChannelDrop: clean.outletChannelDrop + ashPlugFriction(loaded, flow, friction),
-    sootDrop: viscousVelocity * layerResistance(channels, widthOnAsh, widthInCake, material.sootPermeability),
-    ashDrop: viscousVelocity * layerResistance(channels, channels.inletWidth, widthOnAsh, material.ashPermeability),
+    sootDrop: viscousVelocity * layerResistance(channels, widthOnAsh, sootFill, material.sootPermeability),
+    ashDrop: viscousVelocity * layerResistance(channels, channels.inletWidth, ashFill, material.ashPermeability),
   };
 }

@@ -6,7 +6,7 @@ import type { WallFlowEquation } from './kernel-equation.js';
 
 /** The equation's numbers and the viscous wall drop at even flow in Pa that scales them. */
 export function wallFlowEquation(
-  { channels, widthOnAsh, widthInCake }: LoadedChannels,
+  { channels, ashFill, widthOnAsh, sootFill, widthInCake }: LoadedChannels,
   { volumeFlow, viscosity, density }: FilterFlow,
   material: FilterMaterial,
   friction = squareChannelFriction,
@@ -14,8 +14,8 @@ export function wallFlowEquation(
   const { inletWidth, outletWidth, wallThickness, wallWidth, openLength, inletCount, outletCount } = channels;
   const meanWallVelocity = volumeFlow / wallFlowArea(channels);
   const layers =
-    layerResistance(channels, widthOnAsh, widthInCake, material.sootPermeability) +
-    layerResistance(channels, inletWidth, widthOnAsh, material.ashPermeability);
+    layerResistance(channels, widthOnAsh, sootFill, material.sootPermeability) +
+    layerResistance(channels, inletWidth, ashFill, material.ashPermeability);
   // The layers see the velocity at the inlet face, which is lower where the inlet channel is the wider one.
   const resistance = wallThickness / material.wallPermeability + (layers * wallWidth) / inletWidth;
   const wallScale = viscosity * meanWallVelocity * resistance;

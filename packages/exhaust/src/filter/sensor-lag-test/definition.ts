@@ -1,34 +1,41 @@
-import { choiceOutput, defineCalculation, list, noSolution, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
-import { time } from '@wallflow/units';
-import * as z from 'zod';
+import {
+  choiceOutput,
+  defineCalculation,
+  formula,
+  list,
+  noSolution,
+  quantity,
+  quantityOutput,
+  statement,
+  tableOutput,
+  verdict,
+} from '@wallflow/calculation';
+import { fraction, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
 import { sensorReading } from '../sensor-inputs.js';
 import { sensorPractice } from '../sources.js';
-import { lagVerdict, neededLimits, stepResponse } from './kernel.js';
+import { lagVerdict, levelOfThirdQuarter, neededLimits, quarterOf, stepResponse } from './kernel.js';
 
-const reading = z.strictObject({
+const reading = {
   pressureDrop: sensorReading('\\Delta p', 'Reading', 'The raw reading.', '30 mbar', ['0.1 mbar', '400 mbar']),
-});
+};
 const readings = (...values: number[]) => values.map((value) => ({ pressureDrop: `${value} mbar` }));
 
 export const sensorLagTestCalculation = defineCalculation({
   id: 'sensor-lag-test',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Response of the differential pressure signal',
   purpose: 'Does the signal follow a sudden change of engine speed, or is a hose narrowed or wet?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['lag', 'hose', 'condensate', 'soot in the hose', 'step'],
   method: 'time to 63.2 % of a step',
-  inputs: z.strictObject({
+  inputs: {
     interval: quantity(time, {
       symbol: '\\Delta t',
       label: 'Time between two readings',
-      above: '0 s',
-      max: '60 s',
-      usual: ['0.01 s', '2 s'],
-      usualReason: { below: 'a tester hardly reads so fast', above: 'slower readings hide the response' },
+      range: '0 < x <= 60 s',
+      usual: ['0.01 s', '2 s', { below: 'a tester hardly reads so fast', above: 'slower readings hide the response' }],
       example: '0.25 s',
       units: ['s', 'ms'],
     }),
@@ -46,22 +53,34 @@ export const sensorLagTestCalculation = defineCalculation({
       max: 5000,
       example: readings(26, 44, 55, 60, 63, 64, 64, 65, 65, 65, 64, 65, 65),
     }),
-    allowedTime: quantityWithDefault(time, {
+    allowedTime: quantity(time, {
       symbol: 't_{max}',
       label: 'Response time that is still accepted',
-      above: '0 s',
-      max: '60 s',
-      usual: ['0.2 s', '5 s'],
-      usualReason: 'common practice',
-      example: '1 s',
-      default: '1 s',
-      defaultReason: 'common practice, no source; the flow itself takes part of it',
+      range: '0 < x <= 60 s',
+      usual: ['0.2 s', '5 s', 'common practice'],
+      default: ['1 s', 'common practice, no source; the flow itself takes part of it'],
       units: ['s', 'ms'],
     }),
-  }),
+  },
   intermediates: {
     levelBefore: dropOutput('\\Delta p_1', 'Level before the step'),
+    recordEnd: tableOutput({
+      label: 'End of the record',
+      columns: {
+        thirdQuarter: dropOutput('\\Delta p_{III}', 'Third quarter'),
+        lastQuarter: dropOutput('\\Delta p_{IV}', 'Last quarter'),
+      },
+    }),
     levelAfter: dropOutput('\\Delta p_2', 'Level after the step'),
+    stillMoving: quantityOutput(fraction, { symbol: 'x', label: 'Last change of the level, of the step', digits: 2, units: ['%'] }),
+    recordLength: quantityOutput(time, { symbol: 't_r', label: 'Length of the record after the step', digits: 3, units: ['s', 'ms'] }),
+    crossing: tableOutput({
+      label: 'Readings on both sides of 63.2 %',
+      columns: {
+        time: quantityOutput(time, { symbol: 't_i', label: 'Time', digits: 3, units: ['s', 'ms'] }),
+        crossingReading: dropOutput('\\Delta p_i', 'Reading'),
+      },
+    }),
   },
   outputs: {
     responseTime: quantityOutput(time, { symbol: '\\tau', label: 'Time to 63.2 % of the step', digits: 2, units: ['s', 'ms'] }),
@@ -70,41 +89,48 @@ export const sensorLagTestCalculation = defineCalculation({
       options: {
         accepted: 'quick enough',
         slow: 'slow: look for water, soot or a kink in the hoses, or a filter on the signal',
-        unknown: 'cannot be told from this record: record longer and with quicker readings',
+        unknown: 'not clear from this record: record longer and with quicker readings',
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'levelBefore', text: 'Mean of the readings up to the step: [[levelBefore]].' },
-    { gives: 'levelAfter', text: 'Mean of the last quarter of the readings after it: [[levelAfter]].' },
-    {
-      gives: 'responseTime',
-      tex: '\\Delta p(t_0+[[responseTime]]) = [[levelBefore]]+0.632\\left([[levelAfter]]-[[levelBefore]]\\right)',
-    },
-    {
-      gives: 'verdict',
-      text: 'Accepted up to [[allowedTime]], from a record of at least three times that which ends steady, its last quarter within 5 % of the step of the one before: [[verdict]].',
-      source: 'sensorPractice',
-    },
+    formula('levelBefore', 'mean(before.pressureDrop)'),
+    statement('recordEnd', 'The last two quarters of the readings after the step.'),
+    formula('levelAfter', 'mean(recordEnd.lastQuarter)'),
+    formula('stillMoving', 'abs(levelAfter - mean(recordEnd.thirdQuarter)) / abs(levelAfter - levelBefore)'),
+    formula('recordLength', 'count(after) * interval'),
+    statement('crossing', 'The first reading beyond 63.2 % of the step, and the one before it.'),
+    formula(
+      'responseTime',
+      'first(crossing.time) + interval * (levelBefore + (1 - exp(-1)) * (levelAfter - levelBefore) - first(crossing.crossingReading)) / (last(crossing.crossingReading) - first(crossing.crossingReading))',
+      undefined,
+      undefined,
+      'On the straight line between the two readings.',
+    ),
+    verdict(
+      'verdict',
+      {
+        slow: 'responseTime > allowedTime and responseTime >= interval',
+        accepted: 'stillMoving <= 0.05 and recordLength >= 3 * allowedTime and (responseTime >= interval or interval <= allowedTime)',
+        unknown: 'otherwise',
+      },
+      sensorPractice,
+    ),
   ],
-  assumptions: [{ code: 'fast_step', text: 'Engine speed and flow change much faster than the signal.' }],
-  limits: [
-    {
-      code: 'slow_tail',
-      text: 'A signal that jumps first and then creeps for minutes looks steady in a short record: record longer when in doubt.',
-    },
-    { code: 'sampling', text: 'The readings must come faster than the response looked for; a slow diagnostic link hides it.' },
-    { code: 'flow_lag', text: 'A turbocharged engine needs a second or more itself: compare with the signal of the air flow.' },
-  ],
+  assumptions: { fast_step: 'Engine speed and flow change much faster than the signal.' },
+  limits: {
+    slow_tail: 'A signal that jumps first and then creeps for minutes looks steady in a short record: record longer when in doubt.',
+    sampling: 'The readings must come faster than the response looked for; a slow diagnostic link hides it.',
+    flow_lag: 'A turbocharged engine needs a second or more itself: compare with the signal of the air flow.',
+  },
   cautions: [cautions.hotExhaust, cautions.fumes],
-  sources: { sensorPractice },
   mostEvaluations: 100,
   compute(input, { warn }) {
     const values = (rows: readonly { readonly pressureDrop: number }[]) => rows.map((row) => row.pressureDrop);
     const response = stepResponse(values(input.before), values(input.after));
     if (response === undefined) return noSolution('There is no step to see: the readings do not change, or do not settle.', ['after']);
-    const { levelBefore, levelAfter, responseIntervals, settled } = response;
+    const { levelBefore, levelAfter, responseIntervals, crossed, settled } = response;
     const { interval, allowedTime } = input;
     const readings = input.after.length;
     if (responseIntervals < 1)
@@ -121,8 +147,25 @@ export const sensorLagTestCalculation = defineCalculation({
         ['after'],
       );
     }
-    const verdict = lagVerdict(response, readings, interval, allowedTime);
-    return { levelBefore, levelAfter, responseTime: responseIntervals * interval, verdict };
+    const after = values(input.after);
+    const quarter = quarterOf(after);
+    const change = levelAfter - levelBefore;
+    return {
+      levelBefore,
+      recordEnd: after.slice(-quarter).map((lastQuarter, index) => ({
+        thirdQuarter: after.at(index - 2 * quarter) ?? lastQuarter,
+        lastQuarter,
+      })),
+      levelAfter,
+      stillMoving: Math.abs(levelAfter - levelOfThirdQuarter(after)) / Math.abs(change),
+      recordLength: readings * interval,
+      crossing: [crossed, crossed + 1].map((index) => ({
+        time: index * interval,
+        crossingReading: index === 0 ? levelBefore : (after[index - 1] ?? levelAfter),
+      })),
+      responseTime: responseIntervals * interval,
+      verdict: lagVerdict(response, readings, interval, allowedTime),
+    };
   },
   advise({ verdict }) {
     if (verdict !== 'unknown') return [];

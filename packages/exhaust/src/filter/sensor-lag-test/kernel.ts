@@ -5,6 +5,8 @@ export interface StepResponse {
   readonly levelAfter: number;
   /** From the last reading before the step until 63.2 % of the change, in intervals: the time constant of a first-order lag. */
   readonly responseIntervals: number;
+  /** Readings after the step that had not yet come so far. */
+  readonly crossed: number;
   /** Whether the record ends with a steady level. If not, the level and with it the time are too small. */
   readonly settled: boolean;
 }
@@ -18,6 +20,17 @@ const oneTimeConstant = 1 - Math.exp(-1);
  */
 const steadyShare = 0.05;
 
+/** Number of readings in a quarter of a record. */
+export function quarterOf(readings: readonly number[]): number {
+  return Math.max(1, Math.floor(readings.length / 4));
+}
+
+/** Mean of the third quarter of a record. */
+export function levelOfThirdQuarter(readings: readonly number[]): number {
+  const quarter = quarterOf(readings);
+  return mean(readings.slice(-2 * quarter, -quarter));
+}
+
 function mean(readings: readonly number[]): number {
   return readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
 }
@@ -28,16 +41,15 @@ function mean(readings: readonly number[]): number {
  */
 export function stepResponse(before: readonly number[], after: readonly number[]): StepResponse | undefined {
   const levelBefore = mean(before);
-  const quarter = Math.max(1, Math.floor(after.length / 4));
-  const levelAfter = mean(after.slice(-quarter));
+  const levelAfter = mean(after.slice(-quarterOf(after)));
   const change = levelAfter - levelBefore;
   if (Math.abs(change) <= 1e-6 * Math.max(Math.abs(levelAfter), Math.abs(levelBefore))) return undefined;
-  const settled = Math.abs(levelAfter - mean(after.slice(-2 * quarter, -quarter))) <= steadyShare * Math.abs(change);
+  const settled = Math.abs(levelAfter - levelOfThirdQuarter(after)) <= steadyShare * Math.abs(change);
   let last = 0;
   for (const [index, reading] of after.entries()) {
     const part = (reading - levelBefore) / change;
     if (part >= oneTimeConstant) {
-      return { levelBefore, levelAfter, settled, responseIntervals: index + (oneTimeConstant - last) / (part - last) };
+      return { levelBefore, levelAfter, settled, crossed: index, responseIntervals: index + (oneTimeConstant - last) / (part - last) };
     }
     last = part;
   }

@@ -1,6 +1,5 @@
-import { choiceOutput, defineCalculation, optional, quantityOutput } from '@wallflow/calculation';
+import { choiceOutput, defineCalculation, formula, optional, quantityOutput, verdict } from '@wallflow/calculation';
 import { fraction } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
 import { allowedZeroInput, sensorReading } from '../sensor-inputs.js';
@@ -13,19 +12,20 @@ export const sensorZeroCheckCalculation = defineCalculation({
   subject: 'filter',
   title: 'Zero of the differential pressure sensor',
   purpose: 'Does the sensor read zero without flow, and what does its zero error do to a reading?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['offset', 'key on engine off', 'sensor drift'],
   method: 'reading without flow against the accepted error',
-  inputs: z.strictObject({
+  inputs: {
     zeroReading: sensorReading(
       'z',
       'Reading without flow',
       'With the ignition on, the engine off and the hoses connected, once the reading is steady.',
-      '3 mbar',
+      '0.6 mbar',
     ),
-    reading: sensorReading('\\Delta p', 'Reading with the engine running, if to be corrected', 'The raw reading.', '45 mbar').optional(),
+    runningReading: optional(
+      sensorReading('\\Delta p', 'Reading with the engine running', 'Optional: the raw reading, to be corrected.', '50 mbar'),
+    ),
     allowedZero: allowedZeroInput,
-  }),
+  },
   intermediates: {
     zeroShare: optional(
       quantityOutput(fraction, { symbol: 'x_z', label: 'Zero error next to the corrected drop', digits: 2, units: ['%'] }),
@@ -37,30 +37,33 @@ export const sensorZeroCheckCalculation = defineCalculation({
       label: 'Zero of the sensor',
       options: {
         accepted: 'accepted',
-        'take-off': 'off: take it off every reading, and check hoses and wiring',
+        'take-off': 'out: subtract it from every reading, and check hoses and wiring',
         repair: 'faulty: find the cause before using any reading',
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'correctedDrop', tex: '[[correctedDrop]] = [[reading]]-[[zeroReading]]' },
-    { gives: 'zeroShare', text: 'Size of the zero error over the corrected drop: [[zeroShare]].' },
-    { gives: 'verdict', text: 'Accepted up to [[allowedZero]], taken off up to five times that: [[verdict]].', source: 'sensorPractice' },
+    formula('correctedDrop', 'runningReading - zeroReading'),
+    formula('zeroShare', 'abs(zeroReading / correctedDrop)'),
+    verdict(
+      'verdict',
+      { accepted: 'abs(zeroReading) <= allowedZero', 'take-off': 'abs(zeroReading) <= 5 * allowedZero', repair: 'otherwise' },
+      sensorPractice,
+    ),
   ],
-  assumptions: [{ code: 'constant_zero', text: 'The zero error is the same at any drop and temperature.' }],
-  limits: [
-    { code: 'not_span', text: 'A good zero says nothing about the span: compare with a second gauge in parallel.' },
-    { code: 'rest_pressure', text: 'Straight after stopping, hot gas can keep a small drop; wait until the reading is steady.' },
-  ],
+  assumptions: { constant_zero: 'The zero error is the same at any drop and temperature.' },
+  limits: {
+    not_span: 'A good zero says nothing about the span: compare with a second gauge in parallel.',
+    rest_pressure: 'Straight after stopping, hot gas can keep a small drop; wait until the reading is steady.',
+  },
   cautions: [cautions.hotExhaust, cautions.makerFirst],
-  sources: { sensorPractice },
   compute(input, { warn }) {
-    const { zeroReading, reading } = input;
-    const correctedDrop = reading === undefined ? undefined : reading - zeroReading;
+    const { zeroReading, runningReading } = input;
+    const correctedDrop = runningReading === undefined ? undefined : runningReading - zeroReading;
     const zeroShare = correctedDrop === undefined || correctedDrop === 0 ? undefined : Math.abs(zeroReading / correctedDrop);
     if (zeroShare !== undefined && zeroShare > 0.2)
-      warn('small_reading', 'The zero error is more than a fifth of the drop: measure at a higher flow, 2500 1/min or more.');
+      warn('small_reading', 'The zero error is more than a fifth of the drop: measure at a higher flow, at a steady raised speed.');
     if (correctedDrop !== undefined && correctedDrop < 0)
       warn('negative_drop', 'The corrected drop is negative: hoses swapped, or the zero was read with flow.');
     return { correctedDrop, zeroShare, verdict: zeroVerdict(zeroReading, input.allowedZero) };
@@ -68,7 +71,7 @@ export const sensorZeroCheckCalculation = defineCalculation({
   advise({ verdict }) {
     if (verdict === 'accepted') return [];
     if (verdict === 'take-off')
-      return [{ tone: 'do', text: 'Take the zero off every reading of this session, and read it again at the end.' }];
+      return [{ tone: 'do', text: 'Subtract the zero from every reading of this session, and read it again at the end.' }];
     return [
       {
         tone: 'do-not',

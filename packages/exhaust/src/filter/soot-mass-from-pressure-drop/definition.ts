@@ -22,16 +22,8 @@ import { compressibleDrop, incompressibleDrop } from '../compressible-pressure-d
 import { channelFriction, coveringThickness, dropConstants, slipReferencePressure } from '../constants.js';
 import { deepBedMaterial, warnOfDeepBed } from '../deep-bed-pressure-drop/deep-bed-input.js';
 import { type DeepBedMaterial, deepBedDrop } from '../deep-bed-pressure-drop/kernel.js';
-import {
-  cakePermeabilityOutput,
-  cakePermeabilityStep,
-  densityStep,
-  dropOutput,
-  flowStateOutputs,
-  machStep,
-  slowChannels,
-  viscosityStep,
-} from '../drop-outputs.js';
+import { depositOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
+import { limit } from '../drop-texts.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
 import { checkedMach, resolveFlowState } from '../flow-state.js';
 import {
@@ -175,8 +167,12 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   }),
   example: { filterDiameter: '144 mm' },
   intermediates: {
-    ...flowStateOutputs,
-    cakePermeability: cakePermeabilityOutput,
+    viscosity: flowStateOutputs.viscosity,
+    density: flowStateOutputs.density,
+    channelVelocity: flowStateOutputs.channelVelocity,
+    machNumber: flowStateOutputs.machNumber,
+    wallVelocity: flowStateOutputs.wallVelocity,
+    cakePermeability: depositOutputs.cakePermeability,
     dropWithoutSoot: dropOutput('\\Delta p_0', 'Drop with the ash but without soot'),
     sootShare: quantityOutput(fraction, { symbol: 'x_s', label: 'Part of the drop that soot causes', digits: 3, units: ['%'] }),
     sootThickness: quantityOutput(length, { symbol: 'w', label: 'Thickness of the soot cake', units: ['um', 'mm', 'mil'] }),
@@ -220,9 +216,6 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   },
   constants: { ...dropConstants, slipReferencePressure, channelFriction, coveringThickness, ...materialConstants },
   steps: [
-    viscosityStep,
-    densityStep,
-    cakePermeabilityStep,
     {
       gives: 'dropWithoutSoot',
       text: 'Model: [[model]]. With this ash and no soot it gives [[dropWithoutSoot]].',
@@ -235,7 +228,6 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       source: 'konstandopoulos2000',
       locator: 'Eqs 1, A9 and A10',
     },
-    machStep,
     { gives: 'sootShare', tex: '[[sootShare]] = \\max\\left(0,\\;1-\\frac{[[dropWithoutSoot]]}{[[pressureDrop]]}\\right)' },
     {
       gives: 'leastSootMass',
@@ -268,7 +260,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
   ],
   limits: [
-    slowChannels,
+    { code: 'mach', text: limit.mach.mach },
     {
       code: 'deep_bed',
       text: 'The first 0.5 to 2 g of soot per m² of wall goes into the wall and raises the drop much more than a cake: this method then reads too much soot.',

@@ -1,68 +1,107 @@
-import { defineCalculation, flag, list, noSolution, optional, quantity, quantityOutput, tableOutput } from '@wallflow/calculation';
-import { area, differentialPressure, flowResistance, fraction, inertialFlowResistance, ratio, volumeFlow } from '@wallflow/units';
-import * as z from 'zod';
+import {
+  cases,
+  defineCalculation,
+  flag,
+  formula,
+  list,
+  noSolution,
+  optional,
+  quantity,
+  quantityOutput,
+  rows,
+  solved,
+  tableOutput,
+} from '@wallflow/calculation';
+import {
+  area,
+  density,
+  differentialPressure,
+  dynamicViscosity,
+  flowResistance,
+  fraction,
+  inertialFlowResistance,
+  ratio,
+  volumeFlow,
+} from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { cfr1065, konstandopoulos2008, siBrochure } from '../../sources.js';
+import { konstandopoulos2008 } from '../../sources.js';
 import { filterConstants } from '../constants.js';
 import { dropOutput } from '../drop-outputs.js';
+import { airDensityFormula, sutherlandFormula } from '../gas-steps.js';
 import { densityInputs, gasInputs, pressureDropInput } from '../inputs.js';
 import { resolveDensity, resolveViscosity } from '../resolve.js';
 import { dropScaling } from '../sources.js';
 import { type DropPoint, equivalentLossArea, fitViscousInertial } from './kernel.js';
 
-const point = z.strictObject({ pressureDrop: pressureDropInput, ...gasInputs, ...densityInputs });
+const point = { pressureDrop: pressureDropInput, ...gasInputs, ...densityInputs };
+
+const viscous = 'fitted.viscosity * fitted.volumeFlow';
+const inertial = 'fitted.density * fitted.volumeFlow ^ 2';
+const leastSquares = 'The squares of what is left are least where this holds, for all coefficients at once.';
+const normal = (factor: string) => `sum(${factor} * fitted.measuredDrop) = sum(${factor} * fitted.fittedDrop)`;
+const centred = (factor: string) => `(${factor} - mean(${factor}))`;
+/** Standard uncertainty of the coefficient of a part, from the scatter and how far the two parts can be told from each other. */
+const spreadStep = <const Key extends string>(gives: Key, factor: string) =>
+  cases(gives, {
+    fitZero: `scatter / sqrt(sum(${centred(factor)} ^ 2) * (1 - correlation ^ 2))`,
+    otherwise: `scatter / sqrt(sum((${factor}) ^ 2) * (1 - correlation ^ 2))`,
+  });
 
 export const viscousInertialFitCalculation = defineCalculation({
   id: 'viscous-inertial-fit',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Viscous and inertial part of a drop from several points',
   purpose: 'How much of the drop is filter-like, and how much is like a narrow pipe?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['two-point', 'three-point', 'regression', 'Forchheimer', 'plumbing or filter'],
   method: 'least squares on a·μQ + b·ρQ²',
-  inputs: z.strictObject({
+  inputs: {
     points: list(point, {
       label: 'Measured points',
       description: 'Two or more, at flows as different as possible, warm and steady; with two there is no check.',
       min: 2,
       max: 500,
       example: [
-        { pressureDrop: '11 mbar', exhaustVolumeFlow: '56 m3/h', gasTemperature: '130 °C' },
-        { pressureDrop: '33 mbar', exhaustVolumeFlow: '140 m3/h', gasTemperature: '170 °C' },
-        { pressureDrop: '63 mbar', exhaustVolumeFlow: '230 m3/h', gasTemperature: '200 °C' },
+        { pressureDrop: '18 mbar', exhaustVolumeFlow: '91 m3/h', gasTemperature: '118 °C' },
+        { pressureDrop: '50 mbar', exhaustVolumeFlow: '235 m3/h', gasTemperature: '164 °C' },
+        { pressureDrop: '95 mbar', exhaustVolumeFlow: '414 m3/h', gasTemperature: '206 °C' },
       ],
     }),
-    dropUncertainty: quantity(differentialPressure, {
-      symbol: 'u_p',
-      label: 'Standard uncertainty of each drop, if known',
-      description: 'Left out, it is judged from the scatter of three or more points.',
-      above: '0 mbar',
-      max: '100 mbar',
-      usual: ['0.2 mbar', '10 mbar'],
-      usualReason: 'what sensors and hand gauges reach',
-      example: '1 mbar',
-    }).optional(),
+    dropUncertainty: optional(
+      quantity(differentialPressure, {
+        symbol: 'u_p',
+        label: 'Standard uncertainty of each drop, if known',
+        description: 'Leave blank to judge it by the scatter of three or more points.',
+        range: '0 < x <= 100 mbar',
+        usual: ['0.2 mbar', '10 mbar', 'what sensors and hand gauges reach'],
+        example: '1 mbar',
+      }),
+    ),
     fitZero: flag({
       label: 'Fit the zero reading of the sensor as well',
       description: 'Needs three points or more.',
-      example: false,
-      default: false,
-      defaultReason: 'the zero reading is taken off before',
+      default: [false, 'the zero reading is taken off before'],
     }),
-  }),
+  },
   intermediates: {
     zeroReading: optional(dropOutput('\\Delta p_z', 'Zero reading from the fit')),
+    largestFlow: quantityOutput(volumeFlow, { symbol: 'Q_{max}', label: 'Largest flow', units: ['m3/h', 'L/s'] }),
+    scatter: optional(dropOutput('s', 'Standard uncertainty of one drop')),
     fitted: tableOutput({
       label: 'Points and fit',
       columns: {
         volumeFlow: quantityOutput(volumeFlow, { symbol: 'Q', label: 'Flow', units: ['m3/h', 'L/s'] }),
-        measured: dropOutput('\\Delta p', 'Measured'),
+        viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity', units: ['uPa.s'] }),
+        density: quantityOutput(density, { symbol: '\\rho', label: 'Density', units: ['kg/m3'] }),
+        measuredDrop: dropOutput('\\Delta p', 'Measured'),
         fittedDrop: dropOutput('\\Delta p_f', 'Fitted'),
         viscousDrop: dropOutput('\\Delta p_v', 'Viscous part'),
         inertialDrop: dropOutput('\\Delta p_i', 'Inertial part'),
+        inertialPart: optional(
+          quantityOutput(fraction, { symbol: 'x_i', label: 'Inertial part of both, at the largest flow', digits: 3, units: ['%'] }),
+        ),
       },
-      plot: { x: 'volumeFlow', y: ['measured', 'fittedDrop', 'viscousDrop', 'inertialDrop'] },
+      plot: { x: 'volumeFlow', y: ['measuredDrop', 'fittedDrop', 'viscousDrop', 'inertialDrop'] },
     }),
   },
   outputs: {
@@ -93,7 +132,7 @@ export const viscousInertialFitCalculation = defineCalculation({
       quantityOutput(ratio, {
         symbol: 'r_{ab}',
         label: 'Correlation of the two parts',
-        description: 'Covariance over both standard uncertainties; near -1 or 1 the parts are hardly told apart.',
+        description: 'Covariance over both standard uncertainties; near −1 or 1 the two parts are hard to separate.',
         digits: 3,
       }),
     ),
@@ -123,46 +162,55 @@ export const viscousInertialFitCalculation = defineCalculation({
     }),
   },
   constants: filterConstants,
+  answer: 'flowResistance',
   steps: [
-    {
-      gives: 'fitted',
-      tex: '\\Delta p = a\\,\\mu\\,Q+b\\,\\rho\\,Q^{2}',
-      source: 'dropScaling',
-      locator: 'viscosity and density as given, or those of air at the temperature and pressure of the point',
-    },
-    { gives: 'zeroReading', text: 'Constant part of the fit, the zero reading of the sensor: [[zeroReading]].' },
-    { gives: 'inertialResistance', text: 'The coefficient of ρQ²: [[inertialResistance]].', source: 'dropScaling' },
-    {
-      gives: 'resistanceUncertainty',
-      text: 'Root of the variance of a, from the drop uncertainty given or from the scatter of more points than coefficients: [[resistanceUncertainty]].',
-    },
-    { gives: 'inertialUncertainty', text: 'The same for b: [[inertialUncertainty]].' },
-    {
-      gives: 'correlation',
-      tex: '[[correlation]] = \\frac{\\mathrm{cov}(a,b)}{[[resistanceUncertainty]]\\,[[inertialUncertainty]]}',
-    },
-    { gives: 'equivalentArea', tex: '[[equivalentArea]] = \\frac{1}{\\sqrt{2\\,[[inertialResistance]]}}', source: 'dropScaling' },
-    {
-      gives: 'areaUncertainty',
-      tex: '[[areaUncertainty]] = \\frac{[[equivalentArea]]\\,[[inertialUncertainty]]}{2\\,[[inertialResistance]]}',
-    },
-    { gives: 'inertialShare', text: 'Inertial part over the whole at the largest flow: [[inertialShare]].' },
-    { gives: 'flowResistance', text: 'The coefficient of μQ: [[flowResistance]].', source: 'konstandopoulos2008', locator: 'Eq. 8' },
+    formula('largestFlow', 'max(points.exhaustVolumeFlow)'),
+    solved('flowResistance', normal(viscous), {}, konstandopoulos2008, 'Eq. 8', leastSquares),
+    solved('inertialResistance', normal(inertial), {}, dropScaling, undefined, leastSquares),
+    solved('zeroReading', 'sum(fitted.measuredDrop) = sum(fitted.fittedDrop)', {}, undefined, undefined, leastSquares),
+    rows(
+      'fitted',
+      {
+        volumeFlow: 'points.exhaustVolumeFlow',
+        viscosity: { 'known(points.gasViscosity)': 'points.gasViscosity', otherwise: sutherlandFormula('points.gasTemperature') },
+        density: {
+          'known(points.gasDensity)': 'points.gasDensity',
+          otherwise: airDensityFormula('points.gasTemperature', 'points.gasPressure'),
+        },
+        measuredDrop: 'points.pressureDrop',
+        viscousDrop: 'flowResistance * viscosity * volumeFlow',
+        inertialDrop: 'inertialResistance * density * volumeFlow ^ 2',
+        fittedDrop: { fitZero: 'zeroReading + viscousDrop + inertialDrop', otherwise: 'viscousDrop + inertialDrop' },
+        inertialPart: { 'volumeFlow == largestFlow': 'inertialDrop / (viscousDrop + inertialDrop)' },
+      },
+      dropScaling,
+    ),
+    cases('scatter', {
+      'known(dropUncertainty)': 'dropUncertainty',
+      fitZero: 'sqrt(sum((fitted.measuredDrop - fitted.fittedDrop) ^ 2) / (count(points) - 3))',
+      otherwise: 'sqrt(sum((fitted.measuredDrop - fitted.fittedDrop) ^ 2) / (count(points) - 2))',
+    }),
+    cases('correlation', {
+      fitZero: `-sum(${centred(viscous)} * ${centred(inertial)}) / sqrt(sum(${centred(viscous)} ^ 2) * sum(${centred(inertial)} ^ 2))`,
+      otherwise: `-sum((${viscous}) * (${inertial})) / sqrt(sum((${viscous}) ^ 2) * sum((${inertial}) ^ 2))`,
+    }),
+    spreadStep('resistanceUncertainty', viscous),
+    spreadStep('inertialUncertainty', inertial),
+    formula('equivalentArea', '1 / sqrt(2 * inertialResistance)', dropScaling),
+    formula('areaUncertainty', 'equivalentArea * inertialUncertainty / (2 * inertialResistance)'),
+    formula('inertialShare', 'first(fitted.inertialPart)'),
   ],
-  assumptions: [
-    {
-      code: 'flow_in_the_middle',
-      text: 'The volume flows belong to the pressure in the middle of the filter. The volume flow calculation gives them from a mass flow, the back-pressure and the drop.',
-    },
-    { code: 'same_load', text: 'Soot and ash are the same at all points, and no regeneration runs.' },
-    { code: 'equal_weight', text: 'All drops are equally uncertain.' },
-  ],
-  limits: [
-    { code: 'spread', text: 'With flows that differ by less than a factor of two the parts cannot be told apart reliably.' },
-    { code: 'two_points', text: 'Two points always fit; a third shows whether they are right.' },
-  ],
+  assumptions: {
+    flow_in_the_middle:
+      'The volume flows belong to the pressure in the middle of the filter. The volume flow calculation gives them from a mass flow, the back-pressure and the drop.',
+    same_load: 'Soot and ash are the same at all points, and no regeneration runs.',
+    equal_weight: 'All drops are equally uncertain.',
+  },
+  limits: {
+    spread: 'With flows that differ by less than a factor of two the parts cannot be told apart reliably.',
+    two_points: 'Two points always fit; a third shows whether they are right.',
+  },
   cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],
-  sources: { konstandopoulos2008, dropScaling, cfr1065, siBrochure },
   precision: 1e-6,
   mostEvaluations: 100,
   compute(input, { constants, warn }) {
@@ -177,10 +225,10 @@ export const viscousInertialFitCalculation = defineCalculation({
     const fit = fitViscousInertial(points, input.dropUncertainty, input.fitZero);
     if (fit.status === 'too_few_points') return noSolution('The zero reading can only be fitted with three points or more.', ['points']);
     if (fit.status !== 'fitted')
-      return noSolution('The points do not tell the two parts apart: measure at clearly different flows.', ['points']);
+      return noSolution('The two parts cannot be separated with these points: measure at clearly different flows.', ['points']);
     const { viscousCoefficient: a, inertialCoefficient: b, offset, covariance } = fit;
     if (a <= 0)
-      warn('negative_viscous', 'The viscous part comes out as nothing or negative: flows, temperatures or drops do not belong together.');
+      warn('negative_viscous', 'The viscous part comes out as nothing or negative: flows, temperatures or drops contradict each other.');
     if (b <= 0) {
       warn(
         'negative_inertial',
@@ -189,12 +237,21 @@ export const viscousInertialFitCalculation = defineCalculation({
     }
     const flows = points.map((entry) => entry.volumeFlow);
     if (Math.max(...flows) < 2 * Math.min(...flows))
-      warn('spread', 'The flows differ by less than a factor of two: the parts are hardly told apart.');
+      warn('spread', 'The flows differ by less than a factor of two: the two parts are hard to separate.');
+    const largestFlow = Math.max(...flows);
     const fitted = points.map(({ volumeFlow: flow, viscosity, density, pressureDrop }) => {
       const [viscousDrop, inertialDrop] = [a * viscosity * flow, b * density * flow ** 2];
-      return { volumeFlow: flow, measured: pressureDrop, fittedDrop: offset + viscousDrop + inertialDrop, viscousDrop, inertialDrop };
+      return {
+        volumeFlow: flow,
+        viscosity,
+        density,
+        measuredDrop: pressureDrop,
+        fittedDrop: offset + viscousDrop + inertialDrop,
+        viscousDrop,
+        inertialDrop,
+        inertialPart: flow === largestFlow ? inertialDrop / (viscousDrop + inertialDrop) : undefined,
+      };
     });
-    const top = fitted.reduce((best, row) => (row.volumeFlow > best.volumeFlow ? row : best));
     const at = input.fitZero ? 1 : 0;
     const [varianceA, covarianceAB, varianceB] = [covariance?.[at]?.[at], covariance?.[at]?.[at + 1], covariance?.[at + 1]?.[at + 1]];
     const equivalentArea = equivalentLossArea(b);
@@ -202,7 +259,7 @@ export const viscousInertialFitCalculation = defineCalculation({
     if (covariance === undefined) {
       warn(
         'no_uncertainty',
-        'As many different points as numbers to be found always fit, and a point written down twice adds nothing: no uncertainty can be told. Add a point at another flow, or give the uncertainty of the drops.',
+        'As many different points as numbers to be found always fit, and a point entered twice adds nothing: the uncertainty is unknown. Add a point at another flow, or give the uncertainty of the drops.',
         ['points'],
       );
     } else if (b > 0 && uncertaintyB !== undefined && b < 2 * uncertaintyB) {
@@ -210,15 +267,17 @@ export const viscousInertialFitCalculation = defineCalculation({
     }
     const known = varianceA !== undefined && varianceB !== undefined && covarianceAB !== undefined && varianceA * varianceB > 0;
     return {
+      largestFlow,
       zeroReading: input.fitZero ? offset : undefined,
       fitted,
+      scatter: covariance === undefined ? undefined : (input.dropUncertainty ?? fit.residualStandardDeviation),
       resistanceUncertainty: varianceA === undefined ? undefined : Math.sqrt(varianceA),
       inertialResistance: b,
       inertialUncertainty: uncertaintyB,
       correlation: known ? covarianceAB / Math.sqrt(varianceA * varianceB) : undefined,
       equivalentArea,
       areaUncertainty: equivalentArea === undefined || uncertaintyB === undefined ? undefined : (equivalentArea * uncertaintyB) / (2 * b),
-      inertialShare: top.inertialDrop / (top.viscousDrop + top.inertialDrop),
+      inertialShare: fitted.find((row) => row.inertialPart !== undefined)?.inertialPart ?? 0,
       flowResistance: a,
     };
   },

@@ -23,6 +23,8 @@ export interface ViscousInertialFit {
   /** Of (a, b), or of (offset, a, b); undefined without scatter or known uncertainty to judge by. */
   readonly covariance: readonly (readonly number[])[] | undefined;
   readonly degreesOfFreedom: number;
+  /** Of the points from the fit, Pa; undefined without more points than coefficients. */
+  readonly residualStandardDeviation: number | undefined;
 }
 
 /** Scatter next to the largest drop below which it is the rounding of a change of units, not a measurement. */
@@ -59,6 +61,7 @@ export function fitViscousInertial(
     // Points that repeat each other leave no scatter to judge by.
     covariance: dropUncertainty === undefined && exact ? undefined : fit.covariance,
     degreesOfFreedom: fit.degreesOfFreedom,
+    residualStandardDeviation: fit.residualStandardDeviation,
   };
 }
 
