@@ -7,7 +7,7 @@ type NumberNode = Extract<Expression, { type: 'number' }>;
 
 /** Fewest and most digits of a number within a line. */
 export const fewestDigits = 5;
-export const mostDigits = 15;
+export const mostDigits = 17;
 
 /** A number with so many digits as it is printed, without unit. */
 export function printNumber(value: number, digits: number): NumberNode {

@@ -2,7 +2,7 @@ import { type ComputeContext, isRefusal, noSolution, type Refusal } from '@wallf
 import { type FilterLoad, type LoadedChannels, loadChannels } from './channel-deposits/kernel.js';
 import type { FilterFlow } from './clean-pressure-drop/kernel.js';
 import { channelFriction, type DropConstantValues, dropConstants, slipReferencePressure } from './constants.js';
-import { filtrationArea, wallFlowArea } from './filter-geometry/kernel.js';
+import { type FilterChannels, filtrationArea, wallFlowArea } from './filter-geometry/kernel.js';
 import { flowResistance } from './flow-resistance/kernel.js';
 import { checkedMach, type FlowState, type FlowValues, resolveFlowState } from './flow-state.js';
 import { ashInputs, densityInputs, gasInputs, geometryInputs, sootMassInput, sootMaterialInputs, wallInputs } from './inputs.js';
@@ -69,12 +69,7 @@ export function dropModel<V extends Modelled>(input: DropInput, context: Context
   if (isRefusal(speeds)) return speeds;
   return {
     ...deposits,
-    inletWidth: channels.inletWidth,
-    outletWidth: channels.outletWidth,
-    inletCells: channels.inletCount,
-    outletCells: channels.outletCount,
-    openLength: channels.openLength,
-    filtrationArea: filtrationArea(channels),
+    ...channelsFound(channels),
     viscosity: flow.viscosity,
     density: flow.density,
     ...speeds,
@@ -85,6 +80,19 @@ export function dropModel<V extends Modelled>(input: DropInput, context: Context
     openWidth,
     flowResistance: flowResistance(pressureDrop, flow.viscosity, flow.volumeFlow),
     ...modelled,
+  };
+}
+
+/** The channels as the working names them. */
+export function channelsFound(channels: FilterChannels) {
+  const { inletWidth, outletWidth, inletCount, outletCount, openLength } = channels;
+  return {
+    inletWidth,
+    outletWidth,
+    inletCells: inletCount,
+    outletCells: outletCount,
+    openLength,
+    filtrationArea: filtrationArea(channels),
   };
 }
 

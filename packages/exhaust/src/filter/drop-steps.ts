@@ -21,22 +21,25 @@ export const channelSteps = (['inletWidth', 'outletWidth', 'inletCells', 'outlet
 /** The working starts with channels and gas, in every drop calculation alike. */
 export const startSteps = [...channelSteps, gasViscosity.step, gasDensity.step] as const;
 
-export const cakePermeabilityStep = cases('cakePermeability', {
-  'known(sootPrimaryDiameter)': nested(
-    'cakePermeability',
-    slipCorrectionCalculation,
-    {
-      gasTemperature: 'gasTemperature',
-      gasPressure: 'gasPressure',
-      gasViscosity: 'viscosity',
-      grainDiameter: 'sootPrimaryDiameter',
-      knownPermeability: 'sootPermeability',
-      knownTemperature: 'sootPermeabilityTemperature',
-    },
-    'permeability',
-  ),
-  otherwise: 'sootPermeability',
-});
+/** The cake's permeability as it is in this gas. */
+export const cakePermeabilityOf = (known: string) =>
+  cases('cakePermeability', {
+    'known(sootPrimaryDiameter)': nested(
+      'cakePermeability',
+      slipCorrectionCalculation,
+      {
+        gasTemperature: 'gasTemperature',
+        gasPressure: 'gasPressure',
+        gasViscosity: 'viscosity',
+        grainDiameter: 'sootPrimaryDiameter',
+        knownPermeability: known,
+        knownTemperature: 'sootPermeabilityTemperature',
+      },
+      'permeability',
+    ),
+    otherwise: known,
+  });
+export const cakePermeabilityStep = cakePermeabilityOf('sootPermeability');
 
 /** Ash plug and ash layer, each even along the channel. */
 export const ashSteps = [
@@ -57,9 +60,9 @@ export const ashSteps = [
 ] as const;
 
 /** The soot cake on it; `soot` is the soot that lies in the cake. */
-export const cakeSteps = (soot: string) =>
+export const cakeSteps = (soot: string, packing = 'sootPackingDensity') =>
   [
-    formula('sootFill', `${soot} / (sootPackingDensity * inletCells * cakeLength * widthOnAsh ^ 2)`, konstandopoulos2000, 'Eq. A9'),
+    formula('sootFill', `${soot} / (${packing} * inletCells * cakeLength * widthOnAsh ^ 2)`, konstandopoulos2000, 'Eq. A9'),
     formula('openWidth', 'widthOnAsh * sqrt(1 - sootFill)', konstandopoulos2000, 'Eqs A9 and A10'),
     cases('sootThickness', {
       "layout == 'alternate'": 'widthOnAsh * sootFill / (2 * (1 + sqrt(1 - sootFill)))',
@@ -171,8 +174,10 @@ export const layerSteps = <const End extends string>(end: End, flow = 'exhaustVo
 
 export const cleanSum = 'wallDrop + inletChannelDrop + outletChannelDrop + contractionDrop + expansionDrop + forchheimerDrop';
 export const loadedSum = `${cleanSum} + sootDrop + ashDrop`;
-export const bodyLoadStep = cases('sootLoad', {
-  'known(filterVolume)': 'sootMass / filterVolume',
-  otherwise: 'sootMass / (pi / 4 * filterDiameter ^ 2 * filterLength)',
-});
+/** A mass of soot per volume of the whole body. */
+export const bodyLoad = <const Key extends string>(gives: Key, soot: string) =>
+  cases(gives, {
+    'known(filterVolume)': `${soot} / filterVolume`,
+    otherwise: `${soot} / (pi / 4 * filterDiameter ^ 2 * filterLength)`,
+  });
 export const flowResistanceStep = formula('flowResistance', 'pressureDrop / (viscosity * exhaustVolumeFlow)');

@@ -1,4 +1,15 @@
-import { cases, defineCalculation, formula, isRefusal, nested, noSolution, quantityOutput, solved } from '@wallflow/calculation';
+import {
+  type ConstantValues,
+  cases,
+  defineCalculation,
+  formula,
+  isRefusal,
+  nested,
+  noSolution,
+  optional,
+  quantityOutput,
+  solved,
+} from '@wallflow/calculation';
 import { fraction, mass, ratio, surfaceLoad, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
@@ -22,10 +33,8 @@ import {
 } from '../drop-steps.js';
 import { assumed, limit } from '../drop-texts.js';
 import { filtrationArea } from '../filter-geometry/kernel.js';
-import { channelMach } from '../flow-state.js';
 import { deepBedInputs } from '../inputs.js';
 import { loadedPressureDropCalculation } from '../loaded-pressure-drop/definition.js';
-import { loadedDropParts } from '../loaded-pressure-drop/kernel.js';
 import { acicularCeramicStudy, deepBedFit, konstandopoulosJohnson1989, unequalCells, yao2023 } from '../sources.js';
 import { deepBedMaterial, warnOfDeepBed } from './deep-bed-input.js';
 import { deepBedDrop } from './kernel.js';
@@ -60,7 +69,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
     collectorGrowth: growth('y', 'Diameter of the collectors over the clean one'),
     permeabilityRatio: quantityOutput(fraction, { symbol: 'k/k_0', label: 'Wall permeability left', digits: 3, units: ['%', '1'] }),
     ...loadedPartOutputs,
-    cakeOnlyDrop: dropOutput('\\Delta p_0', 'Closed form with all soot in the cake, for comparison'),
+    cakeOnlyDrop: optional(dropOutput('\\Delta p_0', 'Closed form with all soot in the cake, for comparison')),
   },
   outputs: {
     wallSootMass: soot('m_w', 'Soot inside the wall'),
@@ -126,20 +135,12 @@ export const deepBedPressureDropCalculation = defineCalculation({
   cautions: [cautions.makerFirst],
   sources: [deepBedFit, yao2023, acicularCeramicStudy, unequalCells],
   compute: (input, context) =>
-    dropModel(input, context, ({ channels, flow, loaded: cakeOnly }) => {
+    dropModel({ ...input, sootMass: 0 }, context, ({ channels, flow }) => {
       const material = materialIn(input, { flow }, context.constants);
       const { channelFriction: friction } = context.constants;
       const result = deepBedDrop(channels, input, flow, deepBedMaterial(material, context.constants), friction);
       if (result === undefined)
         return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
-      const cakeOnlyDrop = totalDrop(loadedDropParts(cakeOnly, flow, material, friction));
-      // What the closed form refuses for its narrower channels cannot be compared with either.
-      const openWidth = cakeOnly.widthInCake;
-      const channelVelocity = flow.volumeFlow / (channels.inletCount * openWidth ** 2);
-      const { gasTemperature } = input;
-      const closed = { flow, gasTemperature, channels, openWidth, channelVelocity, wallVelocity: 0, pressureDrop: cakeOnlyDrop };
-      const speeds = channelMach(closed, { ...context, warn: () => undefined });
-      if (isRefusal(speeds)) return speeds;
       warnOfDeepBed(input, context);
       const { parts, ...rest } = result;
       return {
@@ -149,8 +150,17 @@ export const deepBedPressureDropCalculation = defineCalculation({
         growthLimit: input.percolationFactor / Math.cbrt(1 - input.wallPorosity),
         cakePermeability: material.cakePermeability,
         sootOnWall: input.sootMass / filtrationArea(channels),
-        cakeOnlyDrop,
+        cakeOnlyDrop: closedForm(input, context.constants),
         pressureDrop: totalDrop(parts),
       };
     }),
 });
+
+/** The closed form with all soot in the cake, where it has a result. */
+function closedForm(
+  input: Parameters<typeof loadedPressureDropCalculation.evaluate>[0],
+  constants: ConstantValues<typeof loadedConstants>,
+) {
+  const result = loadedPressureDropCalculation.evaluate(input, constants);
+  return isRefusal(result) ? undefined : result.pressureDrop;
+}

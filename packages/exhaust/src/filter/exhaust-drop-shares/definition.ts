@@ -48,6 +48,8 @@ const verdicts = {
   'normal-unknown': 'not decided: what the parts should be is not known',
 } as const satisfies Record<SharesVerdict, string>;
 
+const timesNormal = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 3 });
+
 export const exhaustDropSharesCalculation = defineCalculation({
   id: 'exhaust-drop-shares',
   version: '1.0.0',
@@ -96,8 +98,8 @@ export const exhaustDropSharesCalculation = defineCalculation({
         part: textOutput({ label: 'Part' }),
         pressureDrop: dropOutput('\\Delta p', 'Drop'),
         share: quantityOutput(fraction, { symbol: 'x', label: 'Of the back-pressure', digits: 3, units: ['%'] }),
-        timesNormal: optional(quantityOutput(ratio, { symbol: '\\Delta p/\\Delta p_n', label: 'Times what it should be', digits: 3 })),
-        excess: optional(dropOutput('\\Delta p-\\Delta p_n', 'Above what it should be, beyond twice the uncertainty')),
+        timesNormal: optional(timesNormal('\\Delta p/\\Delta p_n', 'Times what it should be')),
+        clearlyAbove: optional(timesNormal('\\Delta p/\\Delta p_n', 'Times what it should be, where clearly above')),
       },
     }),
   },
@@ -117,7 +119,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
         pressureDrop: 'parts.pressureDrop',
         share: 'parts.pressureDrop / backPressure',
         timesNormal: { 'known(parts.cleanDrop)': 'parts.pressureDrop / parts.cleanDrop' },
-        excess: { 'parts.pressureDrop > parts.cleanDrop + 2 * readingUncertainty': 'parts.pressureDrop - parts.cleanDrop' },
+        clearlyAbove: { 'parts.pressureDrop > parts.cleanDrop + 2 * readingUncertainty': 'parts.pressureDrop / parts.cleanDrop' },
       },
       budgetPractice,
     ),
@@ -130,7 +132,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
       {
         contradict: 'rest < -2 * readingUncertainty * sqrt(count(parts) + 1)',
         rest: 'rest > max(parts.pressureDrop)',
-        'part-above': 'count(shares.excess) > 0',
+        'part-above': 'count(shares.clearlyAbove) > 0',
         'none-above': 'count(parts.cleanDrop) == count(parts)',
         'normal-unknown': 'otherwise',
       },
@@ -168,7 +170,9 @@ export const exhaustDropSharesCalculation = defineCalculation({
         pressureDrop: entry.pressureDrop,
         share: shares[index] ?? 0,
         timesNormal: entry.cleanDrop === undefined ? undefined : entry.pressureDrop / entry.cleanDrop,
-        excess: isAbove(entry.pressureDrop, entry.cleanDrop, input.readingUncertainty) ? entry.pressureDrop - entry.cleanDrop : undefined,
+        clearlyAbove: isAbove(entry.pressureDrop, entry.cleanDrop, input.readingUncertainty)
+          ? entry.pressureDrop / entry.cleanDrop
+          : undefined,
       })),
       rest,
       largestPart: input.parts[largest]?.name ?? '',

@@ -7,7 +7,7 @@ import { dropModel, loadedConstants, loadedInputs, materialIn } from '../drop-mo
 import { depositOutputs, dropOutput, flowResistanceOutput, flowStateOutputs, loadedPartOutputs } from '../drop-outputs.js';
 import {
   ashSteps,
-  bodyLoadStep,
+  bodyLoad,
   cakePermeabilityStep,
   cakeSteps,
   flowResistanceStep,
@@ -49,7 +49,7 @@ export const loadedPressureDropCalculation = defineCalculation({
     cakePermeabilityStep,
     ...ashSteps,
     ...cakeSteps('sootMass'),
-    bodyLoadStep,
+    bodyLoad('sootLoad', 'sootMass'),
     formula('sootOnWall', 'sootMass / filtrationArea'),
     ...velocitySteps(),
     ...machSteps,

@@ -149,7 +149,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
         profile: points.map(({ position, ...place }) => ({
           ...place,
           distanceFromInlet: position,
-                            })),
+        })),
         wallFlowUnevenness: (largest * wallFlowArea(channels)) / flow.volumeFlow,
         pressureDrop,
       };

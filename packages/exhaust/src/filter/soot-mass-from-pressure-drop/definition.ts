@@ -2,29 +2,39 @@ import {
   type Advice,
   type ComputeContext,
   type Constants,
+  cases,
+  choice,
   choiceOutput,
-  choiceWithDefault,
   defineCalculation,
+  formula,
   isRefusal,
+  nested,
   noSolution,
   optional,
   quantity,
   quantityOutput,
   type Refusal,
+  relevantWhen,
+  rows,
+  solved,
+  tableOutput,
+  textOutput,
+  verdict as verdictOf,
 } from '@wallflow/calculation';
-import { differentialPressure, fraction, length, mass, massConcentration, surfaceLoad } from '@wallflow/units';
-import * as z from 'zod';
+import { density, differentialPressure, fraction, mass, massConcentration, permeability, surfaceLoad, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { soundOfIdealGas } from '../../flow/sources.js';
-import { cfr1065, konstandopoulos2000, konstandopoulos2008, siBrochure } from '../../sources.js';
+import { konstandopoulos2000 } from '../../sources.js';
 import { loadChannels } from '../channel-deposits/kernel.js';
 import { compressibleDrop, incompressibleDrop } from '../compressible-pressure-drop/kernel.js';
-import { channelFriction, coveringThickness, dropConstants, slipReferencePressure } from '../constants.js';
+import { coveringThickness } from '../constants.js';
 import { deepBedMaterial, warnOfDeepBed } from '../deep-bed-pressure-drop/deep-bed-input.js';
+import { deepBedPressureDropCalculation } from '../deep-bed-pressure-drop/definition.js';
 import { type DeepBedMaterial, deepBedDrop } from '../deep-bed-pressure-drop/kernel.js';
+import { channelsFound, loadedConstants } from '../drop-model.js';
 import { depositOutputs, dropOutput, flowStateOutputs } from '../drop-outputs.js';
-import { limit } from '../drop-texts.js';
-import { filtrationArea } from '../filter-geometry/kernel.js';
+import { asGiven, ashSteps, bodyLoad, cakePermeabilityOf, cakeSteps, machSteps, passingSteps, startSteps } from '../drop-steps.js';
+import { assumed, limit } from '../drop-texts.js';
+import { filtrationArea, wallFlowArea } from '../filter-geometry/kernel.js';
 import { checkedMach, resolveFlowState } from '../flow-state.js';
 import {
   ashInputs,
@@ -37,6 +47,8 @@ import {
   pressureDropInput,
 } from '../inputs.js';
 import { deepBedRange, warnOfLoad } from '../load-warnings.js';
+import { loadedPressureDropCalculation } from '../loaded-pressure-drop/definition.js';
+import { oneDimensionalPressureDropCalculation } from '../one-dimensional-pressure-drop/definition.js';
 import { resolveSootPermeability } from '../resolve.js';
 import {
   acicularCeramicStudy,
@@ -47,7 +59,6 @@ import {
   flowConversion,
   konstandopoulosJohnson1989,
   unequalCells,
-  wang2021,
   yao2023,
 } from '../sources.js';
 import type { SootMassResult } from './kernel.js';
@@ -123,27 +134,46 @@ function warnOfSootInWall(sootOnWall: number, { warn }: Pick<ComputeContext<Cons
 /** Load at which filters are usually regenerated, kg per m² of filtration area: Konstandopoulos 2008, p. 45, "of the order of 10 g/m²". */
 const usualRegenerationLoad = 10e-3;
 
+const { wallPermeability: _, sootPermeability: __, sootPackingDensity: ___, ...sameMaterial } = materialInputs;
+const sameInputs = asGiven(Object.keys({ ...geometryInputs, ...gasInputs, ...ashInputs, ...densityInputs, ...sameMaterial }));
+/** What a model is asked: this filter and gas, the best guess of its materials, and a soot mass. */
+const inModel = (sootMass: string, deep = false) => ({
+  ...sameInputs,
+  ...(deep ? asGiven(Object.keys(deepBedInputs)) : {}),
+  exhaustVolumeFlow: 'modelFlow',
+  wallPermeability: 'first(materials.wall)',
+  sootPermeability: 'first(materials.cake)',
+  sootPackingDensity: 'first(materials.packing)',
+  sootMass,
+});
+/** The drop that the chosen model gives with this soot, before the expansion of the gas. */
+const modelled = <const Key extends string>(gives: Key, sootMass: string) =>
+  cases(gives, {
+    "model == 'one-dimensional'": nested(gives, oneDimensionalPressureDropCalculation, inModel(sootMass), 'pressureDrop'),
+    "model == 'deep-bed'": nested(gives, deepBedPressureDropCalculation, inModel(sootMass, true), 'pressureDrop'),
+    otherwise: nested(gives, loadedPressureDropCalculation, inModel(sootMass), 'pressureDrop'),
+  });
+
 export const sootMassFromPressureDropCalculation = defineCalculation({
   id: 'soot-mass-from-pressure-drop',
-  version: '3.0.0',
+  version: '1.0.0',
   subject: 'filter',
   title: 'Soot mass from a measured pressure drop',
   purpose: 'How much soot explains the drop that was measured, with the ash known?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['soot load', 'back pressure', 'inverse', 'how full'],
   method: 'pressure-drop model solved for the soot mass',
-  inputs: z.strictObject({
+  inputs: {
     pressureDrop: pressureDropInput,
-    dropUncertainty: quantity(differentialPressure, {
-      symbol: 'u_p',
-      label: 'How far off the drop may be, if known',
-      description: 'Zero and scatter of the sensor. Widens the range of the result.',
-      min: '0 mbar',
-      max: '100 mbar',
-      usual: ['0 mbar', '10 mbar'],
-      usualReason: 'what sensors and hand gauges reach',
-      example: '2 mbar',
-    }).optional(),
+    dropUncertainty: optional(
+      quantity(differentialPressure, {
+        symbol: 'u_p',
+        label: 'Uncertainty of the pressure drop',
+        description: 'Optional: how far off the drop may be by zero and scatter of the sensor. Widens the range of the result.',
+        range: '0 <= u <= 100 mbar',
+        usual: ['0 mbar', '10 mbar', 'more than sensors and hand gauges are off'],
+        example: '2 mbar',
+      }),
+    ),
     ...geometryInputs,
     ...gasInputs,
     exhaustVolumeFlow: chosenVolumeFlow,
@@ -151,7 +181,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     ...ashInputs,
     ...densityInputs,
     ...materialInputs,
-    model: choiceWithDefault({
+    model: choice({
       label: 'Model',
       options: {
         'closed-form': 'closed form, all soot in an even cake',
@@ -159,24 +189,44 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
         'one-dimensional': 'one-dimensional with inertia, all soot in an even cake',
         'deep-bed': 'soot in the wall and in a cake on it',
       },
-      example: 'closed-form',
-      default: 'closed-form',
-      defaultReason: 'the published form; the deep-bed model is only fitted to two heavy-duty filters',
+      default: ['closed-form', 'the published form; the deep-bed model is only fitted to two heavy-duty filters'],
     }),
-    ...deepBedInputs,
-  }),
-  example: { filterDiameter: '144 mm' },
+    ...relevantWhen('model', 'deep-bed', deepBedInputs),
+  },
   intermediates: {
-    viscosity: flowStateOutputs.viscosity,
-    density: flowStateOutputs.density,
-    channelVelocity: flowStateOutputs.channelVelocity,
-    machNumber: flowStateOutputs.machNumber,
-    wallVelocity: flowStateOutputs.wallVelocity,
-    cakePermeability: depositOutputs.cakePermeability,
+    ...flowStateOutputs,
+    modelFlow: quantityOutput(volumeFlow, { symbol: "Q'", label: 'Volume flow as the model takes it', units: ['m3/h', 'L/s'] }),
+    materials: tableOutput({
+      label: 'Materials',
+      columns: {
+        materialsOf: textOutput({ label: 'For' }),
+        wall: quantityOutput(permeability, { symbol: 'k_0', label: 'Permeability of the wall', units: ['m2'] }),
+        cake: quantityOutput(permeability, { symbol: 'k_s', label: 'Permeability of the cake', units: ['m2'] }),
+        packing: quantityOutput(density, { symbol: '\\rho_s', label: 'Packing density of the cake', units: ['kg/m3'] }),
+      },
+    }),
+    ...depositOutputs,
+    evenDrop: dropOutput("\\Delta p'", 'Measured drop, as gas without expansion would have it'),
+    evenWithout: dropOutput("\\Delta p_0'", 'Drop of the model with the ash but without soot'),
+    modelDrop: optional(dropOutput('\\Delta p_m', 'Drop of the model with the soot found')),
+    cakeMass: quantityOutput(mass, { symbol: 'm_c', label: 'Soot in the cake', digits: 3, units: ['g', 'oz'] }),
     dropWithoutSoot: dropOutput('\\Delta p_0', 'Drop with the ash but without soot'),
     sootShare: quantityOutput(fraction, { symbol: 'x_s', label: 'Part of the drop that soot causes', digits: 3, units: ['%'] }),
-    sootThickness: quantityOutput(length, { symbol: 'w', label: 'Thickness of the soot cake', units: ['um', 'mm', 'mil'] }),
     sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', digits: 2, units: ['g/m2'] }),
+    possibleError: dropOutput('u_p', 'Possible error of the drop, as used'),
+    ends: tableOutput({
+      label: 'Ends of the range',
+      columns: {
+        end: textOutput({ label: 'Search for' }),
+        reading: dropOutput('\\Delta p_i', 'Drop with its possible error'),
+        evenReading: dropOutput("\\Delta p_i'", 'As gas without expansion would have it'),
+        withoutSoot: optional(dropOutput('\\Delta p_{0,i}', 'Model without soot')),
+        wanted: optional(dropOutput('\\Delta p_{w,i}', 'Drop that the model must give')),
+        found: optional(dropOutput('\\Delta p_{m,i}', 'Drop of the model with this soot')),
+        leastHere: optional(quantityOutput(mass, { symbol: 'm_-', label: 'Least soot', digits: 3, units: ['g', 'oz'] })),
+        mostHere: optional(quantityOutput(mass, { symbol: 'm_+', label: 'Most soot', digits: 3, units: ['g', 'oz'] })),
+      },
+    }),
     mostSootOnWall: optional(
       quantityOutput(surfaceLoad, { symbol: 'm_{s,+}/A_w', label: 'The most soot per filtration area', digits: 2, units: ['g/m2'] }),
     ),
@@ -186,7 +236,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       label: 'What the drop tells',
       options: {
         soot: 'soot: between the least and the most below',
-        'within-clean': 'no soot can be told: a filter without soot can read as much, and so can one with the most below',
+        'within-clean': 'not clear: a filter without soot can read as much, and so can one with the most below',
       },
     }),
     leastSootMass: optional(
@@ -214,85 +264,123 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     sootLoad: quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', digits: 2, units: ['g/L', 'g/in3'] }),
     sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot mass, best guess', digits: 2, units: ['g', 'oz'] }),
   },
-  constants: { ...dropConstants, slipReferencePressure, channelFriction, coveringThickness, ...materialConstants },
+  answer: 'sootMass',
+  constants: { ...loadedConstants, coveringThickness, ...materialConstants },
   steps: [
-    {
-      gives: 'dropWithoutSoot',
-      text: 'Model: [[model]]. With this ash and no soot it gives [[dropWithoutSoot]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-    {
-      gives: 'sootThickness',
-      text: 'A cake of this thickness, with the soot in the wall if the model has any, makes it the measured drop: [[sootThickness]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eqs 1, A9 and A10',
-    },
-    { gives: 'sootShare', tex: '[[sootShare]] = \\max\\left(0,\\;1-\\frac{[[dropWithoutSoot]]}{[[pressureDrop]]}\\right)' },
-    {
-      gives: 'leastSootMass',
-      text: 'Solved again for a filter that was clean and whose wall a little soot has closed as far as any published one, with the least permeable published wall and soot where yours are not given, [[modelShortfall]] of the rise taken as error of the model, and the drop less what it may be off: [[leastSootMass]].',
-      source: 'konstandopoulos2000',
-      locator: 'Figs 4, 10 and 11, Tables 6 and 7; soot of Yao 2023',
-    },
-    {
-      gives: 'mostSootMass',
-      text: 'Solved with all soot in a cake, the most permeable published wall and soot where yours are not given, [[modelExcess]] more rise for the error of the model, and the drop plus what it may be off: [[mostSootMass]].',
-      source: 'deng2017',
-      locator: 'permeability of wall and soot; packing density of Yao 2023',
-    },
-    { gives: 'mostSootLoad', text: 'Per volume of the filter at most: [[mostSootLoad]].' },
-    { gives: 'verdict', text: 'Soot is told when the least is above nothing: [[verdict]].' },
-    { gives: 'sootLoad', text: 'Per volume of the filter: [[sootLoad]].' },
-    {
-      gives: 'sootMass',
-      text: 'Cake thickness, packing density and channels give the mass: [[sootMass]].',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. A9',
-    },
+    ...startSteps,
+    cases(
+      'modelFlow',
+      {
+        "model == 'compressible' and flowPressure == 'behind'": 'exhaustVolumeFlow',
+        "model == 'compressible' and flowPressure == 'before'": 'exhaustVolumeFlow * (gasPressure + pressureDrop) / gasPressure',
+        "model == 'compressible'": 'exhaustVolumeFlow * (gasPressure + pressureDrop / 2) / gasPressure',
+        "flowPressure == 'behind'": 'exhaustVolumeFlow * gasPressure / (gasPressure + pressureDrop / 2)',
+        "flowPressure == 'before'": 'exhaustVolumeFlow * (gasPressure + pressureDrop) / (gasPressure + pressureDrop / 2)',
+        otherwise: 'exhaustVolumeFlow',
+      },
+      flowConversion,
+      undefined,
+      'Pressure times volume flow is the same everywhere. The form with the expansion takes the flow after the filter, the others that in the middle.',
+    ),
+    rows(
+      'materials',
+      {
+        wall: {
+          'known(wallPermeability)': 'wallPermeability',
+          'row == 1': 'usualWall',
+          'row == 2': 'tightestWall',
+          otherwise: 'mostOpenWall',
+        },
+        cake: {
+          'known(sootPermeability)': 'sootPermeability',
+          'row == 1': 'usualSootPermeability',
+          'row == 2': 'tightestSoot',
+          otherwise: 'mostOpenSoot',
+        },
+        packing: {
+          'known(sootPackingDensity)': 'sootPackingDensity',
+          'row == 1': 'usualSootDensity',
+          'row == 2': 'lightestSoot',
+          otherwise: 'densestSoot',
+        },
+      },
+      undefined,
+      undefined,
+      'As entered; where nothing is entered, the usual and the published values.',
+    ),
+    cakePermeabilityOf('first(materials.cake)'),
+    cases('evenDrop', { "model == 'compressible'": 'pressureDrop * (1 + pressureDrop / (2 * gasPressure))', otherwise: 'pressureDrop' }),
+    modelled('evenWithout', '0'),
+    cases(
+      'sootMass',
+      { 'evenWithout >= evenDrop': '0', otherwise: solved('sootMass', 'evenDrop = modelDrop') },
+      konstandopoulos2000,
+      'Eq. 1',
+    ),
+    modelled('modelDrop', 'sootMass'),
+    cases('cakeMass', {
+      "model == 'deep-bed' and sootMass > 0": nested('cakeMass', deepBedPressureDropCalculation, inModel('sootMass', true), 'cakeSootMass'),
+      otherwise: 'sootMass',
+    }),
+    ...ashSteps,
+    ...cakeSteps('cakeMass', 'first(materials.packing)'),
+    cases(
+      'channelVelocity',
+      {
+        "model == 'compressible'": 'modelFlow * gasPressure / (gasPressure + pressureDrop) / (inletCells * openWidth ^ 2)',
+        otherwise: 'modelFlow / (inletCells * openWidth ^ 2)',
+      },
+      konstandopoulos2000,
+      'Eq. A2',
+    ),
+    ...passingSteps({ flow: 'modelFlow' }),
+    ...machSteps,
+    cases('dropWithoutSoot', {
+      "model == 'compressible'": 'gasPressure * (sqrt(1 + 2 * evenWithout / gasPressure) - 1)',
+      otherwise: 'evenWithout',
+    }),
+    formula('sootShare', 'max(0, 1 - dropWithoutSoot / pressureDrop)'),
+    formula('sootOnWall', 'sootMass / filtrationArea'),
+    bodyLoad('sootLoad', 'sootMass'),
+    cases('possibleError', { 'known(dropUncertainty)': 'dropUncertainty', otherwise: '0' }),
+    rows(
+      'ends',
+      {
+        reading: { 'row == 1': 'pressureDrop + possibleError', otherwise: 'max(0, pressureDrop - possibleError)' },
+        evenReading: { "model == 'compressible'": 'reading * (1 + reading / (2 * gasPressure))', otherwise: 'reading' },
+        wanted: {
+          'evenReading <= withoutSoot': 'evenReading',
+          'row == 1': 'withoutSoot + (1 + modelExcess) * (evenReading - withoutSoot)',
+          otherwise: 'withoutSoot + (1 - modelShortfall) * (evenReading - withoutSoot)',
+        },
+      },
+      konstandopoulos2000,
+      'Figs 4, 10 and 11, Tables 6 and 7; materials of Deng 2017 and Yao 2023',
+      'Solved again. For the most: all soot in a cake, the most open published wall and soot, more rise for the error of the model. For the least: a wall that a little soot has closed as far as any published one, or all in a tight cake, and less rise.',
+    ),
+    formula('leastSootMass', 'min(sootMass, min(ends.leastHere))'),
+    formula('mostSootMass', 'max(sootMass, first(ends.mostHere))'),
+    formula('mostSootOnWall', 'mostSootMass / filtrationArea'),
+    bodyLoad('mostSootLoad', 'mostSootMass'),
+    verdictOf('verdict', { 'within-clean': 'known(leastSootMass) and leastSootMass == 0', soot: 'otherwise' }),
   ],
-  assumptions: [
-    {
-      code: 'flow_pressure',
-      text: 'The volume flow belongs to the pressure that was chosen; without a choice, to that in the middle of the filter, as the volume flow calculation gives it with the drop.',
-    },
-    { code: 'even_wall_flow', text: 'The gas passes the wall evenly along the channel.' },
-    { code: 'even_cake', text: 'Soot and ash lie as layers of even thickness; all soot is on the wall, none in it.' },
-  ],
-  limits: [
-    { code: 'mach', text: limit.mach.mach },
-    {
-      code: 'deep_bed',
-      text: 'The first 0.5 to 2 g of soot per m² of wall goes into the wall and raises the drop much more than a cake: this method then reads too much soot.',
-    },
-    {
-      code: 'history',
-      text: 'The same load reads differently after a partial burn-off: drop can be near that of a clean filter with soot left.',
-    },
-    {
-      code: 'soot_properties',
-      text: 'Permeability and packing density of soot differ between engines. Their product, which decides, differs by a factor of two between published measurements, and by more between published models; so does the mass. The range shows it; it is the range of published values, not of all engines.',
-    },
-    { code: 'ash_unknown', text: 'Ash that is not given is read as soot.' },
-  ],
-  cautions: [cautions.sensorFirst, cautions.runaway, cautions.makerFirst],
-  sources: {
-    konstandopoulos2000,
-    konstandopoulos2008,
-    bissett1984,
-    konstandopoulosJohnson1989,
-    deepBedFit,
-    cakeOnset,
-    wang2021,
-    yao2023,
-    acicularCeramicStudy,
-    unequalCells,
-    cfr1065,
-    siBrochure,
-    deng2017,
-    flowConversion,
-    soundOfIdealGas,
+  assumptions: {
+    flow_pressure:
+      'The volume flow belongs to the pressure that was chosen; without a choice, to that in the middle of the filter, as the volume flow calculation gives it with the drop.',
+    ...assumed.evenFlow,
+    ...assumed.evenCake,
   },
+  limits: {
+    ...limit.mach,
+    deep_bed:
+      'The first 0.5 to 2 g of soot per m² of wall goes into the wall and raises the drop much more than a cake: this method then reads too much soot.',
+    history: 'The same load reads differently after a partial burn-off: the drop can be near that of a clean filter with soot left.',
+    soot_properties:
+      'Permeability and packing density of soot differ between engines. Their product, which decides, differs by a factor of two between published measurements, and by more between published models; so does the mass. The range shows it; it is the range of published values, not of all engines.',
+    ash_unknown: 'Ash that is not entered is read as soot.',
+  },
+  cautions: [cautions.sensorFirst, cautions.runaway, cautions.makerFirst],
+  sources: [bissett1984, konstandopoulosJohnson1989, deepBedFit, cakeOnset, yao2023, acicularCeramicStudy, unequalCells, deng2017],
   precision: 1e-6,
   mostEvaluations: 60,
   compute(input, context) {
@@ -300,80 +388,119 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     const expanding = input.model === 'compressible';
     // Pressure times volume flow is the same everywhere: to the pressure at which the model takes its flow.
     const pressureOf = { before: outlet + pressureDrop, middle: outlet + pressureDrop / 2, behind: outlet };
-    const exhaustVolumeFlow = (input.exhaustVolumeFlow * pressureOf[input.flowPressure]) / pressureOf[expanding ? 'behind' : 'middle'];
-    const state = resolveFlowState({ ...input, exhaustVolumeFlow }, context.constants);
+    const modelFlow = (input.exhaustVolumeFlow * pressureOf[input.flowPressure]) / pressureOf[expanding ? 'behind' : 'middle'];
+    const state = resolveFlowState({ ...input, exhaustVolumeFlow: modelFlow }, context.constants);
     if (isRefusal(state)) return state;
-    const { channels, flow, wallVelocity, filterVolume } = state;
-    const { channelFriction: friction } = context.constants;
+    const { channels, flow, filterVolume } = state;
+    const { channelFriction: friction, modelShortfall, modelExcess, ...constants } = context.constants;
 
-    const slipped = (material: Material) => ({
-      ...material,
-      sootPermeability: resolveSootPermeability({ ...input, ...material }, flow.viscosity, context.constants),
-    });
-    const deepBed = (material: Material) => ({ ...material, ...deepBedMaterial({ ...input, ...slipped(material) }, context.constants) });
+    const inGas = (material: Material) => {
+      const sootPermeability = resolveSootPermeability({ ...input, ...material }, flow.viscosity, context.constants);
+      // What only the deep-bed model asks for is not used where another model was chosen.
+      const wall = {
+        wallPorosity: input.wallPorosity ?? constants.closingPorosity,
+        wallSootDensity: input.wallSootDensity ?? constants.closingSootDensity,
+        percolationFactor: input.percolationFactor ?? constants.closingPercolation,
+      };
+      return { ...material, ...deepBedMaterial({ ...input, ...material, ...wall, sootPermeability }, constants) };
+    };
+    const evenly = (drop: number) => (expanding ? incompressibleDrop(drop, outlet) : drop);
     const solve = (solver: typeof sootMassFromDeepBed, material: DeepBedMaterial & Material, drop: number, sootPart = 1) => {
       const load = { ...input, sootMass: 0, sootPackingDensity: material.sootPackingDensity };
-      return solver(expanding ? incompressibleDrop(drop, outlet) : drop, channels, flow, material, load, friction, sootPart);
+      return solver(evenly(drop), channels, flow, material, load, friction, sootPart);
     };
     const { usual, leastSoot, mostSoot } = materialRange(input, context.constants);
-    const { modelShortfall, modelExcess } = context.constants;
-    const uncertainty = input.dropUncertainty ?? 0;
-    const found = solve(solvers[input.model], deepBed(usual), pressureDrop);
-    const most = solve(mostSolvers[input.model], deepBed(mostSoot), pressureDrop + uncertainty, 1 + modelExcess);
+    const possibleError = input.dropUncertainty ?? 0;
+    const found = solve(solvers[input.model], inGas(usual), pressureDrop);
+    const mostReading = pressureDrop + possibleError;
+    const most = solve(mostSolvers[input.model], inGas(mostSoot), mostReading, 1 + modelExcess);
     const refused = refusal(found, most, expanding ? (drop) => compressibleDrop(drop, outlet) : (drop) => drop);
     if (refused !== undefined) return refused;
     context.method(methods[input.model]);
 
     const sootMass = massOf(found) ?? 0;
+    const leastReading = Math.max(0, pressureDrop - possibleError);
     // In the wall a little soot reads most; near full channels it is soot in the cake. Whichever needs less is the least.
-    const least = [
-      { solver: sootMassFromDeepBed, material: closedBySoot(deepBed(leastSoot), context.constants) },
-      { solver: sootMassFromClosedForm, material: deepBed(leastSoot) },
-    ].map(({ solver, material }) => massOf(solve(solver, material, Math.max(0, pressureDrop - uncertainty), 1 - modelShortfall)));
+    const closed = solve(sootMassFromDeepBed, closedBySoot(inGas(leastSoot), constants), leastReading, 1 - modelShortfall);
+    const tight = solve(sootMassFromClosedForm, inGas(leastSoot), leastReading, 1 - modelShortfall);
+    const least = [massOf(closed), massOf(tight)];
     const leastSootMass = least.includes(undefined) ? undefined : Math.min(sootMass, ...least.map((value) => value ?? 0));
     const mostSootMass = most.status === 'found' ? Math.max(sootMass, most.sootMass) : undefined;
-    const without = 'dropWithoutSoot' in found ? found.dropWithoutSoot : 0;
-    const dropWithoutSoot = expanding ? compressibleDrop(without, outlet) : without;
+    const evenWithout = 'dropWithoutSoot' in found ? found.dropWithoutSoot : 0;
+    const dropWithoutSoot = expanding ? compressibleDrop(evenWithout, outlet) : evenWithout;
 
     const load = { ...input, sootPackingDensity: usual.sootPackingDensity, sootMass };
-    const wallSoot = input.model === 'deep-bed' ? (deepBedDrop(channels, load, flow, deepBed(usual), friction)?.wallSootMass ?? 0) : 0;
-    const loaded = loadChannels(channels, { ...load, sootMass: sootMass - wallSoot });
+    const wallSoot = input.model === 'deep-bed' ? (deepBedDrop(channels, load, flow, inGas(usual), friction)?.wallSootMass ?? 0) : 0;
+    const cakeMass = sootMass - wallSoot;
+    const loaded = loadChannels(channels, { ...load, sootMass: cakeMass });
     if (loaded === undefined) return noSolution('The soot does not fit into the inlet channels.', ['pressureDrop']);
-    const openWidth = loaded.widthInCake;
-    const entering = expanding ? (flow.volumeFlow * outlet) / pressureOf.before : flow.volumeFlow;
+    const { widthInCake: openWidth, ...deposits } = loaded;
+    const entering = expanding ? (modelFlow * outlet) / pressureOf.before : modelFlow;
     const channelVelocity = entering / (channels.inletCount * openWidth ** 2);
+    const wallVelocity = modelFlow / wallFlowArea(loaded.channels);
     const outletPressure = expanding ? undefined : outlet;
     const { gasTemperature } = input;
-    const speed = checkedMach(
+    const speeds = checkedMach(
       { flow, gasTemperature, channels, openWidth, channelVelocity, wallVelocity, outletPressure, pressureDrop },
       context,
     );
-    if (isRefusal(speed)) return speed;
+    if (isRefusal(speeds)) return speeds;
     const area = filtrationArea(channels);
     const sootOnWall = sootMass / area;
     if (leastSootMass === 0) {
       context.warn(
         'within_clean',
-        'A filter without soot can read as much: no soot can be told from this drop. That does not mean that there is none. Measure at a higher flow, or give the permeability of this wall from a clean measurement.',
+        'Not clear: a filter without soot can read as much. That does not mean that there is none. Measure at a higher flow, or enter the permeability of this wall from a clean measurement.',
         ['pressureDrop'],
       );
     }
     if (leastSootMass === undefined || mostSootMass === undefined)
-      context.warn('range_open', 'The range of the soot mass could not be found at one end: take the result as a rough estimate.');
-    if (input.model === 'deep-bed') warnOfDeepBed({ ...input, ...usual }, context);
+      context.warn('range_open', 'One end of the range of the soot mass was not found: take the result as a rough estimate.');
+    const { wallPorosity = 0, wallSootDensity = 0, percolationFactor = 0 } = input;
+    if (input.model === 'deep-bed') warnOfDeepBed({ ...input, ...usual, wallPorosity, wallSootDensity, percolationFactor }, context);
     else if (sootMass > 0) warnOfSootInWall(sootOnWall, context);
     warnOfLoad(loaded, 0, context);
+    const end = (name: string, reading: number, result: SootMassResult) => ({
+      end: name,
+      reading,
+      evenReading: evenly(reading),
+      withoutSoot: 'dropWithoutSoot' in result ? result.dropWithoutSoot : undefined,
+      wanted: result.status === 'found' ? result.wantedDrop : result.status === 'below_clean' ? evenly(reading) : undefined,
+      found: result.status === 'found' ? result.modelDrop : undefined,
+      leastHere: undefined,
+      mostHere: undefined,
+    });
     return {
+      ...channelsFound(channels),
+      ...deposits,
       viscosity: flow.viscosity,
       density: flow.density,
-      cakePermeability: slipped(usual).sootPermeability,
+      ...speeds,
       channelVelocity,
-      ...speed,
       wallVelocity,
+      modelFlow,
+      materials: [
+        { materialsOf: 'best guess', ...rowOf(usual) },
+        { materialsOf: 'least soot', ...rowOf(leastSoot) },
+        { materialsOf: 'most soot', ...rowOf(mostSoot) },
+      ],
+      cakePermeability: inGas(usual).sootPermeability,
+      cakeLength: deposits.channels.openLength,
+      layerArea: filtrationArea(deposits.channels),
+      openWidth,
+      evenDrop: evenly(pressureDrop),
+      evenWithout,
+      modelDrop: found.status === 'found' ? found.modelDrop : evenWithout,
+      cakeMass,
       dropWithoutSoot,
       sootShare: Math.max(0, 1 - dropWithoutSoot / pressureDrop),
-      sootThickness: loaded.sootThickness,
       sootOnWall,
+      possibleError,
+      ends: [
+        { ...end('most soot, in the cake', mostReading, most), mostHere: massOf(most) },
+        { ...end('least soot, in the wall first', leastReading, closed), leastHere: massOf(closed) },
+        { ...end('least soot, in the cake', leastReading, tight), leastHere: massOf(tight) },
+      ],
       mostSootOnWall: mostSootMass === undefined ? undefined : mostSootMass / area,
       verdict: leastSootMass === 0 ? ('within-clean' as const) : ('soot' as const),
       leastSootMass,
@@ -386,7 +513,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   advise({ sootOnWall, mostSootOnWall, verdict }) {
     const check = {
       tone: 'do' as const,
-      text: 'Check sensor zero and hoses, and compare with a second method, before acting on this number.',
+      text: 'Check sensor zero and hoses, and compare with a second method, before you act on this number.',
     };
     const advice: Advice[] = [check];
     if (verdict === 'within-clean')
@@ -407,4 +534,10 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     }
     return advice;
   },
+});
+
+const rowOf = ({ wallPermeability, sootPermeability, sootPackingDensity }: Material) => ({
+  wall: wallPermeability,
+  cake: sootPermeability,
+  packing: sootPackingDensity,
 });

@@ -4,7 +4,14 @@ import { findRoot } from '@wallflow/numerics';
 export type DropOfSoot = (sootMass: number) => number | undefined;
 
 export type SootMassResult =
-  | { readonly status: 'found'; readonly sootMass: number; readonly dropWithoutSoot: number }
+  | {
+      readonly status: 'found';
+      readonly sootMass: number;
+      readonly dropWithoutSoot: number;
+      /** The drop that was looked for, and what the model gives with this mass, Pa. */
+      readonly wantedDrop: number;
+      readonly modelDrop: number;
+    }
   /** The filter with its ash alone reads more than was measured. */
   | { readonly status: 'below_clean'; readonly dropWithoutSoot: number }
   /** More than one soot mass gives the measured drop. */
@@ -64,5 +71,5 @@ export function sootMassForDrop(
   const { status, root, residual } = findRoot(excess, 0, share * fullMass);
   // A large residual means that the search ended where the model stops having a result.
   if (status !== 'converged' || Math.abs(residual) > 1e-6 * pressureDrop) return { status: 'not_found' };
-  return { status: 'found', sootMass: root, dropWithoutSoot };
+  return { status: 'found', sootMass: root, dropWithoutSoot, wantedDrop: pressureDrop, modelDrop: pressureDrop + residual };
 }

@@ -39,13 +39,16 @@ const viscous = 'fitted.viscosity * fitted.volumeFlow';
 const inertial = 'fitted.density * fitted.volumeFlow ^ 2';
 const leastSquares = 'The squares of what is left are least where this holds, for all coefficients at once.';
 const normal = (factor: string) => `sum(${factor} * fitted.measuredDrop) = sum(${factor} * fitted.fittedDrop)`;
-const centred = (factor: string) => `(${factor} - mean(${factor}))`;
+/** Sum of products of two parts over all points, about their means where the zero reading is fitted too. */
+const products = (one: string, other: string) => `sum(${one} * ${other})`;
+const aboutMeans = (one: string, other: string) => `(sum(${one} * ${other}) - sum(${one}) * sum(${other}) / count(points))`;
 /** Standard uncertainty of the coefficient of a part, from the scatter and how far the two parts can be told from each other. */
-const spreadStep = <const Key extends string>(gives: Key, factor: string) =>
+const spreadStep = <const Key extends string>(gives: Key, part: string) =>
   cases(gives, {
-    fitZero: `scatter / sqrt(sum(${centred(factor)} ^ 2) * (1 - correlation ^ 2))`,
-    otherwise: `scatter / sqrt(sum((${factor}) ^ 2) * (1 - correlation ^ 2))`,
+    fitZero: `scatter / sqrt(${aboutMeans(part, part)} * (1 - correlation ^ 2))`,
+    otherwise: `scatter / sqrt(${products(part, part)} * (1 - correlation ^ 2))`,
   });
+const correlationOf = (sum: typeof products) => `-${sum(viscous, inertial)} / sqrt(${sum(viscous, viscous)} * ${sum(inertial, inertial)})`;
 
 export const viscousInertialFitCalculation = defineCalculation({
   id: 'viscous-inertial-fit',
@@ -190,10 +193,7 @@ export const viscousInertialFitCalculation = defineCalculation({
       fitZero: 'sqrt(sum((fitted.measuredDrop - fitted.fittedDrop) ^ 2) / (count(points) - 3))',
       otherwise: 'sqrt(sum((fitted.measuredDrop - fitted.fittedDrop) ^ 2) / (count(points) - 2))',
     }),
-    cases('correlation', {
-      fitZero: `-sum(${centred(viscous)} * ${centred(inertial)}) / sqrt(sum(${centred(viscous)} ^ 2) * sum(${centred(inertial)} ^ 2))`,
-      otherwise: `-sum((${viscous}) * (${inertial})) / sqrt(sum((${viscous}) ^ 2) * sum((${inertial}) ^ 2))`,
-    }),
+    cases('correlation', { fitZero: correlationOf(aboutMeans), otherwise: correlationOf(products) }),
     spreadStep('resistanceUncertainty', viscous),
     spreadStep('inertialUncertainty', inertial),
     formula('equivalentArea', '1 / sqrt(2 * inertialResistance)', dropScaling),
