@@ -155,7 +155,7 @@ export const layerSteps = <const End extends string>(end: End, flow = 'exhaustVo
     cases(
       `soot${end}`,
       {
-        "layout == 'alternate'": `-ln(1 - sootFill) * viscosity * ${flow} * inletWidth / (4 * cakePermeability * layerArea)`,
+        "layout == 'alternate'": `ln(1 / (1 - sootFill)) * viscosity * ${flow} * inletWidth / (4 * cakePermeability * layerArea)`,
         otherwise: `3 / 4 * sootFill * widthOnAsh ^ 2 * viscosity * ${flow} / (inletWidth * cakePermeability * layerArea)`,
       },
       konstandopoulos2000,
@@ -164,7 +164,7 @@ export const layerSteps = <const End extends string>(end: End, flow = 'exhaustVo
     cases(
       `ash${end}`,
       {
-        "layout == 'alternate'": `-ln(1 - ashFill) * viscosity * ${flow} * inletWidth / (4 * ashPermeability * layerArea)`,
+        "layout == 'alternate'": `ln(1 / (1 - ashFill)) * viscosity * ${flow} * inletWidth / (4 * ashPermeability * layerArea)`,
         otherwise: `3 / 4 * ashFill * inletWidth * viscosity * ${flow} / (ashPermeability * layerArea)`,
       },
       wang2021,

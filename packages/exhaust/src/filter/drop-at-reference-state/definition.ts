@@ -36,7 +36,7 @@ const height = (symbol: string, label: string, example: string) =>
 const pressureStep = <const Key extends string>(gives: Key, pressureKey: string, altitudeKey: string) =>
   cases(gives, {
     [`known(${pressureKey})`]: pressureKey,
-    [`known(${altitudeKey})`]: nested(gives, standardAtmosphereCalculation, { altitude: altitudeKey }, 'pressure'),
+    [`known(${altitudeKey})`]: nested(gives, standardAtmosphereCalculation, { altitude: altitudeKey }, 'ambientPressure'),
     otherwise: 'seaLevelPressure',
   });
 const { referenceTemperature: viscosityTemperature, ...gasConstants } = filterConstants;

@@ -27,7 +27,7 @@ export interface LoadedDropParts extends CleanDropParts {
  */
 export function layerResistance(channels: FilterChannels, outer: number, filled: number, permeability: number): number {
   const { filteringSides, inletWidth } = channels;
-  if (filteringSides === 4) return (-inletWidth * Math.log(1 - filled)) / (4 * permeability);
+  if (filteringSides === 4) return (inletWidth * Math.log(1 / (1 - filled))) / (4 * permeability);
   return (outer ** 2 * filled) / (filteringSides * inletWidth * permeability);
 }
 

@@ -79,7 +79,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     ...machSteps,
     cases('wallResistance', {
       "layout == 'alternate'":
-        'wallThickness / wallPermeability - min(inletWidth, outletWidth) / 4 * (ln(1 - sootFill) / cakePermeability + ln(1 - ashFill) / ashPermeability)',
+        'wallThickness / wallPermeability + min(inletWidth, outletWidth) / 4 * (ln(1 / (1 - sootFill)) / cakePermeability + ln(1 / (1 - ashFill)) / ashPermeability)',
       otherwise:
         'wallThickness / wallPermeability + 3 / 4 * min(1, outletWidth / inletWidth) * (sootFill * widthOnAsh ^ 2 / cakePermeability + ashFill * inletWidth ^ 2 / ashPermeability) / inletWidth',
     }),
