@@ -63,7 +63,7 @@ export function propagate<I extends z.ZodObject, O extends Outputs, M extends Ou
   const keys = Object.keys(fields).filter((key) => fields[key]?.type === 'quantity');
   const hasChoice = Object.values(fields).some(({ type }) => type === 'choice');
   const { mostEvaluations } = spec;
-  if (mostEvaluations !== undefined && 2 * uncertain.length + (hasChoice ? 2 * keys.length : 0) > mostEvaluations) {
+  if (mostEvaluations !== undefined && 2 * uncertain.length > mostEvaluations) {
     const { values, warnings, seen } = propagateTogether(keys, nominal, uncertain, Math.floor(mostEvaluations / 2), moved);
     return { values, budget: {}, warnings: [...warnings, ...unsureChoices(fields, nominal, seen)] };
   }
@@ -94,7 +94,10 @@ export function propagate<I extends z.ZodObject, O extends Outputs, M extends Ou
       .sort((a, b) => b.share - a.share);
   }
   if (hasChoice) {
-    for (const together of directions([...contributions.values()])) {
+    // Those of the outputs first, should there be more than may be asked for.
+    const inOrder = [...new Set([...Object.keys(spec.outputs), ...contributions.keys()])].map((key) => contributions.get(key) ?? []);
+    const most = mostEvaluations === undefined ? Infinity : (mostEvaluations - 2 * uncertain.length) / 2;
+    for (const together of directions(inOrder).slice(0, most)) {
       for (const sign of [1, -1]) {
         const there = moved(together.map(({ path, by }) => ({ path, by: sign * by })));
         if (there !== undefined) seen.push(there);

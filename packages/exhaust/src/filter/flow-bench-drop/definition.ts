@@ -156,7 +156,7 @@ export const flowBenchDropCalculation = defineCalculation({
     flowUncertainty: share('u_Q', 'Standard uncertainty of the flow', '2 %', 'common practice, no source'),
     newUncertainty: share('u_n', 'Standard uncertainty of the new value', '3 %', 'common practice, no source'),
   },
-  example: { pressureDrop: '8 mbar', newDrop: '7.3 mbar', newFlow: '300 m3/h' },
+  example: { pressureDrop: '7.6 mbar', newDrop: '7.3 mbar', newFlow: '300 m3/h' },
   intermediates: {
     benchViscosity: benchAir.viscosity,
     benchDensity: benchAir.density,
@@ -323,7 +323,7 @@ export const flowBenchDropCalculation = defineCalculation({
       return [
         {
           tone: 'do',
-          text: 'Give the flow and air of the new value, measure the flow better, or compare on the same bench with a new part.',
+          text: 'Enter the flow and air of the new value, measure the flow better, or compare with a new part on the same bench.',
         },
       ];
     if (verdict === 'no-baseline') return [{ tone: 'do', text: 'Get the value of a new part; without it nothing is proven.' }];

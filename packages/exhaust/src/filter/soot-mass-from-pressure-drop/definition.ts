@@ -382,7 +382,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   cautions: [cautions.sensorFirst, cautions.runaway, cautions.makerFirst],
   sources: [bissett1984, konstandopoulosJohnson1989, deepBedFit, cakeOnset, yao2023, acicularCeramicStudy, unequalCells, deng2017],
   precision: 1e-6,
-  mostEvaluations: 60,
+  mostEvaluations: 40,
   compute(input, context) {
     const { gasPressure: outlet, pressureDrop } = input;
     const expanding = input.model === 'compressible';
