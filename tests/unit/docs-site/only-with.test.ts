@@ -11,7 +11,7 @@ function found(id: string) {
 }
 
 describe('inputs that count with some options only', () => {
-  it('are found by asking the calculation', () => {
+  it('are those that the definition says', () => {
     const flow = found('exhaust-mass-flow');
     expect(flow.get('airMassFlow')).toEqual({ choice: 'airFrom', options: ['air-mass-signal'] });
     expect(flow.get('engineSpeed')).toEqual({ choice: 'airFrom', options: ['air-mass-per-stroke', 'speed-density'] });

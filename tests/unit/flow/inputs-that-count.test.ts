@@ -5,7 +5,7 @@ function run(id: string, input: Record<string, unknown>) {
   const result = registry.get(id)!.run(input);
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   const outputs: Readonly<Record<string, unknown>> = { ...result.intermediates, ...result.outputs };
-  return { outputs, warnings: result.warnings, assumed: result.assumptions.map(({ code }) => code) };
+  return { outputs, warnings: result.warnings, assumed: result.assumptions.map(({ code }) => code), notes: result.assumptions };
 }
 
 describe('exhaust volume flow with a drop', () => {
@@ -45,18 +45,16 @@ describe('exhaust mass flow', () => {
   };
   const unused = (input: Record<string, unknown>) =>
     run('exhaust-mass-flow', input)
-      .warnings.filter(({ code }) => code === 'input_not_used')
+      .notes.filter(({ code }) => code === 'not_used')
       .map(({ path, text }) => [path?.[0], text]);
 
   it('names what was typed and does not count', () => {
-    expect(unused({ ...bySpeed, airMassFlow: '161 kg/h' })).toEqual([
-      ['airMassFlow', 'Air-mass signal is not used: air mass flow from “engine speed and manifold density” was chosen.'],
-    ]);
+    expect(unused({ ...bySpeed, airMassFlow: '161 kg/h' })).toEqual([['airMassFlow', 'Air-mass signal: not used with what is chosen']]);
     expect(unused({ ...bySpeed, airFrom: 'air-mass-signal', airMassFlow: '161 kg/h' }).map(([key]) => key)).toEqual([
-      'engineSpeed',
       'displacement',
       'manifoldPressure',
       'manifoldTemperature',
+      'engineSpeed',
     ]);
   });
 

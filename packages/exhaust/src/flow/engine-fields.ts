@@ -1,4 +1,4 @@
-import { choice, quantity } from '@wallflow/calculation';
+import { cases, choice, quantity } from '@wallflow/calculation';
 import { absolutePressure, fraction, moleFraction, rotationalSpeed, temperature, volume } from '@wallflow/units';
 
 /** Inputs that describe an engine as an air pump. */
@@ -9,7 +9,7 @@ export const engineFields = {
     description: 'Swept volume of all cylinders together.',
     range: '0.05 <= x <= 200 L',
     usual: ['0.3 L', '30 L', 'road and machine diesels lie in this range'],
-    example: '2.0 L',
+    example: '3.9 L',
     units: ['L', 'cm3'],
   }),
   engineSpeed: quantity(rotationalSpeed, {
@@ -17,7 +17,7 @@ export const engineFields = {
     label: 'Engine speed',
     range: '50 <= x <= 10000 rpm',
     usual: ['400 rpm', '5500 rpm', 'diesel engines idle and run in this range'],
-    example: '2000 rpm',
+    example: '2200 rpm',
     units: ['rpm', 'r/s'],
   }),
   manifoldPressure: quantity(absolutePressure, {
@@ -26,7 +26,7 @@ export const engineFields = {
     description: 'Ambient pressure plus boost. A boost reading alone is a gauge pressure.',
     range: '5 < x <= 800 kPa',
     usual: ['60 kPa', '450 kPa', 'outside this range a gauge pressure or another unit is likely'],
-    example: '150 kPa',
+    example: '117 kPa',
     units: ['kPa', 'mbar', 'bar', 'psi'],
   }),
   manifoldTemperature: quantity(temperature, {
@@ -35,7 +35,7 @@ export const engineFields = {
     description: 'After the charge cooler and where recirculated exhaust has mixed in.',
     range: '-60 <= x <= 300 °C',
     usual: ['-30 °C', '150 °C', 'charge is seldom colder or hotter'],
-    example: '47 °C',
+    example: '40 °C',
   }),
 };
 
@@ -70,3 +70,6 @@ export const chargeFields = {
 export function revolutionsPerCycle(strokes: 'four-stroke' | 'two-stroke'): number {
   return strokes === 'four-stroke' ? 2 : 1;
 }
+
+/** The same as a step, for `strokes`. */
+export const revolutionsStep = cases('revolutionsPerCycle', { "strokes == 'four-stroke'": '2', otherwise: '1' });

@@ -6,7 +6,7 @@ export const exhaustMassFlowField = quantity(massFlow, {
   label: 'Exhaust mass flow',
   range: '0 <= x <= 30000 kg/h',
   usual: ['0 kg/h', '3000 kg/h', 'road and machine diesels give this much'],
-  example: '179 kg/h',
+  example: '305 kg/h',
   units: ['kg/h', 'g/s'],
 });
 
@@ -15,5 +15,5 @@ export const gasTemperatureField = quantity(temperature, {
   label: 'Gas temperature',
   range: '-60 <= x <= 1500 °C',
   usual: ['0 °C', '900 °C', { below: 'exhaust is seldom so cold', above: 'exhaust is seldom hotter' }],
-  example: '250 °C',
+  example: '206 °C',
 });

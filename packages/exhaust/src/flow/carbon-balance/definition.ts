@@ -1,34 +1,23 @@
-import {
-  choiceWithDefault,
-  constant,
-  defineCalculation,
-  noSolution,
-  quantity,
-  quantityOutput,
-  quantityWithDefault,
-} from '@wallflow/calculation';
+import { cases, choice, constant, defineCalculation, formula, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
 import { massFlow, massFraction, molarFlow, molarMass, moleFraction, ratio } from '@wallflow/units';
-import * as z from 'zod';
 import { carbonMassFraction, oxygenDemand } from '../../gas/air-fuel-ratio/kernel.js';
 import { waterPerDryAirOfHumidity } from '../../gas/composition/kernel.js';
-import { molarMassOfDryAir } from '../../gas/constants.js';
 import { fuelFields, humidityField } from '../../gas/fields.js';
+import { molarMassConstants } from '../../gas/molar-mass-constants.js';
 import { atomicMass, dryAir } from '../../gas/species.js';
 import { cfr1065 } from '../../sources.js';
+import { airMolarMass } from '../../vocabulary/constants.js';
 import { massBalance } from '../sources.js';
 import { carbonBalance, carbonBalanceMolarFlow } from './kernel.js';
 
 const trace = (symbol: string, label: string, max: string, example: string, defaultReason: string) =>
-  quantityWithDefault(moleFraction, {
+  quantity(moleFraction, {
     symbol,
     label,
-    min: '0 ppm',
-    max,
-    usual: ['0 ppm', '3000 ppm'],
-    usualReason: 'a sound diesel gives less',
+    range: `0 ppm <= x <= ${max}`,
+    usual: ['0 ppm', '3000 ppm', 'a sound diesel gives less'],
     example,
-    default: '0 ppm',
-    defaultReason,
+    default: ['0 ppm', defaultReason],
     units: ['ppm', '%'],
   });
 
@@ -38,76 +27,76 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
   subject: 'flow',
   title: 'Exhaust flow by carbon balance',
   purpose: 'How much exhaust comes out, from the fuel burnt and the carbon dioxide in the gas?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['carbon balance', 'fuel flow', 'carbon dioxide'],
   method: 'carbon balance, 40 CFR 1065.655',
-  inputs: z.strictObject({
+  inputs: {
     fuelMassFlow: quantity(massFlow, {
       symbol: '\\dot m_{fuel}',
       label: 'Fuel mass flow',
-      above: '0.001 kg/h',
-      max: '3000 kg/h',
-      usual: ['0.3 kg/h', '200 kg/h'],
-      usualReason: 'road and machine diesels burn this much',
+      range: '0.001 < x <= 3000 kg/h',
+      usual: ['0.3 kg/h', '200 kg/h', 'road and machine diesels burn this much'],
       example: '4 kg/h',
       units: ['kg/h', 'g/s'],
     }),
-    carbonDioxide: quantity(moleFraction, {
+    carbonDioxideReading: quantity(moleFraction, {
       symbol: 'x_{CO_2}',
       label: 'Carbon dioxide reading',
-      above: '0.1 %',
-      max: '20 %',
-      usual: ['1 %', '15.5 %'],
-      usualReason: 'diesel exhaust from idle to full load',
+      range: '0.1 < x <= 20 %',
+      usual: ['1 %', '15.5 %', 'diesel exhaust from idle to full load'],
       example: '4.8 %',
       units: ['%', 'ppm'],
     }),
-    carbonMonoxide: trace('x_{CO}', 'Carbon monoxide reading', '5 %', '200 ppm', 'small beside carbon dioxide in lean exhaust'),
-    hydrocarbons: trace('x_{HC}', 'Hydrocarbon reading, per carbon atom', '2 %', '50 ppm', 'small beside carbon dioxide in lean exhaust'),
-    basis: choiceWithDefault({
+    carbonMonoxideReading: trace('x_{CO}', 'Carbon monoxide reading', '5 %', '200 ppm', 'small beside carbon dioxide in lean exhaust'),
+    hydrocarbonReading: trace(
+      'x_{HC}',
+      'Hydrocarbon reading, per carbon atom',
+      '2 %',
+      '50 ppm',
+      'small beside carbon dioxide in lean exhaust',
+    ),
+    basis: choice({
       label: 'Basis of the readings',
       options: { dry: 'dry: after a cooler or a water trap', wet: 'wet: hot sample or sensor' },
-      example: 'dry',
-      default: 'dry',
-      defaultReason: 'bench and hand-held analysers dry their sample',
+      default: ['dry', 'bench and hand-held analysers dry their sample'],
     }),
     ...fuelFields,
-    carbonFraction: quantity(massFraction, {
-      symbol: 'w_{C,g}',
-      label: 'Carbon in the fuel by mass, if analysed',
-      description: 'Left out, it follows from the formula of the fuel.',
-      min: '20 %',
-      max: '100 %',
-      usual: ['75 %', '88 %'],
-      usualReason: 'diesel and biodiesel lie in this range',
-      example: '86.9 %',
-      units: ['%'],
-    }).optional(),
+    carbonFraction: optional(
+      quantity(massFraction, {
+        symbol: 'w_{C,g}',
+        label: 'Carbon in the fuel by mass, if analysed',
+        description: 'Left out, it follows from the formula of the fuel.',
+        range: '20 <= x <= 100 %',
+        usual: ['75 %', '88 %', 'diesel and biodiesel lie in this range'],
+        example: '86.9 %',
+        units: ['%'],
+      }),
+    ),
     humidity: humidityField,
-    waterPerDryExhaust: quantity(ratio, {
-      symbol: 'w_g',
-      label: 'Water per mole of dry exhaust, if known',
-      description: 'Left out, it follows from the fuel and the humidity.',
-      min: '0',
-      max: '0.6',
-      usual: ['0.005', '0.2'],
-      usualReason: 'diesel exhaust in common weather',
-      example: '0.06',
-    }).optional(),
-    intakeCarbonDioxide: quantityWithDefault(moleFraction, {
+    waterPerDryExhaust: optional(
+      quantity(ratio, {
+        symbol: 'w_g',
+        label: 'Water per mole of dry exhaust, if known',
+        description: 'Left out, it follows from the fuel and the humidity.',
+        range: '0 <= x <= 0.6',
+        usual: ['0.005', '0.2', 'diesel exhaust in common weather'],
+        example: '0.06',
+      }),
+    ),
+    intakeCarbonDioxide: quantity(moleFraction, {
       symbol: 'x_{CO_2,int}',
       label: 'Carbon dioxide in the intake air',
-      min: '0 ppm',
-      max: '0.1 %',
-      usual: ['0 ppm', '800 ppm'],
-      usualReason: 'outdoor air holds about 420 ppm, a workshop more',
-      example: '375 ppm',
-      default: '375 ppm',
-      defaultReason: 'the value that 40 CFR 1065.655(c)(3) allows; 50 ppm more change the result by 0.1 % at 5 % carbon dioxide',
+      range: '0 ppm <= x <= 0.1 %',
+      usual: ['0 ppm', '800 ppm', 'outdoor air holds about 420 ppm, a workshop more'],
+      default: ['375 ppm', 'the value that 40 CFR 1065.655(c)(3) allows; 50 ppm more change the result by 0.1 % at 5 % carbon dioxide'],
       units: ['ppm'],
     }),
-  }),
+  },
   intermediates: {
+    carbonRead: quantityOutput(moleFraction, { symbol: 'x_C', label: 'Carbon read in the gas', digits: 4, units: ['%', 'ppm'] }),
+    oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
+    waterPerDryAir: quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 }),
+    fixedWater: quantityOutput(ratio, { symbol: 'w_0', label: 'Water per mole of dry exhaust without any fuel', digits: 4 }),
+    waterPerCarbon: quantityOutput(ratio, { symbol: 'w_1', label: 'Water that one mole of carbon from the fuel adds', digits: 4 }),
     fuelCarbonFraction: quantityOutput(massFraction, { symbol: 'w_C', label: 'Carbon in the fuel by mass', digits: 4, units: ['%'] }),
     carbonPerDryExhaust: quantityOutput(ratio, { symbol: 'x_{C,d}', label: 'Carbon from the fuel per mole of dry exhaust', digits: 5 }),
     airPerDryExhaust: quantityOutput(ratio, { symbol: 'a', label: 'Dry intake air per mole of dry exhaust', digits: 5 }),
@@ -130,64 +119,87 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
     exhaustMassFlow: quantityOutput(massFlow, { symbol: '\\dot m_{exh}', label: 'Exhaust mass flow', digits: 4, units: ['kg/h', 'g/s'] }),
   },
   constants: {
-    carbonAtomicMass: constant(molarMass, atomicMass.carbon, { symbol: 'M_C', label: 'Molar mass of carbon', source: 'cfr1065' }),
-    airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M_{air}', label: 'Molar mass of dry air', source: 'cfr1065' }),
+    carbonAtomicMass: constant(molarMass, atomicMass.carbon, { symbol: 'M_C', label: 'Molar mass of carbon', source: cfr1065 }),
+    airMolarMass,
+    waterMolarMass: molarMassConstants.waterMolarMass,
   },
+  answer: 'exhaustMassFlow',
   steps: [
-    { gives: 'fuelCarbonFraction', text: 'As analysed, else from the formula of the fuel.', source: 'cfr1065', locator: '1065.655(d)' },
-    {
-      gives: 'carbonPerDryExhaust',
-      text: 'Carbon read in the gas, brought to dry exhaust, less what the intake air brought. Readings: [[basis]].',
-      source: 'cfr1065',
-      locator: '1065.655(c)',
-    },
-    {
-      gives: 'airPerDryExhaust',
-      tex: '[[airPerDryExhaust]] = 1+\\left(\\frac{[[hydrogenToCarbon]]}{4}-\\frac{[[oxygenToCarbon]]}{2}\\right)[[carbonPerDryExhaust]]',
-      source: 'cfr1065',
-      locator: '1065.655(c)',
-    },
-    {
-      gives: 'resultingWater',
-      text: 'As given, else half a mole per mole of hydrogen atoms of the fuel and the humidity of the intake air.',
-      source: 'cfr1065',
-      locator: '1065.655(c)',
-    },
-    {
-      gives: 'exhaustMolarFlow',
-      tex: '[[exhaustMolarFlow]] = \\frac{[[fuelMassFlow]]\\,[[fuelCarbonFraction]]\\left(1+[[resultingWater]]\\right)}{[[carbonAtomicMass]]\\,[[carbonPerDryExhaust]]}',
-      source: 'cfr1065',
-      locator: '1065.655(f)(3)',
-    },
-    { gives: 'lambda', text: 'The air found over the air that the fuel needs.' },
-    {
-      gives: 'airMassFlow',
-      tex: '[[airMassFlow]] = \\frac{[[exhaustMolarFlow]]}{1+[[resultingWater]]}\\,[[airPerDryExhaust]]\\,[[airMolarMass]]\\left(1+[[humidity]]\\right)',
-      source: 'massBalance',
-    },
-    { gives: 'exhaustMassFlow', tex: '[[exhaustMassFlow]] = [[airMassFlow]] + [[fuelMassFlow]]', source: 'massBalance' },
+    cases(
+      'fuelCarbonFraction',
+      {
+        'known(carbonFraction)': 'carbonFraction',
+        otherwise: '12.0107 / (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)',
+      },
+      cfr1065,
+      '1065.655(d)',
+    ),
+    formula('carbonRead', 'carbonDioxideReading + carbonMonoxideReading + hydrocarbonReading', cfr1065, '1065.655(c)'),
+    formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', cfr1065, '1065.655(c)'),
+    formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
+    cases(
+      'fixedWater',
+      { 'known(waterPerDryExhaust)': 'waterPerDryExhaust', otherwise: 'waterPerDryAir' },
+      cfr1065,
+      '1065.655(c)',
+      'As known, or the humidity of the intake air.',
+    ),
+    cases(
+      'waterPerCarbon',
+      { 'known(waterPerDryExhaust)': '0', otherwise: 'hydrogenToCarbon / 2 - waterPerDryAir * (1 - oxygenDemand)' },
+      cfr1065,
+      '1065.655(c)',
+      'Half a mole per mole of hydrogen atoms; where the water is known, nothing is added to it.',
+    ),
+    cases(
+      'carbonPerDryExhaust',
+      {
+        "basis == 'dry'": '(carbonRead - intakeCarbonDioxide) / (1 - intakeCarbonDioxide * (1 - oxygenDemand))',
+        otherwise:
+          '(carbonRead * (1 + fixedWater) - intakeCarbonDioxide) / (1 - intakeCarbonDioxide * (1 - oxygenDemand) - carbonRead * waterPerCarbon)',
+      },
+      cfr1065,
+      '1065.655(c)',
+      'Carbon read in the gas, brought to dry exhaust, less what the intake air brought.',
+    ),
+    formula('airPerDryExhaust', '1 - (1 - oxygenDemand) * carbonPerDryExhaust', cfr1065, '1065.655(c)'),
+    formula('resultingWater', 'fixedWater + waterPerCarbon * carbonPerDryExhaust', cfr1065, '1065.655(c)'),
+    formula(
+      'exhaustMolarFlow',
+      '(fuelMassFlow * fuelCarbonFraction * (1 + resultingWater)) / (carbonAtomicMass * carbonPerDryExhaust)',
+      cfr1065,
+      '1065.655(f)(3)',
+    ),
+    formula(
+      'lambda',
+      'airPerDryExhaust * 0.209445 / (carbonPerDryExhaust * oxygenDemand)',
+      undefined,
+      undefined,
+      'The air found over the air that the fuel needs.',
+    ),
+    formula('airMassFlow', 'exhaustMolarFlow / (1 + resultingWater) * airPerDryExhaust * airMolarMass * (1 + humidity)', massBalance),
+    formula('exhaustMassFlow', 'airMassFlow + fuelMassFlow', massBalance),
   ],
-  assumptions: [
-    {
-      code: 'steady',
-      text: 'Fuel flow and gas readings belong to the same steady state; the regulation allows this route for steady tests only.',
-    },
-    { code: 'undiluted', text: 'The sample is undiluted and no carbon is stored: not during a regeneration, when soot burns too.' },
-  ],
-  limits: [
-    {
-      code: 'weak_reading',
-      text: 'At idle the carbon dioxide is low and its error counts in full: 0.1 % of volume in 2 % is 5 % of the flow.',
-    },
-    { code: 'lean_only', text: 'For lean exhaust; hydrogen is not counted.' },
-  ],
-  cautions: [],
-  sources: { cfr1065, massBalance },
+  assumptions: {
+    steady: 'Fuel flow and gas readings belong to the same steady state; the regulation allows this route for steady tests only.',
+    undiluted: 'The sample is undiluted and no carbon is stored: not during a regeneration, when soot burns too.',
+  },
+  limits: {
+    weak_reading: 'At idle the carbon dioxide is low and its error counts in full: 0.1 % of volume in 2 % is 5 % of the flow.',
+    lean_only: 'For lean exhaust; hydrogen is not counted.',
+  },
   compute(input, { constants, warn }) {
-    const waterPerDryAir = waterPerDryAirOfHumidity(input.humidity);
-    const balance = carbonBalance({ ...input, fuel: input, waterPerDryAir });
+    const waterPerDryAir = waterPerDryAirOfHumidity(input.humidity, constants.airMolarMass, constants.waterMolarMass);
+    const readings = {
+      carbonDioxide: input.carbonDioxideReading,
+      carbonMonoxide: input.carbonMonoxideReading,
+      hydrocarbons: input.hydrocarbonReading,
+    };
+    const balance = carbonBalance({ ...input, ...readings, fuel: input, waterPerDryAir });
     if (!(balance.carbonPerDryExhaust > 0)) {
-      return noSolution('the gas holds no more carbon than the intake air: engine off, probe out or analyser wrong', ['carbonDioxide']);
+      return noSolution('the gas holds no more carbon than the intake air: engine off, probe out or analyser wrong', [
+        'carbonDioxideReading',
+      ]);
     }
     const fuelCarbonFraction = input.carbonFraction ?? carbonMassFraction(input);
     const moles = carbonBalanceMolarFlow(input.fuelMassFlow, balance, fuelCarbonFraction, constants.carbonAtomicMass);
@@ -195,13 +207,15 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
     const lambda = (balance.airPerDryExhaust * dryAir.oxygen) / (balance.carbonPerDryExhaust * oxygenDemand(input));
     if (lambda < 1)
       warn('rich_mixture', 'More carbon than this fuel gives in lean exhaust: check the analyser, its basis and the fuel.', [
-        'carbonDioxide',
+        'carbonDioxideReading',
       ]);
     const airMassFlow = dryAirMoles * constants.airMolarMass * (1 + input.humidity);
     return {
+      ...balance,
+      waterPerDryAir,
+      carbonRead: input.carbonDioxideReading + input.carbonMonoxideReading + input.hydrocarbonReading,
+      oxygenDemand: oxygenDemand(input),
       fuelCarbonFraction,
-      carbonPerDryExhaust: balance.carbonPerDryExhaust,
-      airPerDryExhaust: balance.airPerDryExhaust,
       resultingWater: balance.waterPerDryExhaust,
       lambda,
       exhaustMolarFlow: moles,

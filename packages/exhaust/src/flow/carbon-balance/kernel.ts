@@ -25,8 +25,10 @@ export interface CarbonBalance {
   readonly carbonPerDryExhaust: number;
   /** Moles of dry intake air per mole of dry exhaust. */
   readonly airPerDryExhaust: number;
-  /** Moles of water per mole of dry exhaust. */
+  /** Moles of water per mole of dry exhaust: `fixedWater + waterPerCarbon · carbonPerDryExhaust`. */
   readonly waterPerDryExhaust: number;
+  readonly fixedWater: number;
+  readonly waterPerCarbon: number;
 }
 
 /**
@@ -38,7 +40,6 @@ export function carbonBalance(input: CarbonBalanceInput): CarbonBalance {
   const { fuel, basis, intakeCarbonDioxide, waterPerDryAir } = input;
   const shrink = 1 - oxygenDemand(fuel);
   const measured = input.carbonDioxide + input.carbonMonoxide + input.hydrocarbons;
-  // Water per dry exhaust is `fixedWater + waterPerCarbon · carbon`.
   const fixedWater = input.waterPerDryExhaust ?? waterPerDryAir;
   const waterPerCarbon = input.waterPerDryExhaust === undefined ? fuel.hydrogenToCarbon / 2 - waterPerDryAir * shrink : 0;
   const wet = basis === 'wet' ? measured : 0;
@@ -48,6 +49,8 @@ export function carbonBalance(input: CarbonBalanceInput): CarbonBalance {
     carbonPerDryExhaust,
     airPerDryExhaust: 1 - shrink * carbonPerDryExhaust,
     waterPerDryExhaust: fixedWater + waterPerCarbon * carbonPerDryExhaust,
+    fixedWater,
+    waterPerCarbon,
   };
 }
 

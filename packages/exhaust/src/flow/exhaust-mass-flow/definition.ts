@@ -1,32 +1,30 @@
-import { commonPractice, constant, countOutput, defineCalculation, isRefusal, optional, quantityOutput } from '@wallflow/calculation';
-import { massFlow, molarHeatCapacity, molarMass, ratio } from '@wallflow/units';
+import { cases, commonPractice, countOutput, defineCalculation, formula, isRefusal, optional, quantityOutput } from '@wallflow/calculation';
+import { massFlow, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
-import { cfr1065, siBrochure } from '../../sources.js';
+import { airMolarMass, gasConstant } from '../../vocabulary/constants.js';
+import { revolutionsStep } from '../engine-fields.js';
 import { heywood1988, lambdaDefinition, massBalance } from '../sources.js';
 import { exhaustMassFlowInputs } from './fields.js';
 import { airFlow, fuelFlow } from './flows.js';
 import { exhaustMassFlow, lambdaOfFlows } from './kernel.js';
-import { warnOfUnused } from './unused-inputs.js';
 
 const flow = (symbol: string, label: string) => quantityOutput(massFlow, { symbol, label, digits: 4, units: ['kg/h', 'g/s'] });
 
 export const exhaustMassFlowCalculation = defineCalculation({
   id: 'exhaust-mass-flow',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'flow',
   title: 'Exhaust mass flow',
   purpose: 'How much gas goes through the exhaust, from what the engine shows?',
-  usedBy: ['technician', 'developer', 'trainer'],
-  keywords: ['exhaust flow', 'air mass', 'speed density', 'lambda', 'fuel flow'],
+  keywords: ['exhaust flow', 'air mass', 'MAF', 'mass air flow', 'speed density', 'lambda', 'fuel flow'],
   method: 'air plus fuel',
   inputs: exhaustMassFlowInputs,
   example: {
     airFrom: 'speed-density',
-    displacement: '2.0 L',
-    engineSpeed: '2000 rpm',
-    manifoldPressure: '150 kPa',
-    manifoldTemperature: '47 °C',
+    displacement: '3.9 L',
+    engineSpeed: '2200 rpm',
+    manifoldPressure: '117 kPa',
+    manifoldTemperature: '40 °C',
     fuelMassFlow: '4 kg/h',
   },
   intermediates: {
@@ -39,104 +37,80 @@ export const exhaustMassFlowCalculation = defineCalculation({
     resultingLambda: optional(quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda of these flows', digits: 3 })),
   },
   outputs: {
-    airMassFlow: flow('\\dot m_{air}', 'Air mass flow'),
-    fuelMassFlow: flow('\\dot m_{fuel}', 'Fuel mass flow'),
+    usedAirMassFlow: flow('\\dot m_{air}', 'Air mass flow'),
+    usedFuelMassFlow: flow('\\dot m_{fuel}', 'Fuel mass flow'),
     exhaustMassFlow: flow('\\dot m_{exh}', 'Exhaust mass flow'),
   },
-  constants: {
-    gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
-    airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M_{air}', label: 'Molar mass of dry air', source: 'cfr1065' }),
-  },
+  answer: 'exhaustMassFlow',
+  constants: { gasConstant, airMolarMass },
   steps: [
-    {
-      gives: 'revolutionsPerCycle',
-      text: 'A [[strokes]] engine fills its cylinders once every [[revolutionsPerCycle]] crankshaft revolutions.',
-    },
-    {
-      gives: 'airFromStrokes',
-      tex: '[[airFromStrokes]] = \\frac{[[airMassPerStroke]]\\,[[cylinderCount]]\\,[[engineSpeed]]}{[[revolutionsPerCycle]]}',
-      source: 'strokes',
-    },
-    {
-      gives: 'airFromSpeedDensity',
-      tex: '[[airFromSpeedDensity]] = \\frac{[[volumetricEfficiency]]\\,[[manifoldPressure]]\\,[[displacement]]\\,[[engineSpeed]]\\,[[airMolarMass]]}{[[revolutionsPerCycle]]\\,[[gasConstant]]\\,[[manifoldTemperature]]}\\left(1-[[exhaustGasRecirculation]]\\right)',
-      source: 'heywood1988',
-      locator: 'Eq. 2.27',
-    },
-    {
-      gives: 'airFromFuel',
-      tex: '[[airFromFuel]] = [[lambda]]\\,[[stoichiometricAirFuelRatio]]\\,[[fuelMassFlow]]',
-      source: 'lambdaDefinition',
-    },
-    { gives: 'airMassFlow', text: 'Air mass flow taken from: [[airFrom]].' },
-    {
-      gives: 'fuelFromLambda',
-      tex: '[[fuelFromLambda]] = \\frac{[[airMassFlow]]}{[[lambda]]\\,[[stoichiometricAirFuelRatio]]}',
-      source: 'lambdaDefinition',
-    },
-    { gives: 'fuelAssumed', tex: '[[fuelAssumed]] = 0.015\\,[[airMassFlow]]', source: 'fuelAtNoLoad' },
-    { gives: 'fuelMassFlow', text: 'Fuel as given, else by lambda, else as without load.' },
-    {
-      gives: 'resultingLambda',
-      tex: '[[resultingLambda]] = \\frac{[[airMassFlow]]}{[[stoichiometricAirFuelRatio]]\\,[[fuelMassFlow]]}',
-      source: 'lambdaDefinition',
-    },
-    { gives: 'exhaustMassFlow', tex: '[[exhaustMassFlow]] = [[airMassFlow]] + [[fuelMassFlow]]', source: 'massBalance' },
+    revolutionsStep,
+    formula(
+      'airFromStrokes',
+      'airMassPerStroke * cylinderCount * engineSpeed / revolutionsPerCycle',
+      commonPractice('Air mass per stroke: the charge of fresh air that one cylinder draws in one intake stroke'),
+    ),
+    formula(
+      'airFromSpeedDensity',
+      'volumetricEfficiency * manifoldPressure * displacement * engineSpeed * airMolarMass / (revolutionsPerCycle * gasConstant * manifoldTemperature) * (1 - exhaustGasRecirculation)',
+      heywood1988,
+      'Eq. 2.27',
+    ),
+    formula('airFromFuel', 'lambda * stoichiometricAirFuelRatio * fuelMassFlow', lambdaDefinition),
+    cases('usedAirMassFlow', {
+      "airFrom == 'air-mass-signal'": 'airMassFlow',
+      "airFrom == 'air-mass-per-stroke'": 'airFromStrokes',
+      "airFrom == 'speed-density'": 'airFromSpeedDensity',
+      otherwise: 'airFromFuel',
+    }),
+    formula('fuelFromLambda', 'usedAirMassFlow / (lambda * stoichiometricAirFuelRatio)', lambdaDefinition),
+    formula('fuelAssumed', '0.015 * usedAirMassFlow', commonPractice('Fuel share of a diesel without load: 1 to 2 % of the air mass')),
+    cases('usedFuelMassFlow', { 'known(fuelMassFlow)': 'fuelMassFlow', 'known(lambda)': 'fuelFromLambda', otherwise: 'fuelAssumed' }),
+    formula('resultingLambda', 'usedAirMassFlow / (stoichiometricAirFuelRatio * usedFuelMassFlow)', lambdaDefinition),
+    formula('exhaustMassFlow', 'usedAirMassFlow + usedFuelMassFlow', massBalance),
   ],
-  assumptions: [
-    { code: 'steady', text: 'The engine runs steadily, so that what enters leaves at once.' },
-    { code: 'dry_air', text: 'The air is taken as dry; humid air of 20 g/kg changes the exhaust flow by 1.2 % at most.' },
-    { code: 'no_leak', text: 'Nothing leaks between the point of measurement and the filter, and no air or reductant is added.' },
-  ],
-  limits: [
-    {
-      code: 'volumetric_efficiency',
-      text: 'By speed and density the result is as good as the volumetric efficiency: expect about 10 % without the value of this engine.',
-    },
-    { code: 'air_mass_sensor', text: 'By the air-mass signal the result is as good as the sensor: a dirty one usually reads low.' },
-  ],
-  cautions: [cautions.sensorFirst],
-  sources: {
-    massBalance,
-    lambdaDefinition,
-    heywood1988,
-    cfr1065,
-    siBrochure,
-    strokes: commonPractice('Air mass per stroke: the charge of fresh air that one cylinder draws in one intake stroke'),
-    fuelAtNoLoad: commonPractice('Fuel share of a diesel without load: 1 to 2 % of the air mass'),
+  assumptions: {
+    steady: 'The engine runs steadily, so that what enters leaves at once.',
+    dry_air: 'The air is taken as dry; humid air of 20 g/kg changes the exhaust flow by 1.2 % at most.',
+    no_leak: 'Nothing leaks between the point of measurement and the filter, and no air or reductant is added.',
   },
+  limits: {
+    volumetric_efficiency:
+      'By speed and density the result is as good as the volumetric efficiency: expect about 10 % without the value of this engine.',
+    air_mass_sensor: 'By the air-mass signal the result is as good as the sensor: a dirty one usually reads low.',
+  },
+  cautions: [cautions.sensorFirst],
   advise: (values) =>
     values.fuelAssumed === undefined
       ? []
-      : [{ tone: 'do', text: 'Use this value for tests without load only; under load give the fuel flow or lambda as well.' }],
+      : [{ tone: 'do', text: 'Use this value for tests without load only; under load enter the fuel flow or lambda as well.' }],
   compute(input, context) {
     const air = airFlow(input, context.constants, context);
     if (isRefusal(air)) return air;
-    warnOfUnused(input, context);
-    const fuel = fuelFlow(input, air.airMassFlow, context);
-    const hasFuel = fuel.fuelMassFlow > 0;
-    const resultingLambda = hasFuel ? lambdaOfFlows(air.airMassFlow, fuel.fuelMassFlow, input.stoichiometricAirFuelRatio) : undefined;
+    const fuel = fuelFlow(input, air.usedAirMassFlow, context);
+    const resultingLambda =
+      fuel.usedFuelMassFlow > 0 ? lambdaOfFlows(air.usedAirMassFlow, fuel.usedFuelMassFlow, input.stoichiometricAirFuelRatio) : undefined;
     if (resultingLambda !== undefined && resultingLambda < 1) {
       context.warn('rich_mixture', 'More fuel than this air can burn (lambda below 1): check the air flow, the fuel flow and their units.');
     }
     if (resultingLambda !== undefined && input.lambda !== undefined && Math.abs(resultingLambda / input.lambda - 1) > 0.1) {
       context.warn(
         'lambda_disagrees',
-        'Air and fuel flow do not fit the lambda given: one of the three signals is wrong. The fuel flow was used.',
+        'Air and fuel flow do not fit the lambda entered: one of the three signals is wrong. The fuel flow was used.',
         ['lambda'],
       );
     }
     return {
-      airMassFlow: air.airMassFlow,
-      revolutionsPerCycle: air.revolutionsPerCycle,
-      airFromStrokes: air.airFromStrokes,
-      airFromSpeedDensity: air.airFromSpeedDensity,
-      airFromFuel: air.airFromFuel,
-      fuelMassFlow: fuel.fuelMassFlow,
-      fuelFromLambda: fuel.fuelFromLambda,
-      fuelAssumed: fuel.fuelAssumed,
+      revolutionsPerCycle: undefined,
+      airFromStrokes: undefined,
+      airFromSpeedDensity: undefined,
+      airFromFuel: undefined,
+      fuelFromLambda: undefined,
+      fuelAssumed: undefined,
+      ...air,
+      ...fuel,
       resultingLambda,
-      exhaustMassFlow: exhaustMassFlow(air.airMassFlow, fuel.fuelMassFlow),
+      exhaustMassFlow: exhaustMassFlow(air.usedAirMassFlow, fuel.usedFuelMassFlow),
     };
   },
 });
