@@ -1,13 +1,40 @@
-import { constant, defineCalculation, quantityOutput } from '@wallflow/calculation';
-import { molarHeatCapacity, molarMass, ratio, specificEnergy, specificHeatCapacity } from '@wallflow/units';
-import * as z from 'zod';
-import { cfr1065, siBrochure } from '../../sources.js';
-import { molarGasConstant } from '../constants.js';
+import { defineCalculation, formula, quantityOutput, rows, tableOutput } from '@wallflow/calculation';
+import { molarHeatCapacity, molarMass, ratio, specificEnergy, specificHeatCapacity, temperatureDifference } from '@wallflow/units';
+import { cfr1065 } from '../../sources.js';
+import { gasConstant } from '../../vocabulary/constants.js';
+import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
 import { gasTemperatureField, mixtureFields } from '../fields.js';
 import { mixtureOf } from '../mixture.js';
+import { mixtureWorking, partsOf } from '../mixture-working.js';
 import { griMech30, nasaTm4513 } from '../sources.js';
-import { molarMassOfMixture } from '../species.js';
-import { heatCapacityRatio, molarHeatCapacityOfMixture, sensibleEnthalpyOfMixture } from './kernel.js';
+import { type ExhaustSpecies, exhaustSpecies, molarMassOfMixture, perSpecies } from '../species.js';
+import { enthalpyReferenceTemperature, heatCapacityRatio, molarHeatCapacityOfMixture, sensibleEnthalpyOfMixture } from './kernel.js';
+import { nasaBreakTemperature, nasaEnthalpy, nasaHeatCapacity, nasaPolynomials } from './nasa.js';
+
+/** A sum with the signs of its coefficients. */
+const sumOf = (coefficients: readonly number[], term: (power: number) => string) =>
+  coefficients
+    .flatMap((a, power) => (a === 0 ? [] : [`${a < 0 ? '-' : '+'} ${Math.abs(a)}${term(power)}`]))
+    .join(' ')
+    .replace(/^\+ /, '')
+    .replace(/^- /, '-');
+const heatOf = (a: readonly number[]) =>
+  sumOf(a.slice(0, 5), (power) => (power === 0 ? '' : ` * gasTemperature${power === 1 ? '' : ` ^ ${power}`}`));
+const enthalpyOf = (a: readonly number[], at: string) =>
+  sumOf([...a.slice(5), ...a.slice(0, 5)], (power) => (power === 0 ? '' : ` * ${at}${power === 1 ? '' : ` ^ ${power} / ${power}`}`));
+
+/** A formula below and one above the temperature where the polynomials change, for each gas. */
+const polynomials = (formulaOf: (coefficients: readonly number[], species: ExhaustSpecies) => string) =>
+  Object.fromEntries(
+    exhaustSpecies.flatMap((species) => {
+      const { low, high } = nasaPolynomials[species];
+      const is = `part == '${species}'`;
+      return [
+        [`${is} and gasTemperature < ${nasaBreakTemperature}`, formulaOf(low, species)],
+        [is, formulaOf(high, species)],
+      ];
+    }),
+  );
 
 export const exhaustHeatCapacityCalculation = defineCalculation({
   id: 'exhaust-heat-capacity',
@@ -15,10 +42,9 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
   subject: 'gas',
   title: 'Heat capacity and enthalpy of exhaust gas',
   purpose: 'How much heat does a kilogram of exhaust carry at its temperature?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['heat capacity', 'enthalpy', 'specific heat ratio'],
   method: 'NASA polynomials of the pure gases, ideal mixture',
-  inputs: z.strictObject({
+  inputs: {
     gasTemperature: gasTemperatureField({
       range: '200 <= T <= 3500 K',
       usual: [
@@ -31,9 +57,23 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
       ],
     }),
     ...mixtureFields,
-  }),
+  },
   example: { lambda: '2' },
   intermediates: {
+    ...mixtureWorking.intermediates,
+    parts: tableOutput({
+      label: 'Parts of the gas',
+      columns: {
+        ...mixtureWorking.columns,
+        heatOverConstant: quantityOutput(ratio, { symbol: 'C_{p,i}/R', label: 'Molar heat capacity over the gas constant', digits: 5 }),
+        enthalpyOverConstant: quantityOutput(temperatureDifference, {
+          symbol: 'H_i/R',
+          label: 'Molar enthalpy above 25 °C over the gas constant',
+          digits: 5,
+          units: ['K'],
+        }),
+      },
+    }),
     mixtureMolarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass', digits: 6, units: ['g/mol'] }),
     molarHeatCapacity: quantityOutput(molarHeatCapacity, { symbol: 'C_p', label: 'Molar heat capacity', digits: 5 }),
   },
@@ -48,55 +88,57 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
     }),
     heatCapacityRatio: quantityOutput(ratio, { symbol: '\\gamma', label: 'Ratio of specific heats', digits: 5 }),
   },
-  constants: {
-    gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
-  },
+  answer: 'heatCapacity',
+  constants: { ...mixtureWorking.constants, gasConstant },
   steps: [
-    {
-      gives: 'mixtureMolarMass',
-      tex: '[[mixtureMolarMass]] = \\sum_i x_i\\,M_i',
-      source: 'cfr1065',
-      locator: '1065.1005(f)(2), Table 7',
-    },
-    {
-      gives: 'molarHeatCapacity',
-      tex: '[[molarHeatCapacity]] = [[gasConstant]]\\sum_i x_i\\left(a_1+a_2T+a_3T^2+a_4T^3+a_5T^4\\right)_i',
-      source: 'nasaTm4513',
-      locator: 'nitrogen; the other gases GRI-Mech 3.0; one set of coefficients below and one above 1000 K',
-    },
-    {
-      gives: 'enthalpy',
-      tex: '[[enthalpy]] = \\frac{1}{[[mixtureMolarMass]]}\\int_{298.15\\,\\mathrm{K}}^{[[gasTemperature]]} C_p\\,\\mathrm{d}T',
-      source: 'nasaTm4513',
-    },
-    {
-      gives: 'heatCapacityRatio',
-      tex: '[[heatCapacityRatio]] = \\frac{[[molarHeatCapacity]]}{[[molarHeatCapacity]]-[[gasConstant]]}',
-    },
-    { gives: 'heatCapacity', tex: '[[heatCapacity]] = \\frac{[[molarHeatCapacity]]}{[[mixtureMolarMass]]}' },
+    ...mixtureWorking.steps,
+    rows(
+      'parts',
+      {
+        ...mixtureWorking.rows,
+        heatOverConstant: polynomials(heatOf),
+        enthalpyOverConstant: polynomials(
+          (a, species) =>
+            `${enthalpyOf(a, 'gasTemperature')} - (${enthalpyOf(nasaPolynomials[species].low, `${enthalpyReferenceTemperature}`)})`,
+        ),
+      },
+      nasaTm4513,
+      'nitrogen; the other gases GRI-Mech 3.0; one set of coefficients below and one above 1000 K',
+    ),
+    formula('mixtureMolarMass', 'sum(parts.share * parts.partMolarMass)', cfr1065, '1065.1005(f)(2), Table 7'),
+    formula('molarHeatCapacity', 'gasConstant * sum(parts.share * parts.heatOverConstant)', nasaTm4513),
+    formula('enthalpy', 'gasConstant * sum(parts.share * parts.enthalpyOverConstant) / mixtureMolarMass', nasaTm4513),
+    formula('heatCapacityRatio', 'molarHeatCapacity / (molarHeatCapacity - gasConstant)'),
+    formula('heatCapacity', 'molarHeatCapacity / mixtureMolarMass'),
   ],
-  assumptions: [{ code: 'ideal_gas', text: 'Ideal gas: pressure does not matter.' }],
-  limits: [
-    {
-      code: 'not_air',
-      text: 'Exhaust is not air: with dry intake air its heat capacity at 600 K is 1.5 % (lambda 6) to 8.6 % (lambda 1) higher.',
-    },
-    { code: 'no_condensation', text: 'The heat of condensing water is not in it.' },
-  ],
-  cautions: [],
-  sources: { nasaTm4513, griMech30, cfr1065, siBrochure },
+  assumptions: { ideal_gas: 'Ideal gas: pressure does not matter.' },
+  limits: {
+    not_air: 'Exhaust is not air: with dry intake air its heat capacity at 600 K is 1.5 % (lambda 6) to 8.6 % (lambda 1) higher.',
+    no_condensation: 'The heat of condensing water is not in it.',
+  },
+  sources: [griMech30],
   dimensional: 'polynomials fitted in kelvin',
   compute(input, context) {
+    const { gasTemperature } = input;
+    const { constants } = context;
     const mixture = mixtureOf(input, context);
-    const { gasConstant } = context.constants;
-    const mixtureMolarMass = molarMassOfMixture(mixture);
-    const molar = molarHeatCapacityOfMixture(mixture, input.gasTemperature, gasConstant);
+    const molarMasses = perSpecies((species) => constants[`${species}MolarMass`]);
+    const mixtureMolarMass = molarMassOfMixture(mixture, molarMasses);
+    const molar = molarHeatCapacityOfMixture(mixture, gasTemperature, constants.gasConstant);
+    const enthalpyOverConstant = (species: ExhaustSpecies) =>
+      nasaEnthalpy(nasaPolynomials[species], gasTemperature) - nasaEnthalpy(nasaPolynomials[species], enthalpyReferenceTemperature);
     return {
+      ...mixture,
+      waterPerDryAir: waterPerDryAirOfHumidity(input.humidity, constants.airMolarMass, constants.waterMolarMass),
+      parts: partsOf(mixture, molarMasses, (species) => ({
+        heatOverConstant: nasaHeatCapacity(nasaPolynomials[species], gasTemperature),
+        enthalpyOverConstant: enthalpyOverConstant(species),
+      })),
       mixtureMolarMass,
       molarHeatCapacity: molar,
       heatCapacity: molar / mixtureMolarMass,
-      enthalpy: sensibleEnthalpyOfMixture(mixture, input.gasTemperature, gasConstant) / mixtureMolarMass,
-      heatCapacityRatio: heatCapacityRatio(molar, gasConstant),
+      enthalpy: sensibleEnthalpyOfMixture(mixture, gasTemperature, constants.gasConstant) / mixtureMolarMass,
+      heatCapacityRatio: heatCapacityRatio(molar, constants.gasConstant),
     };
   },
 });
