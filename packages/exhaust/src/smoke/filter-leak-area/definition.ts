@@ -1,12 +1,13 @@
 import {
   choiceOutput,
   commonPractice,
-  constant,
   defineCalculation,
+  formula,
   inconsistentInputs,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  type Source,
+  verdict,
 } from '@wallflow/calculation';
 import {
   absolutePressure,
@@ -15,107 +16,98 @@ import {
   differentialPressure,
   fraction,
   length,
-  molarHeatCapacity,
-  molarMass,
   particleNumberConcentration,
+  ratio,
   temperature,
   volumeFlow,
 } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
-import { molarGasConstant, molarMassOfDryAir } from '../../gas/constants.js';
 import { gasDensity } from '../../gas/density/kernel.js';
-import { cfr1065, siBrochure } from '../../sources.js';
+import { siBrochure } from '../../sources.js';
+import { airMolarMass, gasConstant } from '../../vocabulary/constants.js';
 import { leakArea, leakShare } from './kernel.js';
 
-/** Share of by-passed gas below which the doubt about the efficiency of the sound filter hides a leak. */
+/** Share of by-passed gas below which the uncertainty of a sound filter's efficiency hides a leak. */
 const smallestLeak = 0.001;
+
+const balance: Source = { type: 'derivation', title: 'Particle balance over a filter with a by-pass', mark: 'read' };
+const orifice: Source = {
+  type: 'book',
+  title: 'Orifice flow, Q = C A √(2Δp/ρ), C = 0.61 for a sharp edge (fluid mechanics textbooks)',
+  mark: 'from memory',
+};
+const practice = commonPractice('Soot in the tail pipe and black channels on the outlet face point to a crack');
 
 export const filterLeakAreaCalculation = defineCalculation({
   id: 'filter-leak-area',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'smoke',
   title: 'Size of a leak in the filter',
-  purpose: 'How large is the hole or crack that would explain the particle count behind the filter?',
-  usedBy: ['technician', 'trainer'],
-  keywords: ['crack', 'leak', 'by-pass', 'particle number', 'filtration efficiency'],
+  purpose: 'How large is the hole or crack that would explain the particle count after the filter?',
+  keywords: ['crack', 'leak', 'by-pass', 'DPF', 'PN', 'particle number', 'filtration efficiency'],
   method: 'particle balance for the by-pass share, orifice flow for the area',
-  inputs: z.strictObject({
+  inputs: {
     particlesBefore: quantity(particleNumberConcentration, {
       symbol: 'N_1',
       label: 'Particle number before the filter',
       description: 'A warm diesel at idle gives about ten million per cubic centimetre, from memory; measure it if you can.',
-      above: '1000 1/cm3',
-      max: '1000000000 1/cm3',
-      usual: ['1000000 1/cm3', '100000000 1/cm3'],
-      usualReason: 'usual raw diesel exhaust, from memory',
+      range: '1000 < x <= 1000000000 1/cm3',
+      usual: ['1000000 1/cm3', '100000000 1/cm3', 'usual raw diesel exhaust, from memory'],
       example: '10000000 1/cm3',
       units: ['1/cm3'],
     }),
-    particlesBehind: quantity(particleNumberConcentration, {
+    particlesAfter: quantity(particleNumberConcentration, {
       symbol: 'N_2',
-      label: 'Particle number behind the filter',
-      min: '0 1/cm3',
-      max: '1000000000 1/cm3',
+      label: 'Particle number after the filter',
+      range: '0 <= x <= 1000000000 1/cm3',
       example: '600000 1/cm3',
       units: ['1/cm3'],
     }),
-    soundEfficiency: quantityWithDefault(fraction, {
+    soundEfficiency: quantity(fraction, {
       symbol: 'E',
       label: 'Efficiency of the filter where it is sound',
-      min: '50 %',
-      max: '99.9999 %',
-      example: '99.9 %',
+      range: '50 <= x <= 99.9999 %',
       units: ['%'],
-      default: '99.9 %',
-      defaultReason: 'wall-flow filter with a soot cake, from memory; less when freshly cleaned',
+      default: ['99.9 %', 'wall-flow filter with a soot cake, from memory; less when freshly cleaned'],
     }),
-    volumeFlow: quantity(volumeFlow, {
+    exhaustVolumeFlow: quantity(volumeFlow, {
       symbol: '\\dot V',
-      label: 'Exhaust volume flow in the filter',
-      description: 'At the temperature and pressure there.',
-      above: '0 m3/h',
-      max: '10000 m3/h',
+      label: 'Exhaust volume flow',
+      description: 'At the temperature and pressure in the filter.',
+      range: '0 < x <= 10000 m3/h',
       example: '60 m3/h',
       units: ['m3/h'],
     }),
     pressureDrop: quantity(differentialPressure, {
       symbol: '\\Delta p',
-      label: 'Pressure drop across the filter',
-      above: '0.1 mbar',
-      max: '1000 mbar',
+      label: 'Pressure drop',
+      range: '0.1 < x <= 1000 mbar',
       example: '6 mbar',
       units: ['mbar', 'kPa'],
     }),
     gasTemperature: quantity(temperature, {
       symbol: 'T',
       label: 'Gas temperature',
-      min: '-20 °C',
-      max: '900 °C',
+      range: '-20 <= x <= 900 °C',
       example: '130 °C',
       units: ['degC'],
     }),
-    gasPressure: quantityWithDefault(absolutePressure, {
+    gasPressure: quantity(absolutePressure, {
       symbol: 'p',
-      label: 'Absolute pressure',
-      min: '50 kPa',
-      max: '400 kPa',
+      label: 'Absolute pressure of the gas',
+      range: '50 <= x <= 400 kPa',
       example: '101.3 kPa',
       units: ['kPa', 'mbar'],
-      default: '101.325 kPa',
-      defaultReason: 'sea level; 1000 m of altitude change the area by 6 %',
+      default: ['101.325 kPa', 'sea level; 1000 m of altitude change the area by 6 %'],
     }),
-    dischargeCoefficient: quantityWithDefault(fraction, {
+    dischargeCoefficient: quantity(ratio, {
       symbol: 'C',
       label: 'Discharge coefficient',
-      min: '0.3',
-      max: '1',
-      example: '0.61',
+      range: '0.3 <= x <= 1',
       units: ['1'],
-      default: '0.61',
-      defaultReason: 'sharp-edged hole, textbook value',
+      default: ['0.61', 'sharp-edged hole, textbook value'],
     }),
-  }),
+  },
   intermediates: {
     penetration: quantityOutput(fraction, { symbol: 'P', label: 'Share of the particles that gets through', digits: 3, units: ['%'] }),
     leakShare: quantityOutput(fraction, {
@@ -133,65 +125,45 @@ export const filterLeakAreaCalculation = defineCalculation({
       options: {
         tight: 'as tight as a sound filter',
         leak: 'gas by-passes the filter',
-        'nothing-counted': 'not proven: nothing was counted behind the filter at all',
+        'nothing-counted': 'not proven: nothing at all was counted after the filter',
       },
     }),
     leakArea: quantityOutput(area, { symbol: 'A', label: 'Area of the leak', digits: 2, units: ['mm2'] }),
   },
-  constants: {
-    gasConstant: constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: 'siBrochure' }),
-    airMolarMass: constant(molarMass, molarMassOfDryAir, { symbol: 'M', label: 'Molar mass of dry air', source: 'cfr1065' }),
-  },
+  constants: { gasConstant, airMolarMass },
+  answer: 'leakArea',
   steps: [
-    { gives: 'penetration', tex: '[[penetration]] = \\frac{[[particlesBehind]]}{[[particlesBefore]]}' },
-    {
-      gives: 'leakShare',
-      tex: '[[leakShare]] = \\max\\left(0,\\ \\frac{[[penetration]]-(1-[[soundEfficiency]])}{[[soundEfficiency]]}\\right)',
-      source: 'balance',
-    },
-    {
-      gives: 'gasDensity',
-      tex: '[[gasDensity]] = \\frac{[[gasPressure]]\\,[[airMolarMass]]}{[[gasConstant]]\\,[[gasTemperature]]}',
-      source: 'siBrochure',
-    },
-    { gives: 'verdict', text: 'A share above 0.1 % means a leak; less cannot be told from the doubt about the sound filter.' },
-    { gives: 'equivalentDiameter', tex: '[[equivalentDiameter]] = 2\\sqrt{A/\\pi}' },
-    {
-      gives: 'leakArea',
-      tex: '[[leakArea]] = \\frac{[[leakShare]]\\,[[volumeFlow]]}{[[dischargeCoefficient]]\\sqrt{2\\,[[pressureDrop]]/[[gasDensity]]}}',
-      source: 'orifice',
-    },
+    formula('penetration', 'particlesAfter / particlesBefore'),
+    formula('leakShare', 'max(0, (penetration - (1 - soundEfficiency)) / soundEfficiency)', balance),
+    formula('gasDensity', 'gasPressure * airMolarMass / (gasConstant * gasTemperature)', siBrochure),
+    formula('leakArea', 'leakShare * exhaustVolumeFlow / (dischargeCoefficient * sqrt(2 * pressureDrop / gasDensity))', orifice),
+    formula('equivalentDiameter', '2 * sqrt(leakArea / pi)'),
+    verdict(
+      'verdict',
+      { 'nothing-counted': 'particlesAfter == 0', leak: 'leakShare > 0.001', tight: 'otherwise' },
+      undefined,
+      undefined,
+      'Smaller leaks are hidden by the uncertainty of an intact filter.',
+    ),
   ],
-  assumptions: [
-    { code: 'same_state', text: 'Both counts are for the same state and dilution.' },
-    { code: 'no_filtering_in_leak', text: 'Nothing is filtered in the leak, and it lies between the two faces of the filter.' },
-  ],
-  limits: [
-    { code: 'order_of_magnitude', text: 'The raw particle number varies tenfold between engines: read the area as an order of magnitude.' },
-  ],
-  cautions: [cautions.fumes, cautions.sensorFirst],
-  sources: {
-    balance: { type: 'derivation', title: 'Particle balance over a filter with a by-pass', mark: 'read' },
-    orifice: {
-      type: 'book',
-      title: 'Orifice flow, Q = C A √(2Δp/ρ), C = 0.61 for a sharp edge (fluid mechanics textbooks)',
-      mark: 'from memory',
-    },
-    siBrochure,
-    cfr1065,
-    practice: commonPractice('Soot in the tail pipe and black channels on the outlet face point to a crack'),
+  assumptions: {
+    same_state: 'Both counts are for the same state and dilution.',
+    no_filtering_in_leak: 'Nothing is filtered in the leak, and it lies between the two faces of the filter.',
   },
+  limits: { order_of_magnitude: 'The raw particle number varies tenfold between engines: read the area as an order of magnitude.' },
+  cautions: [cautions.fumes, cautions.sensorFirst],
+  sources: [practice],
   compute(input, { constants, warn }) {
-    const penetration = input.particlesBehind / input.particlesBefore;
+    const penetration = input.particlesAfter / input.particlesBefore;
     if (penetration > 1)
-      return inconsistentInputs('more particles behind the filter than before it', ['particlesBehind'], ['particlesBefore']);
+      return inconsistentInputs('more particles after the filter than before it', ['particlesAfter'], ['particlesBefore']);
     const share = Math.max(0, leakShare({ penetration, soundEfficiency: input.soundEfficiency }));
     const rho = gasDensity(
       { pressure: input.gasPressure, temperature: input.gasTemperature, molarMass: constants.airMolarMass },
       constants.gasConstant,
     );
     const hole = leakArea({
-      leakFlow: share * input.volumeFlow,
+      leakFlow: share * input.exhaustVolumeFlow,
       pressureDrop: input.pressureDrop,
       density: rho,
       dischargeCoefficient: input.dischargeCoefficient,
@@ -206,7 +178,7 @@ export const filterLeakAreaCalculation = defineCalculation({
       gasDensity: rho,
       leakArea: hole,
       equivalentDiameter: 2 * Math.sqrt(hole / Math.PI),
-      verdict: input.particlesBehind === 0 ? 'nothing-counted' : share > smallestLeak ? 'leak' : 'tight',
+      verdict: input.particlesAfter === 0 ? 'nothing-counted' : share > smallestLeak ? 'leak' : 'tight',
     };
   },
 });
