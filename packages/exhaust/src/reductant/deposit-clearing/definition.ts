@@ -16,7 +16,7 @@ import {
 } from '@wallflow/calculation';
 import { temperature, temperatureDifference, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { type DepositKindId, depositKinds } from '../deposits/kinds.js';
+import { type DepositKind, type DepositKindId, depositKinds } from '../deposits/kinds.js';
 import { depositAgeing2020, depositAnalysis2015, depositFormation2014, depositPractice, tischer2019 } from '../deposits/sources.js';
 
 const names = Object.fromEntries(Object.entries(depositKinds).map(([id, kind]) => [id, kind.name])) as Record<DepositKindId, string>;
@@ -144,7 +144,7 @@ export const depositClearingCalculation = defineCalculation({
       byWater: kind.warmWater,
       kinds: (Object.keys(depositKinds) as DepositKindId[])
         .filter((id) => id !== 'unknown')
-        .map((id) => ({ ...depositKinds[id], kind: id })),
+        .map((id) => ({ kind: id, ...rowOf(depositKinds[id]) })),
       verdict: input.clearingMethod === 'heat' ? heated : kind.warmWater === 'dissolves' ? 'clears' : 'does-not-clear',
     };
   },
@@ -153,3 +153,8 @@ export const depositClearingCalculation = defineCalculation({
     { tone: 'do-not', text: 'Do not chip at the injector tip or the mixer, and do not pour water into a hot exhaust.' },
   ],
 });
+
+/** A row of the table without the name, which the kind itself shows. */
+function rowOf({ losesFrom, goneAbove, warmWater }: DepositKind) {
+  return { losesFrom, goneAbove, warmWater };
+}

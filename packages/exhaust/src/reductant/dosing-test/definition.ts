@@ -139,7 +139,6 @@ export const dosingTestCalculation = defineCalculation({
     }),
     ...oneOf(
       {
-        nominalMass: quantity(mass, { symbol: 'm_0', label: 'Nominal mass', description: nominalText, ...quantityOfMass, example: '54 g' }),
         nominalVolume: quantity(volume, {
           symbol: 'V_0',
           label: 'Nominal volume',
@@ -147,6 +146,7 @@ export const dosingTestCalculation = defineCalculation({
           ...quantityOfVolume,
           example: '50 mL',
         }),
+        nominalMass: quantity(mass, { symbol: 'm_0', label: 'Nominal mass', description: nominalText, ...quantityOfMass, example: '54 g' }),
       },
       { prefer: 'nominalMass' },
     ),
@@ -214,7 +214,7 @@ export const dosingTestCalculation = defineCalculation({
       default: ['not-watched', 'nothing was said about it'],
     }),
   },
-  example: { nominalVolume: '50 mL', ureaFraction: '30.1 %' },
+  example: { ureaFraction: '30.1 %' },
   intermediates: {
     ...solutionDensity.intermediates,
     runFlows: tableOutput({
