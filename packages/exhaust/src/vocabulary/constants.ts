@@ -4,11 +4,16 @@ import { molarGasConstant, molarMassOfDryAir } from '../gas/constants.js';
 import { sutherlandAir } from '../gas/dynamic-viscosity/kernel.js';
 import { cfr1065, siBrochure } from '../sources.js';
 
-// Constants that several definitions name. Each carries its kind, symbol, label and source.
+// Constants that several definitions name. Each carries its kind, symbol, label and source. Marked as pure, so that a bundle leaves
+// out those that its calculations do not name.
 
-export const gasConstant = constant(molarHeatCapacity, molarGasConstant, { symbol: 'R', label: 'Molar gas constant', source: siBrochure });
+export const gasConstant = /* @__PURE__ */ constant(molarHeatCapacity, molarGasConstant, {
+  symbol: 'R',
+  label: 'Molar gas constant',
+  source: siBrochure,
+});
 
-export const airMolarMass = constant(molarMass, molarMassOfDryAir, {
+export const airMolarMass = /* @__PURE__ */ constant(molarMass, molarMassOfDryAir, {
   symbol: 'M_{air}',
   label: 'Molar mass of dry air',
   source: cfr1065,
@@ -16,17 +21,17 @@ export const airMolarMass = constant(molarMass, molarMassOfDryAir, {
 
 /** Air in Sutherland's formula. */
 export const sutherlandConstants = {
-  referenceViscosity: constant(dynamicViscosity, sutherlandAir.referenceViscosity, {
+  referenceViscosity: /* @__PURE__ */ constant(dynamicViscosity, sutherlandAir.referenceViscosity, {
     symbol: '\\mu_{ref}',
     label: 'Viscosity of air at the reference temperature',
     source: cfr1065,
   }),
-  referenceTemperature: constant(temperature, sutherlandAir.referenceTemperature, {
+  referenceTemperature: /* @__PURE__ */ constant(temperature, sutherlandAir.referenceTemperature, {
     symbol: 'T_{ref}',
     label: 'Reference temperature',
     source: cfr1065,
   }),
-  sutherlandTemperature: constant(temperature, sutherlandAir.sutherlandTemperature, {
+  sutherlandTemperature: /* @__PURE__ */ constant(temperature, sutherlandAir.sutherlandTemperature, {
     symbol: 'S',
     label: 'Sutherland temperature of air',
     source: cfr1065,

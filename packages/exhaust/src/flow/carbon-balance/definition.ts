@@ -2,7 +2,7 @@ import { cases, choice, constant, defineCalculation, formula, noSolution, option
 import { massFlow, massFraction, molarFlow, molarMass, moleFraction, ratio } from '@wallflow/units';
 import { carbonMassFraction, oxygenDemand } from '../../gas/air-fuel-ratio/kernel.js';
 import { waterPerDryAirOfHumidity } from '../../gas/composition/kernel.js';
-import { fuelFields, humidityField } from '../../gas/fields.js';
+import { fuelFields, humidityField } from '../../gas/mixture-fields.js';
 import { molarMassConstants } from '../../gas/molar-mass-constants.js';
 import { atomicMass, dryAir } from '../../gas/species.js';
 import { cfr1065 } from '../../sources.js';

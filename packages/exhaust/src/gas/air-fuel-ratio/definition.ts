@@ -1,7 +1,7 @@
 import { cases, defineCalculation, formula, oneOf, optional, quantity, quantityOutput } from '@wallflow/calculation';
 import { massFraction, massRatio, ratio } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
-import { fuelFields, lambdaField } from '../fields.js';
+import { fuelFields, lambdaField } from '../mixture-fields.js';
 import { atomBalance, unRegulation49 } from '../sources.js';
 import { carbonMassFraction, stoichiometricAirFuelRatio, stoichiometricAirFuelRatioRegulation49 } from './kernel.js';
 

@@ -3,7 +3,7 @@ import { massRatio, molarMass, moleFraction, ratio } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { airMolarMass } from '../../vocabulary/constants.js';
 import { oxygenDemand, stoichiometricAirFuelRatio } from '../air-fuel-ratio/kernel.js';
-import { fuelFields, humidityField, lambdaField } from '../fields.js';
+import { fuelFields, humidityField, lambdaField } from '../mixture-fields.js';
 import { molarMassConstants } from '../molar-mass-constants.js';
 import { atomBalance } from '../sources.js';
 import { molarMassOfMixture, moleMean, perSpecies } from '../species.js';

@@ -3,8 +3,9 @@ import { molarHeatCapacity, molarMass, ratio, specificEnergy, specificHeatCapaci
 import { cfr1065 } from '../../sources.js';
 import { gasConstant } from '../../vocabulary/constants.js';
 import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
-import { gasTemperatureField, mixtureFields } from '../fields.js';
+import { gasTemperatureField } from '../fields.js';
 import { mixtureOf } from '../mixture.js';
+import { mixtureFields } from '../mixture-fields.js';
 import { mixtureWorking, partsOf } from '../mixture-working.js';
 import { griMech30, nasaTm4513 } from '../sources.js';
 import { type ExhaustSpecies, exhaustSpecies, molarMassOfMixture, perSpecies } from '../species.js';

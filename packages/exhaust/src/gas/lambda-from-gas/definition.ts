@@ -16,7 +16,7 @@ import { cfr1065 } from '../../sources.js';
 import { airMolarMass } from '../../vocabulary/constants.js';
 import { oxygenDemand } from '../air-fuel-ratio/kernel.js';
 import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
-import { fuelFields, humidityField } from '../fields.js';
+import { fuelFields, humidityField } from '../mixture-fields.js';
 import { molarMassConstants } from '../molar-mass-constants.js';
 import { atomBalance } from '../sources.js';
 import { exhaustMolesByLambda, lambdaFromCarbonDioxide, lambdaFromOxygen } from './kernel.js';

@@ -1,8 +1,9 @@
 import { choiceWithDefault, defineCalculation, optional, quantityOutput, relevantWhen } from '@wallflow/calculation';
 import { fraction, thermalConductivity } from '@wallflow/units';
 import * as z from 'zod';
-import { gasTemperatureField, mixtureFields } from '../fields.js';
+import { gasTemperatureField } from '../fields.js';
 import { mixtureOf } from '../mixture.js';
+import { mixtureFields } from '../mixture-fields.js';
 import { iapwsConductivity, lemmonJacobsen2004, polingPrausnitz, standardAtmosphere, vesovic1990 } from '../sources.js';
 import { diluteAirConductivity } from './dilute-gas.js';
 import { airConductivityStandardAtmosphere, exhaustConductivity } from './kernel.js';

@@ -2,8 +2,9 @@ import { choiceWithDefault, defineCalculation, quantityOutput, tableOutput } fro
 import { dynamicViscosity, fraction, temperature } from '@wallflow/units';
 import * as z from 'zod';
 import { cfr1065 } from '../../sources.js';
-import { gasTemperatureField, mixtureFields } from '../fields.js';
+import { gasTemperatureField } from '../fields.js';
 import { mixtureOf } from '../mixture.js';
+import { mixtureFields } from '../mixture-fields.js';
 import { fenghour1998, iapwsViscosity, lemmonJacobsen2004, wilke1950 } from '../sources.js';
 import { exhaustViscosity } from './kernel.js';
 
