@@ -73,7 +73,7 @@ describe('definitions that simulate', () => {
     ['regeneration-lumped', { ...pm, duration: '2 h' }],
     ['peak-temperature-map', { filterVolume: '3.0 ± 0.1 L', gasTemperature: '600 ± 10 °C', oxygen: '8 ± 1 %' }],
     ['runaway-index', { filterVolume: '3.0 ± 0.1 L', sootLoad: '6 ± 1 g/L', exhaustMassFlow: '140 ± 10 kg/h', oxygen: '8 ± 1 %' }],
-    ['soot-driving-pattern', { repeats: 200, initialMass: '4 ± 1 g', filterVolume: '3.0 ± 0.1 L' }],
+    ['soot-driving-pattern', { repeats: 200, startSootMass: '4 ± 1 g', filterVolume: '3.0 ± 0.1 L' }],
   ])('%s answers within half a second of processor time', (id, change) => {
     expect(run(id, change)).toBeLessThan(limit);
   });
