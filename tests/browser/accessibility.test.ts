@@ -280,7 +280,7 @@ describe('by keyboard alone', () => {
     expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('Skip to main content');
     await page.keyboard.press('Enter');
     for (const [id, text] of [
-      ['input-pressure', '101.3 kPa'],
+      ['input-gasPressure', '101.3 kPa'],
       ['input-gasTemperature', ''],
     ] as const) {
       for (let presses = 0; presses < 20; presses += 1) {
