@@ -43,7 +43,7 @@ type NestedInput = string | { readonly is: unknown };
 
 /**
  * A value that another calculation makes, with its working to unfold: `nested('viscosity', dynamicViscosityCalculation,
- * { temperature: 'gasTemperature', model: { is: 'sutherland' } })`. Its inputs are formulas of this definition's names; one that
+ * { gasTemperature: 'gasTemperature', model: { is: 'sutherland' } })`. Its inputs are formulas of this definition's names; one that
  * comes to nothing is left out. `output` is the other calculation's key where it differs.
  */
 export function nested<const Key extends string>(
