@@ -10,6 +10,8 @@ export interface Permalink {
   readonly units: Readonly<Record<string, string>>;
   /** Results that the link states, by output, as they were shown when it was made. */
   readonly stated: Readonly<Record<string, string>>;
+  /** What the link holds that this calculation does not ask for today, name and value as they stand in it. */
+  readonly unread: readonly string[];
 }
 
 /** Percent-encode only what a hash cannot hold, so that a link stays readable: `airFlow=120+kg/h`. */
@@ -52,21 +54,22 @@ export function toHash(
 
 const mostRows = 1000;
 
-/** Put `points.2.flow` where it belongs; keys that are no input are ignored. */
-function place(input: Record<string, unknown>, fields: readonly FieldData[], key: string, value: string): void {
+/** Put `points.2.flow` where it belongs; false for a key that is no input. */
+function place(input: Record<string, unknown>, fields: readonly FieldData[], key: string, value: string): boolean {
   const [name = '', row, ...rest] = key.split('.');
   const field = fields.find((candidate) => candidate.key === name);
-  if (field === undefined) return;
+  if (field === undefined) return false;
   if (field.type !== 'list') {
-    if (row === undefined) input[name] = value;
-    return;
+    if (row !== undefined) return false;
+    input[name] = value;
+    return true;
   }
   const index = Number(row) - 1;
-  if (!Number.isInteger(index) || index < 0 || index >= Math.min(field.max, mostRows)) return;
+  if (!Number.isInteger(index) || index < 0 || index >= Math.min(field.max, mostRows)) return false;
   const rows = (input[name] ?? []) as Record<string, unknown>[];
   while (rows.length <= index) rows.push({});
-  place(rows[index] as Record<string, unknown>, field.item, rest.join('.'), value);
   input[name] = rows;
+  return place(rows[index] as Record<string, unknown>, field.item, rest.join('.'), value);
 }
 
 /** Read a link; undefined when the hash is empty or names a place on the page. */
@@ -76,6 +79,7 @@ export function fromHash(fields: readonly FieldData[], hash: string): Permalink 
   const input: Record<string, unknown> = {};
   const units = new Map<string, string>();
   const stated = new Map<string, string>();
+  const unread: string[] = [];
   let version: string | undefined;
   for (const pair of text.split('&')) {
     const at = pair.indexOf('=');
@@ -85,12 +89,13 @@ export function fromHash(fields: readonly FieldData[], hash: string): Permalink 
     if (key === 'version') version = value;
     else if (key.startsWith('show.')) units.set(key.slice(5), value);
     else if (key.startsWith('result.')) stated.set(key.slice(7), value);
-    else place(input, fields, key, value);
+    else if (!place(input, fields, key, value)) unread.push(`${key} = ${value}`);
   }
   return {
     ...(version === undefined ? {} : { version }),
     values: fromInput(fields, input),
     units: Object.fromEntries(units),
     stated: Object.fromEntries(stated),
+    unread,
   };
 }

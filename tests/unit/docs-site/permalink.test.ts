@@ -8,6 +8,14 @@ import { allCalculations } from '../../support/calculations.js';
 const density = allCalculations.find((calculation) => calculation.id === 'gas-density');
 const fields = density === undefined ? [] : fieldsData(density.spec.inputs);
 
+describe('fromHash', () => {
+  it('names what today’s calculation does not ask for, instead of dropping it', () => {
+    const link = fromHash(fields, '#version=1.0.0&pressure=101.3+kPa&gasTemperature=250+degC');
+    expect(link?.unread).toEqual(['pressure = 101.3 kPa']);
+    expect(fromHash(fields, '#version=1.0.0&gasTemperature=250+degC')?.unread).toEqual([]);
+  });
+});
+
 describe('toHash', () => {
   it('is readable: keys, numbers and units as they stand in the form', () => {
     const values = fromInput(fields, { gasPressure: '101.3 kPa', gasTemperature: '250 ± 5 °C' });

@@ -10,7 +10,7 @@ interface LinkNoticeProps {
   readonly result: SuccessView | undefined;
 }
 
-/** Said when a link was made with another version of the calculation than today's: what it stated, and what comes out now. */
+/** Said when a link was made with another version of the calculation, or holds what today's does not ask for. */
 export function LinkNotice({ opened, tooLong, version, result }: LinkNoticeProps): ReactNode {
   if (tooLong) {
     return (
@@ -19,14 +19,30 @@ export function LinkNotice({ opened, tooLong, version, result }: LinkNoticeProps
       </aside>
     );
   }
-  if (opened?.version === undefined || opened.version === version) return null;
-  const stated = Object.entries(opened.stated);
+  if (opened === undefined) return null;
+  const older = opened.version !== undefined && opened.version !== version;
+  if (!older && opened.unread.length === 0) return null;
+  const stated = older ? Object.entries(opened.stated) : [];
   return (
     <aside className={styles.notice} aria-label="About this link">
-      <p>
-        This link was made with version {opened.version} of this calculation. Its inputs are below; the result shown is that of today's
-        version {version} and may differ.
-      </p>
+      {older ? (
+        <p>
+          This link was made with version {opened.version} of this calculation. Its inputs are below; the result shown is that of today's
+          version {version} and may differ.
+        </p>
+      ) : null}
+      {opened.unread.length === 0 ? null : (
+        <>
+          <p>Not taken over, because this calculation does not ask for it by this name today. Enter it below:</p>
+          <ul>
+            {opened.unread.map((text) => (
+              <li key={text}>
+                <code>{text}</code>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       {stated.length === 0 ? null : (
         <ul>
           {stated.map(([key, text]) => {
