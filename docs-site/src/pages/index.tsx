@@ -47,7 +47,7 @@ export default function Home(): ReactNode {
             <h1>Is the filter really blocked?</h1>
             <p>
               Wallflow calculates diesel exhaust aftertreatment: flow, pressure drop, soot and ash, regeneration, cleaning, reductant. Type{' '}
-              <kbd>360 mbar</kbd> as you read it. It answers with the working, the source, what to do and what not to do.
+              <kbd>95 mbar</kbd> as you read it. It answers with the working, the source, what to do and what not to do.
             </p>
             <p className={styles.heroActions}>
               <Link className={`${styles.primary}`} to="/calculators/filter-condition">

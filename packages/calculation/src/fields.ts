@@ -127,7 +127,7 @@ function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySc
 }
 
 /**
- * An input that is a quantity of one kind, typed as `"360 mbar"`, `"360 ± 5 mbar"` or
+ * An input that is a quantity of one kind, typed as `"95 mbar"`, `"95 ± 2 mbar"` or
  * `{ value: 360, unit: "mbar" }`. Leaving it out is an issue, unless it has a default with a reason,
  * `default: ['20 °C', 'room temperature']`, which the result then lists as an assumption.
  */

@@ -90,7 +90,7 @@ export function convertExact<K extends KindName>(
 }
 
 /**
- * Read `'360 mbar'`, `'36,0 kPa'`, `'360 ± 5 mbar'` or `'1:4'` as `parse` does, but keep the decimals: the number as typed
+ * Read `'95 mbar'`, `'9,5 kPa'`, `'95 ± 2 mbar'` or `'1:4'` as `parse` does, but keep the decimals: the number as typed
  * and its SI value come back as text. Never throws on text.
  */
 export function parseExact<K extends KindName>(kind: K, text: string, options: ExactOptions = {}): ExactParseResult<K> {

@@ -38,7 +38,7 @@ export interface Kind<K extends KindName> extends Make<K> {
   differenceIn(delta: number, unit: UnitOf<K>, at?: number): number;
   /** The sign of a unit as people write it, such as `m³/h`; empty for the unit one. Throws `UnitError` for an unknown unit. */
   symbol(unit: UnitOf<K>): string;
-  /** Read `"360 mbar"`, `"36,0 kPa"`, `"360 ± 5 mbar"`. Never throws: what cannot be read comes back as an issue. */
+  /** Read `"95 mbar"`, `"9,5 kPa"`, `"95 ± 2 mbar"`. Never throws: what cannot be read comes back as an issue. */
   parse(text: string): ParseResult<K>;
   /** Read a number and a unit's spelling, as a record holds them. Never throws. */
   parse(value: number, unit: string): ParseResult<K>;

@@ -71,7 +71,7 @@ function readParts(text: string, raw: string): QuantityText | Refused | undefine
   return { ok: true, number: second, divisor: first, unit: '1' };
 }
 
-/** Cut `360 ± 5 mbar` in two; brackets around the pair of numbers are dropped. */
+/** Cut `95 ± 2 mbar` in two; brackets around the pair of numbers are dropped. */
 function cutAtPlusMinus(text: string): { readonly head: string; readonly tail?: string } {
   const bracketed = /^\(([^()]*)\)(.*)$/.exec(text);
   const flat = bracketed !== null && plusMinus.test(bracketed[1] ?? '') ? `${bracketed[1]} ${bracketed[2]?.trim()}` : text;
@@ -94,7 +94,7 @@ export function readQuantityText(data: KindData, raw: string): QuantityText | Re
   const spread = tail === undefined ? undefined : readNumber(tail);
   if (typeof spread === 'string') return notANumber(raw, spread);
   if (spread?.decimal.startsWith('-')) return notANumber(raw, 'negative_uncertainty');
-  // "360 mbar ± 2 %" is two per cent of 360 mbar, but "80 % ± 2 %" reaches from 78 % to 82 %.
+  // "95 mbar ± 2 %" is two per cent of 95 mbar, but "80 % ± 2 %" reaches from 78 % to 82 %.
   const relative = spread?.rest === '%' && number.rest !== '' && !data.units.has('%');
   const resolved = resolveUnitOf(data, number.rest === '' ? (spread?.rest ?? '') : number.rest, raw, number);
   if ('ok' in resolved) return resolved;
