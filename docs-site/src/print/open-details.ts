@@ -3,7 +3,7 @@
 if (typeof window !== 'undefined') {
   let opened: HTMLDetailsElement[] = [];
   window.addEventListener('beforeprint', () => {
-    opened = [...document.querySelectorAll<HTMLDetailsElement>('main details:not([open])')];
+    opened = [...document.querySelectorAll<HTMLDetailsElement>('main details:not([open]):not([data-nested])')];
     for (const element of opened) element.open = true;
   });
   window.addEventListener('afterprint', () => {

@@ -44,7 +44,7 @@ export function Working({ steps }: { readonly steps: readonly StepView[] }): Rea
             </div>
           ))}
           {step.nested === undefined ? null : (
-            <details>
+            <details data-nested>
               <summary>{step.nested.title}: working</summary>
               <Working steps={step.nested.steps} />
             </details>
