@@ -100,7 +100,8 @@ export function fromTable<const Key extends string>(gives: Key, at: readonly str
 
 /**
  * The formulas of a table's columns, for each row: a bare name is a column of the same row or, failing that, anything else in
- * the definition; `runs.mass` is the same row of another list or table; `previous.mass` the row before, `row` its number from 1.
+ * the definition; `runs.mass` is the same row of another list or table, or all its rows where it is summed, `sum(runs.mass)`;
+ * `previous.mass` the row before, `row` its number from 1.
  * A column with several ways is written as in `cases`; where none holds it has no value.
  */
 export function rows<const Key extends string>(

@@ -123,7 +123,7 @@ describe('smoke limit', () => {
   const onSale = ({ firstUseYear, emissionClass }: { firstUseYear: number; emissionClass: string }) =>
     emissionClass === 'older' || firstUseYear >= (emissionClass === 'six' ? 2013 : 2005);
   const readings = {
-    reading: number(0, 5).map((value) => ({ value, unit: '1/m' })),
+    absorptionReading: number(0, 5).map((value) => ({ value, unit: '1/m' })),
     opacityReading: number(0, 1).map((value) => ({ value, unit: '1' })),
   };
 

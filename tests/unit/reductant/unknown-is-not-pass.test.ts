@@ -57,7 +57,7 @@ describe('what was not observed is never a pass', () => {
     const readings = [{ absorption: '0.1 1/m' }, { absorption: '0.1 1/m' }, { absorption: '0.1 1/m' }];
     expect(verdictOf('free-acceleration', { readings })).toBe('no-limit');
     expect(verdictOf('smoke-limit', { regime: 'uk', firstUseYear: 2015 })).toBe('no-reading');
-    expect(verdictOf('smoke-limit', { regime: 'california', firstUseYear: 2015, reading: '0.1 1/m' })).toBe('no-reading');
+    expect(verdictOf('smoke-limit', { regime: 'california', firstUseYear: 2015, absorptionReading: '0.1 1/m' })).toBe('no-reading');
   });
 
   it('a reading at the edge of the window is undecided', () => {
@@ -69,12 +69,12 @@ describe('what was not observed is never a pass', () => {
 });
 
 describe('a limit from memory says so with the result', () => {
-  const readings = [{ concentration: '4000 1/cm3' }];
+  const readings = [{ particleConcentration: '4000 1/cm3' }];
   const absorption = [{ absorption: '0.1 1/m' }, { absorption: '0.1 1/m' }, { absorption: '0.1 1/m' }];
   it.each([
-    ['smoke-limit', { regime: 'eu', firstUseYear: 2016, reading: '0.1 1/m' }],
+    ['smoke-limit', { regime: 'eu', firstUseYear: 2016, absorptionReading: '0.1 1/m' }],
     ['particle-number-idle', { rule: 'germany', testYear: 2026, readings }],
-    ['free-acceleration', { readings: absorption, limit: '1.5 1/m' }],
+    ['free-acceleration', { readings: absorption, absorptionLimit: '1.5 1/m' }],
     ['fault-countdown', { rule: 'eu-heavy-duty', fault: 'quality', engineTimeSinceDetection: '3 h' }],
     ['reductant-range', { fluidVolume: '9 L', consumption: '2 L/1000km' }],
     ['reductant-storage-life', { periods: [{ storageTemperature: '10 °C', duration: '1 d' }], storedAt: '10 °C' }],

@@ -8,6 +8,8 @@ export type Value = number | string | boolean | undefined | readonly (number | s
 export interface Scope {
   /** In SI, or in a unit where one is named. */
   value(key: string, column: string | undefined, unit?: string): Value;
+  /** In a row of a table: the same names with other tables' columns whole, for what is summed over all their rows. */
+  readonly whole?: Scope;
   /** SI value of a number in a unit of the quantity that the formula gives. */
   quantity(number: number, unit: string): number;
 }
@@ -67,8 +69,8 @@ function call(name: string, of: readonly Expression[], scope: Scope): Value {
   if (name === 'where' && second !== undefined) {
     return each([evaluate(first, scope), evaluate(second, scope)], (value, holds) => (holds === true ? value : undefined));
   }
-  const values = of.map((one) => evaluate(one, scope));
   const overColumn = columnFunction(name);
+  const values = of.map((one) => evaluate(one, overColumn === undefined || of.length > 1 ? scope : (scope.whole ?? scope)));
   if (overColumn !== undefined) {
     // Rows in which an optional value is missing do not count.
     return overColumn(

@@ -1,5 +1,6 @@
 import { evaluate, type Scope, type Value } from './evaluate.js';
 import type { Expression } from './expression.js';
+import { columnFunction } from './functions.js';
 
 type Name = Extract<Expression, { type: 'name' }>;
 type NumberNode = Extract<Expression, { type: 'number' }>;
@@ -36,6 +37,8 @@ function joined(parts: readonly Expression[]): Expression {
 
 /** The formula with printed numbers in place of names, sums written out; undefined where that cannot be shown. */
 export function withNumbers(expression: Expression, scope: Scope, print: Print): Expression | undefined {
+  // In a row of a table, what is summed takes whole columns.
+  const columns = scope.whole ?? scope;
   const put = (part: Expression, row?: number): Expression => {
     switch (part.type) {
       case 'name':
@@ -52,7 +55,7 @@ export function withNumbers(expression: Expression, scope: Scope, print: Print):
   };
 
   const number = (name: Name, row: number | undefined, unit?: string): Expression => {
-    const value = scope.value(name.key, name.column, unit);
+    const value = (row === undefined ? scope : columns).value(name.key, name.column, unit);
     const one = Array.isArray(value) && row !== undefined ? value[row] : value;
     if (typeof one === 'number') return print(name, one, unit);
     if (typeof one === 'string') return { type: 'text', value: one };
@@ -65,9 +68,10 @@ export function withNumbers(expression: Expression, scope: Scope, print: Print):
     if (part.name === 'in' && first.type === 'name' && second?.type === 'text') return number(first, row, second.value);
     // Rows in which the condition does not hold were left out before.
     if (part.name === 'as' || part.name === 'where') return put(first, row);
-    const rows = part.of.length === 1 && row === undefined ? rowsOf(first, scope) : undefined;
+    const rows =
+      part.of.length === 1 && row === undefined ? rowsOf(first, columnFunction(part.name) === undefined ? scope : columns) : undefined;
     if (rows === undefined) return { ...part, of: part.of.map((one) => put(one, row)) };
-    const counted = rowsThatCount(first, scope);
+    const counted = rowsThatCount(first, columns);
     if (part.name === 'count') return literal(counted.length);
     if (counted.length > mostRows) throw new NoNumbers();
     const parts = counted.map((one) => put(first, one));

@@ -102,7 +102,7 @@ export function scopeInWords(names: Names): Scope {
 /** One row of a table as a scope: bare names are its own columns first. */
 export function rowScope(names: Names, table: string, row: number, gives: Field | undefined): Scope {
   const whole = scopeOf(names, gives);
-  return {
+  const own: Scope = {
     ...whole,
     value(key, column, unit) {
       if (key === 'previous' && column !== undefined) return row === 0 ? undefined : cell(whole.value(table, column, unit), row - 1);
@@ -111,6 +111,11 @@ export function rowScope(names: Names, table: string, row: number, gives: Field 
       return names.column(table, key) === undefined ? whole.value(key, undefined, unit) : cell(whole.value(table, key, unit), row);
     },
   };
+  const columns: Scope = {
+    ...own,
+    value: (key, column, unit) => (column === undefined || key === 'previous' ? own : whole).value(key, column, unit),
+  };
+  return { ...own, whole: columns };
 }
 
 function cell(value: Value, row: number): Value {

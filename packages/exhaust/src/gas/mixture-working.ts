@@ -1,4 +1,4 @@
-import { cases, choiceOutput, formula, nested, quantityOutput, type Step } from '@wallflow/calculation';
+import { cases, choiceOutput, formula, nested, optional, quantityOutput, type Step } from '@wallflow/calculation';
 import { molarMass, moleFraction, ratio } from '@wallflow/units';
 import { cfr1065 } from '../sources.js';
 import { airMolarMass } from '../vocabulary/constants.js';
@@ -54,3 +54,10 @@ export const mixtureWorking = {
   /** Formulas of the columns. */
   rows: { share: ofParts((species) => species), partMolarMass: ofParts((species) => `${species}MolarMass`) },
 } as const;
+
+type Intermediates = typeof mixtureWorking.intermediates;
+
+/** The same results where the gas is not always a mixture. */
+export const optionalMixture = Object.fromEntries(
+  Object.entries(mixtureWorking.intermediates).map(([key, output]) => [key, optional(output)]),
+) as { readonly [Key in keyof Intermediates]: Omit<Intermediates[Key], 'optional'> & { readonly optional: true } };

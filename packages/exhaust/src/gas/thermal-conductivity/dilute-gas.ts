@@ -4,7 +4,7 @@ import type { PerSpecies } from '../species.js';
 import { diluteArgon, diluteNitrogen, diluteOxygen } from '../viscosity-of-mixture/dilute-gas.js';
 
 /** Share of the viscosity in µPa·s, and factor and power of the reduced inverse temperature, all giving mW/(m·K). */
-interface ConductivityConstants {
+export interface ConductivityConstants {
   readonly gas: DiluteGasConstants;
   readonly criticalTemperature: number;
   readonly viscosityFactor: number;
@@ -12,7 +12,7 @@ interface ConductivityConstants {
 }
 
 /** Lemmon and Jacobsen 2004, Eq. 5 with Table IV. */
-const constants = {
+export const conductivityConstants = {
   air: {
     gas: diluteAir,
     criticalTemperature: 132.6312,
@@ -44,8 +44,8 @@ const constants = {
 } as const satisfies Record<string, ConductivityConstants>;
 
 /** Thermal conductivity of a dilute gas in W/(m·K) at a temperature in K, Lemmon and Jacobsen 2004, Eq. 5. */
-export function diluteConductivity(temperature: number, name: keyof typeof constants): number {
-  const { gas, criticalTemperature, viscosityFactor, terms } = constants[name];
+export function diluteConductivity(temperature: number, name: keyof typeof conductivityConstants): number {
+  const { gas, criticalTemperature, viscosityFactor, terms } = conductivityConstants[name];
   const tau = criticalTemperature / temperature;
   const viscosity = diluteAirViscosity(temperature, gas) * 1e6;
   return 1e-3 * terms.reduce((sum, [factor, power]) => sum + factor * tau ** power, viscosityFactor * viscosity);

@@ -1,15 +1,18 @@
-import { choiceWithDefault, defineCalculation, quantityOutput, tableOutput } from '@wallflow/calculation';
-import { dynamicViscosity, fraction, temperature } from '@wallflow/units';
-import * as z from 'zod';
+import { cases, choice, defineCalculation, formula, quantityOutput, rows, tableOutput } from '@wallflow/calculation';
+import { fraction, temperature } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
+import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
 import { gasTemperatureField } from '../fields.js';
 import { mixtureOf } from '../mixture.js';
 import { mixtureFields } from '../mixture-fields.js';
+import { mixtureWorking, ofParts, partsOf } from '../mixture-working.js';
 import { fenghour1998, iapwsViscosity, lemmonJacobsen2004, wilke1950 } from '../sources.js';
+import { molarMassOf } from '../species.js';
+import { diluteViscosityRows, hindranceOf, hindranceRows, hindranceTable, viscosityOutput } from '../wilke-working.js';
+import { diluteViscosities } from './dilute-gas.js';
 import { exhaustViscosity } from './kernel.js';
+import { sutherlandRows, sutherlandViscosities } from './sutherland-rows.js';
 
-const viscosityOutput = (symbol: string, label: string) =>
-  quantityOutput(dynamicViscosity, { symbol, label, digits: 5, units: ['uPa.s', 'Pa.s'] });
 const differenceOutput = quantityOutput(fraction, { symbol: '\\delta', label: 'Sutherland against dilute gas', digits: 2, units: ['%'] });
 const comparisonTemperatures = [300, 600, 1000];
 
@@ -19,25 +22,36 @@ export const exhaustViscosityCalculation = defineCalculation({
   subject: 'gas',
   title: 'Viscosity of diesel exhaust by its composition',
   purpose: 'How viscous is exhaust of this lambda, and what does the choice of model change?',
-  usedBy: ['developer', 'trainer'],
   keywords: ['viscosity', 'Sutherland', 'Wilke', 'mixture'],
   method: "Sutherland's formula for the pure gases, Wilke's rule",
-  inputs: z.strictObject({
+  inputs: {
     gasTemperature: gasTemperatureField({
       range: '253 <= T <= 1500 K',
       usual: ['280 K', '1173 K', 'the correlation for water vapour ends at 1173 K'],
     }),
     ...mixtureFields,
-    model: choiceWithDefault({
+    model: choice({
       label: 'Model of the pure gases',
       options: { sutherland: 'Sutherland, 40 CFR 1065', 'dilute-gas': 'dilute-gas correlations' },
-      example: 'sutherland',
-      default: 'sutherland',
-      defaultReason: 'the model of the test regulation, and the one published filter data were reduced with',
+      default: ['sutherland', 'the model of the test regulation, and the one published filter data were reduced with'],
     }),
-  }),
+  },
   example: { lambda: '2' },
   intermediates: {
+    ...mixtureWorking.intermediates,
+    parts: tableOutput({
+      label: 'Parts of the gas',
+      columns: {
+        ...mixtureWorking.columns,
+        sutherlandPart: viscosityOutput('\\mu_{S,i}', 'Viscosity by Sutherland'),
+        dilutePart: viscosityOutput('\\mu_{0,i}', 'Viscosity by the dilute-gas correlation'),
+      },
+    }),
+    sutherlandHindrance: hindranceTable(
+      { viscosity: '\\mu_{S,k}', hindrance: 'h_{S,k}' },
+      'How the parts hinder each other, by Sutherland',
+    ),
+    diluteHindrance: hindranceTable({ viscosity: '\\mu_{0,k}', hindrance: 'h_{0,k}' }, 'How the parts hinder each other, as dilute gases'),
     sutherland: viscosityOutput('\\mu_S', 'Viscosity by Sutherland and Wilke'),
     diluteGas: viscosityOutput('\\mu_0', 'Viscosity by dilute-gas correlations and Wilke'),
     modelDifference: differenceOutput,
@@ -54,40 +68,46 @@ export const exhaustViscosityCalculation = defineCalculation({
       },
     }),
   },
-  constants: {},
+  answer: 'viscosity',
+  constants: mixtureWorking.constants,
   steps: [
-    {
-      gives: 'sutherland',
-      tex: '[[sutherland]] = \\sum_i\\frac{x_i\\,\\mu_i}{\\sum_j x_j\\,\\phi_{ij}},\\quad \\mu_i=\\mu_{ref}\\left(\\frac{[[gasTemperature]]}{T_{ref}}\\right)^{3/2}\\frac{T_{ref}+S}{[[gasTemperature]]+S},\\quad \\phi_{ij}=\\frac{\\left[1+\\sqrt{\\mu_i/\\mu_j}\\,\\sqrt[4]{M_j/M_i}\\right]^2}{\\sqrt{8\\left(1+M_i/M_j\\right)}}',
-      text: 'Constants of each pure gas by 40 CFR 1065.640 Table 4, argon counted as nitrogen. The constants themselves must not be averaged.',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4',
-    },
-    {
-      gives: 'diluteGas',
-      text: 'The same rule with the dilute-gas viscosity of each gas: nitrogen, oxygen and argon after Lemmon and Jacobsen, carbon dioxide after Fenghour and others, water after IAPWS.',
-      source: 'wilke1950',
-    },
-    { gives: 'modelDifference', tex: '[[modelDifference]] = \\frac{[[sutherland]]}{[[diluteGas]]}-1' },
-    { gives: 'viscosity', text: 'Model chosen: [[model]].' },
+    ...mixtureWorking.steps,
+    rows(
+      'parts',
+      {
+        ...mixtureWorking.rows,
+        sutherlandPart: ofParts((species) => {
+          const { referenceViscosity, referenceTemperature, sutherlandTemperature } = sutherlandRows[species];
+          return `as(${Number((referenceViscosity * 1e6).toPrecision(12))} * (gasTemperature / ${referenceTemperature}) ^ 1.5 * (${referenceTemperature} + ${sutherlandTemperature}) / (gasTemperature + ${sutherlandTemperature}), 'uPa.s')`;
+        }),
+        dilutePart: diluteViscosityRows,
+      },
+      cfr1065,
+      '1065.640 Table 4, argon counted as nitrogen',
+      'The dilute gases: nitrogen, oxygen and argon after Lemmon and Jacobsen, carbon dioxide after Fenghour and others, water after IAPWS.',
+    ),
+    rows('sutherlandHindrance', hindranceRows('sutherlandPart'), wilke1950),
+    rows('diluteHindrance', hindranceRows('dilutePart'), wilke1950),
+    formula('sutherland', 'sum(parts.share * parts.sutherlandPart / sutherlandHindrance.hindrance)', wilke1950),
+    formula('diluteGas', 'sum(parts.share * parts.dilutePart / diluteHindrance.hindrance)', wilke1950),
+    formula('modelDifference', 'sutherland / diluteGas - 1'),
+    rows(
+      'comparison',
+      { difference: 'sutherland / diluteGas - 1' },
+      wilke1950,
+      undefined,
+      'The same working at each of these temperatures.',
+    ),
+    cases('viscosity', { "model == 'sutherland'": 'sutherland', otherwise: 'diluteGas' }),
   ],
-  assumptions: [{ code: 'dilute', text: 'Pressure does not matter; true below about 1 MPa.' }],
-  limits: [
-    {
-      code: 'mixing_rule',
-      text: 'Wilke’s rule itself is good to about 2 % for such mixtures; one textbook example is 4.6 % off its measurement.',
-    },
-    {
-      code: 'model_difference',
-      text: 'For exhaust of lambda 2 the default, Sutherland, is below the dilute-gas correlations by 0.6 % at 300 K, 1.8 % at 600 K and 3.7 % at 1000 K.',
-    },
-    {
-      code: 'water_row',
-      text: 'The Sutherland row of water starts at 360 K; below it the formula is stretched, for a gas that holds little water.',
-    },
-  ],
-  cautions: [],
-  sources: { cfr1065, wilke1950, lemmonJacobsen2004, fenghour1998, iapwsViscosity },
+  assumptions: { dilute: 'Pressure does not matter; true below about 1 MPa.' },
+  limits: {
+    mixing_rule: 'Wilke’s rule itself is good to about 2 % for such mixtures; one textbook example is 4.6 % off its measurement.',
+    model_difference:
+      'For exhaust of lambda 2 the default, Sutherland, is below the dilute-gas correlations by 0.6 % at 300 K, 1.8 % at 600 K and 3.7 % at 1000 K.',
+    water_row: 'The Sutherland row of water starts at 360 K; below it the formula is stretched, for a gas that holds little water.',
+  },
+  sources: [lemmonJacobsen2004, fenghour1998, iapwsViscosity],
   dimensional: 'empirical correlations whose constants carry the units of their sources',
   compute(input, context) {
     const mixture = mixtureOf(input, context);
@@ -98,8 +118,14 @@ export const exhaustViscosityCalculation = defineCalculation({
     };
     const { difference, ...here } = both(input.gasTemperature);
     context.method(input.model === 'sutherland' ? "Sutherland's formula and Wilke's rule" : "dilute-gas correlations and Wilke's rule");
+    const pure = { sutherland: sutherlandViscosities(input.gasTemperature), dilute: diluteViscosities(input.gasTemperature) };
     return {
       ...here,
+      ...mixture,
+      waterPerDryAir: waterPerDryAirOfHumidity(input.humidity),
+      parts: partsOf(mixture, molarMassOf, (species) => ({ sutherlandPart: pure.sutherland[species], dilutePart: pure.dilute[species] })),
+      sutherlandHindrance: hindranceOf(mixture, pure.sutherland),
+      diluteHindrance: hindranceOf(mixture, pure.dilute),
       modelDifference: difference,
       viscosity: input.model === 'sutherland' ? here.sutherland : here.diluteGas,
       comparison: comparisonTemperatures.map((at) => ({ temperature: at, ...both(at) })),

@@ -1,4 +1,4 @@
-import { exhaustSpecies, molarMassOf, type PerSpecies } from '../species.js';
+import { type ExhaustSpecies, exhaustSpecies, molarMassOf, type PerSpecies } from '../species.js';
 import { diluteViscosities } from './dilute-gas.js';
 import { sutherlandViscosities } from './sutherland-rows.js';
 
@@ -8,17 +8,17 @@ export function wilkeFactor(viscosity: number, otherViscosity: number, molarMass
   return root ** 2 / Math.sqrt(8 * (1 + molarMass / otherMolarMass));
 }
 
+/** What divides the share of one gas in Wilke's rule: the factors of all gases, by their shares. */
+export function wilkeDenominator(gas: ExhaustSpecies, fractions: PerSpecies, viscosities: PerSpecies): number {
+  return exhaustSpecies.reduce(
+    (sum, other) => sum + fractions[other] * wilkeFactor(viscosities[gas], viscosities[other], molarMassOf[gas], molarMassOf[other]),
+    0,
+  );
+}
+
 /** Property of a mixture from that of its pure gases, weighted by mole fractions and the factors of their viscosities. */
 export function mixByWilkeFactors(fractions: PerSpecies, property: PerSpecies, viscosities: PerSpecies): number {
-  let mixture = 0;
-  for (const gas of exhaustSpecies) {
-    let denominator = 0;
-    for (const other of exhaustSpecies) {
-      denominator += fractions[other] * wilkeFactor(viscosities[gas], viscosities[other], molarMassOf[gas], molarMassOf[other]);
-    }
-    mixture += (fractions[gas] * property[gas]) / denominator;
-  }
-  return mixture;
+  return exhaustSpecies.reduce((sum, gas) => sum + (fractions[gas] * property[gas]) / wilkeDenominator(gas, fractions, viscosities), 0);
 }
 
 /** Viscosity of a mixture in Pa·s from those of its pure gases, by Wilke's rule. */

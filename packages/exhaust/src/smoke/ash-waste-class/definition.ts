@@ -4,20 +4,21 @@ import {
   commonPractice,
   constant,
   defineCalculation,
+  formula,
   optional,
   quantity,
   quantityOutput,
+  statement,
   tableOutput,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { fraction, mass, massFraction } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { californiaZinc, washWaterGuidance } from '../sources.js';
 import { wasteRows } from './rows.js';
 
-/** Total zinc from which ash is hazardous waste in California. */
-const zincThreshold = 5000e-6;
+const practice = commonPractice('Where no test exists, ash is handled as hazardous waste, closed, labelled and with papers');
 
 export const ashWasteClassCalculation = defineCalculation({
   id: 'ash-waste-class',
@@ -25,30 +26,24 @@ export const ashWasteClassCalculation = defineCalculation({
   subject: 'smoke',
   title: 'Ash and wash water as waste',
   purpose: 'Is this filter ash hazardous waste, and what must be done with ash and wash water?',
-  usedBy: ['technician'],
   keywords: ['ash', 'waste', 'zinc', 'wash water'],
   method: 'published threshold where one is held, otherwise taken as hazardous',
-  inputs: z.strictObject({
+  inputs: {
     place: choice({ label: 'Place', options: { california: 'California', elsewhere: 'elsewhere' }, example: 'california' }),
-    zinc: quantity(massFraction, {
-      symbol: 'w_{Zn}',
-      label: 'Total zinc in the ash, from a laboratory',
-      min: '0 mg/kg',
-      max: '500000 mg/kg',
-      example: '12000 mg/kg',
-      units: ['mg/kg', '%'],
-    }).optional(),
-    ashMass: quantity(mass, {
-      symbol: 'm',
-      label: 'Mass of ash',
-      min: '0 g',
-      max: '1000 kg',
-      example: '180 g',
-      units: ['g', 'kg'],
-    }).optional(),
-  }),
+    zinc: optional(
+      quantity(massFraction, {
+        symbol: 'w_{Zn}',
+        label: 'Total zinc in the ash, from a laboratory',
+        range: '0 <= x <= 500000 mg/kg',
+        example: '12000 mg/kg',
+        units: ['mg/kg', '%'],
+      }),
+    ),
+    ashMass: optional(
+      quantity(mass, { symbol: 'm', label: 'Mass of ash', range: '0 g <= x <= 1000 kg', example: '180 g', units: ['g', 'kg'] }),
+    ),
+  },
   example: { zinc: '12000 mg/kg' },
-  intermediates: {},
   outputs: {
     shareOfThreshold: optional(quantityOutput(fraction, { symbol: 'q', label: 'Share of the threshold', digits: 3, units: ['%'] })),
     zincMass: optional(quantityOutput(mass, { symbol: 'm_{Zn}', label: 'Zinc in this ash', digits: 3, units: ['g'] })),
@@ -66,36 +61,36 @@ export const ashWasteClassCalculation = defineCalculation({
     }),
   },
   constants: {
-    threshold: constant(massFraction, zincThreshold, {
+    threshold: constant(massFraction, '5000 mg/kg', {
       symbol: 'w_{max}',
       label: 'Threshold for total zinc in California',
-      source: 'californiaZinc',
+      source: californiaZinc,
     }),
   },
+  answer: 'verdict',
   steps: [
-    { gives: 'zincMass', tex: '[[zincMass]] = [[zinc]]\\,[[ashMass]]' },
-    { gives: 'shareOfThreshold', tex: '[[shareOfThreshold]] = \\frac{[[zinc]]}{[[threshold]]}', source: 'californiaZinc' },
-    { gives: 'rules', text: 'Rules held here with their sources.' },
-    { gives: 'verdict', text: 'Zinc against the threshold in California; elsewhere no threshold is held.', source: 'californiaZinc' },
+    formula('zincMass', 'zinc * ashMass'),
+    formula('shareOfThreshold', 'zinc / threshold', californiaZinc),
+    statement('rules', 'Rules held here with their sources.'),
+    verdict(
+      'verdict',
+      { 'assume-hazardous': "place != 'california' or not known(zinc)", hazardous: 'zinc >= threshold', 'below-threshold': 'otherwise' },
+      californiaZinc,
+    ),
   ],
-  assumptions: [{ code: 'representative', text: 'The sample stands for all of the ash.' }],
-  limits: [{ code: 'one_place', text: 'A threshold is held for California only. Unknown is never taken as harmless.' }],
+  assumptions: { representative: 'The sample stands for all of the ash.' },
+  limits: { one_place: 'A threshold is held for California only. Unknown is never taken as harmless.' },
   cautions: [cautions.ashDust, cautions.waste],
-  sources: {
-    californiaZinc,
-    washWaterGuidance,
-    practice: commonPractice('Where no test exists, ash is handled as hazardous waste, closed, labelled and with papers'),
-  },
+  sources: [washWaterGuidance, practice],
   compute(input, { constants, warn }) {
-    const known = input.place === 'california' && input.zinc !== undefined;
+    const judged = input.place === 'california' ? input.zinc : undefined;
     if (input.place === 'california')
       warn('read_second_hand', 'The threshold was read in a letter to an authority, not in the regulation.');
     return {
-      shareOfThreshold: known && input.zinc !== undefined ? input.zinc / constants.threshold : undefined,
+      shareOfThreshold: judged === undefined ? undefined : judged / constants.threshold,
       zincMass: input.zinc === undefined || input.ashMass === undefined ? undefined : input.zinc * input.ashMass,
       rules: wasteRows,
-      verdict:
-        !known || input.zinc === undefined ? 'assume-hazardous' : input.zinc >= constants.threshold ? 'hazardous' : 'below-threshold',
+      verdict: judged === undefined ? 'assume-hazardous' : judged >= constants.threshold ? 'hazardous' : 'below-threshold',
     };
   },
 });

@@ -1,9 +1,14 @@
-import { defineCalculation, inconsistentInputs, optional, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { cases, defineCalculation, oneOf, optional, quantity, quantityOutput } from '@wallflow/calculation';
 import { absorptionCoefficient, fraction, length } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { cfr86Smoke, unR24, unR49Smoke } from '../sources.js';
 import { absorptionFromOpacity, opacityFromAbsorption } from './kernel.js';
+
+/** Opacity over a path; of thin smoke by the first two terms of the series, as the exponential leaves few digits. */
+const opacityOver = (path: string) => ({
+  [`absorptionOut * ${path} < 1e-5`]: `absorptionOut * ${path} * (1 - absorptionOut * ${path} / 2)`,
+  otherwise: `1 - exp(-absorptionOut * ${path})`,
+});
 
 export const opacityConversionCalculation = defineCalculation({
   id: 'opacity-conversion',
@@ -11,53 +16,47 @@ export const opacityConversionCalculation = defineCalculation({
   subject: 'smoke',
   title: 'Opacity and absorption coefficient',
   purpose: 'What is this smoke reading on the other scale, or through another width of smoke?',
-  usedBy: ['technician', 'developer', 'trainer'],
   keywords: ['opacity', 'smoke', 'absorption coefficient', 'k value', 'path length'],
   method: 'Beer–Lambert law',
-  inputs: z.strictObject({
-    opacity: quantity(fraction, {
-      symbol: 'N',
-      label: 'Opacity',
-      description: 'Means nothing without the path of light it was read over.',
-      min: '0 %',
-      below: '100 %',
-      usual: ['0 %', '99 %'],
-      usualReason: 'next to full darkness the scale is too coarse to convert',
-      example: '26 %',
-      units: ['%'],
-    }).optional(),
-    absorptionCoefficient: quantity(absorptionCoefficient, {
-      symbol: 'k',
-      label: 'Absorption coefficient',
-      min: '0 1/m',
-      max: '50 1/m',
-      usual: ['0 1/m', '10 1/m'],
-      usualReason: 'most smoke meters end at 10 per metre',
-      example: '0.7 1/m',
-      units: ['1/m'],
-    }).optional(),
-    pathLength: quantityWithDefault(length, {
+  inputs: {
+    ...oneOf({
+      opacity: quantity(fraction, {
+        symbol: 'N',
+        label: 'Opacity',
+        description: 'Means nothing without the path of light it was read over.',
+        range: '0 <= x < 100 %',
+        usual: ['0 %', '99 %', 'next to full darkness the scale is too coarse to convert'],
+        example: '26 %',
+        units: ['%'],
+      }),
+      absorptionCoefficient: quantity(absorptionCoefficient, {
+        symbol: 'k',
+        label: 'Absorption coefficient',
+        range: '0 <= x <= 50 1/m',
+        usual: ['0 1/m', '10 1/m', 'most smoke meters end at 10 per metre'],
+        example: '0.7 1/m',
+        units: ['1/m'],
+      }),
+    }),
+    pathLength: quantity(length, {
       symbol: 'L',
       label: 'Effective path of light through the smoke',
-      min: '1 cm',
-      max: '5 m',
-      example: '430 mm',
+      range: '1 cm <= x <= 5 m',
       units: ['mm', 'm', 'in'],
-      default: '430 mm',
-      defaultReason: 'effective path of the usual opacity scale, UN R24 and UN R49',
+      default: ['430 mm', 'effective path of the usual opacity scale, UN R24 and UN R49'],
     }),
-    otherPathLength: quantity(length, {
-      symbol: 'L_2',
-      label: 'Another path of light',
-      description: 'For example the width of a smoke stack, to get the opacity seen there.',
-      min: '1 cm',
-      max: '5 m',
-      example: '127 mm',
-      units: ['mm', 'm', 'in'],
-    }).optional(),
-  }),
+    otherPathLength: optional(
+      quantity(length, {
+        symbol: 'L_2',
+        label: 'Another path of light',
+        description: 'For example the width of a smoke stack, to get the opacity seen there.',
+        range: '1 cm <= x <= 5 m',
+        example: '127 mm',
+        units: ['mm', 'm', 'in'],
+      }),
+    ),
+  },
   example: { opacity: '26 %' },
-  intermediates: {},
   outputs: {
     opacityOut: quantityOutput(fraction, { symbol: 'N', label: 'Opacity over the path', digits: 5, units: ['%'] }),
     opacityOverOtherPath: optional(
@@ -65,28 +64,26 @@ export const opacityConversionCalculation = defineCalculation({
     ),
     absorptionOut: quantityOutput(absorptionCoefficient, { symbol: 'k', label: 'Absorption coefficient', digits: 6, units: ['1/m'] }),
   },
-  constants: {},
+  answer: 'absorptionOut',
   steps: [
-    { gives: 'opacityOut', tex: '[[opacityOut]] = 1 - e^{-[[absorptionOut]]\\,[[pathLength]]}', source: 'unR49Smoke' },
-    {
-      gives: 'opacityOverOtherPath',
-      tex: '[[opacityOverOtherPath]] = 1 - \\left(1 - [[opacityOut]]\\right)^{[[otherPathLength]]/[[pathLength]]}',
-      source: 'cfr86Smoke',
-    },
-    {
-      gives: 'absorptionOut',
-      tex: '[[absorptionOut]] = -\\frac{1}{[[pathLength]]}\\,\\ln\\left(1-[[opacityOut]]\\right)',
-      source: 'unR49Smoke',
-    },
+    cases(
+      'absorptionOut',
+      {
+        'known(absorptionCoefficient)': 'absorptionCoefficient',
+        // Next to nothing, a logarithm of nearly one has few digits left.
+        'opacity < 1e-5': 'opacity * (1 + opacity / 2) / pathLength',
+        otherwise: '-ln(1 - opacity) / pathLength',
+      },
+      unR49Smoke,
+    ),
+    cases('opacityOut', opacityOver('pathLength'), unR49Smoke),
+    cases('opacityOverOtherPath', opacityOver('otherPathLength'), cfr86Smoke),
   ],
-  assumptions: [{ code: 'beer_lambert', text: 'The smoke is even along the path, and holds no droplets.' }],
-  limits: [{ code: 'no_averaging', text: 'Opacities neither add nor average: convert to the absorption coefficient first.' }],
+  assumptions: { beer_lambert: 'The smoke is even along the path, and holds no droplets.' },
+  limits: { no_averaging: 'Opacities neither add nor average: convert to the absorption coefficient first.' },
   cautions: [cautions.fumes],
-  sources: { unR24, unR49Smoke, cfr86Smoke },
+  sources: [unR24],
   compute(input) {
-    if ((input.opacity === undefined) === (input.absorptionCoefficient === undefined)) {
-      return inconsistentInputs('give either the opacity or the absorption coefficient', ['opacity'], ['absorptionCoefficient']);
-    }
     const absorptionOut = input.absorptionCoefficient ?? absorptionFromOpacity(input.opacity ?? 0, input.pathLength);
     return {
       absorptionOut,

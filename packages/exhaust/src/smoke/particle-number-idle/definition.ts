@@ -1,22 +1,23 @@
 import {
+  cases,
   choice,
   choiceOutput,
-  choiceWithDefault,
   citation,
   commonPractice,
   count,
   defineCalculation,
+  formula,
+  fromTable,
   list,
   noSolution,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { mean, standardDeviation } from '@wallflow/numerics';
 import { fraction, particleNumberConcentration, particleNumberFlow as particleNumberFlowKind, ratio, volumeFlow } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import {
   germanyParticleRule,
@@ -32,100 +33,94 @@ const ruleNames = Object.fromEntries(Object.entries(particleRules).map(([id, rul
   readonly [Id in keyof typeof particleRules]: string;
 };
 
+const cake = commonPractice('A filter without its soot cake lets more particles through: wait 50 to 100 km or say so on the report');
+
 export const particleNumberIdleCalculation = defineCalculation({
   id: 'particle-number-idle',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'smoke',
   title: 'Particle number at idle',
   purpose: 'Is the filter tight by the particle count at idle, and how sure is that?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['particle number', 'PN', 'idle', 'filter', 'periodic test'],
   method: 'mean of the settled readings against the limit of a named rule',
-  inputs: z.strictObject({
+  inputs: {
     rule: choice({ label: 'Rule', options: ruleNames, example: 'eu-recommendation' }),
     testYear: count({ symbol: 'y', label: 'Year of the test', min: 2015, max: 2100, example: 2026 }),
-    testMonth: count({
-      symbol: 'm',
-      label: 'Month of the test',
-      min: 1,
-      max: 12,
-      example: 11,
-      default: 1,
-      defaultReason: 'month not given',
-    }),
+    testMonth: count({ symbol: 'm', label: 'Month of the test', min: 1, max: 12, example: 11, default: [1, 'month not given'] }),
     readings: list(
-      z.strictObject({
-        concentration: quantity(particleNumberConcentration, {
+      {
+        particleConcentration: quantity(particleNumberConcentration, {
           symbol: 'N_i',
           label: 'Reading',
-          min: '0 1/cm3',
-          max: '1000000000 1/cm3',
-          usual: ['0 1/cm3', '20000000 1/cm3'],
-          usualReason: 'hand-held counters end near 5 to 20 million',
+          range: '0 <= x <= 1000000000 1/cm3',
+          usual: ['0 1/cm3', '20000000 1/cm3', 'hand-held counters end near 5 to 20 million'],
           example: '4000 1/cm3',
           units: ['1/cm3'],
         }),
-      }),
+      },
       {
         label: 'Settled readings at idle',
         description: 'After the settling time of the counter.',
         min: 1,
         max: 60,
-        example: [{ concentration: '4200 1/cm3' }, { concentration: '3900 1/cm3' }, { concentration: '3800 1/cm3' }],
+        example: [
+          { particleConcentration: '4200 1/cm3' },
+          { particleConcentration: '3900 1/cm3' },
+          { particleConcentration: '3800 1/cm3' },
+        ],
       },
     ),
-    background: quantity(particleNumberConcentration, {
-      symbol: 'N_b',
-      label: 'Reading in the air beside the vehicle',
-      min: '0 1/cm3',
-      max: '10000000 1/cm3',
-      usual: ['0 1/cm3', '50000 1/cm3'],
-      usualReason: 'clean air has about 2000; a high background means exhaust in the room',
-      example: '2300 1/cm3',
-      units: ['1/cm3'],
-    }).optional(),
-    dilution: quantityWithDefault(ratio, {
+    background: optional(
+      quantity(particleNumberConcentration, {
+        symbol: 'N_b',
+        label: 'Reading in the air beside the vehicle',
+        range: '0 <= x <= 10000000 1/cm3',
+        usual: ['0 1/cm3', '50000 1/cm3', 'clean air has about 2000; a high background means exhaust in the room'],
+        example: '2300 1/cm3',
+        units: ['1/cm3'],
+      }),
+    ),
+    dilution: quantity(ratio, {
       symbol: 'd',
       label: 'Dilution that the reading does not yet contain',
-      min: '1',
-      max: '1000',
-      example: '1',
-      default: '1',
-      defaultReason: 'most counters show the undiluted value',
+      range: '1 <= x <= 1000',
+      default: ['1', 'most counters show the undiluted value'],
     }),
-    counterUncertainty: quantityWithDefault(fraction, {
+    counterUncertainty: quantity(fraction, {
       symbol: 'u',
       label: 'How well the counter reads (±)',
-      min: '0 %',
-      max: '90 %',
-      example: '25 %',
+      range: '0 <= x <= 90 %',
       units: ['%'],
-      default: '25 %',
-      defaultReason: 'calibration tolerances of hand-held counters, from memory',
+      default: ['25 %', 'calibration tolerances of hand-held counters, from memory'],
     }),
-    freshlyCleaned: choiceWithDefault({
+    freshlyCleaned: choice({
       label: 'Filter cleaned or regenerated in the last 100 km',
       options: { no: 'no', yes: 'yes', unknown: 'not known' },
       example: 'no',
-      default: 'unknown',
-      defaultReason: 'not stated',
+      default: ['unknown', 'not stated'],
     }),
-    exhaustVolumeFlow: quantity(volumeFlow, {
-      symbol: '\\dot V',
-      label: 'Exhaust volume flow at the state of the reading',
-      description: 'Give it to get particles per second.',
-      above: '0 m3/h',
-      max: '2000 m3/h',
-      example: '45 m3/h',
-      units: ['m3/h'],
-    }).optional(),
-  }),
+    exhaustVolumeFlow: optional(
+      quantity(volumeFlow, {
+        symbol: '\\dot V',
+        label: 'Exhaust volume flow at the state of the reading',
+        description: 'Give it to get particles per second.',
+        range: '0 < x <= 2000 m3/h',
+        example: '45 m3/h',
+        units: ['m3/h'],
+      }),
+    ),
+  },
   intermediates: {
-    limit: quantityOutput(particleNumberConcentration, { symbol: 'N_{max}', label: 'Limit', digits: 4, units: ['1/cm3'] }),
-    spread: quantityOutput(fraction, { symbol: 's', label: 'Spread of the readings', digits: 2, units: ['%'] }),
+    numberLimit: quantityOutput(particleNumberConcentration, { symbol: 'N_{max}', label: 'Limit', digits: 4, units: ['1/cm3'] }),
+    readingSpread: quantityOutput(fraction, { symbol: 's', label: 'Spread of the readings', digits: 2, units: ['%'] }),
   },
   outputs: {
-    mean: quantityOutput(particleNumberConcentration, { symbol: '\\bar N', label: 'Mean concentration', digits: 3, units: ['1/cm3'] }),
+    meanConcentration: quantityOutput(particleNumberConcentration, {
+      symbol: '\\bar N',
+      label: 'Mean concentration',
+      digits: 3,
+      units: ['1/cm3'],
+    }),
     aboveBackground: optional(
       quantityOutput(particleNumberConcentration, { symbol: 'N_v', label: 'Of it from the vehicle', digits: 3, units: ['1/cm3'] }),
     ),
@@ -145,38 +140,39 @@ export const particleNumberIdleCalculation = defineCalculation({
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'limit', text: 'Limit of the rule.' },
-    { gives: 'mean', tex: '[[mean]] = [[dilution]]\\,\\frac{1}{n}\\sum_i N_i', source: 'jrcPeriodicParticles' },
-    { gives: 'spread', tex: '[[spread]] = \\frac{s_N}{[[mean]]}' },
-    { gives: 'aboveBackground', tex: '[[aboveBackground]] = \\max(0,\\ [[mean]]-[[background]])' },
-    { gives: 'shareOfLimit', tex: '[[shareOfLimit]] = \\frac{[[mean]]}{[[limit]]}' },
-    { gives: 'perSecond', tex: '[[perSecond]] = [[mean]]\\,[[exhaustVolumeFlow]]' },
-    { gives: 'basis', text: 'Source of the limit and how far it was checked.' },
-    {
-      gives: 'verdict',
-      text: 'Mean with the uncertainty of the counter against the limit. The background is shown and not subtracted, as the tests do not subtract it either.',
-      source: 'cake',
-    },
+    fromTable('numberLimit', ['rule']),
+    formula('meanConcentration', 'dilution * mean(readings.particleConcentration)', jrcPeriodicParticles),
+    cases('readingSpread', {
+      'count(readings.particleConcentration) < 2 or sum(readings.particleConcentration) == 0': '0',
+      otherwise: 'deviation(readings.particleConcentration) / mean(readings.particleConcentration)',
+    }),
+    formula('aboveBackground', 'max(0, meanConcentration - background)'),
+    formula('shareOfLimit', 'meanConcentration / numberLimit'),
+    formula('perSecond', 'meanConcentration * exhaustVolumeFlow'),
+    verdict(
+      'verdict',
+      {
+        'nothing-counted': 'meanConcentration == 0',
+        below: 'meanConcentration * (1 + counterUncertainty) <= numberLimit',
+        'wait-for-cake': "freshlyCleaned == 'yes'",
+        above: 'meanConcentration * (1 - counterUncertainty) > numberLimit',
+        undecided: 'otherwise',
+      },
+      cake,
+      undefined,
+      'The background is shown and not subtracted, as the tests do not subtract it either.',
+    ),
   ],
-  assumptions: [
-    { code: 'idle', text: 'Warm or cold engine at idle, no regeneration running: during one the count can rise more than a thousandfold.' },
-  ],
-  limits: [{ code: 'table_not_inspector', text: 'The table helps to prepare. The inspector and the text in force decide.' }],
+  assumptions: { idle: 'Warm or cold engine at idle, no regeneration running: during one the count can rise more than a thousandfold.' },
+  limits: { table_not_inspector: 'The table helps to prepare. The inspector and the text in force decide.' },
   cautions: [cautions.fumes, cautions.noDefeat],
-  sources: {
-    recommendation2023,
-    netherlandsParticleRule,
-    germanyParticleRule,
-    switzerlandParticleRule,
-    jrcPeriodicParticles,
-    cake: commonPractice('A filter without its soot cake lets more particles through: wait 50 to 100 km or say so on the report'),
-  },
   dimensional: 'limits of the law held as data in their own units',
+  sources: [recommendation2023, netherlandsParticleRule, germanyParticleRule, switzerlandParticleRule],
   compute(input, { warn, method }) {
     const rule: ParticleRule = particleRules[input.rule];
-    const average = mean(input.readings.map((reading) => reading.concentration));
+    const average = mean(input.readings.map((reading) => reading.particleConcentration));
     if (average === undefined) return noSolution('no readings', ['readings']);
     const basis = citation(rule.source);
     method(`limit by ${basis}`);
@@ -188,7 +184,7 @@ export const particleNumberIdleCalculation = defineCalculation({
     const concentration = average * input.dilution;
     if (input.background !== undefined && input.background > 0.5 * concentration)
       warn('background_high', 'Much of the reading is the air of the room: ventilate, zero the counter and repeat.', ['background']);
-    const readings = input.readings.map((reading) => reading.concentration);
+    const readings = input.readings.map((reading) => reading.particleConcentration);
     const spread = average === 0 ? 0 : (standardDeviation(readings) ?? 0) / average;
     if (spread > 0.5) warn('readings_scatter', 'The readings scatter widely: let the counter settle and repeat before judging.');
     const byCount = particleVerdict(concentration, input.counterUncertainty, rule.limit);
@@ -200,9 +196,9 @@ export const particleNumberIdleCalculation = defineCalculation({
         ['freshlyCleaned'],
       );
     return {
-      limit: rule.limit,
-      mean: concentration,
-      spread,
+      numberLimit: rule.limit,
+      meanConcentration: concentration,
+      readingSpread: spread,
       aboveBackground: input.background === undefined ? undefined : Math.max(0, concentration - input.background),
       shareOfLimit: concentration / rule.limit,
       perSecond: input.exhaustVolumeFlow === undefined ? undefined : particleNumberFlow(concentration, input.exhaustVolumeFlow),

@@ -1,5 +1,14 @@
-import { choice, choiceOutput, citation, countOutput, defineCalculation, tableOutput, textOutput } from '@wallflow/calculation';
-import * as z from 'zod';
+import {
+  choice,
+  choiceOutput,
+  citation,
+  countOutput,
+  defineCalculation,
+  formula,
+  statement,
+  tableOutput,
+  textOutput,
+} from '@wallflow/calculation';
 import { cautions } from '../../cautions.js';
 import {
   californiaSmoke,
@@ -27,11 +36,9 @@ export const roadworthinessRulesCalculation = defineCalculation({
   subject: 'smoke',
   title: 'Roadworthiness rules for filters and smoke',
   purpose: 'What does the periodic test ask for here, and how far was that checked?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['roadworthiness', 'periodic test', 'filter', 'law'],
   method: 'table of rules, held as data',
-  inputs: z.strictObject({ place: choice({ label: 'Place', options: { all: 'all places held here', ...rulePlaces }, example: 'uk' }) }),
-  intermediates: {},
+  inputs: { place: choice({ label: 'Place', options: { all: 'all places held here', ...rulePlaces }, example: 'uk' }) },
   outputs: {
     rules: tableOutput({
       label: 'Rules',
@@ -42,17 +49,17 @@ export const roadworthinessRulesCalculation = defineCalculation({
         basis: textOutput({ label: 'Basis' }),
       },
     }),
-    count: countOutput({ symbol: 'n', label: 'Rules held' }),
+    ruleCount: countOutput({ symbol: 'n', label: 'Rules held' }),
   },
-  constants: {},
+  answer: 'ruleCount',
   steps: [
-    { gives: 'rules', text: 'Rows for the place chosen, each with its source and how far it was checked.' },
-    { gives: 'count', text: 'Number of rows.' },
+    statement('rules', 'Rows for the place chosen, each with its source and how far it was checked.'),
+    formula('ruleCount', 'count(rules.rule)'),
   ],
-  assumptions: [{ code: 'not_legal_advice', text: 'The table helps to prepare a test. The text in force and the inspector decide.' }],
-  limits: [{ code: 'as_known', text: 'Rules change; the state of the text is the year of each source.' }],
+  assumptions: { not_legal_advice: 'The table helps to prepare a test. The text in force and the inspector decide.' },
+  limits: { as_known: 'Rules change; the state of the text is the year of each source.' },
   cautions: [cautions.noDefeat],
-  sources: {
+  sources: [
     ukTestLimits,
     ukConstructionAndUse,
     directive2014,
@@ -61,7 +68,7 @@ export const roadworthinessRulesCalculation = defineCalculation({
     germanyParticleRule,
     switzerlandParticleRule,
     californiaSmoke,
-  },
+  ],
   compute(input, { warn }) {
     const rows = roadworthinessRules.filter((row) => input.place === 'all' || row.place === input.place);
     if (rows.some((row) => row.source.mark === 'from memory'))
@@ -70,7 +77,7 @@ export const roadworthinessRulesCalculation = defineCalculation({
       warn('read_second_hand', 'Some of these rules were read in reports about them, not in the text itself; see their sources.');
     return {
       rules: rows.map((row) => ({ place: row.place, subject: row.subject, rule: row.rule, basis: citation(row.source) })),
-      count: rows.length,
+      ruleCount: rows.length,
     };
   },
   advise: () => [

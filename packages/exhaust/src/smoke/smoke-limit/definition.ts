@@ -1,34 +1,35 @@
 import {
   type Advice,
+  cases,
   choice,
   choiceOutput,
-  choiceWithDefault,
   citation,
   count,
   defineCalculation,
   flag,
+  fromTable,
   noSolution,
   optional,
   quantity,
   quantityOutput,
+  relevantWhen,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
 import { absorptionCoefficient, fraction } from '@wallflow/units';
-import * as z from 'zod';
 import { cautions } from '../../cautions.js';
 import { californiaSmoke, directive2014, ukTestLimits } from '../sources.js';
 import { emissionClasses, monthIndex, smokeLimitFor } from './limits.js';
 
 export const smokeLimitCalculation = defineCalculation({
   id: 'smoke-limit',
-  version: '2.1.0',
+  version: '1.0.0',
   subject: 'smoke',
   title: 'Smoke limit by class and date',
   purpose: 'Which smoke limit holds for this vehicle, on what basis, and does a reading meet it?',
-  usedBy: ['technician'],
   keywords: ['smoke limit', 'roadworthiness', 'opacity', 'plate value'],
   method: 'table of the law, held as data',
-  inputs: z.strictObject({
+  inputs: {
     regime: choice({
       label: 'Where it is tested',
       options: { eu: 'European Union', uk: 'United Kingdom', california: 'California' },
@@ -41,66 +42,71 @@ export const smokeLimitCalculation = defineCalculation({
       min: 1,
       max: 12,
       example: 3,
-      default: 12,
-      defaultReason: 'month not given; December gives the newer and lower limit',
+      default: [12, 'month not given; December gives the newer and lower limit'],
     }),
-    emissionClass: choiceWithDefault({
-      label: 'Emission class (European Union)',
-      description: 'From the registration papers.',
-      options: emissionClasses,
-      example: 'six',
-      default: 'unknown',
-      defaultReason: 'the lowest limit of the classes that were on sale at first use',
+    ...relevantWhen('regime', 'eu', {
+      emissionClass: choice({
+        label: 'Emission class',
+        description: 'From the registration papers.',
+        options: emissionClasses,
+        example: 'six',
+        default: ['unknown', 'the lowest limit of the classes that were on sale at first use'],
+      }),
     }),
-    engine: choiceWithDefault({
-      label: 'Engine',
-      options: { turbocharged: 'turbocharged', aspirated: 'without turbocharger', unknown: 'not known' },
-      example: 'turbocharged',
-      default: 'unknown',
-      defaultReason: 'the lower of the two limits is used',
+    ...relevantWhen('regime', ['eu', 'uk'], {
+      engine: choice({
+        label: 'Engine',
+        options: { turbocharged: 'turbocharged', aspirated: 'without turbocharger', unknown: 'not known' },
+        example: 'turbocharged',
+        default: ['unknown', 'the lower of the two limits is used'],
+      }),
+      plateValue: optional(
+        quantity(absorptionCoefficient, {
+          symbol: 'k_p',
+          label: 'Value on the plate of the vehicle',
+          description: 'It comes before the table where it is lower and the rule allows it.',
+          range: '0 < x <= 5 1/m',
+          example: '0.5 1/m',
+        }),
+      ),
+      absorptionReading: optional(
+        quantity(absorptionCoefficient, {
+          symbol: 'k',
+          label: 'Test result, absorption coefficient',
+          range: '0 <= x <= 20 1/m',
+          example: '0.6 1/m',
+        }),
+      ),
     }),
-    levelThreeRetrofit: flag({ label: 'Level 3 filter fitted later (California)', example: false }).optional(),
-    plateValue: quantity(absorptionCoefficient, {
-      symbol: 'k_p',
-      label: 'Value on the plate of the vehicle',
-      description: 'It comes before the table where it is lower and the rule allows it.',
-      above: '0 1/m',
-      max: '5 1/m',
-      example: '0.5 1/m',
-    }).optional(),
-    filterFitted: choiceWithDefault({
+    ...relevantWhen('regime', 'california', {
+      levelThreeRetrofit: optional(flag({ label: 'Level 3 filter fitted later', example: false })),
+      opacityReading: optional(
+        quantity(fraction, {
+          symbol: 'N',
+          label: 'Test result, opacity at the stack',
+          range: '0 <= x <= 100 %',
+          example: '3 %',
+          units: ['%'],
+        }),
+      ),
+    }),
+    filterFitted: choice({
       label: 'Particulate filter as standard',
       options: { yes: 'yes', no: 'no', unknown: 'not known' },
       example: 'yes',
-      default: 'unknown',
-      defaultReason: 'not stated',
+      default: ['unknown', 'not stated'],
     }),
-    visibleSmoke: choiceWithDefault({
+    visibleSmoke: choice({
       label: 'Visible smoke of any colour',
       options: { no: 'none', yes: 'visible', 'not-watched': 'not watched' },
       example: 'no',
-      default: 'not-watched',
-      defaultReason: 'not stated',
+      default: ['not-watched', 'not stated'],
     }),
-    reading: quantity(absorptionCoefficient, {
-      symbol: 'k',
-      label: 'Test result, absorption coefficient',
-      min: '0 1/m',
-      max: '20 1/m',
-      example: '0.6 1/m',
-    }).optional(),
-    opacityReading: quantity(fraction, {
-      symbol: 'N',
-      label: 'Test result, opacity at the stack',
-      min: '0 %',
-      max: '100 %',
-      example: '3 %',
-      units: ['%'],
-    }).optional(),
-  }),
-  example: { reading: '0.15 1/m' },
+  },
+  example: { absorptionReading: '0.15 1/m' },
   intermediates: {
-    rule: textOutput({ label: 'Row of the table' }),
+    ruleText: textOutput({ label: 'Row of the table' }),
+    tableLimit: optional(quantityOutput(absorptionCoefficient, { symbol: 'k_t', label: 'Limit of the table', digits: 3, units: ['1/m'] })),
   },
   outputs: {
     absorptionLimit: optional(
@@ -120,37 +126,41 @@ export const smokeLimitCalculation = defineCalculation({
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    { gives: 'rule', text: 'Row for place, first use, emission class and engine.' },
-    { gives: 'absorptionLimit', text: 'Value on the plate if it is lower, otherwise the row.', source: 'directive2014' },
-    { gives: 'opacityLimit', text: 'Opacity of the row, at the stack.', source: 'californiaSmoke' },
-    { gives: 'basis', text: 'Source of the row and how far it was checked.' },
-    {
-      gives: 'verdict',
-      text: 'Reading against the limit; in the UK visible smoke decides first where a filter is standard, and what is not known there does not pass.',
-      source: 'ukTestLimits',
-    },
+    fromTable('tableLimit', ['regime', 'firstUseYear', 'firstUseMonth', 'emissionClass', 'engine'], directive2014),
+    cases('absorptionLimit', { 'plateValue < tableLimit': 'plateValue', otherwise: 'tableLimit' }, directive2014),
+    fromTable('opacityLimit', ['firstUseYear', 'levelThreeRetrofit'], californiaSmoke),
+    verdict(
+      'verdict',
+      {
+        'visible-smoke': "regime == 'uk' and filterFitted == 'yes' and visibleSmoke == 'yes'",
+        'filter-unknown': "regime == 'uk' and filterFitted == 'unknown' and visibleSmoke == 'yes'",
+        'no-reading': 'not known(absorptionReading) and not known(opacityReading)',
+        exceeds: 'absorptionReading > absorptionLimit or opacityReading > opacityLimit',
+        'smoke-not-judged': "regime == 'uk' and filterFitted != 'no' and visibleSmoke == 'not-watched'",
+        meets: 'otherwise',
+      },
+      ukTestLimits,
+    ),
   ],
-  assumptions: [
-    { code: 'table_not_inspector', text: 'The table helps to prepare. The inspector and the text in force decide.' },
-    {
-      code: 'class_before_date',
-      text: 'In the EU the limits 1.5 and 0.7 per metre follow the emission class, and 1.5 also any first use from July 2008. Without the class, Euro 4 counts from January 2005 and Euro 6 from January 2013, when they were first on sale.',
-    },
-  ],
-  limits: [{ code: 'no_other_countries', text: 'Countries may set lower limits of their own.' }],
+  assumptions: {
+    table_not_inspector: 'The table helps to prepare. The inspector and the text in force decide.',
+    class_before_date:
+      'In the EU the limits 1.5 and 0.7 per metre follow the emission class, and 1.5 also any first use from July 2008. Without the class, Euro 4 counts from January 2005 and Euro 6 from January 2013, when they were first on sale.',
+  },
+  limits: { no_other_countries: 'Countries may set lower limits of their own.' },
   cautions: [cautions.noDefeat, cautions.fumes],
-  sources: { directive2014, ukTestLimits, californiaSmoke },
   dimensional: 'limits of the law held as data in their own units',
   compute(input, { warn, method }) {
-    const turbocharged = input.engine === 'unknown' ? undefined : input.engine === 'turbocharged';
+    const engine = input.engine ?? 'unknown';
+    const turbocharged = engine === 'unknown' ? undefined : engine === 'turbocharged';
     const row = smokeLimitFor({
       regime: input.regime,
       month: monthIndex(input.firstUseYear, input.firstUseMonth),
       turbocharged,
       retrofit: input.levelThreeRetrofit ?? true,
-      emissionClass: input.emissionClass,
+      emissionClass: input.emissionClass ?? 'unknown',
     });
     if (row === undefined) return noSolution('no limit is held for this vehicle', ['regime']);
     if (row.retrofit && input.levelThreeRetrofit === undefined)
@@ -167,7 +177,8 @@ export const smokeLimitCalculation = defineCalculation({
     const plated = row.absorption !== undefined && input.plateValue !== undefined && input.plateValue < row.absorption;
     const absorptionLimit = plated ? input.plateValue : row.absorption;
     return {
-      rule: `${row.text}${plated ? '; the value on the plate is lower and used' : ''}`,
+      ruleText: `${row.text}${plated ? '; the value on the plate is lower and used' : ''}`,
+      tableLimit: row.absorption,
       absorptionLimit,
       opacityLimit: row.opacity,
       basis,
@@ -190,14 +201,14 @@ interface VerdictInput {
   readonly regime: string;
   readonly filterFitted: string;
   readonly visibleSmoke: string;
-  readonly reading?: number | undefined;
+  readonly absorptionReading?: number | undefined;
   readonly opacityReading?: number | undefined;
 }
 
 function limitVerdict(input: VerdictInput, absorption: number | undefined, opacity: number | undefined) {
   const smokeDecides = input.regime === 'uk' && input.filterFitted !== 'no';
   if (smokeDecides && input.visibleSmoke === 'yes') return input.filterFitted === 'yes' ? 'visible-smoke' : 'filter-unknown';
-  const [value, limit] = absorption === undefined ? [input.opacityReading, opacity] : [input.reading, absorption];
+  const [value, limit] = absorption === undefined ? [input.opacityReading, opacity] : [input.absorptionReading, absorption];
   if (value === undefined || limit === undefined) return 'no-reading';
   if (value > limit) return 'exceeds';
   return smokeDecides && input.visibleSmoke !== 'no' ? 'smoke-not-judged' : 'meets';

@@ -1,17 +1,20 @@
 import {
+  cases,
   choice,
   choiceOutput,
   citation,
   commonPractice,
   defineCalculation,
+  formula,
+  fromTable,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  type Source,
   textOutput,
+  verdict,
 } from '@wallflow/calculation';
-import { fraction, moleFraction, time, volume, volumeFlow } from '@wallflow/units';
-import * as z from 'zod';
+import { fraction, moleFraction, ratio, time, volume, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dangerAtOnce, dieselExhaustLimit, eh40, euExposureLimits, iarc2012 } from '../sources.js';
 import { freshAirFor, roomFractionAfter, steadyRoomFraction } from './kernel.js';
@@ -25,31 +28,31 @@ function airVerdict(atEnd: number, { eightHours, fifteenMinutes, dangerous }: Wo
   return atEnd > eightHours ? ('above-eight-hours' as const) : ('below' as const);
 }
 
+const mixing: Source = { type: 'derivation', title: 'Balance of a well-mixed room', mark: 'read' };
+const practice = commonPractice('A hood some centimetres off the tail pipe, not a tight hose, with a carbon monoxide alarm in the room');
+
 export const workplaceAirCalculation = defineCalculation({
   id: 'workplace-air',
-  version: '1.1.0',
+  version: '1.0.0',
   subject: 'smoke',
   title: 'Exhaust in the workshop air',
   purpose: 'How fast does the air go bad with an engine running indoors, and how much fresh air would it take?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['workplace', 'ventilation', 'carbon monoxide', 'nitrogen dioxide', 'exposure limit'],
   method: 'well-mixed room',
-  inputs: z.strictObject({
+  inputs: {
     gas: choice({ label: 'Gas', options: gases, example: 'nitrogen-dioxide' }),
-    exhaustFlow: quantity(volumeFlow, {
+    exhaustVolumeFlow: quantity(volumeFlow, {
       symbol: 'Q_e',
       label: 'Exhaust of the engine, cooled to room temperature',
       description: 'About 40 m³/h for a two-litre engine at idle.',
-      above: '0 m3/h',
-      max: '2000 m3/h',
+      range: '0 < x <= 2000 m3/h',
       example: '40 m3/h',
       units: ['m3/h'],
     }),
     exhaustFraction: quantity(moleFraction, {
       symbol: 'x_e',
       label: 'Gas in the exhaust',
-      min: '0 ppm',
-      max: '100000 ppm',
+      range: '0 <= x <= 100000 ppm',
       example: '60 ppm',
       units: ['ppm'],
     }),
@@ -57,16 +60,14 @@ export const workplaceAirCalculation = defineCalculation({
       symbol: 's',
       label: 'Share that gets past the extraction',
       description: '100 % without extraction.',
-      min: '0 %',
-      max: '100 %',
+      range: '0 <= x <= 100 %',
       example: '100 %',
       units: ['%'],
     }),
     roomVolume: quantity(volume, {
       symbol: 'V',
       label: 'Air in the room',
-      min: '10 m3',
-      max: '100000 m3',
+      range: '10 <= x <= 100000 m3',
       example: '300 m3',
       units: ['m3'],
     }),
@@ -74,32 +75,28 @@ export const workplaceAirCalculation = defineCalculation({
       symbol: 'Q_f',
       label: 'Fresh air',
       description: '0 m³/h in a closed garage.',
-      min: '0 m3/h',
-      max: '100000 m3/h',
+      range: '0 <= x <= 100000 m3/h',
       example: '300 m3/h',
       units: ['m3/h'],
     }),
     duration: quantity(time, {
       symbol: 't',
       label: 'How long the engine runs',
-      min: '0 min',
-      max: '12 h',
+      range: '0 min <= x <= 12 h',
       example: '30 min',
       units: ['min', 'h'],
     }),
-    mixingFactor: quantityWithDefault(fraction, {
+    mixingFactor: quantity(fraction, {
       symbol: 'm',
       label: 'Share of the fresh air that mixes in',
-      min: '10 %',
-      max: '100 %',
-      example: '50 %',
+      range: '10 <= x <= 100 %',
       units: ['%'],
-      default: '50 %',
-      defaultReason: 'rooms do not mix well; common practice, no source',
+      default: ['50 %', 'rooms do not mix well; common practice, no source'],
     }),
-  }),
+  },
   intermediates: {
-    steady: quantityOutput(moleFraction, { symbol: 'x_\\infty', label: 'In the room after a long time', digits: 3, units: ['ppm'] }),
+    airChanges: quantityOutput(ratio, { symbol: 'n', label: 'Air changes while the engine runs', digits: 3 }),
+    steadyShare: quantityOutput(moleFraction, { symbol: 'x_\\infty', label: 'In the room after a long time', digits: 3, units: ['ppm'] }),
     limitEightHours: quantityOutput(moleFraction, { symbol: 'x_8', label: 'Limit, mean over eight hours', digits: 3, units: ['ppm'] }),
     limitFifteenMinutes: optional(
       quantityOutput(moleFraction, { symbol: 'x_{15}', label: 'Limit, mean over fifteen minutes', digits: 3, units: ['ppm'] }),
@@ -130,54 +127,56 @@ export const workplaceAirCalculation = defineCalculation({
       },
     }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'steady',
-      tex: '[[steady]] = \\frac{s\\,[[exhaustFlow]]\\,[[exhaustFraction]]}{m\\,[[freshAirFlow]]+s\\,[[exhaustFlow]]}',
-      source: 'mixing',
-    },
-    {
-      gives: 'atEnd',
-      tex: '[[atEnd]] = [[steady]]\\left(1-e^{-(m\\,[[freshAirFlow]]+s\\,[[exhaustFlow]])\\,[[duration]]/[[roomVolume]]}\\right)',
-      source: 'mixing',
-    },
-    { gives: 'limitEightHours', text: 'Limit of the list.', source: 'eh40' },
-    { gives: 'limitFifteenMinutes', text: 'Limit of the list.', source: 'eh40' },
-    { gives: 'limitDangerous', text: 'Level of the list.', source: 'dangerAtOnce' },
-    {
-      gives: 'freshAirNeeded',
-      tex: '[[freshAirNeeded]] = \\frac{s\\,[[exhaustFlow]]}{m}\\left(\\frac{[[exhaustFraction]]}{[[limitEightHours]]}-1\\right)',
-      source: 'mixing',
-    },
-    { gives: 'basis', text: 'Source of the limits and how far it was checked.' },
-    { gives: 'verdict', text: 'Value at the end against the limits and the level of danger.', source: 'eh40' },
+    formula('airChanges', '(mixingFactor * freshAirFlow + escapingShare * exhaustVolumeFlow) * duration / roomVolume', mixing),
+    cases(
+      'steadyShare',
+      {
+        'escapingShare == 0': '0',
+        otherwise:
+          'escapingShare * exhaustVolumeFlow * exhaustFraction / (mixingFactor * freshAirFlow + escapingShare * exhaustVolumeFlow)',
+      },
+      mixing,
+    ),
+    cases(
+      'atEnd',
+      {
+        'airChanges < 1e-5': 'steadyShare * airChanges * (1 - airChanges / 2)',
+        otherwise: 'steadyShare * (1 - exp(-airChanges))',
+      },
+      mixing,
+    ),
+    fromTable('limitEightHours', ['gas'], eh40),
+    fromTable('limitFifteenMinutes', ['gas'], eh40),
+    fromTable('limitDangerous', ['gas'], dangerAtOnce),
+    formula('freshAirNeeded', 'max(0, escapingShare * exhaustVolumeFlow / mixingFactor * (exhaustFraction / limitEightHours - 1))', mixing),
+    verdict(
+      'verdict',
+      {
+        dangerous: 'atEnd >= limitDangerous',
+        'above-short-term': 'atEnd > limitFifteenMinutes',
+        'above-eight-hours': 'atEnd > limitEightHours',
+        below: 'otherwise',
+      },
+      eh40,
+    ),
   ],
-  assumptions: [
-    { code: 'clean_start', text: 'The room was clean at the start, and the fresh air is clean.' },
-    { code: 'peak_for_mean', text: 'The value at the end is compared with limits that are means, which is on the safe side.' },
-  ],
-  limits: [
-    {
-      code: 'one_gas',
-      text: 'Each gas is judged alone. Diesel exhaust as a whole is carcinogenic: 0.05 mg/m³ of elemental carbon is the European limit, and extraction comes first in any case.',
-    },
-    { code: 'not_a_measurement', text: 'A calculation replaces no gas alarm and no measurement.' },
-  ],
-  cautions: [cautions.fumes],
-  sources: {
-    dangerAtOnce,
-    eh40,
-    euExposureLimits,
-    dieselExhaustLimit,
-    iarc2012,
-    mixing: { type: 'derivation', title: 'Balance of a well-mixed room', mark: 'read' },
-    practice: commonPractice('A hood some centimetres off the tail pipe, not a tight hose, with a carbon monoxide alarm in the room'),
+  assumptions: {
+    clean_start: 'The room was clean at the start, and the fresh air is clean.',
+    peak_for_mean: 'The value at the end is compared with limits that are means, which is on the safe side.',
   },
+  limits: {
+    one_gas:
+      'Each gas is judged alone. Diesel exhaust as a whole is carcinogenic: 0.05 mg/m³ of elemental carbon is the European limit, and extraction comes first in any case.',
+    not_a_measurement: 'A calculation replaces no gas alarm and no measurement.',
+  },
+  cautions: [cautions.fumes],
+  sources: [euExposureLimits, dieselExhaustLimit, iarc2012, practice],
   compute(input, { warn }) {
     const limit = workplaceLimits[input.gas];
     const room = {
-      exhaustFlow: input.escapingShare * input.exhaustFlow,
+      exhaustFlow: input.escapingShare * input.exhaustVolumeFlow,
       exhaustFraction: input.exhaustFraction,
       freshAirFlow: input.mixingFactor * input.freshAirFlow,
     };
@@ -185,7 +184,8 @@ export const workplaceAirCalculation = defineCalculation({
     warn('from_memory', 'The limits are from memory of EH40 (2018) and Directive (EU) 2017/164; read the list in force.');
     const shortTerm = limit.fifteenMinutes;
     return {
-      steady: steadyRoomFraction(room),
+      airChanges: ((room.freshAirFlow + room.exhaustFlow) * input.duration) / input.roomVolume,
+      steadyShare: steadyRoomFraction(room),
       atEnd,
       limitEightHours: limit.eightHours,
       limitFifteenMinutes: shortTerm,
