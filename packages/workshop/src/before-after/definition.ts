@@ -1,13 +1,4 @@
-import {
-  choiceOutput,
-  choiceWithDefault,
-  constant,
-  defineCalculation,
-  optional,
-  quantity,
-  quantityOutput,
-  quantityWithDefault,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { sutherlandViscosity } from '@wallflow/exhaust';
 import { cautions, sharedSources, viscosityConstants } from '@wallflow/exhaust/calculations';
 import { differentialPressure, dynamicViscosity, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
@@ -16,7 +7,7 @@ import { acceptance, equalConditions, readingBands } from '../sources.js';
 import { type ChangeVerdict, type CleanReference, changeVerdict, resistanceOf } from './kernel.js';
 
 const dropInput = (symbol: string, label: string, example: string) =>
-  quantity(differentialPressure, {
+  wf.quantity(differentialPressure, {
     symbol,
     label,
     description: 'Less the reading with the engine off.',
@@ -26,13 +17,13 @@ const dropInput = (symbol: string, label: string, example: string) =>
     units: ['mbar', 'kPa', 'hPa', 'psi'],
   });
 const flowInput = (symbol: string, label: string, example: string) =>
-  quantity(volumeFlow, { symbol, label, above: '1 m3/h', max: '10000 m3/h', example, units: ['m3/h', 'L/s', 'ft3/min'] });
+  wf.quantity(volumeFlow, { symbol, label, above: '1 m3/h', max: '10000 m3/h', example, units: ['m3/h', 'L/s', 'ft3/min'] });
 const temperatureInput = (symbol: string, label: string, example: string) =>
-  quantity(temperature, { symbol, label, min: '-40 °C', max: '1200 °C', example });
+  wf.quantity(temperature, { symbol, label, min: '-40 °C', max: '1200 °C', example });
 const resistanceOutput = (symbol: string, label: string) =>
-  quantityOutput(flowResistance, { symbol, label, digits: 3, units: ['1/mm3', '1/m3'] });
+  wf.quantityOutput(flowResistance, { symbol, label, digits: 3, units: ['1/mm3', '1/m3'] });
 const dropOutput = (symbol: string, label: string) =>
-  quantityOutput(differentialPressure, { symbol, label, digits: 3, units: ['mbar', 'kPa', 'hPa', 'psi'] });
+  wf.quantityOutput(differentialPressure, { symbol, label, digits: 3, units: ['mbar', 'kPa', 'hPa', 'psi'] });
 
 const verdicts = {
   cleaned: 'cleaned: the resistance fell as far as a clean should make it',
@@ -47,7 +38,7 @@ const verdicts = {
   unclear: 'not clear: the first reading is negative or as small as its error',
 } as const satisfies Record<ChangeVerdict, string>;
 
-export const beforeAfterCalculation = defineCalculation({
+export const beforeAfterCalculation = wf.defineCalculation({
   id: 'before-after',
   version: '3.0.0',
   subject: 'workshop',
@@ -63,25 +54,27 @@ export const beforeAfterCalculation = defineCalculation({
     dropAfter: dropInput('\\Delta p_2', 'Pressure drop after', '13.4 mbar'),
     flowAfter: flowInput('Q_2', 'Exhaust volume flow after', '376 m3/h'),
     temperatureAfter: temperatureInput('T_2', 'Gas temperature after', '184 °C'),
-    cleanDrop: quantity(differentialPressure, {
-      symbol: '\\Delta p_c',
-      label: 'Drop of the clean filter at the flow and temperature after',
-      description: 'From its record when new, or calculated from its size. Without it nobody can say that the filter is clean.',
-      above: '0 mbar',
-      max: '1500 mbar',
-      usual: ['1 mbar', '200 mbar'],
-      usualReason: 'a clean filter has a few millibar to a few tens at raised engine speed',
-      example: '10 mbar',
-      units: ['mbar', 'kPa', 'hPa', 'psi'],
-    }).optional(),
-    cleanFrom: choiceWithDefault({
+    cleanDrop: wf
+      .quantity(differentialPressure, {
+        symbol: '\\Delta p_c',
+        label: 'Drop of the clean filter at the flow and temperature after',
+        description: 'From its record when new, or calculated from its size. Without it nobody can say that the filter is clean.',
+        above: '0 mbar',
+        max: '1500 mbar',
+        usual: ['1 mbar', '200 mbar'],
+        usualReason: 'a clean filter has a few millibar to a few tens at raised engine speed',
+        example: '10 mbar',
+        units: ['mbar', 'kPa', 'hPa', 'psi'],
+      })
+      .optional(),
+    cleanFrom: wf.choiceWithDefault({
       label: 'Where the clean drop comes from',
       options: { measured: 'measured on this filter when it was new or clean', calculated: 'calculated, or of a filter of the same type' },
       example: 'calculated',
       default: 'calculated',
       defaultReason: 'the wider band: a calculated drop is uncertain by about half',
     }),
-    dropUncertainty: quantityWithDefault(differentialPressure, {
+    dropUncertainty: wf.quantityWithDefault(differentialPressure, {
       symbol: 'u_p',
       label: 'Uncertainty of each drop',
       min: '0 mbar',
@@ -91,7 +84,7 @@ export const beforeAfterCalculation = defineCalculation({
       default: '2 mbar',
       defaultReason: 'sensor zero, common practice, no source',
     }),
-    flowUncertainty: quantityWithDefault(fraction, {
+    flowUncertainty: wf.quantityWithDefault(fraction, {
       symbol: 'u_Q',
       label: 'Uncertainty of each flow',
       min: '0 %',
@@ -103,55 +96,57 @@ export const beforeAfterCalculation = defineCalculation({
   }),
   example: { cleanDrop: '10 mbar' },
   intermediates: {
-    viscosityBefore: quantityOutput(dynamicViscosity, { symbol: '\\mu_1', label: 'Viscosity before', digits: 4, units: ['uPa.s'] }),
-    viscosityAfter: quantityOutput(dynamicViscosity, { symbol: '\\mu_2', label: 'Viscosity after', digits: 4, units: ['uPa.s'] }),
+    viscosityBefore: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu_1', label: 'Viscosity before', digits: 4, units: ['uPa.s'] }),
+    viscosityAfter: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu_2', label: 'Viscosity after', digits: 4, units: ['uPa.s'] }),
     resistanceBefore: resistanceOutput('R_1', 'Flow resistance before'),
     resistanceAfter: resistanceOutput('R_2', 'Flow resistance after'),
-    rawReduction: quantityOutput(fraction, { symbol: '\\delta_p', label: 'Fall of the raw reading', digits: 3, units: ['%'] }),
-    flowEffect: quantityOutput(ratio, { symbol: 'Q_2/Q_1', label: 'Effect of the flow on the reading', digits: 3 }),
-    temperatureEffect: quantityOutput(ratio, { symbol: '\\mu_2/\\mu_1', label: 'Effect of the temperature on the reading', digits: 3 }),
+    rawReduction: wf.quantityOutput(fraction, { symbol: '\\delta_p', label: 'Fall of the raw reading', digits: 3, units: ['%'] }),
+    flowEffect: wf.quantityOutput(ratio, { symbol: 'Q_2/Q_1', label: 'Effect of the flow on the reading', digits: 3 }),
+    temperatureEffect: wf.quantityOutput(ratio, { symbol: '\\mu_2/\\mu_1', label: 'Effect of the temperature on the reading', digits: 3 }),
     unchangedDrop: dropOutput('\\Delta p_u', 'What the filter as it was would read at the later flow and temperature'),
   },
   outputs: {
-    improvement: optional(quantityOutput(fraction, { symbol: '\\delta_R', label: 'Fall of the flow resistance', digits: 3, units: ['%'] })),
-    improvementUncertainty: optional(
-      quantityOutput(fraction, { symbol: 'u(\\delta_R)', label: 'Standard uncertainty of that fall', digits: 2, units: ['%'] }),
+    improvement: wf.optional(
+      wf.quantityOutput(fraction, { symbol: '\\delta_R', label: 'Fall of the flow resistance', digits: 3, units: ['%'] }),
     ),
-    cleanMultiple: optional(quantityOutput(ratio, { symbol: 'r', label: 'Pressure drop after ÷ clean filter', digits: 3 })),
-    cleanMultipleUncertainty: optional(
-      quantityOutput(ratio, { symbol: 'u(r)', label: 'Standard uncertainty of that multiple', digits: 2 }),
+    improvementUncertainty: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'u(\\delta_R)', label: 'Standard uncertainty of that fall', digits: 2, units: ['%'] }),
     ),
-    verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
+    cleanMultiple: wf.optional(wf.quantityOutput(ratio, { symbol: 'r', label: 'Pressure drop after ÷ clean filter', digits: 3 })),
+    cleanMultipleUncertainty: wf.optional(
+      wf.quantityOutput(ratio, { symbol: 'u(r)', label: 'Standard uncertainty of that multiple', digits: 2 }),
+    ),
+    verdict: wf.choiceOutput({ label: 'Verdict', options: verdicts }),
   },
   constants: {
     ...viscosityConstants,
-    widestFlowRatio: constant(ratio, 1.5, { symbol: 'q', label: 'Widest ratio of flows that is compared', source: 'equalConditions' }),
-    measuredBand: constant(ratio, 1.3, {
+    widestFlowRatio: wf.constant(ratio, 1.5, { symbol: 'q', label: 'Widest ratio of flows that is compared', source: 'equalConditions' }),
+    measuredBand: wf.constant(ratio, 1.3, {
       symbol: 'r_m',
       label: 'Clean up to this multiple of a measured clean drop',
       source: 'acceptance',
     }),
-    calculatedBand: constant(ratio, 2.5, {
+    calculatedBand: wf.constant(ratio, 2.5, {
       symbol: 'r_c',
       label: 'Possibly clean up to this multiple of a calculated clean drop',
       source: 'readingBands',
     }),
-    cleanShare: constant(fraction, 0.4, {
+    cleanShare: wf.constant(fraction, 0.4, {
       symbol: 's_c',
       label: 'Share of the resistance before at which a clean counts',
       source: 'acceptance',
     }),
-    surelyClean: constant(ratio, 0.676, {
+    surelyClean: wf.constant(ratio, 0.676, {
       symbol: 'r_s',
       label: 'Clean for certain up to this multiple of a calculated clean drop: 1.3 of one that is too large by 2.5/1.3',
       source: 'acceptance',
     }),
-    calculatedUncertainty: constant(fraction, 0.33, {
+    calculatedUncertainty: wf.constant(fraction, 0.33, {
       symbol: 'u_c',
       label: 'Standard uncertainty of a calculated clean drop: twice it, as a factor, leads from 1.3 to 2.5',
       source: 'readingBands',
     }),
-    calculatedLow: constant(ratio, 0.3, {
+    calculatedLow: wf.constant(ratio, 0.3, {
       symbol: 'r_0',
       label: 'Suspiciously low below this multiple of a calculated clean drop',
       source: 'readingBands',

@@ -1,19 +1,4 @@
-import {
-  choiceOutput,
-  constant,
-  countOutput,
-  defineCalculation,
-  isRefusal,
-  list,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  quantityWithDefault,
-  tableOutput,
-  text,
-  textOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { cleanDropParts, gasDensity, meanFreePath, sutherlandViscosity, totalDrop, zeroVerdict } from '@wallflow/exhaust';
 import {
   allowedZeroInput,
@@ -51,8 +36,8 @@ const shapes = {
 } as const satisfies Record<GrowthShape, string>;
 
 const reading = z.strictObject({
-  state: text({ label: 'Engine state', example: '2200 rpm, no load', maxLength: 60 }),
-  pressureDrop: quantity(differentialPressure, {
+  state: wf.text({ label: 'Engine state', example: '2200 rpm, no load', maxLength: 60 }),
+  pressureDrop: wf.quantity(differentialPressure, {
     symbol: '\\Delta p',
     label: 'Pressure drop over the filter',
     description: 'As read; the reading with the engine off is subtracted here.',
@@ -61,7 +46,7 @@ const reading = z.strictObject({
     example: '95 mbar',
     units: ['mbar', 'kPa', 'hPa', 'psi'],
   }),
-  exhaustVolumeFlow: quantity(volumeFlow, {
+  exhaustVolumeFlow: wf.quantity(volumeFlow, {
     symbol: 'Q',
     label: 'Exhaust volume flow',
     description: 'Actual flow at the temperature and pressure in the filter.',
@@ -70,7 +55,7 @@ const reading = z.strictObject({
     example: '414 m3/h',
     units: ['m3/h', 'L/s', 'ft3/min'],
   }),
-  gasTemperature: quantity(temperature, {
+  gasTemperature: wf.quantity(temperature, {
     symbol: 'T',
     label: 'Gas temperature in the filter',
     min: '-40 °C',
@@ -80,7 +65,7 @@ const reading = z.strictObject({
 });
 
 const band = (symbol: string, label: string, standard: string) =>
-  quantityWithDefault(ratio, {
+  wf.quantityWithDefault(ratio, {
     symbol,
     label,
     min: '0',
@@ -91,9 +76,9 @@ const band = (symbol: string, label: string, standard: string) =>
   });
 
 const drop = (symbol: string, label: string) =>
-  quantityOutput(differentialPressure, { symbol, label, digits: 3, units: ['mbar', 'kPa', 'hPa', 'psi'] });
+  wf.quantityOutput(differentialPressure, { symbol, label, digits: 3, units: ['mbar', 'kPa', 'hPa', 'psi'] });
 
-export const filterConditionCalculation = defineCalculation({
+export const filterConditionCalculation = wf.defineCalculation({
   id: 'filter-condition',
   version: '3.0.0',
   subject: 'workshop',
@@ -103,16 +88,18 @@ export const filterConditionCalculation = defineCalculation({
   keywords: ['blocked', 'clean', 'diagnosis', 'idle', 'pressure sensor', 'hose'],
   method: 'measured drop against the drop calculated for a clean filter at the same flow and temperature',
   inputs: z.strictObject({
-    zeroReading: quantity(differentialPressure, {
-      symbol: '\\Delta p_0',
-      label: 'Reading with the engine off',
-      description: 'Ignition on, engine stopped for 30 s, hoses connected. It is subtracted from every reading.',
-      min: '-1000 mbar',
-      max: '1000 mbar',
-      example: '0 mbar',
-      units: ['mbar', 'kPa', 'hPa', 'psi'],
-    }).optional(),
-    readings: list(reading, {
+    zeroReading: wf
+      .quantity(differentialPressure, {
+        symbol: '\\Delta p_0',
+        label: 'Reading with the engine off',
+        description: 'Ignition on, engine stopped for 30 s, hoses connected. It is subtracted from every reading.',
+        min: '-1000 mbar',
+        max: '1000 mbar',
+        example: '0 mbar',
+        units: ['mbar', 'kPa', 'hPa', 'psi'],
+      })
+      .optional(),
+    readings: wf.list(reading, {
       label: 'Readings, warm engine',
       description: 'One at idle and one or two at raised speed; the highest flow tells most.',
       min: 1,
@@ -123,7 +110,7 @@ export const filterConditionCalculation = defineCalculation({
         { state: '2200 rpm, no load', pressureDrop: '95 mbar', exhaustVolumeFlow: '414 m3/h', gasTemperature: '206 °C' },
       ],
     }),
-    zeroUncertainty: quantityWithDefault(differentialPressure, {
+    zeroUncertainty: wf.quantityWithDefault(differentialPressure, {
       symbol: 'u_0',
       label: 'Uncertainty of the sensor zero',
       min: '0 mbar',
@@ -134,7 +121,7 @@ export const filterConditionCalculation = defineCalculation({
       defaultReason: 'common practice, no source',
     }),
     allowedZero: allowedZeroInput,
-    flowUncertainty: quantityWithDefault(fraction, {
+    flowUncertainty: wf.quantityWithDefault(fraction, {
       symbol: 'u_Q',
       label: 'Uncertainty of the flow',
       min: '0 %',
@@ -145,7 +132,7 @@ export const filterConditionCalculation = defineCalculation({
     }),
     ...geometryInputs,
     ...wallInputs,
-    ambientPressure: quantityWithDefault(absolutePressure, {
+    ambientPressure: wf.quantityWithDefault(absolutePressure, {
       symbol: 'p_a',
       label: 'Ambient pressure',
       min: '40 kPa',
@@ -159,7 +146,7 @@ export const filterConditionCalculation = defineCalculation({
     cleanBand: band('r_2', 'Clean up to this multiple', '2.5'),
     inServiceBand: band('r_3', 'In service up to this multiple', '5'),
     loadedBand: band('r_4', 'Loaded up to this multiple, blocked above', '10'),
-    blockedDrop: quantityWithDefault(differentialPressure, {
+    blockedDrop: wf.quantityWithDefault(differentialPressure, {
       symbol: '\\Delta p_b',
       label: 'Blocked at any flow from this drop on',
       min: '10 mbar',
@@ -179,48 +166,52 @@ export const filterConditionCalculation = defineCalculation({
     ambientPressure: '986 hPa',
   },
   intermediates: {
-    readingsJudged: tableOutput({
+    readingsJudged: wf.tableOutput({
       label: 'Readings',
       columns: {
-        state: textOutput({ label: 'Engine state' }),
+        state: wf.textOutput({ label: 'Engine state' }),
         pressureDrop: drop('\\Delta p', 'Drop less zero'),
         cleanDrop: drop('\\Delta p_c', 'Clean filter at this flow'),
-        cleanRatio: quantityOutput(ratio, { symbol: 'r', label: 'Multiple of clean', digits: 3 }),
-        resistance: quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
+        cleanRatio: wf.quantityOutput(ratio, { symbol: 'r', label: 'Multiple of clean', digits: 3 }),
+        resistance: wf.quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
         dropAtReference: drop('\\Delta p_{ref}', 'Drop at 200 m³/h and 200 °C'),
-        verdict: choiceOutput({ label: 'This reading', options: verdicts }),
+        verdict: wf.choiceOutput({ label: 'This reading', options: verdicts }),
       },
     }),
-    growth: optional(quantityOutput(ratio, { symbol: 'n', label: 'Growth exponent of the drop with flow', digits: 2 })),
-    growthUncertainty: optional(quantityOutput(ratio, { symbol: 'u(n)', label: 'Standard uncertainty of that exponent', digits: 2 })),
-    largestGrowth: optional(
-      quantityOutput(ratio, { symbol: 'n_{max}', label: 'Exponent of a pipe between the same readings, the largest possible', digits: 2 }),
+    growth: wf.optional(wf.quantityOutput(ratio, { symbol: 'n', label: 'Growth exponent of the drop with flow', digits: 2 })),
+    growthUncertainty: wf.optional(wf.quantityOutput(ratio, { symbol: 'u(n)', label: 'Standard uncertainty of that exponent', digits: 2 })),
+    largestGrowth: wf.optional(
+      wf.quantityOutput(ratio, {
+        symbol: 'n_{max}',
+        label: 'Exponent of a pipe between the same readings, the largest possible',
+        digits: 2,
+      }),
     ),
   },
   outputs: {
-    decidingRow: countOutput({ symbol: 'i', label: 'Reading used, counted from 1' }),
-    decidingReading: textOutput({ label: 'Reading used' }),
-    growthShape: choiceOutput({ label: 'How the drop grows with the flow', options: shapes }),
+    decidingRow: wf.countOutput({ symbol: 'i', label: 'Reading used, counted from 1' }),
+    decidingReading: wf.textOutput({ label: 'Reading used' }),
+    growthShape: wf.choiceOutput({ label: 'How the drop grows with the flow', options: shapes }),
     cleanDrop: drop('\\Delta p_c', 'Clean filter at that flow'),
-    cleanRatio: quantityOutput(ratio, { symbol: 'r', label: 'Multiple of the clean filter', digits: 3 }),
-    resistance: quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
-    why: textOutput({ label: 'Why' }),
-    verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
+    cleanRatio: wf.quantityOutput(ratio, { symbol: 'r', label: 'Multiple of the clean filter', digits: 3 }),
+    resistance: wf.quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
+    why: wf.textOutput({ label: 'Why' }),
+    verdict: wf.choiceOutput({ label: 'Verdict', options: verdicts }),
   },
   constants: {
     ...filterConstants,
-    referenceFlow: constant(volumeFlow, 200 / 3600, { symbol: 'Q_{ref}', label: 'Reference flow 200 m³/h', source: 'readingBands' }),
-    referenceGasTemperature: constant(temperature, 473.15, {
+    referenceFlow: wf.constant(volumeFlow, 200 / 3600, { symbol: 'Q_{ref}', label: 'Reference flow 200 m³/h', source: 'readingBands' }),
+    referenceGasTemperature: wf.constant(temperature, 473.15, {
       symbol: 'T_r',
       label: 'Reference temperature 200 °C',
       source: 'readingBands',
     }),
-    filterShare: constant(fraction, 0.3, {
+    filterShare: wf.constant(fraction, 0.3, {
       symbol: 's_f',
       label: 'Like a filter up to this share of the way to a pipe',
       source: 'oneResistance',
     }),
-    pipeShare: constant(fraction, 0.6, {
+    pipeShare: wf.constant(fraction, 0.6, {
       symbol: 's_p',
       label: 'Like a pipe from this share of the way on',
       source: 'oneResistance',
@@ -305,7 +296,7 @@ export const filterConditionCalculation = defineCalculation({
   },
   compute(input, { constants, warn }) {
     const geometry = resolveGeometry(input);
-    if (isRefusal(geometry)) return geometry;
+    if (wf.isRefusal(geometry)) return geometry;
     const bands = {
       low: input.lowBand,
       clean: input.cleanBand,
@@ -346,7 +337,7 @@ export const filterConditionCalculation = defineCalculation({
     });
     const byFlow = [...rows].sort((a, b) => b.viscousFlow - a.viscousFlow);
     const top = byFlow[0];
-    if (top === undefined) return noSolution('there is no reading');
+    if (top === undefined) return wf.noSolution('there is no reading');
     const deciding = byFlow.find((row) => row.verdict !== 'unclear') ?? top;
     // A drop within its error says nothing of how the drop grows.
     const telling = byFlow.filter((row) => row.pressureDrop > 2 * row.uncertainty);

@@ -1,13 +1,4 @@
-import {
-  choiceOutput,
-  countOutput,
-  defineCalculation,
-  inconsistentInputs,
-  optional,
-  quantityOutput,
-  tableOutput,
-  textOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { cautions } from '@wallflow/exhaust/calculations';
 import { mass } from '@wallflow/units';
 import { batteryForResets, resetPractice, safeSideOfAsh, savedBeforeClearing, stayingCountdown } from '../sources.js';
@@ -31,11 +22,11 @@ const answers = {
   none: 'nothing may be reset yet',
 } as const satisfies Record<ResetAnswer, string>;
 
-const grams = (symbol: string, label: string, digits: number) => quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
+const grams = (symbol: string, label: string, digits: number) => wf.quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
 
 const doIt = 'Do only what the table allows, by the procedure of the vehicle maker. Then drive, and read codes and counters again.';
 
-export const resetAdviceCalculation = defineCalculation({
+export const resetAdviceCalculation = wf.defineCalculation({
   id: 'reset-advice',
   version: '1.1.0',
   subject: 'workshop',
@@ -56,34 +47,34 @@ export const resetAdviceCalculation = defineCalculation({
   },
   intermediates: {},
   outputs: {
-    verdict: choiceOutput({ label: 'May it be reset?', options: answers }),
-    next: textOutput({ label: 'Do this next' }),
-    values: tableOutput({
+    verdict: wf.choiceOutput({ label: 'May it be reset?', options: answers }),
+    next: wf.textOutput({ label: 'Do this next' }),
+    values: wf.tableOutput({
       label: 'Stored values',
       columns: {
-        code: textOutput({ label: 'Code' }),
-        what: textOutput({ label: 'Stored value' }),
-        verdict: choiceOutput({ label: 'What to do', options: verdicts }),
-        value: optional(grams('m', 'Value to enter', 3)),
-        uncertainty: optional(grams('u(m)', 'Its uncertainty', 2)),
-        why: textOutput({ label: 'Why' }),
-        first: optional(textOutput({ label: 'To be proven first' })),
+        code: wf.textOutput({ label: 'Code' }),
+        what: wf.textOutput({ label: 'Stored value' }),
+        verdict: wf.choiceOutput({ label: 'What to do', options: verdicts }),
+        value: wf.optional(grams('m', 'Value to enter', 3)),
+        uncertainty: wf.optional(grams('u(m)', 'Its uncertainty', 2)),
+        why: wf.textOutput({ label: 'Why' }),
+        first: wf.optional(wf.textOutput({ label: 'To be proven first' })),
       },
     }),
-    open: tableOutput({
+    open: wf.tableOutput({
       label: 'To be proven first',
       columns: {
-        wanted: textOutput({ label: 'Proof' }),
-        answer: choiceOutput({ label: 'Answer so far', options: { no: 'no', unknown: 'not known' } }),
-        action: textOutput({ label: 'What to do' }),
-        waiting: countOutput({ symbol: 'n', label: 'Values that wait for it' }),
+        wanted: wf.textOutput({ label: 'Proof' }),
+        answer: wf.choiceOutput({ label: 'Answer so far', options: { no: 'no', unknown: 'not known' } }),
+        action: wf.textOutput({ label: 'What to do' }),
+        waiting: wf.countOutput({ symbol: 'n', label: 'Values that wait for it' }),
       },
     }),
-    ashToSet: optional(grams('m_{set}', 'Ash to enter', 3)),
-    ashUpper: optional(grams('m_{max}', 'The same ash with its uncertainty added', 3)),
-    allowed: countOutput({ symbol: 'n_a', label: 'Values that may be changed' }),
-    waiting: countOutput({ symbol: 'n_w', label: 'Values that must wait' }),
-    left: countOutput({ symbol: 'n_l', label: 'Values to leave as they are' }),
+    ashToSet: wf.optional(grams('m_{set}', 'Ash to enter', 3)),
+    ashUpper: wf.optional(grams('m_{max}', 'The same ash with its uncertainty added', 3)),
+    allowed: wf.countOutput({ symbol: 'n_a', label: 'Values that may be changed' }),
+    waiting: wf.countOutput({ symbol: 'n_w', label: 'Values that must wait' }),
+    left: wf.countOutput({ symbol: 'n_l', label: 'Values to leave as they are' }),
   },
   constants: {},
   steps: [
@@ -125,7 +116,7 @@ export const resetAdviceCalculation = defineCalculation({
   compute(input, { warn }) {
     const { filterWork, residualAsh, ashUncertainty } = input;
     if (filterWork === 'new' && residualAsh !== undefined && residualAsh > 0)
-      return inconsistentInputs('a new filter holds no ash; with ash in it, it is an exchange filter', ['residualAsh'], ['filterWork']);
+      return wf.inconsistentInputs('a new filter holds no ash; with ash in it, it is an exchange filter', ['residualAsh'], ['filterWork']);
     const rows = resetRows(input);
     const ash = rows.find(({ code }) => code === 'ash')?.verdict;
     const measured = ash === 'set' ? residualAsh : undefined;

@@ -1,23 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  count,
-  countOutput,
-  defineCalculation,
-  flag,
-  formula,
-  inconsistentInputs,
-  listOrNone,
-  missingInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  tableOutput,
-  verdict,
-  whenGiven,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { differentialPressure, fraction, length, velocity } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { opennessPractice } from '../../filter/flow-bench-drop/sources.js';
@@ -25,7 +6,7 @@ import { acceptancePractice, sampleStandardDeviation } from '../sources.js';
 import { acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst, testOfPlaces } from './kernel.js';
 
 const drop = (symbol: string, label: string, description: string, example: string) =>
-  quantity(differentialPressure, {
+  wf.quantity(differentialPressure, {
     symbol,
     label,
     description,
@@ -34,11 +15,11 @@ const drop = (symbol: string, label: string, description: string, example: strin
     units: ['mbar', 'kPa', 'hPa', 'Pa', 'psi'],
   });
 const limit = (symbol: string, label: string, value: string, min: string, max: string, why: string) =>
-  quantity(fraction, { symbol, label, range: `${min} <= x <= ${max}`, default: [value, `common practice, no source: ${why}`] });
-const asked = (label: string) => flag({ label, default: [true, 'assumed: the test is asked for'] });
-const share = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+  wf.quantity(fraction, { symbol, label, range: `${min} <= x <= ${max}`, default: [value, `common practice, no source: ${why}`] });
+const asked = (label: string) => wf.flag({ label, default: [true, 'assumed: the test is asked for'] });
+const share = (symbol: string, label: string) => wf.quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
-export const cleanedFilterAcceptanceCalculation = defineCalculation({
+export const cleanedFilterAcceptanceCalculation = wf.defineCalculation({
   id: 'cleaned-filter-acceptance',
   version: '1.0.0',
   subject: 'cleaning',
@@ -47,7 +28,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
   keywords: ['acceptance', 'flow bench', 'rod', 'light', 'uniformity', 'recovery'],
   method: 'every test that is asked for must be done and passed; one failure rejects, and an impossible figure is not believed',
   inputs: {
-    benchDrop: optional(
+    benchDrop: wf.optional(
       drop(
         '\\Delta p',
         'Flow bench: pressure drop of the cleaned filter',
@@ -55,7 +36,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         '12.0 mbar',
       ),
     ),
-    ...whenGiven('benchDrop', {
+    ...wf.whenGiven('benchDrop', {
       benchReference: drop(
         '\\Delta p_0',
         'Flow bench: pressure drop when new, or recorded baseline',
@@ -63,8 +44,8 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         '11.2 mbar',
       ),
     }),
-    recovery: optional(
-      quantity(fraction, {
+    recovery: wf.optional(
+      wf.quantity(fraction, {
         symbol: 'r',
         label: 'Recovery by weight',
         description: 'From the weighing before and after, hot.',
@@ -72,9 +53,9 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         example: '94.7 %',
       }),
     ),
-    depths: listOrNone(
+    depths: wf.listOrNone(
       {
-        depth: quantity(length, {
+        depth: wf.quantity(length, {
           symbol: 'h',
           label: 'Depth the rod reaches',
           range: '0 mm <= x <= 2 m',
@@ -89,8 +70,8 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         example: [{ depth: '198 mm' }, { depth: '199 mm' }, { depth: '196 mm' }, { depth: '198 mm' }, { depth: '199 mm' }],
       },
     ),
-    openDepth: optional(
-      quantity(length, {
+    openDepth: wf.optional(
+      wf.quantity(length, {
         symbol: 'h_0',
         label: 'Depth of an empty channel',
         description: 'Length of the body minus one plug.',
@@ -99,8 +80,8 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         units: ['mm', 'in', 'cm'],
       }),
     ),
-    lightShare: optional(
-      quantity(fraction, {
+    lightShare: wf.optional(
+      wf.quantity(fraction, {
         symbol: 'l',
         label: 'Sampled channels that let light through',
         description: 'Seen from the open side against a lamp, as the bench allows.',
@@ -108,9 +89,9 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         example: '100 %',
       }),
     ),
-    velocities: listOrNone(
+    velocities: wf.listOrNone(
       {
-        velocity: quantity(velocity, {
+        velocity: wf.quantity(velocity, {
           symbol: 'v',
           label: 'Air speed after the outlet face',
           range: '0 <= x <= 100 m/s',
@@ -131,7 +112,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         ],
       },
     ),
-    outletFace: choice({
+    outletFace: wf.choice({
       label: 'Outlet face',
       options: { clean: 'clean', sooty: 'black with soot', unknown: 'not looked at' },
       example: 'clean',
@@ -150,7 +131,7 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
     depthLimit: limit('h_l', 'Minimum rod depth over open depth', '95 %', '1 %', '100 %', '95 %'),
     lightLimit: limit('l_0', 'Minimum share of channels with light', '100 %', '1 %', '100 %', 'all of the sample'),
     uniformityLimit: limit('c_0', 'Maximum spread of the air speeds', '20 %', '1 %', '100 %', '15 to 20 %'),
-    leastPlaces: count({
+    leastPlaces: wf.count({
       symbol: 'N_0',
       label: 'Minimum number of places over the face',
       description: 'For the rod and for the air speeds.',
@@ -172,12 +153,12 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
     lightShare: '100 %',
   },
   intermediates: {
-    benchRatio: optional(share('\\Delta p/\\Delta p_0', 'Bench drop over reference')),
-    depthRatio: optional(share('h/h_0', 'Shortest rod depth over open depth')),
-    uniformity: optional(share('c_v', 'Spread of the air speeds (standard deviation over mean)')),
+    benchRatio: wf.optional(share('\\Delta p/\\Delta p_0', 'Bench drop over reference')),
+    depthRatio: wf.optional(share('h/h_0', 'Shortest rod depth over open depth')),
+    uniformity: wf.optional(share('c_v', 'Spread of the air speeds (standard deviation over mean)')),
   },
   outputs: {
-    tests: tableOutput({
+    tests: wf.tableOutput({
       label: 'Tests',
       columns: {
         test: {
@@ -193,8 +174,8 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
           },
           optional: false,
         },
-        figure: optional(share('x', 'Figure')),
-        figureLimit: optional(share('x_0', 'Limit')),
+        figure: wf.optional(share('x', 'Figure')),
+        figureLimit: wf.optional(share('x_0', 'Limit')),
         result: {
           type: 'choice',
           label: 'Result',
@@ -209,10 +190,10 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
         asked: { type: 'choice', label: 'Asked for', options: { yes: 'yes', no: 'no' }, optional: false },
       },
     }),
-    failedTests: countOutput({ symbol: 'N_f', label: 'Tests failed' }),
-    implausibleTests: countOutput({ symbol: 'N_i', label: 'Tests with a figure that is not believed' }),
-    missingTests: countOutput({ symbol: 'N_m', label: 'Tests asked for and not done, or at too few places' }),
-    verdict: choiceOutput({
+    failedTests: wf.countOutput({ symbol: 'N_f', label: 'Tests failed' }),
+    implausibleTests: wf.countOutput({ symbol: 'N_i', label: 'Tests with a figure that is not believed' }),
+    missingTests: wf.countOutput({ symbol: 'N_m', label: 'Tests asked for and not done, or at too few places' }),
+    verdict: wf.choiceOutput({
       label: 'Can it go back on?',
       options: {
         accepted: 'yes: it passed every test that is asked for',
@@ -224,14 +205,14 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('benchRatio', 'benchDrop / benchReference', acceptancePractice),
-    formula('depthRatio', 'min(depths.depth) / openDepth', acceptancePractice),
-    cases(
+    wf.formula('benchRatio', 'benchDrop / benchReference', acceptancePractice),
+    wf.formula('depthRatio', 'min(depths.depth) / openDepth', acceptancePractice),
+    wf.cases(
       'uniformity',
       { 'count(velocities) >= max(2, leastPlaces)': 'deviation(velocities.velocity) / mean(velocities.velocity)' },
       sampleStandardDeviation,
     ),
-    rows(
+    wf.rows(
       'tests',
       {
         figure: {
@@ -253,10 +234,10 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
       undefined,
       'A figure within its limit passes, unless it is better than a new filter can have. A missing one, or one from too few places, never passes.',
     ),
-    formula('failedTests', "count(where(tests.test, tests.result == 'fail'))"),
-    formula('implausibleTests', "count(where(tests.test, tests.result == 'implausible'))"),
-    formula('missingTests', "count(where(where(tests.test, tests.asked == 'yes'), tests.result == 'unknown'))"),
-    verdict(
+    wf.formula('failedTests', "count(where(tests.test, tests.result == 'fail'))"),
+    wf.formula('implausibleTests', "count(where(tests.test, tests.result == 'implausible'))"),
+    wf.formula('missingTests', "count(where(where(tests.test, tests.asked == 'yes'), tests.result == 'unknown'))"),
+    wf.verdict(
       'verdict',
       { rejected: 'failedTests > 0', implausible: 'implausibleTests > 0', accepted: 'missingTests == 0', incomplete: 'otherwise' },
       acceptancePractice,
@@ -272,17 +253,17 @@ export const cleanedFilterAcceptanceCalculation = defineCalculation({
   cautions: [cautions.ashDust, cautions.waste, cautions.makerFirst],
   compute(input) {
     const { benchDrop, benchReference, depths, openDepth, velocities, outletFace } = input;
-    if (depths.length > 0 && openDepth === undefined) return missingInputs('openDepth');
+    if (depths.length > 0 && openDepth === undefined) return wf.missingInputs('openDepth');
     const shortest = depths.length === 0 ? undefined : Math.min(...depths.map(({ depth }) => depth));
     if (shortest !== undefined && openDepth !== undefined && Math.max(...depths.map(({ depth }) => depth)) > openDepth * 1.05) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'the rod goes deeper than an empty channel: it went through the plug, or the depth of an empty channel is wrong',
         ['depths'],
         ['openDepth'],
       );
     }
     if (velocities.length > 0 && velocities.every(({ velocity: speed }) => speed === 0)) {
-      return inconsistentInputs('all air speeds are zero: there was no flow to judge', ['velocities']);
+      return wf.inconsistentInputs('all air speeds are zero: there was no flow to judge', ['velocities']);
     }
     const benchRatio = benchDrop === undefined || benchReference === undefined ? undefined : benchDrop / benchReference;
     const depthRatio = shortest === undefined || openDepth === undefined ? undefined : shortest / openDepth;

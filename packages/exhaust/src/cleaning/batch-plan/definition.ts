@@ -1,21 +1,4 @@
-import {
-  choice,
-  choiceOutput,
-  count,
-  countOutput,
-  defineCalculation,
-  formula,
-  found,
-  inconsistentInputs,
-  listOrNone,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { dilutionRatio, fraction, money, time, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { exact } from '../exact-volume.js';
@@ -24,12 +7,12 @@ import type { Pack, Purchase } from './cheapest-packs.js';
 import { type NoPlan, type PlanRequest, planBatches, shopsFor } from './plan.js';
 
 const volumeUnits = ['mL', 'L', 'gal_US', 'gal_imp'] as const;
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
+const volumeOutput = (symbol: string, label: string) => wf.quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
 // Marks are decimal facts: they are shown whole, however coarse the other inputs are.
 const volumeToMark = (symbol: string, label: string) =>
-  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 5, units: [...volumeUnits] });
+  wf.quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 5, units: [...volumeUnits] });
 const amount = (symbol: string, label: string, example: string, description?: string) =>
-  quantity(volume, {
+  wf.quantity(volume, {
     symbol,
     label,
     ...(description === undefined ? {} : { description }),
@@ -38,7 +21,7 @@ const amount = (symbol: string, label: string, example: string, description?: st
     units: [...volumeUnits],
   });
 const atHand = (symbol: string, label: string, example: string) =>
-  quantity(volume, {
+  wf.quantity(volume, {
     symbol,
     label,
     range: '0 mL <= x <= 1000 L',
@@ -47,46 +30,46 @@ const atHand = (symbol: string, label: string, example: string) =>
     default: ['0 mL', 'assumed: nothing at hand'],
   });
 const cost = (symbol: string, label: string) =>
-  quantityOutput(money, { symbol, label: `${label}, in your currency`, digits: 8, leastDigits: 8 });
+  wf.quantityOutput(money, { symbol, label: `${label}, in your currency`, digits: 8, leastDigits: 8 });
 const packs = (label: string, description: string, example: { volume: string; price: string }[]) =>
-  listOrNone(
+  wf.listOrNone(
     {
-      volume: quantity(volume, {
+      volume: wf.quantity(volume, {
         symbol: 'V',
         label: 'Content of one',
         range: '10 mL <= x <= 1000 L',
         example: '1 L',
         units: [...volumeUnits],
       }),
-      price: quantity(money, { symbol: 'k', label: 'Price of one, in your currency', range: '0 <= x <= 1000000', example: '20.00' }),
+      price: wf.quantity(money, { symbol: 'k', label: 'Price of one, in your currency', range: '0 <= x <= 1000000', example: '20.00' }),
     },
     { label, description, max: 6, example },
   );
 
 const inputs = {
   inletVolume: amount('V_i', 'Open volume of the inlet channels', '2.0 L', 'From the geometry of the filter; its inlet side only.'),
-  fillShare: quantity(fraction, {
+  fillShare: wf.quantity(fraction, {
     symbol: 'f',
     label: 'Fill per pass, share of the open inlet volume',
     range: '0 < x <= 200 %',
     usual: ['30 %', '100 %', 'common practice, no source'],
     default: ['80 %', 'common practice, no source'],
   }),
-  passes: count({ symbol: 'p', label: 'Passes', min: 1, max: 20, default: [3, 'common practice, no source: 2 to 4'] }),
-  reserve: quantity(fraction, {
+  passes: wf.count({ symbol: 'p', label: 'Passes', min: 1, max: 20, default: [3, 'common practice, no source: 2 to 4'] }),
+  reserve: wf.quantity(fraction, {
     symbol: 's',
     label: 'Reserve for spills and what stays in hoses',
     range: '0 <= x <= 100 %',
     default: ['5 %', 'common practice, no source'],
   }),
-  rinseVolume: quantity(volume, {
+  rinseVolume: wf.quantity(volume, {
     symbol: 'V_r',
     label: 'Demineralised water to rinse with',
     range: '0 <= x <= 1000 L',
     units: [...volumeUnits],
     default: ['1 L', 'common practice, no source: 0.5 to 1 L'],
   }),
-  weakestRatio: quantity(dilutionRatio, {
+  weakestRatio: wf.quantity(dilutionRatio, {
     symbol: 'n_w',
     label: 'Weakest mix that will do, parts of water to one of concentrate',
     description: 'As the label says it: 1:4 is one part of concentrate and four of water.',
@@ -94,8 +77,8 @@ const inputs = {
     usual: ['1', '20', 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20'],
     example: '1:5',
   }),
-  strongestRatio: optional(
-    quantity(dilutionRatio, {
+  strongestRatio: wf.optional(
+    wf.quantity(dilutionRatio, {
       symbol: 'n_s',
       label: 'Strongest mix that is allowed',
       description: 'Between the two the plan may choose what is cheapest. Leave blank for a mix as weak as the marks allow.',
@@ -103,7 +86,7 @@ const inputs = {
       example: '1:4',
     }),
   ),
-  mark: quantity(volume, {
+  mark: wf.quantity(volume, {
     symbol: 'g',
     label: 'Graduation of the jug',
     description: 'Volume between two marks.',
@@ -111,9 +94,9 @@ const inputs = {
     example: '50 mL',
     units: ['mL', 'L', 'floz_US', 'floz_imp'],
   }),
-  containerCapacity: optional(amount('V_k', 'Capacity of the mixing container', '5 L', 'Leave blank to mix everything at once.')),
-  mostBatches: optional(
-    count({
+  containerCapacity: wf.optional(amount('V_k', 'Capacity of the mixing container', '5 L', 'Leave blank to mix everything at once.')),
+  mostBatches: wf.optional(
+    wf.count({
       symbol: 'b_m',
       label: 'Maximum number of batches',
       description: 'Smaller batches can meet the marks better. Leave blank for as few as possible.',
@@ -122,7 +105,7 @@ const inputs = {
       example: 2,
     }),
   ),
-  aim: choice({
+  aim: wf.choice({
     label: 'Minimise',
     options: { 'least-cost': 'the cost of the shopping', 'least-concentrate': 'the concentrate used' },
     default: ['least-cost', 'assumed: what is spent now counts'],
@@ -137,8 +120,8 @@ const inputs = {
     { volume: '1 L', price: '1.20' },
     { volume: '5 L', price: '4' },
   ]),
-  shelfLife: optional(
-    quantity(time, {
+  shelfLife: wf.optional(
+    wf.quantity(time, {
       symbol: 't_m',
       label: 'How long the mix keeps',
       description: 'From the label or the data sheet; diluted mixes often keep for days only.',
@@ -147,8 +130,8 @@ const inputs = {
       units: ['d', 'h', 'week', 'month'],
     }),
   ),
-  nextJobIn: optional(
-    quantity(time, {
+  nextJobIn: wf.optional(
+    wf.quantity(time, {
       symbol: 't_j',
       label: 'Time until the next job that can use it',
       range: '0 h <= x <= 5 year',
@@ -200,10 +183,10 @@ const noPlanTexts: Readonly<Record<NoPlan, readonly [text: string, path: string]
 
 function noPlan(why: NoPlan) {
   const [text, path] = noPlanTexts[why];
-  return noSolution(text, [path]);
+  return wf.noSolution(text, [path]);
 }
 
-export const cleaningBatchPlanCalculation = defineCalculation({
+export const cleaningBatchPlanCalculation = wf.defineCalculation({
   id: 'cleaning-batch-plan',
   version: '1.0.0',
   subject: 'cleaning',
@@ -215,8 +198,8 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   example: { containerCapacity: '5 L', strongestRatio: '1:4', shelfLife: '7 d', nextJobIn: '2 d' },
   intermediates: {
     mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
-    concentrateMarks: countOutput({ symbol: 'N_c', label: 'Marks of concentrate in a batch' }),
-    waterMarks: countOutput({ symbol: 'N_w', label: 'Marks of water in a batch' }),
+    concentrateMarks: wf.countOutput({ symbol: 'N_c', label: 'Marks of concentrate in a batch' }),
+    waterMarks: wf.countOutput({ symbol: 'N_w', label: 'Marks of water in a batch' }),
     concentrateInAll: volumeToMark('V_c', 'Concentrate in all batches'),
     waterInAll: volumeOutput('V_w', 'Demineralised water in all batches and rinse'),
     concentrateCost: cost('k_c', 'Cost of the concentrate to buy'),
@@ -225,16 +208,16 @@ export const cleaningBatchPlanCalculation = defineCalculation({
     leastConcentrate: volumeToMark('V_{c,m}', 'Concentrate of the plan that uses least of it'),
   },
   outputs: {
-    batches: countOutput({ symbol: 'b', label: 'Batches' }),
+    batches: wf.countOutput({ symbol: 'b', label: 'Batches' }),
     concentrateToPour: volumeToMark('V_{c,b}', 'Concentrate to pour, each batch'),
     waterToPour: volumeToMark('V_{w,b}', 'Water to pour, each batch'),
-    mixedRatio: optional(
-      quantityOutput(dilutionRatio, { symbol: 'n', label: 'Parts of water to one of concentrate, as poured', digits: 4 }),
+    mixedRatio: wf.optional(
+      wf.quantityOutput(dilutionRatio, { symbol: 'n', label: 'Parts of water to one of concentrate, as poured', digits: 4 }),
     ),
-    mixedShare: quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate, as poured', digits: 4, units: ['%'] }),
+    mixedShare: wf.quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate, as poured', digits: 4, units: ['%'] }),
     mixMade: volumeToMark('V_m', 'Mix in all'),
     mixLeft: volumeOutput('V_l', 'Mix left over, once the reserve is used up'),
-    shopping: tableOutput({
+    shopping: wf.tableOutput({
       label: 'Shopping list',
       columns: {
         item: {
@@ -243,15 +226,15 @@ export const cleaningBatchPlanCalculation = defineCalculation({
           options: { concentrate: 'concentrate', water: 'demineralised water' },
           optional: false,
         },
-        pack: quantityOutput(volume, { symbol: 'V', label: 'Pack', digits: 6, units: ['L', 'mL', 'gal_US'] }),
-        count: countOutput({ symbol: 'N', label: 'How many' }),
+        pack: wf.quantityOutput(volume, { symbol: 'V', label: 'Pack', digits: 6, units: ['L', 'mL', 'gal_US'] }),
+        count: wf.countOutput({ symbol: 'N', label: 'How many' }),
         price: cost('k_1', 'Price of one'),
         cost: cost('k', 'Cost'),
       },
     }),
     concentrateLeft: volumeOutput('V_{c,l}', 'Concentrate left in the packs'),
     waterLeft: volumeOutput('V_{w,l}', 'Water left in the packs'),
-    leftover: choiceOutput({
+    leftover: wf.choiceOutput({
       label: 'Mix that is left',
       options: {
         none: 'nothing is left',
@@ -264,53 +247,53 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   },
   answer: 'concentrateToPour',
   steps: [
-    formula('mixNeeded', 'inletVolume * fillShare * passes * (1 + reserve)', fillPractice),
-    found(
+    wf.formula('mixNeeded', 'inletVolume * fillShare * passes * (1 + reserve)', fillPractice),
+    wf.found(
       'batches',
       ['not known(containerCapacity) or (concentrateMarks + waterMarks) * mark <= containerCapacity'],
       partsArithmetic,
       undefined,
       'Equal batches that the container holds.',
     ),
-    found(
+    wf.found(
       'concentrateMarks',
       ['waterMarks <= weakestRatio * concentrateMarks', 'not known(strongestRatio) or waterMarks >= strongestRatio * concentrateMarks'],
       leastCostCover,
       undefined,
       'Whole graduation marks within the allowed strength that minimise cost (or concentrate).',
     ),
-    found(
+    wf.found(
       'waterMarks',
       ['(concentrateMarks + waterMarks) * mark * batches >= mixNeeded'],
       leastCostCover,
       undefined,
       'Enough for the clean.',
     ),
-    formula('concentrateToPour', 'concentrateMarks * mark', partsArithmetic),
-    formula('waterToPour', 'waterMarks * mark', partsArithmetic),
-    formula('mixedShare', 'concentrateMarks / (concentrateMarks + waterMarks)', partsArithmetic),
-    formula('mixedRatio', 'waterMarks / concentrateMarks', partsArithmetic),
-    formula('concentrateInAll', 'batches * concentrateToPour', partsArithmetic),
-    formula('waterInAll', 'batches * waterToPour + rinseVolume', partsArithmetic),
-    formula('mixMade', 'batches * (concentrateToPour + waterToPour)', partsArithmetic),
-    formula('mixLeft', 'mixMade - mixNeeded', partsArithmetic),
-    rows('shopping', { cost: 'price * count' }, leastCostCover, undefined, 'Cheapest packs that hold what is not at hand.'),
-    formula('concentrateCost', "sum(where(shopping.cost, shopping.item == 'concentrate'))", leastCostCover),
-    formula('waterCost', "sum(where(shopping.cost, shopping.item == 'water'))", leastCostCover),
-    formula('cost', 'concentrateCost + waterCost', leastCostCover),
-    formula(
+    wf.formula('concentrateToPour', 'concentrateMarks * mark', partsArithmetic),
+    wf.formula('waterToPour', 'waterMarks * mark', partsArithmetic),
+    wf.formula('mixedShare', 'concentrateMarks / (concentrateMarks + waterMarks)', partsArithmetic),
+    wf.formula('mixedRatio', 'waterMarks / concentrateMarks', partsArithmetic),
+    wf.formula('concentrateInAll', 'batches * concentrateToPour', partsArithmetic),
+    wf.formula('waterInAll', 'batches * waterToPour + rinseVolume', partsArithmetic),
+    wf.formula('mixMade', 'batches * (concentrateToPour + waterToPour)', partsArithmetic),
+    wf.formula('mixLeft', 'mixMade - mixNeeded', partsArithmetic),
+    wf.rows('shopping', { cost: 'price * count' }, leastCostCover, undefined, 'Cheapest packs that hold what is not at hand.'),
+    wf.formula('concentrateCost', "sum(where(shopping.cost, shopping.item == 'concentrate'))", leastCostCover),
+    wf.formula('waterCost', "sum(where(shopping.cost, shopping.item == 'water'))", leastCostCover),
+    wf.formula('cost', 'concentrateCost + waterCost', leastCostCover),
+    wf.formula(
       'concentrateLeft',
       "concentrateAtHand + sum(where(shopping.pack * shopping.count, shopping.item == 'concentrate')) - concentrateInAll",
       partsArithmetic,
     ),
-    formula(
+    wf.formula(
       'waterLeft',
       "waterAtHand + sum(where(shopping.pack * shopping.count, shopping.item == 'water')) - waterInAll",
       partsArithmetic,
     ),
-    found('leastCost', ['leastCost <= cost'], leastCostCover, undefined, 'Among all splits, batches and packs none costs less.'),
-    found('leastConcentrate', ['leastConcentrate <= concentrateInAll'], leastCostCover, undefined, 'None uses less concentrate.'),
-    verdict(
+    wf.found('leastCost', ['leastCost <= cost'], leastCostCover, undefined, 'Among all splits, batches and packs none costs less.'),
+    wf.found('leastConcentrate', ['leastConcentrate <= concentrateInAll'], leastCostCover, undefined, 'None uses less concentrate.'),
+    wf.verdict(
       'leftover',
       {
         none: 'mixLeft == 0',
@@ -336,7 +319,11 @@ export const cleaningBatchPlanCalculation = defineCalculation({
   compute(input) {
     const { weakestRatio, strongestRatio } = input;
     if (strongestRatio !== undefined && strongestRatio > weakestRatio) {
-      return inconsistentInputs('the strongest mix allowed is weaker than the weakest that will do', ['strongestRatio'], ['weakestRatio']);
+      return wf.inconsistentInputs(
+        'the strongest mix allowed is weaker than the weakest that will do',
+        ['strongestRatio'],
+        ['weakestRatio'],
+      );
     }
     const needed = exact(input.inletVolume).times(exact(input.fillShare)).times(input.passes).times(exact(input.reserve).plus(1));
     const request: PlanRequest = {

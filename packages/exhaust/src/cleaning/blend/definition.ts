@@ -1,26 +1,15 @@
-import {
-  cases,
-  choice,
-  defineCalculation,
-  formula,
-  known,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, fraction, mass, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { massBalance, pearsonSquare } from '../sources.js';
 import { alligation, blend } from './kernel.js';
 
 const strength = (symbol: string, label: string, example: string) =>
-  quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', example });
+  wf.quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', example });
 
 const stockDensity = (symbol: string, label: string, example: string) =>
-  optional(
-    quantity(density, {
+  wf.optional(
+    wf.quantity(density, {
       symbol,
       label,
       description: 'From the safety data sheet; only to turn volume into weight or weight into volume.',
@@ -30,10 +19,11 @@ const stockDensity = (symbol: string, label: string, example: string) =>
     }),
   );
 
-const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 4, units: ['g', 'kg', 'lb'] });
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: ['mL', 'L', 'floz_US'] });
+const massOutput = (symbol: string, label: string) => wf.quantityOutput(mass, { symbol, label, digits: 4, units: ['g', 'kg', 'lb'] });
+const volumeOutput = (symbol: string, label: string) =>
+  wf.quantityOutput(volume, { symbol, label, digits: 4, units: ['mL', 'L', 'floz_US'] });
 
-export const blendTwoStrengthsCalculation = defineCalculation({
+export const blendTwoStrengthsCalculation = wf.defineCalculation({
   id: 'blend-two-strengths',
   version: '1.0.0',
   subject: 'cleaning',
@@ -42,9 +32,9 @@ export const blendTwoStrengthsCalculation = defineCalculation({
   keywords: ['alligation', 'Pearson square', 'strength', 'blend', 'mix'],
   method: 'alligation (crosswise differences)',
   inputs: {
-    strengthBasis: choice({ label: 'Per cent by', options: { volume: 'volume', mass: 'mass' }, example: 'volume' }),
-    ...relevantWhen('strengthBasis', 'volume', {
-      wantedVolume: quantity(volume, {
+    strengthBasis: wf.choice({ label: 'Per cent by', options: { volume: 'volume', mass: 'mass' }, example: 'volume' }),
+    ...wf.relevantWhen('strengthBasis', 'volume', {
+      wantedVolume: wf.quantity(volume, {
         symbol: 'V',
         label: 'Mix that is needed, by volume',
         range: '0 mL < x <= 1000 L',
@@ -52,8 +42,8 @@ export const blendTwoStrengthsCalculation = defineCalculation({
         units: ['L', 'mL', 'gal_US'],
       }),
     }),
-    ...relevantWhen('strengthBasis', 'mass', {
-      wantedMass: quantity(mass, {
+    ...wf.relevantWhen('strengthBasis', 'mass', {
+      wantedMass: wf.quantity(mass, {
         symbol: 'm',
         label: 'Mix that is needed, by weight',
         range: '0 g < x <= 1000 kg',
@@ -68,36 +58,36 @@ export const blendTwoStrengthsCalculation = defineCalculation({
     strongerDensity: stockDensity('\\rho_2', 'Density of the stronger mix', '1.08 kg/L'),
   },
   intermediates: {
-    strongerParts: quantityOutput(fraction, { symbol: 'p_2', label: 'Parts of the stronger mix', digits: 4, units: ['%'] }),
-    weakerParts: quantityOutput(fraction, { symbol: 'p_1', label: 'Parts of the weaker mix', digits: 4, units: ['%'] }),
-    strongerShare: quantityOutput(fraction, { symbol: 's_2', label: 'Share of the stronger mix in the blend', digits: 4, units: ['%'] }),
+    strongerParts: wf.quantityOutput(fraction, { symbol: 'p_2', label: 'Parts of the stronger mix', digits: 4, units: ['%'] }),
+    weakerParts: wf.quantityOutput(fraction, { symbol: 'p_1', label: 'Parts of the weaker mix', digits: 4, units: ['%'] }),
+    strongerShare: wf.quantityOutput(fraction, { symbol: 's_2', label: 'Share of the stronger mix in the blend', digits: 4, units: ['%'] }),
   },
   outputs: {
-    weakerVolume: optional(volumeOutput('V_1', 'Weaker mix to take, by volume')),
-    strongerVolume: optional(volumeOutput('V_2', 'Stronger mix to take, by volume')),
-    weakerMass: optional(massOutput('m_1', 'Weaker mix to take, by weight')),
-    strongerMass: optional(massOutput('m_2', 'Stronger mix to take, by weight')),
-    strength: quantityOutput(fraction, { symbol: 'c_b', label: 'Strength of the blend, checked', digits: 4, units: ['%'] }),
+    weakerVolume: wf.optional(volumeOutput('V_1', 'Weaker mix to take, by volume')),
+    strongerVolume: wf.optional(volumeOutput('V_2', 'Stronger mix to take, by volume')),
+    weakerMass: wf.optional(massOutput('m_1', 'Weaker mix to take, by weight')),
+    strongerMass: wf.optional(massOutput('m_2', 'Stronger mix to take, by weight')),
+    strength: wf.quantityOutput(fraction, { symbol: 'c_b', label: 'Strength of the blend, checked', digits: 4, units: ['%'] }),
   },
   answer: 'strength',
   steps: [
-    formula('strongerParts', 'wantedStrength - weakerStrength', pearsonSquare),
-    formula('weakerParts', 'strongerStrength - wantedStrength', pearsonSquare),
-    formula('strongerShare', 'strongerParts / (weakerParts + strongerParts)', pearsonSquare),
-    cases('strongerVolume', {
+    wf.formula('strongerParts', 'wantedStrength - weakerStrength', pearsonSquare),
+    wf.formula('weakerParts', 'strongerStrength - wantedStrength', pearsonSquare),
+    wf.formula('strongerShare', 'strongerParts / (weakerParts + strongerParts)', pearsonSquare),
+    wf.cases('strongerVolume', {
       "strengthBasis == 'volume'": 'strongerShare * wantedVolume',
       otherwise: 'strongerShare * wantedMass / strongerDensity',
     }),
-    cases('weakerVolume', {
+    wf.cases('weakerVolume', {
       "strengthBasis == 'volume'": 'wantedVolume - strongerVolume',
       otherwise: '(1 - strongerShare) * wantedMass / weakerDensity',
     }),
-    cases('strongerMass', {
+    wf.cases('strongerMass', {
       "strengthBasis == 'mass'": 'strongerShare * wantedMass',
       otherwise: 'strongerVolume * strongerDensity',
     }),
-    cases('weakerMass', { "strengthBasis == 'mass'": 'wantedMass - strongerMass', otherwise: 'weakerVolume * weakerDensity' }),
-    formula(
+    wf.cases('weakerMass', { "strengthBasis == 'mass'": 'wantedMass - strongerMass', otherwise: 'weakerVolume * weakerDensity' }),
+    wf.formula(
       'strength',
       'strongerShare * strongerStrength + (1 - strongerShare) * weakerStrength',
       massBalance,
@@ -111,10 +101,12 @@ export const blendTwoStrengthsCalculation = defineCalculation({
   compute(input) {
     const { wantedStrength, weakerStrength, strongerStrength } = input;
     const byMass = input.strengthBasis === 'mass';
-    const wanted = known(byMass ? input.wantedMass : input.wantedVolume);
+    const wanted = wf.known(byMass ? input.wantedMass : input.wantedVolume);
     const parts = alligation(wanted, wantedStrength, weakerStrength, strongerStrength);
     if (parts === undefined) {
-      return noSolution('the strength that is needed does not lie between the two at hand: no blend of them gives it', ['wantedStrength']);
+      return wf.noSolution('the strength that is needed does not lie between the two at hand: no blend of them gives it', [
+        'wantedStrength',
+      ]);
     }
     const volumeAndMass = (amount: number, stockDensity: number | undefined) => {
       const other = stockDensity === undefined ? undefined : byMass ? amount / stockDensity : amount * stockDensity;

@@ -1,24 +1,11 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  fromTable,
-  optional,
-  quantity,
-  quantityOutput,
-  type Source,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, length, money, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { costPractice, expectedCost } from '../sources.js';
 import { cleanOrReplace, sureChance } from './kernel.js';
 
 const price = (symbol: string, label: string, example: string) =>
-  quantity(money, {
+  wf.quantity(money, {
     symbol,
     label: `${label}, in your currency`,
     description: 'Removal, fitting and resets included.',
@@ -26,12 +13,12 @@ const price = (symbol: string, label: string, example: string) =>
     example,
   });
 const distance = (symbol: string, label: string, description: string, example: string) =>
-  quantity(length, { symbol, label, description, range: '100 <= x <= 2000000 km', example, units: ['km', 'mi'] });
+  wf.quantity(length, { symbol, label, description, range: '100 <= x <= 2000000 km', example, units: ['km', 'mi'] });
 const uncertainty = (symbol: string, label: string, value: string) =>
-  quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', default: [value, 'a guess: nobody publishes it; enter your own'] });
-const costOutput = (symbol: string, label: string) => quantityOutput(money, { symbol, label: `${label}, in your currency`, digits: 3 });
-const chance = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 2, units: ['%'] });
-const distanceOutput = (symbol: string, label: string) => quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
+  wf.quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', default: [value, 'a guess: nobody publishes it; enter your own'] });
+const costOutput = (symbol: string, label: string) => wf.quantityOutput(money, { symbol, label: `${label}, in your currency`, digits: 3 });
+const chance = (symbol: string, label: string) => wf.quantityOutput(fraction, { symbol, label, digits: 2, units: ['%'] });
+const distanceOutput = (symbol: string, label: string) => wf.quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
 
 /** What the spread of the cost rests on. */
 const lives = ['cleanedLife', 'cleanedLifeUncertainty', 'newLife', 'newLifeUncertainty'];
@@ -48,7 +35,7 @@ const noCleaning = {
   cleanCheaper: undefined,
 };
 
-const interest: Source = {
+const interest: wf.Source = {
   type: 'book',
   by: 'Panneerselvam',
   title: 'Engineering Economics',
@@ -57,7 +44,7 @@ const interest: Source = {
   note: 'Read in a published collection of solutions, not in the book.',
 };
 
-export const cleanOrReplaceCalculation = defineCalculation({
+export const cleanOrReplaceCalculation = wf.defineCalculation({
   id: 'clean-or-replace',
   version: '1.0.0',
   subject: 'cleaning',
@@ -66,7 +53,7 @@ export const cleanOrReplaceCalculation = defineCalculation({
   keywords: ['cost', 'economics', 'per kilometre', 'replace', 'price'],
   method: 'expected cost over expected distance, with the uncertainty of the lives',
   inputs: {
-    filterCondition: choice({
+    filterCondition: wf.choice({
       label: 'Condition of filter and housing',
       options: { sound: 'looked at and sound', damaged: 'cracked, melted, leaking or shifted', unknown: 'not looked at' },
       example: 'sound',
@@ -80,7 +67,7 @@ export const cleanOrReplaceCalculation = defineCalculation({
     ),
     newPrice: price('N', 'Price of a new filter', '1400'),
     newLife: distance('L_n', 'Distance until a new filter is due', 'From the ash limit and the ash per distance.', '146000 km'),
-    remainingDistance: optional(
+    remainingDistance: wf.optional(
       distance(
         'D',
         'Distance the vehicle will still be driven',
@@ -88,7 +75,7 @@ export const cleanOrReplaceCalculation = defineCalculation({
         '120000 km',
       ),
     ),
-    failureRisk: quantity(fraction, {
+    failureRisk: wf.quantity(fraction, {
       symbol: 'p',
       label: 'Risk that cleaning fails and a new filter follows',
       range: '0 <= x <= 100 %',
@@ -99,21 +86,23 @@ export const cleanOrReplaceCalculation = defineCalculation({
   },
   example: { remainingDistance: '120000 km' },
   intermediates: {
-    cleanPrice: optional(costOutput('E_c', 'Expected price of cleaning, with the risk')),
+    cleanPrice: wf.optional(costOutput('E_c', 'Expected price of cleaning, with the risk')),
     cleanedUse: distanceOutput('L_{c,u}', 'Useful distance after cleaning'),
-    cleanDistance: optional(distanceOutput('D_c', 'Expected distance by cleaning')),
+    cleanDistance: wf.optional(distanceOutput('D_c', 'Expected distance by cleaning')),
     newDistance: distanceOutput('D_n', 'Useful distance of a new filter'),
-    payRatio: optional(quantityOutput(ratio, { symbol: 'y', label: 'Cleaned life over new life from which cleaning pays', digits: 3 })),
-    costDifference: optional(costOutput('\\Delta k', 'Cleaning minus replacing, per 1000 km')),
-    costDifferenceUncertainty: optional(costOutput('u(\\Delta k)', 'Standard deviation of the difference, per 1000 km')),
-    replaceCheaper: optional(chance('P_n', 'Chance that replacing is cheaper')),
+    payRatio: wf.optional(
+      wf.quantityOutput(ratio, { symbol: 'y', label: 'Cleaned life over new life from which cleaning pays', digits: 3 }),
+    ),
+    costDifference: wf.optional(costOutput('\\Delta k', 'Cleaning minus replacing, per 1000 km')),
+    costDifferenceUncertainty: wf.optional(costOutput('u(\\Delta k)', 'Standard deviation of the difference, per 1000 km')),
+    replaceCheaper: wf.optional(chance('P_n', 'Chance that replacing is cheaper')),
   },
   outputs: {
-    cleanCost: optional(costOutput('k_c', 'Cleaning, per 1000 km')),
+    cleanCost: wf.optional(costOutput('k_c', 'Cleaning, per 1000 km')),
     newCost: costOutput('k_n', 'Replacing, per 1000 km'),
-    breakEvenPrice: optional(costOutput('C^*', 'Highest price at which cleaning pays (below zero: never)')),
-    cleanCheaper: optional(chance('P_c', 'Chance that cleaning is cheaper')),
-    verdict: choiceOutput({
+    breakEvenPrice: wf.optional(costOutput('C^*', 'Highest price at which cleaning pays (below zero: never)')),
+    cleanCheaper: wf.optional(chance('P_c', 'Chance that cleaning is cheaper')),
+    verdict: wf.choiceOutput({
       label: 'Clean or replace?',
       options: {
         clean: 'clean it: cheaper per kilometre in at least 975 of 1000 cases within the guesses',
@@ -125,35 +114,35 @@ export const cleanOrReplaceCalculation = defineCalculation({
     }),
   },
   constants: {
-    statedDistance: constant(length, 1e6, { symbol: 'l', label: 'Distance that costs are stated for', source: costPractice }),
+    statedDistance: wf.constant(length, 1e6, { symbol: 'l', label: 'Distance that costs are stated for', source: costPractice }),
   },
   answer: 'verdict',
   steps: [
-    formula('cleanPrice', 'cleaningPrice + failureRisk * newPrice', expectedCost),
-    cases('cleanedUse', { 'known(remainingDistance)': 'min(cleanedLife, remainingDistance)', otherwise: 'cleanedLife' }, expectedCost),
-    cases('newDistance', { 'known(remainingDistance)': 'min(newLife, remainingDistance)', otherwise: 'newLife' }, expectedCost),
-    formula('cleanDistance', '(1 - failureRisk) * cleanedUse + failureRisk * newDistance', expectedCost),
-    formula('cleanCost', 'statedDistance * cleanPrice / cleanDistance', expectedCost),
-    formula('newCost', 'statedDistance * newPrice / newDistance', expectedCost),
-    formula('costDifference', 'cleanCost - newCost', expectedCost),
-    formula('breakEvenPrice', 'newPrice * cleanDistance / newDistance - failureRisk * newPrice', costPractice),
-    formula('payRatio', 'cleaningPrice / ((1 - failureRisk) * newPrice)', expectedCost),
-    fromTable(
+    wf.formula('cleanPrice', 'cleaningPrice + failureRisk * newPrice', expectedCost),
+    wf.cases('cleanedUse', { 'known(remainingDistance)': 'min(cleanedLife, remainingDistance)', otherwise: 'cleanedLife' }, expectedCost),
+    wf.cases('newDistance', { 'known(remainingDistance)': 'min(newLife, remainingDistance)', otherwise: 'newLife' }, expectedCost),
+    wf.formula('cleanDistance', '(1 - failureRisk) * cleanedUse + failureRisk * newDistance', expectedCost),
+    wf.formula('cleanCost', 'statedDistance * cleanPrice / cleanDistance', expectedCost),
+    wf.formula('newCost', 'statedDistance * newPrice / newDistance', expectedCost),
+    wf.formula('costDifference', 'cleanCost - newCost', expectedCost),
+    wf.formula('breakEvenPrice', 'newPrice * cleanDistance / newDistance - failureRisk * newPrice', costPractice),
+    wf.formula('payRatio', 'cleaningPrice / ((1 - failureRisk) * newPrice)', expectedCost),
+    wf.fromTable(
       'costDifferenceUncertainty',
       lives,
       expectedCost,
       undefined,
       'Both lives spread lognormally about their means, each up to what is still driven.',
     ),
-    fromTable(
+    wf.fromTable(
       'cleanCheaper',
       ['payRatio', ...lives],
       expectedCost,
       undefined,
       'Chance that the cleaned life is longer than this multiple of the new life.',
     ),
-    fromTable('replaceCheaper', ['payRatio', ...lives], expectedCost, undefined, 'Chance that it is shorter.'),
-    verdict(
+    wf.fromTable('replaceCheaper', ['payRatio', ...lives], expectedCost, undefined, 'Chance that it is shorter.'),
+    wf.verdict(
       'verdict',
       {
         'not-sound': "filterCondition == 'damaged'",

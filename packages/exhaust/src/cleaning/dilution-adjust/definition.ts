@@ -1,12 +1,13 @@
-import { cases, defineCalculation, formula, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { amountToAdd, blend } from '../blend/kernel.js';
 import { massBalance } from '../sources.js';
 
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: ['mL', 'L', 'floz_US'] });
+const volumeOutput = (symbol: string, label: string) =>
+  wf.quantityOutput(volume, { symbol, label, digits: 4, units: ['mL', 'L', 'floz_US'] });
 
-export const dilutionAdjustCalculation = defineCalculation({
+export const dilutionAdjustCalculation = wf.defineCalculation({
   id: 'dilution-adjust',
   version: '1.0.0',
   subject: 'cleaning',
@@ -15,27 +16,27 @@ export const dilutionAdjustCalculation = defineCalculation({
   keywords: ['C1V1', 'top up', 're-dilute', 'strengthen', 'half used'],
   method: 'C1 V1 = C2 V2 with what is added',
   inputs: {
-    volumeLeft: quantity(volume, {
+    volumeLeft: wf.quantity(volume, {
       symbol: 'V_1',
       label: 'Mix that is left',
       range: '0 mL < x <= 1000 L',
       example: '600 mL',
       units: ['mL', 'L', 'gal_US'],
     }),
-    strengthLeft: quantity(fraction, {
+    strengthLeft: wf.quantity(fraction, {
       symbol: 'c_1',
       label: 'Strength of what is left, by volume',
       range: '0 <= x <= 100 %',
       example: '16.7 %',
     }),
-    wantedStrength: quantity(fraction, {
+    wantedStrength: wf.quantity(fraction, {
       symbol: 'c_2',
       label: 'Strength that is needed, by volume',
       range: '0 <= x <= 100 %',
       example: '20 %',
     }),
-    wantedVolume: optional(
-      quantity(volume, {
+    wantedVolume: wf.optional(
+      wf.quantity(volume, {
         symbol: 'V_2',
         label: 'Finished mix that is needed',
         description: 'Leave blank to add only what the strength needs.',
@@ -44,7 +45,7 @@ export const dilutionAdjustCalculation = defineCalculation({
         units: ['mL', 'L', 'gal_US'],
       }),
     ),
-    concentrateStrength: quantity(fraction, {
+    concentrateStrength: wf.quantity(fraction, {
       symbol: 'c_c',
       label: 'Strength of the concentrate',
       range: '0 < x <= 100 %',
@@ -58,13 +59,13 @@ export const dilutionAdjustCalculation = defineCalculation({
   outputs: {
     waterToAdd: volumeOutput('V_w', 'Water to add'),
     concentrateToAdd: volumeOutput('V_c', 'Concentrate to add'),
-    strength: quantityOutput(fraction, { symbol: 'c', label: 'Strength of the finished mix, checked', digits: 4, units: ['%'] }),
+    strength: wf.quantityOutput(fraction, { symbol: 'c', label: 'Strength of the finished mix, checked', digits: 4, units: ['%'] }),
     volumeInTheEnd: volumeOutput('V', 'Finished mix'),
   },
   answer: 'waterToAdd',
   steps: [
-    formula('activeLeft', 'strengthLeft * volumeLeft', massBalance),
-    cases(
+    wf.formula('activeLeft', 'strengthLeft * volumeLeft', massBalance),
+    wf.cases(
       'concentrateToAdd',
       {
         'known(wantedVolume)': '(wantedStrength * wantedVolume - activeLeft) / concentrateStrength',
@@ -73,7 +74,7 @@ export const dilutionAdjustCalculation = defineCalculation({
       },
       massBalance,
     ),
-    cases(
+    wf.cases(
       'waterToAdd',
       {
         'known(wantedVolume)': 'wantedVolume - volumeLeft - concentrateToAdd',
@@ -82,9 +83,9 @@ export const dilutionAdjustCalculation = defineCalculation({
       },
       massBalance,
     ),
-    formula('volumeInTheEnd', 'volumeLeft + waterToAdd + concentrateToAdd', massBalance),
-    formula('activeNeeded', 'wantedStrength * volumeInTheEnd', massBalance),
-    formula(
+    wf.formula('volumeInTheEnd', 'volumeLeft + waterToAdd + concentrateToAdd', massBalance),
+    wf.formula('activeNeeded', 'wantedStrength * volumeInTheEnd', massBalance),
+    wf.formula(
       'strength',
       '(activeLeft + concentrateStrength * concentrateToAdd) / volumeInTheEnd',
       massBalance,
@@ -108,14 +109,14 @@ export const dilutionAdjustCalculation = defineCalculation({
       concentrateToAdd = (wantedStrength * input.wantedVolume - left.amount * left.strength) / concentrateStrength;
       waterToAdd = input.wantedVolume - left.amount - concentrateToAdd;
       if (concentrateToAdd < 0 || waterToAdd < 0) {
-        return noSolution(
+        return wf.noSolution(
           'there is too much of the mix that is left, or it is too strong, for that volume: use less of it, or make more mix',
           ['wantedVolume'],
         );
       }
     }
     if (waterToAdd === undefined || concentrateToAdd === undefined) {
-      return noSolution('neither water nor this concentrate brings the mix to that strength', ['wantedStrength']);
+      return wf.noSolution('neither water nor this concentrate brings the mix to that strength', ['wantedStrength']);
     }
     const whole = blend([left, { amount: waterToAdd, strength: 0 }, { amount: concentrateToAdd, strength: concentrateStrength }]);
     return {

@@ -1,21 +1,4 @@
-import {
-  type CheckedOf,
-  cases,
-  choice,
-  count,
-  countOutput,
-  defineCalculation,
-  formula,
-  found,
-  known,
-  missingInputs,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  type Refusal,
-  relevantWhen,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, dilutionRatio, fraction, mass, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { pourToMarks } from '../exact-volume.js';
@@ -23,15 +6,15 @@ import { dilutionPractice, partsArithmetic, waterDensity20 } from '../sources.js
 import { massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './kernel.js';
 
 const volumeUnits = ['mL', 'L', 'floz_US', 'floz_imp', 'gal_US'] as const;
-const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 4, units: ['g', 'kg', 'lb'] });
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
+const massOutput = (symbol: string, label: string) => wf.quantityOutput(mass, { symbol, label, digits: 4, units: ['g', 'kg', 'lb'] });
+const volumeOutput = (symbol: string, label: string) => wf.quantityOutput(volume, { symbol, label, digits: 4, units: [...volumeUnits] });
 
 // A mark is a decimal fact: it is shown whole, however coarse the other inputs are.
 const volumeToMark = (symbol: string, label: string) =>
-  quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 5, units: [...volumeUnits] });
+  wf.quantityOutput(volume, { symbol, label, digits: 8, leastDigits: 5, units: [...volumeUnits] });
 
 const inputs = {
-  saying: choice({
+  saying: wf.choice({
     label: 'How the label says it',
     options: {
       parts: '1:n, one part of concentrate and n parts of water',
@@ -42,8 +25,8 @@ const inputs = {
     },
     example: 'parts',
   }),
-  ...relevantWhen('saying', ['parts', 'one-in', 'unclear'], {
-    parts: quantity(dilutionRatio, {
+  ...wf.relevantWhen('saying', ['parts', 'one-in', 'unclear'], {
+    parts: wf.quantity(dilutionRatio, {
       symbol: 'n',
       label: 'The n of 1:n or 1 in n',
       range: '0 <= x <= 1000',
@@ -51,11 +34,11 @@ const inputs = {
       example: '1:5',
     }),
   }),
-  ...relevantWhen('saying', ['volume-percent', 'mass-percent'], {
-    percent: quantity(fraction, { symbol: 'c', label: 'Per cent of concentrate', range: '0 < x <= 100 %', example: '16.7 %' }),
+  ...wf.relevantWhen('saying', ['volume-percent', 'mass-percent'], {
+    percent: wf.quantity(fraction, { symbol: 'c', label: 'Per cent of concentrate', range: '0 < x <= 100 %', example: '16.7 %' }),
   }),
-  concentrateDensity: optional(
-    quantity(density, {
+  concentrateDensity: wf.optional(
+    wf.quantity(density, {
       symbol: '\\rho_c',
       label: 'Density of the concentrate',
       description: 'From the safety data sheet; needed for per cent by mass, and to give the weights.',
@@ -64,27 +47,27 @@ const inputs = {
       units: ['kg/L', 'g/mL'],
     }),
   ),
-  waterDensity: quantity(density, {
+  waterDensity: wf.quantity(density, {
     symbol: '\\rho_w',
     label: 'Density of the water',
     range: '0.95 <= x <= 1.01 kg/L',
     units: ['kg/L', 'g/mL'],
     default: ['0.9982 kg/L', 'water at 20 °C'],
   }),
-  volumeOf: choice({
+  volumeOf: wf.choice({
     label: 'The volume below is',
     options: { mix: 'the mix that is needed', concentrate: 'the concentrate at hand' },
     example: 'mix',
   }),
-  knownVolume: quantity(volume, {
+  knownVolume: wf.quantity(volume, {
     symbol: 'V_k',
     label: 'Volume',
     range: '0 mL < x <= 1000 L',
     example: '4.6 L',
     units: [...volumeUnits],
   }),
-  passes: optional(
-    count({
+  passes: wf.optional(
+    wf.count({
       symbol: 'p',
       label: 'Passes that the mix is for',
       description: 'With it you see how much each pass gets.',
@@ -93,8 +76,8 @@ const inputs = {
       example: 3,
     }),
   ),
-  mark: optional(
-    quantity(volume, {
+  mark: wf.optional(
+    wf.quantity(volume, {
       symbol: 'V_g',
       label: 'Graduation of the jug',
       description:
@@ -106,28 +89,30 @@ const inputs = {
   ),
 };
 
-type Inputs = CheckedOf<typeof inputs>;
+type Inputs = wf.CheckedOf<typeof inputs>;
 
 /** Parts of water per part of concentrate, whatever the label's way of saying it. */
-function partsOf(input: Inputs): number | Refusal {
+function partsOf(input: Inputs): number | wf.Refusal {
   switch (input.saying) {
     case 'parts':
-      return known(input.parts);
+      return wf.known(input.parts);
     case 'one-in':
-      return known(input.parts) >= 1 ? known(input.parts) - 1 : noSolution('one part cannot be in less than one part of mix', ['parts']);
+      return wf.known(input.parts) >= 1
+        ? wf.known(input.parts) - 1
+        : wf.noSolution('one part cannot be in less than one part of mix', ['parts']);
     case 'volume-percent':
-      return partsFromVolumeShare(known(input.percent));
+      return partsFromVolumeShare(wf.known(input.percent));
     case 'mass-percent':
-      if (input.concentrateDensity === undefined) return missingInputs('concentrateDensity');
+      if (input.concentrateDensity === undefined) return wf.missingInputs('concentrateDensity');
       return partsFromMassShare({
-        massShare: known(input.percent),
+        massShare: wf.known(input.percent),
         concentrateDensity: input.concentrateDensity,
         waterDensity: input.waterDensity,
       });
     default: {
-      const n = Number(known(input.parts).toPrecision(4));
+      const n = Number(wf.known(input.parts).toPrecision(4));
       const share = (parts: number) => `${Number((100 / parts).toPrecision(3))} %`;
-      return noSolution(
+      return wf.noSolution(
         `1:${n} can mean one part and ${n} parts of water (${share(n + 1)}) or one part in ${n} parts of mix (${share(Math.max(n, 1))}); read the label or ask the maker of the cleaner, then choose`,
         ['saying'],
       );
@@ -135,7 +120,7 @@ function partsOf(input: Inputs): number | Refusal {
   }
 }
 
-export const dilutionCalculation = defineCalculation({
+export const dilutionCalculation = wf.defineCalculation({
   id: 'dilution',
   version: '1.0.0',
   subject: 'cleaning',
@@ -146,30 +131,30 @@ export const dilutionCalculation = defineCalculation({
   inputs,
   example: { parts: '1:5', passes: 3, mark: '50 mL' },
   intermediates: {
-    waterShare: optional(quantityOutput(fraction, { symbol: 'c_w', label: 'Per cent of water', digits: 4, units: ['%'] })),
-    waterParts: quantityOutput(dilutionRatio, { symbol: 'n_w', label: 'Parts of water to one part of concentrate', digits: 4 }),
-    volumeShare: quantityOutput(fraction, { symbol: 'c_V', label: 'Share of concentrate by volume', digits: 4, units: ['%'] }),
-    concentrateMarks: optional(countOutput({ symbol: 'N_c', label: 'Marks of concentrate' })),
-    waterMarks: optional(countOutput({ symbol: 'N_w', label: 'Marks of water' })),
-    massShare: optional(quantityOutput(fraction, { symbol: 'c_m', label: 'Share of concentrate by mass', digits: 4, units: ['%'] })),
+    waterShare: wf.optional(wf.quantityOutput(fraction, { symbol: 'c_w', label: 'Per cent of water', digits: 4, units: ['%'] })),
+    waterParts: wf.quantityOutput(dilutionRatio, { symbol: 'n_w', label: 'Parts of water to one part of concentrate', digits: 4 }),
+    volumeShare: wf.quantityOutput(fraction, { symbol: 'c_V', label: 'Share of concentrate by volume', digits: 4, units: ['%'] }),
+    concentrateMarks: wf.optional(wf.countOutput({ symbol: 'N_c', label: 'Marks of concentrate' })),
+    waterMarks: wf.optional(wf.countOutput({ symbol: 'N_w', label: 'Marks of water' })),
+    massShare: wf.optional(wf.quantityOutput(fraction, { symbol: 'c_m', label: 'Share of concentrate by mass', digits: 4, units: ['%'] })),
   },
   outputs: {
     mixVolume: volumeOutput('V_m', 'Mix'),
     waterVolume: volumeOutput('V_w', 'Water'),
-    concentrateMass: optional(massOutput('m_c', 'Concentrate, by weight')),
-    waterMass: optional(massOutput('m_w', 'Water, by weight')),
-    pouredConcentrate: optional(volumeToMark('V_{c,g}', 'Concentrate to pour, to a mark')),
-    pouredWater: optional(volumeToMark('V_{w,g}', 'Water to pour, to a mark')),
-    pouredShare: optional(
-      quantityOutput(fraction, { symbol: 'c_g', label: 'Share of concentrate in what is poured', digits: 4, units: ['%'] }),
+    concentrateMass: wf.optional(massOutput('m_c', 'Concentrate, by weight')),
+    waterMass: wf.optional(massOutput('m_w', 'Water, by weight')),
+    pouredConcentrate: wf.optional(volumeToMark('V_{c,g}', 'Concentrate to pour, to a mark')),
+    pouredWater: wf.optional(volumeToMark('V_{w,g}', 'Water to pour, to a mark')),
+    pouredShare: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'c_g', label: 'Share of concentrate in what is poured', digits: 4, units: ['%'] }),
     ),
-    volumePerPass: optional(volumeOutput('V_p', 'Mix per pass')),
+    volumePerPass: wf.optional(volumeOutput('V_p', 'Mix per pass')),
     concentrateVolume: volumeOutput('V_c', 'Concentrate'),
   },
   answer: 'concentrateVolume',
   steps: [
-    formula('waterShare', '1 - percent'),
-    cases(
+    wf.formula('waterShare', '1 - percent'),
+    wf.cases(
       'waterParts',
       {
         "saying == 'parts'": 'parts',
@@ -179,31 +164,31 @@ export const dilutionCalculation = defineCalculation({
       },
       partsArithmetic,
     ),
-    formula('volumeShare', '1 / (1 + waterParts)', partsArithmetic),
-    formula('massShare', 'concentrateDensity / (concentrateDensity + waterParts * waterDensity)', partsArithmetic),
-    cases('mixVolume', { "volumeOf == 'mix'": 'knownVolume', otherwise: 'knownVolume * (1 + waterParts)' }, partsArithmetic),
-    formula('concentrateVolume', 'mixVolume / (1 + waterParts)', partsArithmetic),
-    formula('waterVolume', 'waterParts * concentrateVolume', partsArithmetic),
-    formula('volumePerPass', 'mixVolume / passes', partsArithmetic),
-    found(
+    wf.formula('volumeShare', '1 / (1 + waterParts)', partsArithmetic),
+    wf.formula('massShare', 'concentrateDensity / (concentrateDensity + waterParts * waterDensity)', partsArithmetic),
+    wf.cases('mixVolume', { "volumeOf == 'mix'": 'knownVolume', otherwise: 'knownVolume * (1 + waterParts)' }, partsArithmetic),
+    wf.formula('concentrateVolume', 'mixVolume / (1 + waterParts)', partsArithmetic),
+    wf.formula('waterVolume', 'waterParts * concentrateVolume', partsArithmetic),
+    wf.formula('volumePerPass', 'mixVolume / passes', partsArithmetic),
+    wf.found(
       'concentrateMarks',
       ['(concentrateMarks + waterMarks) * mark >= (1 - 10 ^ (-9)) * mixVolume'],
       dilutionPractice,
       undefined,
       'Fewest marks of concentrate that make enough mix, compared to nine digits.',
     ),
-    found(
+    wf.found(
       'waterMarks',
       ['waterMarks <= (1 + 10 ^ (-9)) * waterParts * concentrateMarks', 'waterMarks + 1 > (1 - 10 ^ (-9)) * waterParts * concentrateMarks'],
       dilutionPractice,
       undefined,
       'Most marks of water that leave the mix no weaker than the label.',
     ),
-    formula('pouredConcentrate', 'concentrateMarks * mark', dilutionPractice),
-    formula('pouredWater', 'waterMarks * mark', dilutionPractice),
-    formula('pouredShare', 'concentrateMarks / (concentrateMarks + waterMarks)', partsArithmetic),
-    formula('concentrateMass', 'concentrateDensity * concentrateVolume', partsArithmetic),
-    formula('waterMass', 'waterDensity * waterVolume', partsArithmetic),
+    wf.formula('pouredConcentrate', 'concentrateMarks * mark', dilutionPractice),
+    wf.formula('pouredWater', 'waterMarks * mark', dilutionPractice),
+    wf.formula('pouredShare', 'concentrateMarks / (concentrateMarks + waterMarks)', partsArithmetic),
+    wf.formula('concentrateMass', 'concentrateDensity * concentrateVolume', partsArithmetic),
+    wf.formula('waterMass', 'waterDensity * waterVolume', partsArithmetic),
   ],
   assumptions: { additive_volumes: 'Volumes add up; a water-based cleaner shrinks by well under 1 % on mixing, an alcohol by up to 4 %.' },
   limits: { label_counts: 'The label and the safety data sheet of the cleaner come before any figure here.' },

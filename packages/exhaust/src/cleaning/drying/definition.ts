@@ -1,15 +1,4 @@
-import {
-  cases,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  solved,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   absolutePressure,
   density,
@@ -38,10 +27,10 @@ import { boilingPoint, dryingPower, evaporationHeatAt, heatToDry, steamVolume } 
 /** Longest run that is still a plan, s: common practice, no source. */
 const longestPlan = 7200;
 
-const heatOutput = (symbol: string, label: string) => quantityOutput(energy, { symbol, label, digits: 3, units: ['kJ', 'MJ', 'kWh'] });
-const timeOutput = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 2, units: ['min', 's', 'h'] });
+const heatOutput = (symbol: string, label: string) => wf.quantityOutput(energy, { symbol, label, digits: 3, units: ['kJ', 'MJ', 'kWh'] });
+const timeOutput = (symbol: string, label: string) => wf.quantityOutput(time, { symbol, label, digits: 2, units: ['min', 's', 'h'] });
 
-export const dryingCalculation = defineCalculation({
+export const dryingCalculation = wf.defineCalculation({
   id: 'drying',
   version: '1.0.0',
   subject: 'cleaning',
@@ -50,7 +39,7 @@ export const dryingCalculation = defineCalculation({
   keywords: ['dry', 'evaporate', 'steam', 'white smoke', 'water'],
   method: 'heat balance: the gas cools to the boiling point, the water warms and evaporates',
   inputs: {
-    heldWater: quantity(volume, {
+    heldWater: wf.quantity(volume, {
       symbol: 'V_h',
       label: 'Liquid still in the filter',
       description: 'What went in minus what ran out; or the weight gained, one gram for one millilitre.',
@@ -58,14 +47,14 @@ export const dryingCalculation = defineCalculation({
       example: '1.1 L',
       units: ['mL', 'L', 'floz_US'],
     }),
-    exhaustMassFlow: quantity(massFlow, {
+    exhaustMassFlow: wf.quantity(massFlow, {
       symbol: '\\dot m',
       label: 'Exhaust mass flow',
       range: '0 < x <= 10000 kg/h',
       example: '290 kg/h',
       units: ['kg/h', 'g/s', 'lb/min'],
     }),
-    gasTemperature: quantity(temperature, {
+    gasTemperature: wf.quantity(temperature, {
       symbol: 'T_g',
       label: 'Gas temperature before the filter',
       range: '20 <= x <= 700 °C',
@@ -76,8 +65,8 @@ export const dryingCalculation = defineCalculation({
       ],
       example: '184 °C',
     }),
-    outletTemperature: optional(
-      quantity(temperature, {
+    outletTemperature: wf.optional(
+      wf.quantity(temperature, {
         symbol: 'T_o',
         label: 'Gas temperature after the wet filter',
         description:
@@ -87,34 +76,34 @@ export const dryingCalculation = defineCalculation({
         example: '100 °C',
       }),
     ),
-    startTemperature: quantity(temperature, {
+    startTemperature: wf.quantity(temperature, {
       symbol: 'T_s',
       label: 'Temperature of the wet filter at the start',
       range: '-10 <= x < 120 °C',
       default: ['20 °C', 'cold filter'],
     }),
-    filterMass: quantity(mass, {
+    filterMass: wf.quantity(mass, {
       symbol: 'm_f',
       label: 'Mass of the filter body that warms up with the water',
       range: '0 <= x <= 60 kg',
       units: ['kg', 'g', 'lb'],
       default: ['0 kg', 'not given: only the water counts; a body of 3 kg adds a tenth to a litre of water'],
     }),
-    gasHeatCapacity: quantity(specificHeatCapacity, {
+    gasHeatCapacity: wf.quantity(specificHeatCapacity, {
       symbol: 'c_p',
       label: 'Specific heat of the exhaust',
       range: '0.9 <= x <= 1.4 kJ/(kg.K)',
       units: ['kJ/(kg.K)', 'J/(kg.K)'],
       default: ['1.05 kJ/(kg.K)', 'lean diesel exhaust near 200 °C'],
     }),
-    practiceFactor: quantity(ratio, {
+    practiceFactor: wf.quantity(ratio, {
       symbol: 'f',
       label: 'Real time over ideal time',
       range: '1 <= x <= 5',
       usual: ['1.5', '2', 'common practice, no source'],
       default: ['1.75', 'common practice, no source: 1.5 to 2, because part of the gas passes dry channels'],
     }),
-    gasPressure: quantity(absolutePressure, {
+    gasPressure: wf.quantity(absolutePressure, {
       symbol: 'p',
       label: 'Absolute pressure in the filter',
       range: '60 <= x <= 200 kPa',
@@ -124,24 +113,24 @@ export const dryingCalculation = defineCalculation({
   },
   example: { startTemperature: '14 °C', filterMass: '2.6 kg', gasPressure: '986 hPa' },
   intermediates: {
-    boilingTemperature: quantityOutput(temperature, { symbol: 'T_b', label: 'Boiling point at that pressure', digits: 4 }),
-    vapourPressure: quantityOutput(absolutePressure, {
+    boilingTemperature: wf.quantityOutput(temperature, { symbol: 'T_b', label: 'Boiling point at that pressure', digits: 4 }),
+    vapourPressure: wf.quantityOutput(absolutePressure, {
       symbol: 'p_v',
       label: 'Vapour pressure of water at the boiling point',
       digits: 5,
       units: ['kPa', 'mbar'],
     }),
-    evaporationHeat: quantityOutput(specificEnergy, {
+    evaporationHeat: wf.quantityOutput(specificEnergy, {
       symbol: 'r',
       label: 'Heat of evaporation at the boiling point',
       digits: 4,
       units: ['kJ/kg'],
     }),
-    leavingTemperature: quantityOutput(temperature, { symbol: 'T_o', label: 'Gas temperature after the wet filter, used', digits: 4 }),
-    waterMass: quantityOutput(mass, { symbol: 'm_w', label: 'Water to evaporate', digits: 4, units: ['g', 'kg'] }),
-    heatPerWater: quantityOutput(specificEnergy, { symbol: 'q', label: 'Heat per mass of water', digits: 4, units: ['kJ/kg'] }),
+    leavingTemperature: wf.quantityOutput(temperature, { symbol: 'T_o', label: 'Gas temperature after the wet filter, used', digits: 4 }),
+    waterMass: wf.quantityOutput(mass, { symbol: 'm_w', label: 'Water to evaporate', digits: 4, units: ['g', 'kg'] }),
+    heatPerWater: wf.quantityOutput(specificEnergy, { symbol: 'q', label: 'Heat per mass of water', digits: 4, units: ['kJ/kg'] }),
     bodyHeat: heatOutput('Q_f', 'Heat to warm the filter body'),
-    evaporationRate: quantityOutput(massFlow, {
+    evaporationRate: wf.quantityOutput(massFlow, {
       symbol: '\\dot m_w',
       label: 'Steam flow while it dries',
       digits: 3,
@@ -150,15 +139,15 @@ export const dryingCalculation = defineCalculation({
   },
   outputs: {
     heatNeeded: heatOutput('Q', 'Heat needed'),
-    dryingPower: quantityOutput(power, { symbol: 'P', label: 'Heat flow from the gas', digits: 3, units: ['kW', 'W'] }),
+    dryingPower: wf.quantityOutput(power, { symbol: 'P', label: 'Heat flow from the gas', digits: 3, units: ['kW', 'W'] }),
     idealTime: timeOutput('t_0', 'Time if all that heat goes into the water'),
-    steamVolume: quantityOutput(volume, {
+    steamVolume: wf.quantityOutput(volume, {
       symbol: 'V_s',
       label: 'Volume of the steam at its temperature',
       digits: 3,
       units: ['m3', 'L'],
     }),
-    steamShare: quantityOutput(fraction, {
+    steamShare: wf.quantityOutput(fraction, {
       symbol: 's',
       label: 'Extra volume flow through the steaming filter',
       description: 'This, and the water films in the pores, make the pressure drop read high; it does not show how clean the filter is.',
@@ -168,32 +157,32 @@ export const dryingCalculation = defineCalculation({
     dryingTime: timeOutput('t', 'Time to plan for'),
   },
   constants: {
-    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
-    triplePoint: constant(temperature, 273.16, { symbol: 'T_3', label: 'Triple point of water', source: cfr1065 }),
-    tableTemperature: constant(temperature, 373.15, {
+    waterDensity: wf.constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
+    triplePoint: wf.constant(temperature, 273.16, { symbol: 'T_3', label: 'Triple point of water', source: cfr1065 }),
+    tableTemperature: wf.constant(temperature, 373.15, {
       symbol: 'T_1',
       label: 'Temperature for which a heat of evaporation is known',
       source: nistSteamTables,
     }),
-    waterHeatCapacity: constant(specificHeatCapacity, 4190, { symbol: 'c_w', label: 'Specific heat of water', source: nistSteamTables }),
-    tableHeat: constant(specificEnergy, 2.257e6, {
+    waterHeatCapacity: wf.constant(specificHeatCapacity, 4190, { symbol: 'c_w', label: 'Specific heat of water', source: nistSteamTables }),
+    tableHeat: wf.constant(specificEnergy, 2.257e6, {
       symbol: 'r_1',
       label: 'Heat of evaporation of water at 100 °C',
       source: nistSteamTables,
     }),
-    heatFall: constant(specificHeatCapacity, 2663, {
+    heatFall: wf.constant(specificHeatCapacity, 2663, {
       symbol: "r'",
       label: 'Fall of the heat of evaporation per kelvin, 86 to 120 °C',
       source: nistSteamTables,
     }),
-    bodyHeatCapacity: constant(specificHeatCapacity, 900, {
+    bodyHeatCapacity: wf.constant(specificHeatCapacity, 900, {
       symbol: 'c_f',
       label: 'Specific heat of a ceramic body near 60 °C',
       source: dryingPractice,
     }),
     gasConstant,
-    waterMolarMass: constant(molarMass, molarMassOf.water, { symbol: 'M_w', label: 'Molar mass of water', source: cfr1065 }),
-    gasMolarMass: constant(molarMass, molarMassOfDryAir, {
+    waterMolarMass: wf.constant(molarMass, molarMassOf.water, { symbol: 'M_w', label: 'Molar mass of water', source: cfr1065 }),
+    gasMolarMass: wf.constant(molarMass, molarMassOfDryAir, {
       symbol: 'M_g',
       label: 'Molar mass of the exhaust, taken as air',
       source: cfr1065,
@@ -201,25 +190,25 @@ export const dryingCalculation = defineCalculation({
   },
   answer: 'dryingTime',
   steps: [
-    solved('boilingTemperature', 'vapourPressure = gasPressure', {}, cfr1065, '1065.645'),
-    formula(
+    wf.solved('boilingTemperature', 'vapourPressure = gasPressure', {}, cfr1065, '1065.645'),
+    wf.formula(
       'vapourPressure',
       "as(10 ^ (10.79574 * (1 - triplePoint / boilingTemperature) - 5.028 * log(boilingTemperature / triplePoint) + 0.000150475 * (1 - 10 ^ (-8.2969 * (boilingTemperature / triplePoint - 1))) + 0.00042873 * (10 ^ (4.76955 * (1 - triplePoint / boilingTemperature)) - 1) - 0.2138602), 'kPa')",
       cfr1065,
       '1065.645 Eq. 1',
     ),
-    formula('evaporationHeat', 'tableHeat - heatFall * (boilingTemperature - tableTemperature)', nistSteamTables),
-    cases('leavingTemperature', { 'known(outletTemperature)': 'outletTemperature', otherwise: 'boilingTemperature' }, heatBalance),
-    formula('waterMass', 'waterDensity * heldWater', waterDensity20),
-    formula('heatPerWater', 'waterHeatCapacity * (boilingTemperature - startTemperature) + evaporationHeat', heatBalance),
-    formula('bodyHeat', 'filterMass * bodyHeatCapacity * (boilingTemperature - startTemperature)', heatBalance),
-    formula('heatNeeded', 'waterMass * heatPerWater + bodyHeat', heatBalance),
-    formula('dryingPower', 'exhaustMassFlow * gasHeatCapacity * (gasTemperature - leavingTemperature)', heatBalance),
-    formula('idealTime', 'heatNeeded / dryingPower', heatBalance),
-    formula('evaporationRate', 'dryingPower / evaporationHeat', heatBalance),
-    formula('steamVolume', 'waterMass * gasConstant * leavingTemperature / (waterMolarMass * gasPressure)', siBrochure),
-    formula('steamShare', 'evaporationRate * gasMolarMass / (exhaustMassFlow * waterMolarMass)', heatBalance),
-    formula('dryingTime', 'practiceFactor * idealTime', dryingPractice),
+    wf.formula('evaporationHeat', 'tableHeat - heatFall * (boilingTemperature - tableTemperature)', nistSteamTables),
+    wf.cases('leavingTemperature', { 'known(outletTemperature)': 'outletTemperature', otherwise: 'boilingTemperature' }, heatBalance),
+    wf.formula('waterMass', 'waterDensity * heldWater', waterDensity20),
+    wf.formula('heatPerWater', 'waterHeatCapacity * (boilingTemperature - startTemperature) + evaporationHeat', heatBalance),
+    wf.formula('bodyHeat', 'filterMass * bodyHeatCapacity * (boilingTemperature - startTemperature)', heatBalance),
+    wf.formula('heatNeeded', 'waterMass * heatPerWater + bodyHeat', heatBalance),
+    wf.formula('dryingPower', 'exhaustMassFlow * gasHeatCapacity * (gasTemperature - leavingTemperature)', heatBalance),
+    wf.formula('idealTime', 'heatNeeded / dryingPower', heatBalance),
+    wf.formula('evaporationRate', 'dryingPower / evaporationHeat', heatBalance),
+    wf.formula('steamVolume', 'waterMass * gasConstant * leavingTemperature / (waterMolarMass * gasPressure)', siBrochure),
+    wf.formula('steamShare', 'evaporationRate * gasMolarMass / (exhaustMassFlow * waterMolarMass)', heatBalance),
+    wf.formula('dryingTime', 'practiceFactor * idealTime', dryingPractice),
   ],
   assumptions: {
     drained: 'Everything that can run out has run out; only what is held evaporates.',
@@ -237,7 +226,7 @@ export const dryingCalculation = defineCalculation({
     const { gasTemperature, startTemperature, exhaustMassFlow, filterMass, gasPressure } = input;
     const boilingTemperature = boilingPoint(gasPressure);
     if (startTemperature >= boilingTemperature) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'water already boils at that temperature and pressure: a wet filter cannot be that hot at the start',
         ['startTemperature'],
         ['gasPressure'],
@@ -251,7 +240,7 @@ export const dryingCalculation = defineCalculation({
     }
     const leavingTemperature = input.outletTemperature ?? boilingTemperature;
     if (gasTemperature <= leavingTemperature) {
-      return noSolution('the gas is no hotter than it is when it leaves the wet filter, so it dries only slowly: run hotter or faster', [
+      return wf.noSolution('the gas is no hotter than it is when it leaves the wet filter, so it dries only slowly: run hotter or faster', [
         'gasTemperature',
       ]);
     }
@@ -265,7 +254,7 @@ export const dryingCalculation = defineCalculation({
     const evaporationRate = available / evaporationHeat;
     const dryingTime = input.practiceFactor * (heat / available);
     if (dryingTime > longestPlan) {
-      return noSolution(
+      return wf.noSolution(
         'at this flow and temperature it would take more than two hours: run hotter or faster, drain more, or dry the filter off the vehicle in warm air',
         ['gasTemperature'],
       );

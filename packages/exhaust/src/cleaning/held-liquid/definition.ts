@@ -1,18 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  isRefusal,
-  nested,
-  optional,
-  quantity,
-  quantityOutput,
-  together,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { acceleration, area, density, differentialPressure, fraction, length, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { filterGeometryCalculation } from '../../filter/filter-geometry/definition.js';
@@ -23,11 +9,12 @@ import { sameGeometry } from '../same-geometry.js';
 import { jurinLaw, massBalance, waterDensity20 } from '../sources.js';
 import { capillaryHeight, wallPoreVolume } from './kernel.js';
 
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 3, units: ['mL', 'L', 'floz_US'] });
+const volumeOutput = (symbol: string, label: string) =>
+  wf.quantityOutput(volume, { symbol, label, digits: 3, units: ['mL', 'L', 'floz_US'] });
 const volumeInput = (symbol: string, label: string, range: string, example: string) =>
-  quantity(volume, { symbol, label, range, example, units: ['mL', 'L', 'floz_US'] });
+  wf.quantity(volume, { symbol, label, range, example, units: ['mL', 'L', 'floz_US'] });
 
-export const heldLiquidCalculation = defineCalculation({
+export const heldLiquidCalculation = wf.defineCalculation({
   id: 'held-liquid',
   version: '1.0.0',
   subject: 'cleaning',
@@ -37,14 +24,14 @@ export const heldLiquidCalculation = defineCalculation({
   method: 'pore volume of the walls: without a measurement, the least that stays',
   inputs: {
     ...geometryInputs,
-    wallPorosity: quantity(fraction, {
+    wallPorosity: wf.quantity(fraction, {
       symbol: '\\varepsilon',
       label: 'Porosity of the wall',
       range: '25 <= x <= 80 %',
       usual: ['42 %', '65 %', 'wall-flow filters are made in this range'],
       default: ['48 %', 'cordierite of a published heavy-duty filter'],
     }),
-    poreDiameter: quantity(length, {
+    poreDiameter: wf.quantity(length, {
       symbol: 'd_p',
       label: 'Mean pore diameter',
       range: '2 <= x <= 100 um',
@@ -52,17 +39,17 @@ export const heldLiquidCalculation = defineCalculation({
       units: ['um', 'mm'],
       default: ['15 um', 'middle of 10 to 30 µm'],
     }),
-    ...together({
+    ...wf.together({
       pouredVolume: volumeInput('V_1', 'Liquid poured in, cleaner and rinse', '0 < V <= 200 L', '5.8 L'),
       drainedVolume: volumeInput('V_2', 'Liquid collected', '0 <= V <= 200 L', '4.7 L'),
     }),
   },
   example: { filterDiameter: '190.5 mm', filterLength: '203.2 mm', pouredVolume: '5.8 L', drainedVolume: '4.7 L' },
   intermediates: {
-    faceArea: quantityOutput(area, { symbol: 'A', label: 'Face area', digits: 3, units: ['cm2', 'in2'] }),
-    openShare: quantityOutput(fraction, { symbol: 'x_o', label: 'Open part of the face', digits: 4, units: ['%'] }),
-    openArea: quantityOutput(area, { symbol: 'A_o', label: 'Open area, inlet and outlet channels', digits: 3, units: ['cm2', 'in2'] }),
-    capillaryHeight: quantityOutput(length, {
+    faceArea: wf.quantityOutput(area, { symbol: 'A', label: 'Face area', digits: 3, units: ['cm2', 'in2'] }),
+    openShare: wf.quantityOutput(fraction, { symbol: 'x_o', label: 'Open part of the face', digits: 4, units: ['%'] }),
+    openArea: wf.quantityOutput(area, { symbol: 'A_o', label: 'Open area, inlet and outlet channels', digits: 3, units: ['cm2', 'in2'] }),
+    capillaryHeight: wf.quantityOutput(length, {
       symbol: 'h',
       label: 'Height to which the pores hold water',
       digits: 2,
@@ -71,15 +58,15 @@ export const heldLiquidCalculation = defineCalculation({
   },
   outputs: {
     wallPoreVolume: volumeOutput('V_p', 'Liquid that the walls soak up'),
-    wetWallPressure: quantityOutput(differentialPressure, {
+    wetWallPressure: wf.quantityOutput(differentialPressure, {
       symbol: '\\Delta p_c',
       label: 'Pressure drop that blows a soaked pore free',
       description: 'Below it no gas passes that pore, which is why a wet filter reads high.',
       digits: 2,
       units: ['mbar', 'kPa', 'hPa', 'psi'],
     }),
-    channelVolume: optional(volumeOutput('V_k', 'Liquid still in the channels, pipes and housing')),
-    drainState: choiceOutput({
+    channelVolume: wf.optional(volumeOutput('V_k', 'Liquid still in the channels, pipes and housing')),
+    drainState: wf.choiceOutput({
       label: 'Is it drained?',
       options: {
         walls: 'drained: no more than the walls hold',
@@ -90,24 +77,24 @@ export const heldLiquidCalculation = defineCalculation({
     heldVolume: volumeOutput('V_h', 'Liquid to dry off'),
   },
   constants: {
-    capillaryConstant: constant(area, 14.86e-6, {
+    capillaryConstant: wf.constant(area, 14.86e-6, {
       symbol: 'a^2',
       label: 'Capillary constant of water at 20 °C, 2σ/(ρg)',
       source: jurinLaw,
     }),
-    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
-    gravity: constant(acceleration, 9.80665, { symbol: 'g', label: 'Standard acceleration of free fall', source: siBrochure }),
+    waterDensity: wf.constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
+    gravity: wf.constant(acceleration, 9.80665, { symbol: 'g', label: 'Standard acceleration of free fall', source: siBrochure }),
   },
   answer: 'heldVolume',
   steps: [
-    nested('faceArea', filterGeometryCalculation, sameGeometry, 'frontalArea'),
-    nested('openShare', filterGeometryCalculation, sameGeometry, 'openFrontalArea'),
-    formula('openArea', 'openShare * faceArea'),
-    formula('wallPoreVolume', '(faceArea - openArea) * filterLength * wallPorosity'),
-    formula('capillaryHeight', '2 * capillaryConstant / poreDiameter', jurinLaw),
-    formula('wetWallPressure', 'waterDensity * gravity * capillaryHeight', jurinLaw),
-    formula('channelVolume', 'max(0, pouredVolume - drainedVolume - wallPoreVolume)', massBalance),
-    verdict(
+    wf.nested('faceArea', filterGeometryCalculation, sameGeometry, 'frontalArea'),
+    wf.nested('openShare', filterGeometryCalculation, sameGeometry, 'openFrontalArea'),
+    wf.formula('openArea', 'openShare * faceArea'),
+    wf.formula('wallPoreVolume', '(faceArea - openArea) * filterLength * wallPorosity'),
+    wf.formula('capillaryHeight', '2 * capillaryConstant / poreDiameter', jurinLaw),
+    wf.formula('wetWallPressure', 'waterDensity * gravity * capillaryHeight', jurinLaw),
+    wf.formula('channelVolume', 'max(0, pouredVolume - drainedVolume - wallPoreVolume)', massBalance),
+    wf.verdict(
       'drainState',
       {
         'not-measured': 'not known(drainedVolume)',
@@ -116,7 +103,7 @@ export const heldLiquidCalculation = defineCalculation({
       },
       massBalance,
     ),
-    cases('heldVolume', { 'known(drainedVolume)': 'pouredVolume - drainedVolume', otherwise: 'wallPoreVolume' }, massBalance),
+    wf.cases('heldVolume', { 'known(drainedVolume)': 'pouredVolume - drainedVolume', otherwise: 'wallPoreVolume' }, massBalance),
   ],
   assumptions: {
     soaked_walls: 'The walls are soaked through: pores this small lift water far higher than a filter is tall, so they do not drain.',
@@ -128,15 +115,15 @@ export const heldLiquidCalculation = defineCalculation({
   cautions: [cautions.waste, cautions.caustic, cautions.makerFirst],
   compute(input, { constants, method }) {
     const geometry = resolveGeometry(input);
-    if (isRefusal(geometry)) return geometry;
+    if (wf.isRefusal(geometry)) return geometry;
     const { pouredVolume, drainedVolume } = input;
     if (pouredVolume !== undefined && drainedVolume !== undefined && drainedVolume > pouredVolume) {
-      return inconsistentInputs('more liquid came out than went in', ['drainedVolume'], ['pouredVolume']);
+      return wf.inconsistentInputs('more liquid came out than went in', ['drainedVolume'], ['pouredVolume']);
     }
     const { inletCount, inletWidth, outletCount, outletWidth } = geometry.channels;
     const openArea = inletCount * inletWidth ** 2 + outletCount * outletWidth ** 2;
     if (openArea >= geometry.frontalArea) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'inlet and outlet channels together are larger than the face, so no wall is left between them: check cell density, wall and width ratio',
         ['inletWidthRatio'],
         ['wallThickness'],

@@ -1,4 +1,4 @@
-import { cases, defineCalculation, formula, isRefusal, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, mass, massFraction, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { mixWithContraction, volumeFractionOf } from '../mixing/kernel.js';
@@ -7,13 +7,14 @@ import { densityOutput, densityStep, liquidConstants, massFractionStep } from '.
 import { massBalance, oimlR22 } from '../sources.js';
 
 const partVolume = (symbol: string, label: string, example: string) =>
-  quantity(volume, { symbol, label, range: '0 mL < x <= 1000 L', example, units: ['mL', 'L', 'gal_US', 'gal_imp'] });
+  wf.quantity(volume, { symbol, label, range: '0 mL < x <= 1000 L', example, units: ['mL', 'L', 'gal_US', 'gal_imp'] });
 const partStrength = (symbol: string, label: string, example: string) =>
-  quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', example });
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 5, units: ['mL', 'L', 'gal_US'] });
-const shareOutput = (symbol: string, label: string, digits = 4) => quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
+  wf.quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', example });
+const volumeOutput = (symbol: string, label: string) =>
+  wf.quantityOutput(volume, { symbol, label, digits: 5, units: ['mL', 'L', 'gal_US'] });
+const shareOutput = (symbol: string, label: string, digits = 4) => wf.quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
 
-export const mixWithContractionCalculation = defineCalculation({
+export const mixWithContractionCalculation = wf.defineCalculation({
   id: 'mix-with-contraction',
   version: '1.0.0',
   subject: 'cleaning',
@@ -31,27 +32,27 @@ export const mixWithContractionCalculation = defineCalculation({
   intermediates: {
     firstDensity: densityOutput('\\rho_1', 'Density of the first part'),
     secondDensity: densityOutput('\\rho_2', 'Density of the second part'),
-    firstMassFraction: quantityOutput(massFraction, {
+    firstMassFraction: wf.quantityOutput(massFraction, {
       symbol: 'w_1',
       label: 'Strength of the first part by mass',
       digits: 5,
       units: ['%'],
     }),
-    secondMassFraction: quantityOutput(massFraction, {
+    secondMassFraction: wf.quantityOutput(massFraction, {
       symbol: 'w_2',
       label: 'Strength of the second part by mass',
       digits: 5,
       units: ['%'],
     }),
-    totalMass: quantityOutput(mass, { symbol: 'm', label: 'Mass of the mix', digits: 5, units: ['g', 'kg'] }),
+    totalMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Mass of the mix', digits: 5, units: ['g', 'kg'] }),
     mixDensity: densityOutput('\\rho', 'Density of the mix'),
     additiveVolume: volumeOutput('V_a', 'Sum of the volumes'),
     shrinkage: volumeOutput('\\Delta V', 'Volume lost by mixing'),
     additiveStrength: shareOutput('c_a', 'Strength if volumes are simply added', 5),
   },
   outputs: {
-    massFraction: quantityOutput(massFraction, { symbol: 'w', label: 'Strength by mass', digits: 5, units: ['%'] }),
-    volumeFraction: optional(shareOutput('\\varphi', 'Strength by volume', 5)),
+    massFraction: wf.quantityOutput(massFraction, { symbol: 'w', label: 'Strength by mass', digits: 5, units: ['%'] }),
+    volumeFraction: wf.optional(shareOutput('\\varphi', 'Strength by volume', 5)),
     contraction: shareOutput('\\kappa', 'Shrinkage, of the sum of the volumes', 3),
     strengthError: shareOutput('\\delta', 'Error of the strength when volumes are simply added', 3),
     mixVolume: volumeOutput('V', 'Volume of the mix'),
@@ -63,23 +64,23 @@ export const mixWithContractionCalculation = defineCalculation({
     massFractionStep('secondMassFraction', 'secondStrength', 'secondDensity'),
     densityStep('firstDensity', 'firstMassFraction'),
     densityStep('secondDensity', 'secondMassFraction'),
-    formula('totalMass', 'firstDensity * firstVolume + secondDensity * secondVolume', massBalance),
-    formula(
+    wf.formula('totalMass', 'firstDensity * firstVolume + secondDensity * secondVolume', massBalance),
+    wf.formula(
       'massFraction',
       '(firstMassFraction * firstDensity * firstVolume + secondMassFraction * secondDensity * secondVolume) / totalMass',
       massBalance,
     ),
     densityStep('mixDensity', 'massFraction'),
-    formula('mixVolume', 'totalMass / mixDensity', massBalance),
-    formula('volumeFraction', 'massFraction * mixDensity / pureDensity', oimlR22),
-    formula('additiveVolume', 'firstVolume + secondVolume'),
-    formula('additiveStrength', '(firstStrength * firstVolume + secondStrength * secondVolume) / additiveVolume'),
-    cases('strengthError', {
+    wf.formula('mixVolume', 'totalMass / mixDensity', massBalance),
+    wf.formula('volumeFraction', 'massFraction * mixDensity / pureDensity', oimlR22),
+    wf.formula('additiveVolume', 'firstVolume + secondVolume'),
+    wf.formula('additiveStrength', '(firstStrength * firstVolume + secondStrength * secondVolume) / additiveVolume'),
+    wf.cases('strengthError', {
       "strengthBasis == 'volume'": 'additiveStrength - volumeFraction',
       otherwise: 'additiveStrength - massFraction',
     }),
-    formula('shrinkage', 'additiveVolume - mixVolume'),
-    formula('contraction', 'shrinkage / additiveVolume'),
+    wf.formula('shrinkage', 'additiveVolume - mixVolume'),
+    wf.formula('contraction', 'shrinkage / additiveVolume'),
   ],
   assumptions: { twenty_degrees: 'All volumes are at 20 °C; alcohol grows by about 1 % in 10 K, water by 0.2 %.' },
   limits: { other_cleaners: 'Other cleaners have no published density tables: weigh the parts if the strength must be exact.' },
@@ -88,7 +89,7 @@ export const mixWithContractionCalculation = defineCalculation({
   compute(input, { method }) {
     const { firstVolume, firstStrength, secondVolume, secondStrength } = input;
     const model = liquidModel(input.liquid, input.strengthBasis, { firstStrength, secondStrength });
-    if (isRefusal(model)) return model;
+    if (wf.isRefusal(model)) return model;
     if (input.liquid === 'urea-water') method('masses add up; density of urea solution');
     const first = { volume: firstVolume, massFraction: model.massFraction(firstStrength) };
     const second = { volume: secondVolume, massFraction: model.massFraction(secondStrength) };

@@ -1,16 +1,4 @@
-import {
-  cases,
-  choice,
-  constant,
-  defineCalculation,
-  formula,
-  known,
-  noSolution,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   amount,
   density,
@@ -36,12 +24,13 @@ import {
 } from '../sources.js';
 import { acidMass, alkaliToNeutralise, freeAlkali, protonsGiven } from './kernel.js';
 
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 3, units: ['L', 'mL', 'gal_US'] });
-const ofAcid = (value: number, symbol: string, label: string) => constant(molarMass, value, { symbol, label, source: acidBase });
+const volumeOutput = (symbol: string, label: string) =>
+  wf.quantityOutput(volume, { symbol, label, digits: 3, units: ['L', 'mL', 'gal_US'] });
+const ofAcid = (value: number, symbol: string, label: string) => wf.constant(molarMass, value, { symbol, label, source: acidBase });
 
-const pk = (value: number, symbol: string, label: string) => constant(ratio, value, { symbol, label, source: acidConstants });
+const pk = (value: number, symbol: string, label: string) => wf.constant(ratio, value, { symbol, label, source: acidConstants });
 
-export const neutralisationCalculation = defineCalculation({
+export const neutralisationCalculation = wf.defineCalculation({
   id: 'neutralisation',
   version: '1.0.0',
   subject: 'cleaning',
@@ -50,15 +39,15 @@ export const neutralisationCalculation = defineCalculation({
   keywords: ['effluent', 'waste', 'pH', 'acid', 'alkaline', 'citric'],
   method: 'charge balance at the target pH; alkali from a titration, or from the pH if there is no buffer',
   inputs: {
-    washVolume: quantity(volume, {
+    washVolume: wf.quantity(volume, {
       symbol: 'V',
       label: 'Wash and rinse liquid collected',
       range: '0 < x <= 10000 L',
       example: '8 L',
       units: ['L', 'mL', 'gal_US'],
     }),
-    ...oneOf({
-      alkalinity: quantity(molarConcentration, {
+    ...wf.oneOf({
+      alkalinity: wf.quantity(molarConcentration, {
         symbol: 'a',
         label: 'Alkalinity by titration',
         description:
@@ -67,7 +56,7 @@ export const neutralisationCalculation = defineCalculation({
         example: '0.1 mol/L',
         units: ['mol/L', 'mmol/L'],
       }),
-      startPh: quantity(ratio, {
+      startPh: wf.quantity(ratio, {
         symbol: 'pH_1',
         label: 'pH of the liquid',
         description: 'Only if no titration was done: it gives the smallest dose.',
@@ -75,7 +64,7 @@ export const neutralisationCalculation = defineCalculation({
         example: '12',
       }),
     }),
-    targetPh: quantity(ratio, {
+    targetPh: wf.quantity(ratio, {
       symbol: 'pH_2',
       label: 'Target pH',
       description: 'As the authority or the waste carrier asks.',
@@ -83,7 +72,7 @@ export const neutralisationCalculation = defineCalculation({
       usual: ['6', '9', 'common practice, no source: consents for trade effluent'],
       default: ['8', 'common practice, no source: between 6 and 9'],
     }),
-    acid: choice({
+    acid: wf.choice({
       label: 'Acid',
       options: {
         citric: 'citric acid, anhydrous',
@@ -93,14 +82,14 @@ export const neutralisationCalculation = defineCalculation({
       },
       default: ['citric', 'mild, solid, free of chloride and sulphate'],
     }),
-    acidStrength: quantity(massFraction, {
+    acidStrength: wf.quantity(massFraction, {
       symbol: 'w',
       label: 'Strength of the acid, by mass',
       range: '1 <= x <= 100 %',
       default: ['100 %', 'pure solid'],
     }),
-    acidDensity: optional(
-      quantity(density, {
+    acidDensity: wf.optional(
+      wf.quantity(density, {
         symbol: '\\rho',
         label: 'Density of the acid, if it is a liquid',
         range: '900 <= x <= 1900 kg/m3',
@@ -111,30 +100,30 @@ export const neutralisationCalculation = defineCalculation({
   },
   example: { alkalinity: '0.1 mol/L' },
   intermediates: {
-    alkaliAtStart: optional(
-      quantityOutput(molarConcentration, { symbol: 'a_1', label: 'Free alkali in the liquid', digits: 3, units: ['mmol/L'] }),
+    alkaliAtStart: wf.optional(
+      wf.quantityOutput(molarConcentration, { symbol: 'a_1', label: 'Free alkali in the liquid', digits: 3, units: ['mmol/L'] }),
     ),
-    alkaliAtTarget: optional(
-      quantityOutput(molarConcentration, { symbol: 'a_2', label: 'Free alkali at the target pH', digits: 3, units: ['mmol/L'] }),
+    alkaliAtTarget: wf.optional(
+      wf.quantityOutput(molarConcentration, { symbol: 'a_2', label: 'Free alkali at the target pH', digits: 3, units: ['mmol/L'] }),
     ),
-    alkali: quantityOutput(amount, { symbol: 'n', label: 'Alkali to neutralise', digits: 4, units: ['mol', 'mmol'] }),
-    acidMolarMass: quantityOutput(molarMass, { symbol: 'M_a', label: 'Molar mass of the acid', digits: 5, units: ['g/mol'] }),
-    protons: quantityOutput(ratio, { symbol: 'z', label: 'Protons that a molecule of the acid gives up to that pH', digits: 3 }),
-    pureAcid: quantityOutput(mass, { symbol: 'm_a', label: 'Pure acid', digits: 4, units: ['g', 'kg'] }),
+    alkali: wf.quantityOutput(amount, { symbol: 'n', label: 'Alkali to neutralise', digits: 4, units: ['mol', 'mmol'] }),
+    acidMolarMass: wf.quantityOutput(molarMass, { symbol: 'M_a', label: 'Molar mass of the acid', digits: 5, units: ['g/mol'] }),
+    protons: wf.quantityOutput(ratio, { symbol: 'z', label: 'Protons that a molecule of the acid gives up to that pH', digits: 3 }),
+    pureAcid: wf.quantityOutput(mass, { symbol: 'm_a', label: 'Pure acid', digits: 4, units: ['g', 'kg'] }),
   },
   outputs: {
-    acidVolume: optional(volumeOutput('V_a', 'Acid to add, by volume')),
+    acidVolume: wf.optional(volumeOutput('V_a', 'Acid to add, by volume')),
     effluentVolume: volumeOutput('V_e', 'Waste in all'),
-    temperatureRise: quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Temperature rise, about', digits: 2 }),
-    acidMass: quantityOutput(mass, { symbol: 'm', label: 'Acid to add', digits: 4, units: ['g', 'kg', 'lb'] }),
+    temperatureRise: wf.quantityOutput(temperatureDifference, { symbol: '\\Delta T', label: 'Temperature rise, about', digits: 2 }),
+    acidMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Acid to add', digits: 4, units: ['g', 'kg', 'lb'] }),
   },
   constants: {
-    unitConcentration: constant(molarConcentration, 1000, {
+    unitConcentration: wf.constant(molarConcentration, 1000, {
       symbol: 'c^\\circ',
       label: 'Concentration at pH 0',
       source: acidBase,
     }),
-    ionProduct: constant(ratio, 14, { symbol: 'pK_w', label: 'Ion product of water at 25 °C', source: acidBase }),
+    ionProduct: wf.constant(ratio, 14, { symbol: 'pK_w', label: 'Ion product of water at 25 °C', source: acidBase }),
     citricMolarMass: ofAcid(0.192124, 'M_1', 'Molar mass of citric acid'),
     citricMonohydrateMolarMass: ofAcid(0.210139, 'M_2', 'Molar mass of citric acid monohydrate'),
     aceticMolarMass: ofAcid(0.060052, 'M_3', 'Molar mass of acetic acid'),
@@ -144,20 +133,20 @@ export const neutralisationCalculation = defineCalculation({
     citricThird: pk(6.396, 'pK_{3}', 'Third step of citric acid'),
     aceticOnly: pk(4.756, 'pK_{a}', 'Acetic acid'),
     sulfamicOnly: pk(1.0, 'pK_{s}', 'Sulfamic acid'),
-    neutralisationHeat: constant(molarEnergy, 56e3, { symbol: 'h', label: 'Heat of neutralisation', source: acidBase }),
-    waterDensity: constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
-    waterHeatCapacity: constant(specificHeatCapacity, 4180, { symbol: 'c_w', label: 'Specific heat of water', source: acidBase }),
+    neutralisationHeat: wf.constant(molarEnergy, 56e3, { symbol: 'h', label: 'Heat of neutralisation', source: acidBase }),
+    waterDensity: wf.constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
+    waterHeatCapacity: wf.constant(specificHeatCapacity, 4180, { symbol: 'c_w', label: 'Specific heat of water', source: acidBase }),
   },
   answer: 'acidMass',
   steps: [
-    formula('alkaliAtStart', 'unitConcentration * (10 ^ (startPh - ionProduct) - 10 ^ (-startPh))', acidBase),
-    cases('alkaliAtTarget', { 'known(startPh)': 'unitConcentration * (10 ^ (targetPh - ionProduct) - 10 ^ (-targetPh))' }, acidBase),
-    cases(
+    wf.formula('alkaliAtStart', 'unitConcentration * (10 ^ (startPh - ionProduct) - 10 ^ (-startPh))', acidBase),
+    wf.cases('alkaliAtTarget', { 'known(startPh)': 'unitConcentration * (10 ^ (targetPh - ionProduct) - 10 ^ (-targetPh))' }, acidBase),
+    wf.cases(
       'alkali',
       { 'known(alkalinity)': 'alkalinity * washVolume', otherwise: '(alkaliAtStart - alkaliAtTarget) * washVolume' },
       acidBase,
     ),
-    cases(
+    wf.cases(
       'acidMolarMass',
       {
         "acid == 'citric'": 'citricMolarMass',
@@ -167,7 +156,7 @@ export const neutralisationCalculation = defineCalculation({
       },
       acidBase,
     ),
-    cases(
+    wf.cases(
       'protons',
       {
         "acid == 'acetic'": '1 / (1 + 10 ^ (aceticOnly - targetPh))',
@@ -177,15 +166,15 @@ export const neutralisationCalculation = defineCalculation({
       },
       acidConstants,
     ),
-    formula('pureAcid', 'alkali * acidMolarMass / protons', chargeBalance),
-    formula('acidMass', 'pureAcid / acidStrength', strengthOfAcid),
-    formula('acidVolume', 'acidMass / acidDensity', strengthOfAcid),
-    cases(
+    wf.formula('pureAcid', 'alkali * acidMolarMass / protons', chargeBalance),
+    wf.formula('acidMass', 'pureAcid / acidStrength', strengthOfAcid),
+    wf.formula('acidVolume', 'acidMass / acidDensity', strengthOfAcid),
+    wf.cases(
       'effluentVolume',
       { 'known(acidDensity)': 'washVolume + acidVolume', otherwise: 'washVolume + acidMass / waterDensity' },
       effluentPractice,
     ),
-    formula('temperatureRise', 'alkali * neutralisationHeat / (washVolume * waterDensity * waterHeatCapacity)', neutralisationHeating),
+    wf.formula('temperatureRise', 'alkali * neutralisationHeat / (washVolume * waterDensity * waterHeatCapacity)', neutralisationHeating),
   ],
   assumptions: {
     ideal_solution:
@@ -215,12 +204,12 @@ export const neutralisationCalculation = defineCalculation({
     const freeAt = (ph: number) => (startPh === undefined ? undefined : freeAlkali(ph, unitConcentration, ionProduct));
     let concentration: number | undefined = alkalinity;
     if (startPh !== undefined) {
-      if (startPh < targetPh) return noSolution('the liquid is already below the target pH: no acid is needed', ['startPh']);
+      if (startPh < targetPh) return wf.noSolution('the liquid is already below the target pH: no acid is needed', ['startPh']);
       method('hydroxide ions from the pH, without a buffer: the smallest dose');
       warn('least_dose', 'From the pH alone this is the smallest possible dose: add it in steps and measure.', ['startPh']);
       concentration = alkaliToNeutralise({ startPh, targetPh, unitConcentration, ionProduct });
     }
-    const alkali = known(concentration) * washVolume;
+    const alkali = wf.known(concentration) * washVolume;
     const { citricFirst, citricSecond, citricThird, citricMolarMass, citricMonohydrateMolarMass } = constants;
     const citric = [citricFirst, citricSecond, citricThird];
     const acid = {

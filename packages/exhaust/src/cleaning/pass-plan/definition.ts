@@ -1,21 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  count,
-  countOutput,
-  defineCalculation,
-  formula,
-  found,
-  inconsistentInputs,
-  list,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  solved,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { differentialPressure, fraction, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { opennessPractice } from '../../filter/flow-bench-drop/sources.js';
@@ -26,9 +9,9 @@ import { passVerdict } from './verdict.js';
 
 const dropUnits = ['mbar', 'kPa', 'hPa', 'psi'] as const;
 const dropOutput = (symbol: string, label: string) =>
-  quantityOutput(differentialPressure, { symbol, label, digits: 3, units: [...dropUnits] });
+  wf.quantityOutput(differentialPressure, { symbol, label, digits: 3, units: [...dropUnits] });
 const drop = (symbol: string, label: string, example: string, description?: string) =>
-  quantity(differentialPressure, {
+  wf.quantity(differentialPressure, {
     symbol,
     label,
     ...(description === undefined ? {} : { description }),
@@ -37,15 +20,15 @@ const drop = (symbol: string, label: string, example: string, description?: stri
     units: [...dropUnits],
   });
 const ofClean = (symbol: string, label: string, value: string, min: string, max: string, why: string) =>
-  quantity(fraction, {
+  wf.quantity(fraction, {
     symbol,
     label,
     description: 'Of the pressure drop that counts as clean.',
     range: `${min} <= x <= ${max}`,
     default: [value, `common practice, no source: ${why}`],
   });
-const number = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 4 });
-const gain = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+const number = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 4 });
+const gain = (symbol: string, label: string) => wf.quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
 /** More passes than anybody makes: a curve that still gains there says nothing of it. */
 const farthestPass = 30;
@@ -58,7 +41,7 @@ const curveAt = (fit: PassFit, pass: number) => {
   return { curve, uncertainty };
 };
 
-export const cleaningPassPlanCalculation = defineCalculation({
+export const cleaningPassPlanCalculation = wf.defineCalculation({
   id: 'cleaning-pass-plan',
   version: '1.0.0',
   subject: 'cleaning',
@@ -67,9 +50,9 @@ export const cleaningPassPlanCalculation = defineCalculation({
   keywords: ['passes', 'stop rule', 'plateau', 'diminishing return', 'ash'],
   method: 'rule of the last gain, as there are too few readings for a fit',
   inputs: {
-    readings: list(
+    readings: wf.list(
       {
-        pass: count({ symbol: 'n', label: 'Passes done before this reading', min: 0, max: 30, example: 1 }),
+        pass: wf.count({ symbol: 'n', label: 'Passes done before this reading', min: 0, max: 30, example: 1 }),
         drop: drop('\\Delta p', 'Pressure drop', '46 mbar'),
       },
       {
@@ -85,7 +68,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
         ],
       },
     ),
-    cleanDrop: optional(
+    cleanDrop: wf.optional(
       drop(
         '\\Delta p_c',
         'Pressure drop that counts as clean at that flow',
@@ -93,7 +76,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
         'Of the same filter when new, from the calculation for a clean filter, or from the maker. Leave blank if unknown.',
       ),
     ),
-    dropUncertainty: quantity(differentialPressure, {
+    dropUncertainty: wf.quantity(differentialPressure, {
       symbol: 'u',
       label: 'Standard uncertainty of each pressure drop',
       range: '0.1 <= x <= 100 mbar',
@@ -101,7 +84,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
       units: [...dropUnits],
       default: ['3 mbar', 'common practice, no source: zero and engine speed kept as well as a workshop can'],
     }),
-    leastGain: quantity(fraction, {
+    leastGain: wf.quantity(fraction, {
       symbol: 'g',
       label: 'Smallest gain that makes a pass worth it',
       range: '1 <= x <= 50 %',
@@ -113,8 +96,8 @@ export const cleaningPassPlanCalculation = defineCalculation({
   },
   example: { cleanDrop: '11.2 mbar' },
   intermediates: {
-    lastPass: countOutput({ symbol: 'n_1', label: 'Passes done' }),
-    passBefore: countOutput({ symbol: 'n_0', label: 'Passes done at the reading before the last' }),
+    lastPass: wf.countOutput({ symbol: 'n_1', label: 'Passes done' }),
+    passBefore: wf.countOutput({ symbol: 'n_0', label: 'Passes done at the reading before the last' }),
     firstDrop: dropOutput('p_a', 'First reading'),
     dropBefore: dropOutput('p_0', 'Reading before the last'),
     lastDrop: dropOutput('p_1', 'Last reading'),
@@ -123,44 +106,46 @@ export const cleaningPassPlanCalculation = defineCalculation({
     leftPerPass: gain('q', 'Share of the pressure drop that the last pass left'),
     lastGain: gain('g_l', 'Gain of the last pass'),
     lastGainUncertainty: gain('u(g_l)', 'Standard uncertainty of the gain of the last pass'),
-    amplitude: optional(dropOutput('a', 'Pressure drop that passes can take away')),
-    fitTerms: optional(
-      tableOutput({
+    amplitude: wf.optional(dropOutput('a', 'Pressure drop that passes can take away')),
+    fitTerms: wf.optional(
+      wf.tableOutput({
         label: 'Terms of the fit',
         columns: {
-          done: countOutput({ symbol: 'n', label: 'Passes done' }),
+          done: wf.countOutput({ symbol: 'n', label: 'Passes done' }),
           decay: number('e', 'Part not yet taken away'),
           slope: number('s', 'Passes times that part'),
         },
       }),
     ),
-    decaySum: optional(number('S_e', 'Sum of the parts')),
-    slopeSum: optional(number('S_s', 'Sum of passes times part')),
-    decaySquares: optional(number('S_{ee}', 'Sum of squares of the parts')),
-    mixedSquares: optional(number('S_{es}', 'Sum of products')),
-    slopeSquares: optional(number('S_{ss}', 'Sum of squares of passes times part')),
-    determinant: optional(number('D', 'Determinant of the fit')),
-    levelVariance: optional(number('c_{11}', 'Variance of the plateau, in squares of a reading')),
-    decayVariance: optional(number('c_{22}', 'Variance of the part, in squares of a reading')),
-    slopeVariance: optional(number('c_{33}', 'Variance of the slope, in squares of a reading')),
-    levelDecay: optional(number('c_{12}', 'Covariance of plateau and part')),
-    levelSlope: optional(number('c_{13}', 'Covariance of plateau and slope')),
-    decaySlope: optional(number('c_{23}', 'Covariance of part and slope')),
-    decayNow: optional(number('e_1', 'Part not yet taken away after the last pass')),
-    decayNext: optional(number('e_2', 'Part not yet taken away after the next pass')),
-    leftByNext: optional(number('q_2', 'Share of the pressure drop that the next pass leaves')),
-    decayWeight: optional(number('h_e', 'Weight of the part in that share')),
-    slopeWeight: optional(number('h_s', 'Weight of the slope in that share')),
+    decaySum: wf.optional(number('S_e', 'Sum of the parts')),
+    slopeSum: wf.optional(number('S_s', 'Sum of passes times part')),
+    decaySquares: wf.optional(number('S_{ee}', 'Sum of squares of the parts')),
+    mixedSquares: wf.optional(number('S_{es}', 'Sum of products')),
+    slopeSquares: wf.optional(number('S_{ss}', 'Sum of squares of passes times part')),
+    determinant: wf.optional(number('D', 'Determinant of the fit')),
+    levelVariance: wf.optional(number('c_{11}', 'Variance of the plateau, in squares of a reading')),
+    decayVariance: wf.optional(number('c_{22}', 'Variance of the part, in squares of a reading')),
+    slopeVariance: wf.optional(number('c_{33}', 'Variance of the slope, in squares of a reading')),
+    levelDecay: wf.optional(number('c_{12}', 'Covariance of plateau and part')),
+    levelSlope: wf.optional(number('c_{13}', 'Covariance of plateau and slope')),
+    decaySlope: wf.optional(number('c_{23}', 'Covariance of part and slope')),
+    decayNow: wf.optional(number('e_1', 'Part not yet taken away after the last pass')),
+    decayNext: wf.optional(number('e_2', 'Part not yet taken away after the next pass')),
+    leftByNext: wf.optional(number('q_2', 'Share of the pressure drop that the next pass leaves')),
+    decayWeight: wf.optional(number('h_e', 'Weight of the part in that share')),
+    slopeWeight: wf.optional(number('h_s', 'Weight of the slope in that share')),
     nowDrop: dropOutput('p_n', 'Pressure drop after the last pass, by all readings'),
     nowUncertainty: dropOutput('u(p_n)', 'Standard uncertainty of the pressure drop after the last pass'),
     nextGainUncertainty: gain('u(g)', 'Standard uncertainty of the expected gain'),
-    decayPasses: optional(quantityOutput(ratio, { symbol: '\\tau', label: 'Passes that bring it closer by the factor e', digits: 3 })),
-    fitted: optional(
-      tableOutput({
+    decayPasses: wf.optional(
+      wf.quantityOutput(ratio, { symbol: '\\tau', label: 'Passes that bring it closer by the factor e', digits: 3 }),
+    ),
+    fitted: wf.optional(
+      wf.tableOutput({
         label: 'Readings and curve',
         columns: {
-          pass: countOutput({ symbol: 'n', label: 'Pass' }),
-          drop: optional(dropOutput('\\Delta p', 'Reading')),
+          pass: wf.countOutput({ symbol: 'n', label: 'Pass' }),
+          drop: wf.optional(dropOutput('\\Delta p', 'Reading')),
           curve: dropOutput('p(n)', 'Curve'),
           uncertainty: dropOutput('u(p)', 'Standard uncertainty of the curve'),
         },
@@ -168,18 +153,18 @@ export const cleaningPassPlanCalculation = defineCalculation({
     ),
   },
   outputs: {
-    plateau: optional(dropOutput('p_\\infty', 'Pressure drop that more passes lead to')),
-    plateauUncertainty: optional(dropOutput('u(p_\\infty)', 'Standard uncertainty of the plateau')),
-    nextDrop: optional(dropOutput('p_{n+1}', 'Expected pressure drop after the next pass')),
+    plateau: wf.optional(dropOutput('p_\\infty', 'Pressure drop that more passes lead to')),
+    plateauUncertainty: wf.optional(dropOutput('u(p_\\infty)', 'Standard uncertainty of the plateau')),
+    nextDrop: wf.optional(dropOutput('p_{n+1}', 'Expected pressure drop after the next pass')),
     nextGain: gain('g_{n+1}', 'Expected gain from the next pass'),
-    passesWorth: optional(
-      countOutput({
+    passesWorth: wf.optional(
+      wf.countOutput({
         symbol: 'k',
         label: 'Further passes until the gain is too small',
         description: 'Missing where the curve falls too slowly to say.',
       }),
     ),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Is another pass worth it?',
       options: {
         clean: 'no, it is clean: the pressure drop is within the limits of a clean filter',
@@ -197,21 +182,21 @@ export const cleaningPassPlanCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('lastPass', 'max(readings.pass)'),
-    formula('passBefore', 'max(where(readings.pass, readings.pass < lastPass))'),
-    formula('firstDrop', 'first(where(readings.drop, readings.pass == min(readings.pass)))'),
-    formula('dropBefore', 'first(where(readings.drop, readings.pass == passBefore))'),
-    formula('lastDrop', 'first(where(readings.drop, readings.pass == lastPass))'),
-    formula('lowestBefore', 'min(where(readings.drop, readings.pass < lastPass))'),
-    formula('noise', '2 * sqrt(2) * dropUncertainty', exponentialDecay),
-    formula('leftPerPass', '(lastDrop / dropBefore) ^ (1 / (lastPass - passBefore))', fillPractice),
-    formula('lastGain', '1 - leftPerPass', fillPractice),
-    formula(
+    wf.formula('lastPass', 'max(readings.pass)'),
+    wf.formula('passBefore', 'max(where(readings.pass, readings.pass < lastPass))'),
+    wf.formula('firstDrop', 'first(where(readings.drop, readings.pass == min(readings.pass)))'),
+    wf.formula('dropBefore', 'first(where(readings.drop, readings.pass == passBefore))'),
+    wf.formula('lastDrop', 'first(where(readings.drop, readings.pass == lastPass))'),
+    wf.formula('lowestBefore', 'min(where(readings.drop, readings.pass < lastPass))'),
+    wf.formula('noise', '2 * sqrt(2) * dropUncertainty', exponentialDecay),
+    wf.formula('leftPerPass', '(lastDrop / dropBefore) ^ (1 / (lastPass - passBefore))', fillPractice),
+    wf.formula('lastGain', '1 - leftPerPass', fillPractice),
+    wf.formula(
       'lastGainUncertainty',
       'leftPerPass / (lastPass - passBefore) * sqrt((dropUncertainty / dropBefore) ^ 2 + (dropUncertainty / lastDrop) ^ 2)',
       exponentialDecay,
     ),
-    solved(
+    wf.solved(
       'decayPasses',
       'sum(fitTerms.slope * readings.drop) = sum(fitTerms.slope * (plateau + amplitude * fitTerms.decay))',
       fitted,
@@ -219,32 +204,32 @@ export const cleaningPassPlanCalculation = defineCalculation({
       undefined,
       'Least squares: the curve misses the readings as little as can be, and three sums balance.',
     ),
-    solved('plateau', 'sum(readings.drop) = sum(plateau + amplitude * fitTerms.decay)', fitted, exponentialDecay),
-    solved(
+    wf.solved('plateau', 'sum(readings.drop) = sum(plateau + amplitude * fitTerms.decay)', fitted, exponentialDecay),
+    wf.solved(
       'amplitude',
       'sum(fitTerms.decay * readings.drop) = sum(fitTerms.decay * (plateau + amplitude * fitTerms.decay))',
       fitted,
       exponentialDecay,
     ),
-    rows('fitTerms', { done: 'readings.pass', decay: 'exp(-done / decayPasses)', slope: 'done * decay' }, exponentialDecay),
-    formula('decaySum', 'sum(fitTerms.decay)'),
-    formula('slopeSum', 'sum(fitTerms.slope)'),
-    formula('decaySquares', 'sum(fitTerms.decay ^ 2)'),
-    formula('mixedSquares', 'sum(fitTerms.decay * fitTerms.slope)'),
-    formula('slopeSquares', 'sum(fitTerms.slope ^ 2)'),
-    formula(
+    wf.rows('fitTerms', { done: 'readings.pass', decay: 'exp(-done / decayPasses)', slope: 'done * decay' }, exponentialDecay),
+    wf.formula('decaySum', 'sum(fitTerms.decay)'),
+    wf.formula('slopeSum', 'sum(fitTerms.slope)'),
+    wf.formula('decaySquares', 'sum(fitTerms.decay ^ 2)'),
+    wf.formula('mixedSquares', 'sum(fitTerms.decay * fitTerms.slope)'),
+    wf.formula('slopeSquares', 'sum(fitTerms.slope ^ 2)'),
+    wf.formula(
       'determinant',
       'count(fitTerms) * (decaySquares * slopeSquares - mixedSquares ^ 2) - decaySum * (decaySum * slopeSquares - mixedSquares * slopeSum) + slopeSum * (decaySum * mixedSquares - decaySquares * slopeSum)',
       exponentialDecay,
     ),
-    formula('levelVariance', '(decaySquares * slopeSquares - mixedSquares ^ 2) / determinant', exponentialDecay),
-    formula('decayVariance', '(count(fitTerms) * slopeSquares - slopeSum ^ 2) / determinant', exponentialDecay),
-    formula('slopeVariance', '(count(fitTerms) * decaySquares - decaySum ^ 2) / determinant', exponentialDecay),
-    formula('levelDecay', '(slopeSum * mixedSquares - decaySum * slopeSquares) / determinant', exponentialDecay),
-    formula('levelSlope', '(decaySum * mixedSquares - slopeSum * decaySquares) / determinant', exponentialDecay),
-    formula('decaySlope', '(decaySum * slopeSum - count(fitTerms) * mixedSquares) / determinant', exponentialDecay),
-    formula('plateauUncertainty', 'dropUncertainty * sqrt(levelVariance)', exponentialDecay),
-    rows(
+    wf.formula('levelVariance', '(decaySquares * slopeSquares - mixedSquares ^ 2) / determinant', exponentialDecay),
+    wf.formula('decayVariance', '(count(fitTerms) * slopeSquares - slopeSum ^ 2) / determinant', exponentialDecay),
+    wf.formula('slopeVariance', '(count(fitTerms) * decaySquares - decaySum ^ 2) / determinant', exponentialDecay),
+    wf.formula('levelDecay', '(slopeSum * mixedSquares - decaySum * slopeSquares) / determinant', exponentialDecay),
+    wf.formula('levelSlope', '(decaySum * mixedSquares - slopeSum * decaySquares) / determinant', exponentialDecay),
+    wf.formula('decaySlope', '(decaySum * slopeSum - count(fitTerms) * mixedSquares) / determinant', exponentialDecay),
+    wf.formula('plateauUncertainty', 'dropUncertainty * sqrt(levelVariance)', exponentialDecay),
+    wf.rows(
       'fitted',
       {
         curve: 'plateau + amplitude * exp(-pass / decayPasses)',
@@ -253,10 +238,10 @@ export const cleaningPassPlanCalculation = defineCalculation({
       },
       exponentialDecay,
     ),
-    formula('decayNow', 'exp(-lastPass / decayPasses)', exponentialDecay),
-    formula('decayNext', 'exp(-(lastPass + 1) / decayPasses)', exponentialDecay),
-    cases('nowDrop', { 'known(plateau)': 'plateau + amplitude * decayNow', otherwise: 'lastDrop' }, exponentialDecay),
-    cases(
+    wf.formula('decayNow', 'exp(-lastPass / decayPasses)', exponentialDecay),
+    wf.formula('decayNext', 'exp(-(lastPass + 1) / decayPasses)', exponentialDecay),
+    wf.cases('nowDrop', { 'known(plateau)': 'plateau + amplitude * decayNow', otherwise: 'lastDrop' }, exponentialDecay),
+    wf.cases(
       'nowUncertainty',
       {
         'known(plateau)':
@@ -265,12 +250,12 @@ export const cleaningPassPlanCalculation = defineCalculation({
       },
       exponentialDecay,
     ),
-    formula('nextDrop', 'plateau + amplitude * decayNext', exponentialDecay),
-    formula('leftByNext', 'nextDrop / nowDrop', exponentialDecay),
-    cases('nextGain', { 'known(plateau)': '1 - leftByNext', otherwise: 'lastGain' }, fillPractice),
-    formula('decayWeight', 'decayNext - leftByNext * decayNow', exponentialDecay),
-    formula('slopeWeight', '(lastPass + 1) * decayNext - leftByNext * lastPass * decayNow', exponentialDecay),
-    cases(
+    wf.formula('nextDrop', 'plateau + amplitude * decayNext', exponentialDecay),
+    wf.formula('leftByNext', 'nextDrop / nowDrop', exponentialDecay),
+    wf.cases('nextGain', { 'known(plateau)': '1 - leftByNext', otherwise: 'lastGain' }, fillPractice),
+    wf.formula('decayWeight', 'decayNext - leftByNext * decayNow', exponentialDecay),
+    wf.formula('slopeWeight', '(lastPass + 1) * decayNext - leftByNext * lastPass * decayNow', exponentialDecay),
+    wf.cases(
       'nextGainUncertainty',
       {
         'known(plateau)':
@@ -279,7 +264,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
       },
       exponentialDecay,
     ),
-    found(
+    wf.found(
       'passesWorth',
       [
         '1 - (plateau + amplitude * exp(-(lastPass + passesWorth + 1) / decayPasses)) / (plateau + amplitude * exp(-(lastPass + passesWorth) / decayPasses)) < leastGain',
@@ -288,7 +273,7 @@ export const cleaningPassPlanCalculation = defineCalculation({
       undefined,
       'First pass of the curve that no longer gains enough.',
     ),
-    verdict(
+    wf.verdict(
       'verdict',
       {
         worse: 'lastDrop > firstDrop + noise',
@@ -321,13 +306,13 @@ export const cleaningPassPlanCalculation = defineCalculation({
   compute(input, { method, warn }) {
     const readings = [...input.readings].sort((a, b) => a.pass - b.pass);
     const repeated = readings.findIndex((reading, index) => index > 0 && reading.pass === readings[index - 1]?.pass);
-    if (repeated > 0) return inconsistentInputs('two readings belong to the same pass: keep the better one', ['readings']);
+    if (repeated > 0) return wf.inconsistentInputs('two readings belong to the same pass: keep the better one', ['readings']);
     const [first, beforeLast, last] = [readings[0], readings.at(-2), readings.at(-1)];
     if (first === undefined || beforeLast === undefined || last === undefined) {
-      return inconsistentInputs('a reading before and one after a pass are needed', ['readings']);
+      return wf.inconsistentInputs('a reading before and one after a pass are needed', ['readings']);
     }
     if (input.takeOffRatio < input.acceptedRatio) {
-      return inconsistentInputs('a filter that counts as clean cannot also be one to take off', ['takeOffRatio'], ['acceptedRatio']);
+      return wf.inconsistentInputs('a filter that counts as clean cannot also be one to take off', ['takeOffRatio'], ['acceptedRatio']);
     }
     const fit = fitPasses(readings, input.dropUncertainty);
     if (fit !== undefined) method('exponential fit of the drop after each pass');

@@ -1,17 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  constant,
-  count,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  together,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   absolutePressure,
   area,
@@ -31,10 +18,10 @@ import { airBalance, isentropicNozzle, moss1906, pneumaticPractice } from '../so
 import { compressorVerdict, criticalPressureRatio, nozzleMassFlow } from './kernel.js';
 
 const flowOutput = (symbol: string, label: string) =>
-  quantityOutput(volumeFlow, { symbol, label, digits: 3, units: ['L/min', 'm3/h', 'ft3/min'] });
-const timeOutput = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 2, units: ['min', 's', 'h'] });
+  wf.quantityOutput(volumeFlow, { symbol, label, digits: 3, units: ['L/min', 'm3/h', 'ft3/min'] });
+const timeOutput = (symbol: string, label: string) => wf.quantityOutput(time, { symbol, label, digits: 2, units: ['min', 's', 'h'] });
 
-export const pneumaticAirCalculation = defineCalculation({
+export const pneumaticAirCalculation = wf.defineCalculation({
   id: 'pneumatic-air',
   version: '1.0.0',
   subject: 'cleaning',
@@ -43,7 +30,7 @@ export const pneumaticAirCalculation = defineCalculation({
   keywords: ['compressed air', 'nozzle', 'compressor', 'receiver', 'blow out'],
   method: 'isentropic nozzle, choked above 1.89 times the pressure after it',
   inputs: {
-    nozzleDiameter: quantity(length, {
+    nozzleDiameter: wf.quantity(length, {
       symbol: 'd',
       label: 'Nozzle bore',
       range: '0 < x <= 25 mm',
@@ -51,8 +38,8 @@ export const pneumaticAirCalculation = defineCalculation({
       example: '3 mm',
       units: ['mm', 'in'],
     }),
-    nozzles: count({ symbol: 'N', label: 'Nozzles at once', min: 1, max: 50, default: [1, 'one blow gun'] }),
-    nozzlePressure: quantity(gaugePressure, {
+    nozzles: wf.count({ symbol: 'N', label: 'Nozzles at once', min: 1, max: 50, default: [1, 'one blow gun'] }),
+    nozzlePressure: wf.quantity(gaugePressure, {
       symbol: 'p_n',
       label: 'Pressure at the nozzle while it blows',
       range: '0 < x <= 20 bar',
@@ -67,22 +54,22 @@ export const pneumaticAirCalculation = defineCalculation({
       example: '5 bar',
       units: ['bar', 'psi', 'kPa'],
     }),
-    dischargeCoefficient: quantity(ratio, {
+    dischargeCoefficient: wf.quantity(ratio, {
       symbol: 'C_d',
       label: 'Discharge coefficient',
       description: '0.97 for a rounded nozzle, 0.61 for a sharp-edged hole.',
       range: '0.3 <= x <= 1',
       default: ['0.97', 'rounded nozzle'],
     }),
-    blowTime: quantity(time, {
+    blowTime: wf.quantity(time, {
       symbol: 't',
       label: 'Time the nozzle is open, in all',
       range: '0 s < x <= 24 h',
       example: '20 min',
       units: ['min', 's', 'h'],
     }),
-    cleanTime: optional(
-      quantity(time, {
+    cleanTime: wf.optional(
+      wf.quantity(time, {
         symbol: 't_a',
         label: 'Time of the whole clean, with pauses',
         description: 'Leave blank if you blow without a pause.',
@@ -91,21 +78,21 @@ export const pneumaticAirCalculation = defineCalculation({
         units: ['min', 's', 'h'],
       }),
     ),
-    airTemperature: quantity(temperature, {
+    airTemperature: wf.quantity(temperature, {
       symbol: 'T',
       label: 'Air temperature',
       range: '-20 <= x <= 60 °C',
       default: ['20 °C', 'workshop'],
     }),
-    ambientPressure: quantity(absolutePressure, {
+    ambientPressure: wf.quantity(absolutePressure, {
       symbol: 'p_a',
       label: 'Ambient pressure',
       range: '60 <= x <= 110 kPa',
       units: ['kPa', 'hPa', 'mbar', 'psi'],
       default: ['101.325 kPa', 'sea level'],
     }),
-    compressorFlow: optional(
-      quantity(volumeFlow, {
+    compressorFlow: wf.optional(
+      wf.quantity(volumeFlow, {
         symbol: 'Q_k',
         label: 'Air that the compressor delivers',
         description: 'Free air delivery, not the displacement on the sticker.',
@@ -114,16 +101,16 @@ export const pneumaticAirCalculation = defineCalculation({
         units: ['L/min', 'm3/h', 'ft3/min'],
       }),
     ),
-    ...together(
+    ...wf.together(
       {
-        receiverVolume: quantity(volume, {
+        receiverVolume: wf.quantity(volume, {
           symbol: 'V',
           label: 'Receiver volume',
           range: '0 L < x <= 10 m3',
           example: '200 L',
           units: ['L', 'gal_US'],
         }),
-        receiverPressure: quantity(gaugePressure, {
+        receiverPressure: wf.quantity(gaugePressure, {
           symbol: 'p_1',
           label: 'Pressure of the full receiver',
           range: '0 <= x <= 20 bar',
@@ -148,21 +135,21 @@ export const pneumaticAirCalculation = defineCalculation({
     cleanTime: '40 min',
   },
   intermediates: {
-    nozzleArea: quantityOutput(area, { symbol: 'A', label: 'Area of one nozzle', digits: 4, units: ['mm2', 'in2'] }),
-    nozzleAbsolute: quantityOutput(absolutePressure, {
+    nozzleArea: wf.quantityOutput(area, { symbol: 'A', label: 'Area of one nozzle', digits: 4, units: ['mm2', 'in2'] }),
+    nozzleAbsolute: wf.quantityOutput(absolutePressure, {
       symbol: 'p_0',
       label: 'Absolute pressure before the nozzle',
       digits: 4,
       units: ['bar', 'kPa', 'psi'],
     }),
-    pressureRatio: quantityOutput(ratio, { symbol: 'r', label: 'Pressure before the nozzle over ambient pressure', digits: 4 }),
-    criticalRatio: quantityOutput(ratio, { symbol: 'r_c', label: 'Ratio from which the nozzle is choked', digits: 4 }),
-    flowRatio: quantityOutput(ratio, { symbol: 'r_q', label: 'Ratio that counts for the flow', digits: 4 }),
-    expansion: quantityOutput(ratio, { symbol: 'e', label: 'Expansion in the nozzle', digits: 4 }),
+    pressureRatio: wf.quantityOutput(ratio, { symbol: 'r', label: 'Pressure before the nozzle over ambient pressure', digits: 4 }),
+    criticalRatio: wf.quantityOutput(ratio, { symbol: 'r_c', label: 'Ratio from which the nozzle is choked', digits: 4 }),
+    flowRatio: wf.quantityOutput(ratio, { symbol: 'r_q', label: 'Ratio that counts for the flow', digits: 4 }),
+    expansion: wf.quantityOutput(ratio, { symbol: 'e', label: 'Expansion in the nozzle', digits: 4 }),
     wholeTime: timeOutput('t_g', 'Time of the whole clean'),
-    airMassFlow: quantityOutput(massFlow, { symbol: '\\dot m', label: 'Air through all nozzles', digits: 3, units: ['g/s', 'kg/h'] }),
-    storedAir: optional(
-      quantityOutput(volume, {
+    airMassFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m', label: 'Air through all nozzles', digits: 3, units: ['g/s', 'kg/h'] }),
+    storedAir: wf.optional(
+      wf.quantityOutput(volume, {
         symbol: 'V_s',
         label: 'Free air that the receiver holds for the nozzle',
         digits: 3,
@@ -172,25 +159,25 @@ export const pneumaticAirCalculation = defineCalculation({
     meanDemand: flowOutput('Q_m', 'Free air over the whole clean'),
   },
   outputs: {
-    nozzleState: choiceOutput({
+    nozzleState: wf.choiceOutput({
       label: 'Nozzle',
       options: {
         choked: 'choked: the air reaches the speed of sound in the nozzle, and the flow rises with absolute pressure',
         open: 'not choked',
       },
     }),
-    totalAir: quantityOutput(volume, { symbol: 'V_a', label: 'Free air in all', digits: 3, units: ['m3', 'L', 'ft3'] }),
-    duty: optional(
-      quantityOutput(fraction, {
+    totalAir: wf.quantityOutput(volume, { symbol: 'V_a', label: 'Free air in all', digits: 3, units: ['m3', 'L', 'ft3'] }),
+    duty: wf.optional(
+      wf.quantityOutput(fraction, {
         symbol: 'b',
         label: 'Compressor load over the clean, with the receiver full again at the end',
         digits: 3,
         units: ['%'],
       }),
     ),
-    blowFromFull: optional(timeOutput('t_1', 'Longest blow from a full receiver')),
-    refillTime: optional(timeOutput('t_2', 'Time to refill the receiver')),
-    verdict: choiceOutput({
+    blowFromFull: wf.optional(timeOutput('t_1', 'Longest blow from a full receiver')),
+    refillTime: wf.optional(timeOutput('t_2', 'Time to refill the receiver')),
+    verdict: wf.choiceOutput({
       label: 'Is the compressor large enough?',
       options: {
         enough: 'yes: it keeps up while the nozzle blows',
@@ -205,35 +192,35 @@ export const pneumaticAirCalculation = defineCalculation({
   constants: {
     gasConstant,
     airMolarMass,
-    heatCapacityRatio: constant(ratio, 1.4, { symbol: '\\gamma', label: 'Heat capacity ratio of air', source: isentropicNozzle }),
+    heatCapacityRatio: wf.constant(ratio, 1.4, { symbol: '\\gamma', label: 'Heat capacity ratio of air', source: isentropicNozzle }),
   },
   answer: 'verdict',
   steps: [
-    formula('nozzleArea', 'pi / 4 * nozzleDiameter ^ 2'),
-    formula('nozzleAbsolute', 'nozzlePressure + ambientPressure'),
-    formula('pressureRatio', 'nozzleAbsolute / ambientPressure'),
-    formula('criticalRatio', '((heatCapacityRatio + 1) / 2) ^ (heatCapacityRatio / (heatCapacityRatio - 1))', isentropicNozzle),
-    verdict('nozzleState', { choked: 'pressureRatio >= criticalRatio', open: 'otherwise' }, isentropicNozzle),
-    formula('flowRatio', 'min(criticalRatio, pressureRatio)', isentropicNozzle),
-    formula(
+    wf.formula('nozzleArea', 'pi / 4 * nozzleDiameter ^ 2'),
+    wf.formula('nozzleAbsolute', 'nozzlePressure + ambientPressure'),
+    wf.formula('pressureRatio', 'nozzleAbsolute / ambientPressure'),
+    wf.formula('criticalRatio', '((heatCapacityRatio + 1) / 2) ^ (heatCapacityRatio / (heatCapacityRatio - 1))', isentropicNozzle),
+    wf.verdict('nozzleState', { choked: 'pressureRatio >= criticalRatio', open: 'otherwise' }, isentropicNozzle),
+    wf.formula('flowRatio', 'min(criticalRatio, pressureRatio)', isentropicNozzle),
+    wf.formula(
       'expansion',
       'flowRatio ^ (-2 / heatCapacityRatio) - flowRatio ^ (-(heatCapacityRatio + 1) / heatCapacityRatio)',
       isentropicNozzle,
     ),
-    formula(
+    wf.formula(
       'airMassFlow',
       'nozzles * dischargeCoefficient * nozzleArea * nozzleAbsolute * sqrt(2 * heatCapacityRatio / (heatCapacityRatio - 1) * expansion * airMolarMass / (gasConstant * airTemperature))',
       isentropicNozzle,
     ),
-    formula('freeAirFlow', 'airMassFlow * gasConstant * airTemperature / (airMolarMass * ambientPressure)', moss1906),
-    formula('totalAir', 'freeAirFlow * blowTime'),
-    cases('wholeTime', { 'known(cleanTime)': 'cleanTime', otherwise: 'blowTime' }),
-    formula('meanDemand', 'totalAir / wholeTime'),
-    formula('duty', 'meanDemand / compressorFlow'),
-    formula('storedAir', 'receiverVolume * (receiverPressure - nozzlePressure) / ambientPressure'),
-    cases('blowFromFull', { 'freeAirFlow > compressorFlow': 'storedAir / (freeAirFlow - compressorFlow)' }, airBalance),
-    formula('refillTime', 'storedAir / compressorFlow'),
-    verdict(
+    wf.formula('freeAirFlow', 'airMassFlow * gasConstant * airTemperature / (airMolarMass * ambientPressure)', moss1906),
+    wf.formula('totalAir', 'freeAirFlow * blowTime'),
+    wf.cases('wholeTime', { 'known(cleanTime)': 'cleanTime', otherwise: 'blowTime' }),
+    wf.formula('meanDemand', 'totalAir / wholeTime'),
+    wf.formula('duty', 'meanDemand / compressorFlow'),
+    wf.formula('storedAir', 'receiverVolume * (receiverPressure - nozzlePressure) / ambientPressure'),
+    wf.cases('blowFromFull', { 'freeAirFlow > compressorFlow': 'storedAir / (freeAirFlow - compressorFlow)' }, airBalance),
+    wf.formula('refillTime', 'storedAir / compressorFlow'),
+    wf.verdict(
       'verdict',
       {
         enough: 'known(compressorFlow) and compressorFlow >= freeAirFlow',
@@ -275,10 +262,10 @@ export const pneumaticAirCalculation = defineCalculation({
       receiverPressure,
     } = input;
     if (cleanTime < blowTime) {
-      return inconsistentInputs('the nozzle cannot be open for longer than the whole clean takes', ['blowTime'], ['cleanTime']);
+      return wf.inconsistentInputs('the nozzle cannot be open for longer than the whole clean takes', ['blowTime'], ['cleanTime']);
     }
     if (receiverPressure !== undefined && receiverPressure < nozzlePressure) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'the full receiver holds less pressure than was entered for the nozzle',
         ['receiverPressure'],
         ['nozzlePressure'],

@@ -1,14 +1,15 @@
-import { count, countOutput, defineCalculation, formula, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { rinsePractice, stagedRinse } from '../sources.js';
 import { rinsesToReach, shareAfterRinse, shareAfterRinses } from './kernel.js';
 
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 3, units: ['mL', 'L', 'floz_US'] });
-const shareOutput = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+const volumeOutput = (symbol: string, label: string) =>
+  wf.quantityOutput(volume, { symbol, label, digits: 3, units: ['mL', 'L', 'floz_US'] });
+const shareOutput = (symbol: string, label: string) => wf.quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 const mostRinses = 1000;
 
-export const rinseDilutionCalculation = defineCalculation({
+export const rinseDilutionCalculation = wf.defineCalculation({
   id: 'rinse-dilution',
   version: '1.0.0',
   subject: 'cleaning',
@@ -17,7 +18,7 @@ export const rinseDilutionCalculation = defineCalculation({
   keywords: ['rinse', 'residue', 'held liquid', 'demineralised water'],
   method: 'each rinse mixes with the liquid left in the filter and drains to the same held volume',
   inputs: {
-    heldVolume: quantity(volume, {
+    heldVolume: wf.quantity(volume, {
       symbol: 'V_h',
       label: 'Liquid that stays in the filter after draining',
       description: 'What went in minus what ran out; or the weight gained, one gram for one millilitre.',
@@ -25,22 +26,22 @@ export const rinseDilutionCalculation = defineCalculation({
       example: '1.1 L',
       units: ['mL', 'L', 'floz_US'],
     }),
-    startStrength: quantity(fraction, {
+    startStrength: wf.quantity(fraction, {
       symbol: 'c_0',
       label: 'Strength of the cleaner that was used',
       range: '0 < x <= 100 %',
       example: '16.7 %',
     }),
-    rinseVolume: quantity(volume, {
+    rinseVolume: wf.quantity(volume, {
       symbol: 'V_r',
       label: 'Water of one rinse',
       range: '0 mL < x <= 200 L',
       example: '1 L',
       units: ['L', 'mL', 'gal_US'],
     }),
-    rinses: count({ symbol: 'n', label: 'Rinses', min: 1, max: 100, example: 3 }),
-    strengthLimit: optional(
-      quantity(fraction, {
+    rinses: wf.count({ symbol: 'n', label: 'Rinses', min: 1, max: 100, example: 3 }),
+    strengthLimit: wf.optional(
+      wf.quantity(fraction, {
         symbol: 'c_l',
         label: 'Strength that may remain',
         description: 'From the data sheet of the cleaner, or stricter on a coated filter.',
@@ -57,18 +58,18 @@ export const rinseDilutionCalculation = defineCalculation({
   outputs: {
     cleanerLeft: volumeOutput('V_c', 'Concentrate still in the filter'),
     waterUsed: volumeOutput('V_w', 'Water used, to be collected'),
-    rinsesNeeded: optional(countOutput({ symbol: 'n_l', label: 'Rinses needed for the limit' })),
+    rinsesNeeded: wf.optional(wf.countOutput({ symbol: 'n_l', label: 'Rinses needed for the limit' })),
     strengthLeft: shareOutput('c_n', 'Strength of the liquid that remains'),
   },
   answer: 'strengthLeft',
   steps: [
-    formula('shareOfOneRinse', 'heldVolume / (heldVolume + rinseVolume)', stagedRinse),
-    formula('shareLeft', 'shareOfOneRinse ^ rinses', stagedRinse),
-    formula('shareByOneLargeRinse', 'heldVolume / (heldVolume + rinses * rinseVolume)', stagedRinse),
-    formula('strengthLeft', 'startStrength * shareLeft', stagedRinse),
-    formula('cleanerLeft', 'strengthLeft * heldVolume', stagedRinse),
-    formula('waterUsed', 'rinses * rinseVolume', rinsePractice),
-    formula(
+    wf.formula('shareOfOneRinse', 'heldVolume / (heldVolume + rinseVolume)', stagedRinse),
+    wf.formula('shareLeft', 'shareOfOneRinse ^ rinses', stagedRinse),
+    wf.formula('shareByOneLargeRinse', 'heldVolume / (heldVolume + rinses * rinseVolume)', stagedRinse),
+    wf.formula('strengthLeft', 'startStrength * shareLeft', stagedRinse),
+    wf.formula('cleanerLeft', 'strengthLeft * heldVolume', stagedRinse),
+    wf.formula('waterUsed', 'rinses * rinseVolume', rinsePractice),
+    wf.formula(
       'rinsesNeeded',
       'max(0, ceil(round(10 ^ 9 * ln(strengthLimit / startStrength) / ln(shareOfOneRinse)) / 10 ^ 9))',
       stagedRinse,
@@ -88,7 +89,7 @@ export const rinseDilutionCalculation = defineCalculation({
     const shareLeft = shareAfterRinses(input, rinses);
     const needed = strengthLimit === undefined ? undefined : rinsesToReach(input, strengthLimit / startStrength);
     if (needed !== undefined && needed > mostRinses) {
-      return noSolution('rinses this small never reach the limit: use more water per rinse, or let the filter drain better', [
+      return wf.noSolution('rinses this small never reach the limit: use more water per rinse, or let the filter drain better', [
         'rinseVolume',
       ]);
     }

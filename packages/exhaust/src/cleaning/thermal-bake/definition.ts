@@ -1,17 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   density,
   energy,
@@ -31,9 +18,9 @@ import { bakePractice, carbonCombustion, dryAirMassShare } from '../sources.js';
 import { bakeSchedule, bakeVerdict, burnOffPeak, oxygenForSoot } from './kernel.js';
 
 const temperatureInput = (symbol: string, label: string, value: string, max: string, reason: string) =>
-  quantity(temperature, { symbol, label, range: `0 <= x <= ${max}`, default: [value, reason] });
+  wf.quantity(temperature, { symbol, label, range: `0 <= x <= ${max}`, default: [value, reason] });
 const rateInput = (symbol: string, label: string, description: string) =>
-  quantity(temperatureRate, {
+  wf.quantity(temperatureRate, {
     symbol,
     label,
     description,
@@ -49,11 +36,11 @@ const rateInput = (symbol: string, label: string, description: string) =>
     units: ['K/min', 'K/h'],
     default: ['3 K/min', 'common practice, no source: 2 to 5 K/min'],
   });
-const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 3, units: ['g', 'kg'] });
-const timeOutput = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 3, units: ['h', 'min'] });
-const temperatureOutput = (symbol: string, label: string) => quantityOutput(temperature, { symbol, label, digits: 3 });
+const massOutput = (symbol: string, label: string) => wf.quantityOutput(mass, { symbol, label, digits: 3, units: ['g', 'kg'] });
+const timeOutput = (symbol: string, label: string) => wf.quantityOutput(time, { symbol, label, digits: 3, units: ['h', 'min'] });
+const temperatureOutput = (symbol: string, label: string) => wf.quantityOutput(temperature, { symbol, label, digits: 3 });
 
-export const thermalBakeCalculation = defineCalculation({
+export const thermalBakeCalculation = wf.defineCalculation({
   id: 'thermal-bake',
   version: '1.0.0',
   subject: 'cleaning',
@@ -62,14 +49,14 @@ export const thermalBakeCalculation = defineCalculation({
   keywords: ['oven', 'bake', 'ramp', 'hold', 'oxygen', 'thermal'],
   method: 'ramp, hold and cool at set rates; soot burns as carbon to carbon dioxide',
   inputs: {
-    sootMass: quantity(mass, {
+    sootMass: wf.quantity(mass, {
       symbol: 'm_s',
       label: 'Soot and oil still in the filter',
       range: '0 g <= x <= 2 kg',
       example: '3 g',
       units: ['g', 'kg', 'oz'],
     }),
-    partMass: quantity(mass, {
+    partMass: wf.quantity(mass, {
       symbol: 'm_f',
       label: 'Mass of the filter body',
       description: 'Of the ceramic, without the housing if that is known: the housing warms up later.',
@@ -78,7 +65,7 @@ export const thermalBakeCalculation = defineCalculation({
       units: ['kg', 'g', 'lb'],
     }),
     startTemperature: temperatureInput('T_0', 'Temperature at the start', '20 °C', '200 °C', 'room'),
-    holdTemperature: quantity(temperature, {
+    holdTemperature: wf.quantity(temperature, {
       symbol: 'T_h',
       label: 'Hold at',
       range: '200 <= x <= 900 °C',
@@ -95,7 +82,7 @@ export const thermalBakeCalculation = defineCalculation({
     unloadTemperature: temperatureInput('T_u', 'Open the oven below', '60 °C', '200 °C', 'common practice, no source: hand-warm'),
     rampRate: rateInput('r', 'Heat by', 'Slower with much soot or oil: it starts to burn at 350 to 450 °C, while the oven still heats.'),
     coolRate: rateInput('r_c', 'Cool by', 'In the closed oven.'),
-    holdTime: quantity(time, {
+    holdTime: wf.quantity(time, {
       symbol: 't_h',
       label: 'Hold for',
       range: '0 <= x <= 48 h',
@@ -103,21 +90,21 @@ export const thermalBakeCalculation = defineCalculation({
       units: ['h', 'min'],
       default: ['5 h', 'common practice, no source: 3 to 8 h'],
     }),
-    highestTemperature: quantity(temperature, {
+    highestTemperature: wf.quantity(temperature, {
       symbol: 'T_m',
       label: 'Highest temperature the part may reach',
       range: '300 <= x <= 1100 °C',
       default: ['700 °C', 'common practice, no source: coatings age fast above'],
     }),
-    partHeatCapacity: quantity(specificHeatCapacity, {
+    partHeatCapacity: wf.quantity(specificHeatCapacity, {
       symbol: 'c_f',
       label: 'Specific heat of the body when hot',
       range: '0.4 <= x <= 1.5 kJ/(kg.K)',
       units: ['kJ/(kg.K)', 'J/(kg.K)'],
       default: ['1.05 kJ/(kg.K)', 'ceramic at 600 °C'],
     }),
-    airFlow: optional(
-      quantity(volumeFlow, {
+    airFlow: wf.optional(
+      wf.quantity(volumeFlow, {
         symbol: 'Q',
         label: 'Fresh air that the oven draws',
         description: 'At 20 °C. Without it nobody knows whether the soot burns away while the oven holds its temperature.',
@@ -131,10 +118,10 @@ export const thermalBakeCalculation = defineCalculation({
   intermediates: {
     rampTime: timeOutput('t_r', 'Time to heat'),
     coolTime: timeOutput('t_c', 'Time to cool'),
-    sootHeat: quantityOutput(energy, { symbol: 'Q_s', label: 'Heat of the soot', digits: 3, units: ['kJ', 'MJ', 'kWh'] }),
+    sootHeat: wf.quantityOutput(energy, { symbol: 'Q_s', label: 'Heat of the soot', digits: 3, units: ['kJ', 'MJ', 'kWh'] }),
   },
   outputs: {
-    schedule: tableOutput({
+    schedule: wf.tableOutput({
       label: 'Schedule',
       columns: {
         time: timeOutput('t', 'Until'),
@@ -150,12 +137,17 @@ export const thermalBakeCalculation = defineCalculation({
     }),
     oxygenMass: massOutput('m_{O_2}', 'Oxygen that the soot needs'),
     airMass: massOutput('m_a', 'Air that contains this oxygen'),
-    airVolume: quantityOutput(volume, { symbol: 'V_a', label: 'Volume of this air at 20 °C', digits: 3, units: ['m3', 'L', 'ft3'] }),
-    shortestBurn: optional(
-      quantityOutput(time, { symbol: 't_b', label: 'Shortest time to burn the soot with that fresh air', digits: 2, units: ['min', 'h'] }),
+    airVolume: wf.quantityOutput(volume, { symbol: 'V_a', label: 'Volume of this air at 20 °C', digits: 3, units: ['m3', 'L', 'ft3'] }),
+    shortestBurn: wf.optional(
+      wf.quantityOutput(time, {
+        symbol: 't_b',
+        label: 'Shortest time to burn the soot with that fresh air',
+        digits: 2,
+        units: ['min', 'h'],
+      }),
     ),
     peakTemperature: temperatureOutput('T_p', 'Temperature of the body if all soot burnt at once'),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Is the bake safe and long enough?',
       options: {
         within: 'yes: the body stays below its limit even if all soot burnt at once, and there is enough fresh air for the hold',
@@ -168,22 +160,22 @@ export const thermalBakeCalculation = defineCalculation({
     totalTime: timeOutput('t', 'Whole bake'),
   },
   constants: {
-    sootHeatingValue: constant(specificEnergy, 32.76e6, {
+    sootHeatingValue: wf.constant(specificEnergy, 32.76e6, {
       symbol: 'H_s',
       label: 'Heat of carbon burning to carbon dioxide',
       source: carbonCombustion,
     }),
-    carbonMolarMass: constant(molarMass, 0.012011, { symbol: 'M_C', label: 'Molar mass of carbon', source: carbonCombustion }),
-    oxygenMolarMass: constant(molarMass, 0.031998, { symbol: 'M_{O_2}', label: 'Molar mass of oxygen', source: carbonCombustion }),
-    oxygenInAir: constant(massFraction, 0.2314, { symbol: 'w_{O_2}', label: 'Oxygen in dry air by mass', source: dryAirMassShare }),
-    airDensity: constant(density, 1.204, { symbol: '\\rho_a', label: 'Density of air at 20 °C and sea level', source: dryAirMassShare }),
+    carbonMolarMass: wf.constant(molarMass, 0.012011, { symbol: 'M_C', label: 'Molar mass of carbon', source: carbonCombustion }),
+    oxygenMolarMass: wf.constant(molarMass, 0.031998, { symbol: 'M_{O_2}', label: 'Molar mass of oxygen', source: carbonCombustion }),
+    oxygenInAir: wf.constant(massFraction, 0.2314, { symbol: 'w_{O_2}', label: 'Oxygen in dry air by mass', source: dryAirMassShare }),
+    airDensity: wf.constant(density, 1.204, { symbol: '\\rho_a', label: 'Density of air at 20 °C and sea level', source: dryAirMassShare }),
   },
   answer: 'verdict',
   steps: [
-    formula('rampTime', '(holdTemperature - startTemperature) / rampRate', bakePractice),
-    formula('coolTime', '(holdTemperature - unloadTemperature) / coolRate', bakePractice),
-    formula('totalTime', 'rampTime + holdTime + coolTime', bakePractice),
-    rows(
+    wf.formula('rampTime', '(holdTemperature - startTemperature) / rampRate', bakePractice),
+    wf.formula('coolTime', '(holdTemperature - unloadTemperature) / coolRate', bakePractice),
+    wf.formula('totalTime', 'rampTime + holdTime + coolTime', bakePractice),
+    wf.rows(
       'schedule',
       {
         time: {
@@ -200,13 +192,13 @@ export const thermalBakeCalculation = defineCalculation({
       },
       bakePractice,
     ),
-    formula('oxygenMass', 'sootMass * oxygenMolarMass / carbonMolarMass', carbonCombustion),
-    formula('airMass', 'oxygenMass / oxygenInAir', dryAirMassShare),
-    formula('airVolume', 'airMass / airDensity', dryAirMassShare),
-    cases('shortestBurn', { 'airVolume == 0': '0', otherwise: 'airVolume / airFlow' }, carbonCombustion),
-    formula('sootHeat', 'sootMass * sootHeatingValue', carbonCombustion),
-    formula('peakTemperature', 'holdTemperature + sootHeat / (partMass * partHeatCapacity)', carbonCombustion),
-    verdict(
+    wf.formula('oxygenMass', 'sootMass * oxygenMolarMass / carbonMolarMass', carbonCombustion),
+    wf.formula('airMass', 'oxygenMass / oxygenInAir', dryAirMassShare),
+    wf.formula('airVolume', 'airMass / airDensity', dryAirMassShare),
+    wf.cases('shortestBurn', { 'airVolume == 0': '0', otherwise: 'airVolume / airFlow' }, carbonCombustion),
+    wf.formula('sootHeat', 'sootMass * sootHeatingValue', carbonCombustion),
+    wf.formula('peakTemperature', 'holdTemperature + sootHeat / (partMass * partHeatCapacity)', carbonCombustion),
+    wf.verdict(
       'verdict',
       {
         'remove-first': 'peakTemperature > highestTemperature',
@@ -239,7 +231,7 @@ export const thermalBakeCalculation = defineCalculation({
   compute(input, { constants, warn }) {
     const { sootMass, startTemperature, holdTemperature, unloadTemperature, highestTemperature, airFlow } = input;
     if (holdTemperature > highestTemperature) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'the oven is to hold a temperature above the highest that the part may reach',
         ['holdTemperature'],
         ['highestTemperature'],

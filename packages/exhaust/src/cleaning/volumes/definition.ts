@@ -1,16 +1,4 @@
-import {
-  choiceOutput,
-  count,
-  countOutput,
-  defineCalculation,
-  formula,
-  isRefusal,
-  nested,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { dilutionRatio, fraction, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { filterGeometryCalculation } from '../../filter/filter-geometry/definition.js';
@@ -21,9 +9,10 @@ import { sameGeometry } from '../same-geometry.js';
 import { dilutionPractice, fillPractice, partsArithmetic } from '../sources.js';
 import { bottleFor, cleaningVolumes } from './kernel.js';
 
-const volumeOutput = (symbol: string, label: string) => quantityOutput(volume, { symbol, label, digits: 3, units: ['mL', 'L', 'floz_US'] });
+const volumeOutput = (symbol: string, label: string) =>
+  wf.quantityOutput(volume, { symbol, label, digits: 3, units: ['mL', 'L', 'floz_US'] });
 
-export const cleaningVolumesCalculation = defineCalculation({
+export const cleaningVolumesCalculation = wf.defineCalculation({
   id: 'cleaning-volumes',
   version: '1.0.0',
   subject: 'cleaning',
@@ -33,7 +22,7 @@ export const cleaningVolumesCalculation = defineCalculation({
   method: 'open volume of the inlet channels times fill and passes, divided by parts',
   inputs: {
     ...geometryInputs,
-    dilutionRatio: quantity(dilutionRatio, {
+    dilutionRatio: wf.quantity(dilutionRatio, {
       symbol: 'n',
       label: 'Dilution, parts of water to one part of concentrate',
       description: 'As the label says it: 1:4 is one part concentrate and four parts water, that is 20 %, not 25 %.',
@@ -41,14 +30,14 @@ export const cleaningVolumesCalculation = defineCalculation({
       usual: ['1', '20', 'on the vehicle 1:1 to 1:4 is usual, in a bath up to 1:20'],
       example: '1:5',
     }),
-    fillShare: quantity(fraction, {
+    fillShare: wf.quantity(fraction, {
       symbol: 'f',
       label: 'Fill per pass, share of the open inlet volume',
       range: '0 < x <= 200 %',
       usual: ['30 %', '100 %', 'common practice, no source'],
       default: ['80 %', 'common practice, no source'],
     }),
-    passes: count({
+    passes: wf.count({
       symbol: 'p',
       label: 'Passes',
       description: 'Stop earlier if a pass lowers the pressure drop by less than a tenth.',
@@ -56,15 +45,15 @@ export const cleaningVolumesCalculation = defineCalculation({
       max: 20,
       default: [3, 'common practice, no source: 2 to 4'],
     }),
-    rinseVolume: quantity(volume, {
+    rinseVolume: wf.quantity(volume, {
       symbol: 'V_r',
       label: 'Demineralised water to rinse with',
       range: '0 <= x <= 200 L',
       units: ['L', 'mL', 'gal_US'],
       default: ['1 L', 'common practice, no source: 0.5 to 1 L'],
     }),
-    concentrateAtHand: optional(
-      quantity(volume, {
+    concentrateAtHand: wf.optional(
+      wf.quantity(volume, {
         symbol: 'V_b',
         label: 'Concentrate at hand',
         description: 'Such as what is in the bottle. With it you see how many passes it lasts and what each pass then gets.',
@@ -78,21 +67,21 @@ export const cleaningVolumesCalculation = defineCalculation({
   intermediates: {
     inletVolume: volumeOutput('V_i', 'Open volume of the inlet channels'),
     volumePerPass: volumeOutput('V_p', 'Mix per pass'),
-    concentrateShare: quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate in the mix', digits: 3, units: ['%'] }),
+    concentrateShare: wf.quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate in the mix', digits: 3, units: ['%'] }),
   },
   outputs: {
     mixVolume: volumeOutput('V_m', 'Mix in all'),
     waterVolume: volumeOutput('V_w', 'Water in the mix'),
     demineralisedWater: volumeOutput('V_d', 'Demineralised water in all, with the rinse'),
     concentrateVolume: volumeOutput('V_c', 'Concentrate'),
-    mixAtHand: optional(volumeOutput('V_{m,b}', 'Mix that the concentrate at hand makes')),
-    passesAtHand: optional(countOutput({ symbol: 'p_b', label: 'Full passes with the concentrate at hand' })),
-    mixPerPassAtHand: optional(volumeOutput('V_{p,b}', 'Mix per pass, if what is at hand is shared among all passes')),
-    fillAtHand: optional(
-      quantityOutput(fraction, { symbol: 'f_b', label: 'Open inlet volume that such a pass fills', digits: 2, units: ['%'] }),
+    mixAtHand: wf.optional(volumeOutput('V_{m,b}', 'Mix that the concentrate at hand makes')),
+    passesAtHand: wf.optional(wf.countOutput({ symbol: 'p_b', label: 'Full passes with the concentrate at hand' })),
+    mixPerPassAtHand: wf.optional(volumeOutput('V_{p,b}', 'Mix per pass, if what is at hand is shared among all passes')),
+    fillAtHand: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'f_b', label: 'Open inlet volume that such a pass fills', digits: 2, units: ['%'] }),
     ),
-    bottle: optional(
-      choiceOutput({
+    bottle: wf.optional(
+      wf.choiceOutput({
         label: 'Does the concentrate at hand last?',
         options: {
           enough: 'yes, for all passes',
@@ -104,18 +93,18 @@ export const cleaningVolumesCalculation = defineCalculation({
   },
   answer: 'concentrateVolume',
   steps: [
-    nested('inletVolume', filterGeometryCalculation, sameGeometry, 'inletVoidVolume'),
-    formula('volumePerPass', 'fillShare * inletVolume', fillPractice),
-    formula('mixVolume', 'passes * volumePerPass', fillPractice),
-    formula('concentrateShare', '1 / (1 + dilutionRatio)', partsArithmetic),
-    formula('waterVolume', 'mixVolume * dilutionRatio / (1 + dilutionRatio)', partsArithmetic),
-    formula('demineralisedWater', 'waterVolume + rinseVolume', fillPractice),
-    formula('concentrateVolume', 'mixVolume / (1 + dilutionRatio)', partsArithmetic),
-    formula('mixAtHand', 'concentrateAtHand * (1 + dilutionRatio)', partsArithmetic),
-    formula('passesAtHand', 'floor(mixAtHand / volumePerPass)', fillPractice),
-    formula('mixPerPassAtHand', 'mixAtHand / passes', partsArithmetic),
-    formula('fillAtHand', 'mixPerPassAtHand / inletVolume', fillPractice),
-    verdict('bottle', { enough: 'mixAtHand >= mixVolume', thin: 'fillAtHand >= 0.3', short: 'otherwise' }, fillPractice),
+    wf.nested('inletVolume', filterGeometryCalculation, sameGeometry, 'inletVoidVolume'),
+    wf.formula('volumePerPass', 'fillShare * inletVolume', fillPractice),
+    wf.formula('mixVolume', 'passes * volumePerPass', fillPractice),
+    wf.formula('concentrateShare', '1 / (1 + dilutionRatio)', partsArithmetic),
+    wf.formula('waterVolume', 'mixVolume * dilutionRatio / (1 + dilutionRatio)', partsArithmetic),
+    wf.formula('demineralisedWater', 'waterVolume + rinseVolume', fillPractice),
+    wf.formula('concentrateVolume', 'mixVolume / (1 + dilutionRatio)', partsArithmetic),
+    wf.formula('mixAtHand', 'concentrateAtHand * (1 + dilutionRatio)', partsArithmetic),
+    wf.formula('passesAtHand', 'floor(mixAtHand / volumePerPass)', fillPractice),
+    wf.formula('mixPerPassAtHand', 'mixAtHand / passes', partsArithmetic),
+    wf.formula('fillAtHand', 'mixPerPassAtHand / inletVolume', fillPractice),
+    wf.verdict('bottle', { enough: 'mixAtHand >= mixVolume', thin: 'fillAtHand >= 0.3', short: 'otherwise' }, fillPractice),
   ],
   assumptions: {
     additive_volumes: 'Volumes of concentrate and water add up; for water-based cleaners the error is well below 1 %.',
@@ -126,7 +115,7 @@ export const cleaningVolumesCalculation = defineCalculation({
   sources: [dilutionPractice],
   compute(input) {
     const geometry = resolveGeometry(input);
-    if (isRefusal(geometry)) return geometry;
+    if (wf.isRefusal(geometry)) return geometry;
     const inletVolume = inletVoidVolume(geometry.channels);
     const volumes = cleaningVolumes({ ...input, inletVolume });
     const bottle =

@@ -1,16 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  missingInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, fraction, mass, temperature, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { airMolarMass, gasConstant } from '../../vocabulary/constants.js';
@@ -19,7 +7,7 @@ import { airLift, dryMass, dryMassUncertainty, massRecovery } from './kernel.js'
 import { recoveryVerdict, sootVerdict } from './verdict.js';
 
 const massInput = (symbol: string, label: string, example: string, description?: string) =>
-  quantity(mass, {
+  wf.quantity(mass, {
     symbol,
     label,
     ...(description === undefined ? {} : { description }),
@@ -28,7 +16,7 @@ const massInput = (symbol: string, label: string, example: string, description?:
     units: ['g', 'kg', 'lb'],
   });
 const temperatureInput = (symbol: string, label: string, example: string) =>
-  quantity(temperature, {
+  wf.quantity(temperature, {
     symbol,
     label,
     range: '-40 <= x <= 700 °C',
@@ -40,8 +28,8 @@ const temperatureInput = (symbol: string, label: string, example: string) =>
     example,
   });
 const moistureInput = (symbol: string, label: string) =>
-  optional(
-    quantity(fraction, {
+  wf.optional(
+    wf.quantity(fraction, {
       symbol,
       label,
       description: 'Only for a filter weighed cold. Weigh it once cold and once hot: the difference over the hot weight.',
@@ -49,16 +37,16 @@ const moistureInput = (symbol: string, label: string) =>
       example: '0.4 %',
     }),
   );
-const massOutput = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 6, units: ['g', 'kg', 'lb'] });
+const massOutput = (symbol: string, label: string) => wf.quantityOutput(mass, { symbol, label, digits: 6, units: ['g', 'kg', 'lb'] });
 // The difference of two nearly equal weights counts, so the weights are shown in full.
 const wholeMass = (symbol: string, label: string) =>
-  quantityOutput(mass, { symbol, label, digits: 6, leastDigits: 5, units: ['g', 'kg', 'lb'] });
-const shareOutput = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+  wf.quantityOutput(mass, { symbol, label, digits: 6, leastDigits: 5, units: ['g', 'kg', 'lb'] });
+const shareOutput = (symbol: string, label: string) => wf.quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
 /** Dry weight and its uncertainty: as weighed hot, with the lift of the air inside; cold, less the moisture. */
 const dryWeight = <const When extends 'Before' | 'After'>(when: When) =>
   [
-    cases(
+    wf.cases(
       `dry${when}`,
       {
         [`temperature${when} >= dryAbove and known(gasVolume)`]: `mass${when} + lift${when}`,
@@ -68,7 +56,7 @@ const dryWeight = <const When extends 'Before' | 'After'>(when: When) =>
       },
       weighingPractice,
     ),
-    cases(
+    wf.cases(
       `dry${when}Uncertainty`,
       {
         [`temperature${when} >= dryAbove`]: 'scaleUncertainty',
@@ -78,7 +66,7 @@ const dryWeight = <const When extends 'Before' | 'After'>(when: When) =>
     ),
   ] as const;
 
-export const filterWeighingCalculation = defineCalculation({
+export const filterWeighingCalculation = wf.defineCalculation({
   id: 'filter-weighing',
   version: '1.0.0',
   subject: 'cleaning',
@@ -93,12 +81,12 @@ export const filterWeighingCalculation = defineCalculation({
     temperatureAfter: temperatureInput('T_2', 'Filter temperature at the weighing after', '150 °C'),
     moistureBefore: moistureInput('u_1', 'Moisture in the filter before'),
     moistureAfter: moistureInput('u_2', 'Moisture in the filter after'),
-    newMass: optional(
+    newMass: wf.optional(
       massInput('m_0', 'Weight of this filter when new, dry', '9.000 kg', 'From your own record of this part or from its maker.'),
     ),
-    bakedMass: optional(massInput('m_3', 'Weight after baking it once more, hot', '9.0015 kg', 'Shows whether soot is left.')),
-    gasVolume: optional(
-      quantity(volume, {
+    bakedMass: wf.optional(massInput('m_3', 'Weight after baking it once more, hot', '9.0015 kg', 'Shows whether soot is left.')),
+    gasVolume: wf.optional(
+      wf.quantity(volume, {
         symbol: 'V_g',
         label: 'Air inside the filter',
         description: 'Channels and pores, about 0.8 to 0.85 of its volume. With it, the weights are corrected for the lift of the hot air.',
@@ -107,20 +95,20 @@ export const filterWeighingCalculation = defineCalculation({
         units: ['L', 'in3'],
       }),
     ),
-    ambientTemperature: quantity(temperature, {
+    ambientTemperature: wf.quantity(temperature, {
       symbol: 'T_a',
       label: 'Ambient temperature',
       range: '-40 <= x <= 60 °C',
       default: ['20 °C', 'an indoor workshop; 5 K change the lift by 2 %'],
     }),
-    ambientPressure: quantity(absolutePressure, {
+    ambientPressure: wf.quantity(absolutePressure, {
       symbol: 'p_a',
       label: 'Ambient pressure',
       range: '50 <= x <= 110 kPa',
       units: ['hPa', 'kPa', 'mbar'],
       default: ['1013.25 hPa', 'sea level; 1000 m up the lift is a tenth smaller'],
     }),
-    scaleUncertainty: quantity(mass, {
+    scaleUncertainty: wf.quantity(mass, {
       symbol: 'u_m',
       label: 'Standard uncertainty of one weighing',
       description: 'Of the mean, if each weighing is the mean of several: that of the scale over the square root of their number.',
@@ -128,20 +116,20 @@ export const filterWeighingCalculation = defineCalculation({
       units: ['g'],
       default: ['2 g', 'common practice, no source: workshop scales are good to 1 to 5 g'],
     }),
-    moistureUncertainty: quantity(fraction, {
+    moistureUncertainty: wf.quantity(fraction, {
       symbol: 'u_u',
       label: 'Standard uncertainty of a moisture',
       description: 'Counts only for a filter weighed cold. A ± typed with a moisture shows in the results, not in the verdict.',
       range: '0 <= x <= 10 %',
       default: ['0.1 %', 'a guess: a moisture measured on another day is hardly better; that is 12 g of a filter of 12 kg'],
     }),
-    neededRecovery: quantity(fraction, {
+    neededRecovery: wf.quantity(fraction, {
       symbol: 'r_0',
       label: 'Recovery that is needed',
       range: '1 <= x <= 100 %',
       default: ['90 %', 'common practice, no source: 90 to 95 %'],
     }),
-    bakeLimit: quantity(mass, {
+    bakeLimit: wf.quantity(mass, {
       symbol: 'd_0',
       label: 'Loss in one more bake that still counts as free of soot',
       range: '0.1 <= x <= 100 g',
@@ -157,25 +145,25 @@ export const filterWeighingCalculation = defineCalculation({
     ambientPressure: '986 hPa',
   },
   intermediates: {
-    liftBefore: optional(massOutput('l_1', 'Lift of the hot air inside, before')),
-    liftAfter: optional(massOutput('l_2', 'Lift of the hot air inside, after')),
+    liftBefore: wf.optional(massOutput('l_1', 'Lift of the hot air inside, before')),
+    liftAfter: wf.optional(massOutput('l_2', 'Lift of the hot air inside, after')),
     dryBefore: wholeMass('d_1', 'Dry weight before'),
     dryAfter: wholeMass('d_2', 'Dry weight after'),
     dryBeforeUncertainty: massOutput('u_1', 'Standard uncertainty of the dry weight before'),
     dryAfterUncertainty: massOutput('u_2', 'Standard uncertainty of the dry weight after'),
     removedUncertainty: massOutput('u_r', 'Standard uncertainty of what came out'),
-    liftBaked: optional(massOutput('l_3', 'Lift of the hot air inside, after one more bake')),
-    dryBaked: optional(wholeMass('d_3', 'Dry weight after one more bake')),
-    bakeLoss: optional(massOutput('d_b', 'Loss in one more bake')),
-    bakeLossUncertainty: optional(massOutput('u_d', 'Standard uncertainty of the loss in one more bake')),
+    liftBaked: wf.optional(massOutput('l_3', 'Lift of the hot air inside, after one more bake')),
+    dryBaked: wf.optional(wholeMass('d_3', 'Dry weight after one more bake')),
+    bakeLoss: wf.optional(massOutput('d_b', 'Loss in one more bake')),
+    bakeLossUncertainty: wf.optional(massOutput('u_d', 'Standard uncertainty of the loss in one more bake')),
   },
   outputs: {
     removed: massOutput('m_r', 'Mass that came out'),
-    residue: optional(massOutput('m_a', 'Mass still in the filter, compared with new (ash, if it was baked)')),
-    residueUncertainty: optional(massOutput('u_a', 'Standard uncertainty of the mass still in the filter')),
-    recovery: optional(shareOutput('r', 'Recovery')),
-    recoveryUncertainty: optional(shareOutput('u(r)', 'Standard uncertainty of the recovery')),
-    soot: choiceOutput({
+    residue: wf.optional(massOutput('m_a', 'Mass still in the filter, compared with new (ash, if it was baked)')),
+    residueUncertainty: wf.optional(massOutput('u_a', 'Standard uncertainty of the mass still in the filter')),
+    recovery: wf.optional(shareOutput('r', 'Recovery')),
+    recoveryUncertainty: wf.optional(shareOutput('u(r)', 'Standard uncertainty of the recovery')),
+    soot: wf.choiceOutput({
       label: 'Is soot left?',
       options: {
         none: 'no: one more bake took out no more than the limit, with the uncertainty counted',
@@ -184,7 +172,7 @@ export const filterWeighingCalculation = defineCalculation({
         unknown: 'not known: the filter was not baked and weighed again',
       },
     }),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict by weight',
       options: {
         clean: 'clean by weight, by more than twice the uncertainty',
@@ -197,7 +185,7 @@ export const filterWeighingCalculation = defineCalculation({
     }),
   },
   constants: {
-    dryAbove: constant(temperature, 393.15, {
+    dryAbove: wf.constant(temperature, 393.15, {
       symbol: 'T_d',
       label: 'Temperature above which a filter counts as dry',
       source: weighingPractice,
@@ -207,29 +195,29 @@ export const filterWeighingCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula(
+    wf.formula(
       'liftBefore',
       'gasVolume * ambientPressure * airMolarMass / gasConstant * (1 / ambientTemperature - 1 / temperatureBefore)',
       airBuoyancy,
     ),
-    formula(
+    wf.formula(
       'liftAfter',
       'gasVolume * ambientPressure * airMolarMass / gasConstant * (1 / ambientTemperature - 1 / temperatureAfter)',
       airBuoyancy,
     ),
     ...dryWeight('Before'),
     ...dryWeight('After'),
-    formula('removed', 'dryBefore - dryAfter', weightDifference),
-    formula('removedUncertainty', 'sqrt(dryBeforeUncertainty ^ 2 + dryAfterUncertainty ^ 2)', weighingUncertainty),
-    formula('residue', 'dryAfter - newMass', weightDifference),
-    cases('residueUncertainty', { 'known(newMass)': 'sqrt(dryAfterUncertainty ^ 2 + scaleUncertainty ^ 2)' }, weighingUncertainty),
-    formula('recovery', '(dryBefore - dryAfter) / (dryBefore - newMass)', acceptancePractice),
-    formula(
+    wf.formula('removed', 'dryBefore - dryAfter', weightDifference),
+    wf.formula('removedUncertainty', 'sqrt(dryBeforeUncertainty ^ 2 + dryAfterUncertainty ^ 2)', weighingUncertainty),
+    wf.formula('residue', 'dryAfter - newMass', weightDifference),
+    wf.cases('residueUncertainty', { 'known(newMass)': 'sqrt(dryAfterUncertainty ^ 2 + scaleUncertainty ^ 2)' }, weighingUncertainty),
+    wf.formula('recovery', '(dryBefore - dryAfter) / (dryBefore - newMass)', acceptancePractice),
+    wf.formula(
       'recoveryUncertainty',
       'sqrt((residue * dryBeforeUncertainty) ^ 2 + ((dryBefore - newMass) * dryAfterUncertainty) ^ 2 + (removed * scaleUncertainty) ^ 2) / (dryBefore - newMass) ^ 2',
       weighingUncertainty,
     ),
-    cases(
+    wf.cases(
       'liftBaked',
       {
         'known(bakedMass)':
@@ -237,10 +225,10 @@ export const filterWeighingCalculation = defineCalculation({
       },
       airBuoyancy,
     ),
-    cases('dryBaked', { 'known(liftBaked)': 'bakedMass + liftBaked', otherwise: 'bakedMass' }, weighingPractice),
-    formula('bakeLoss', 'dryAfter - dryBaked', acceptancePractice),
-    cases('bakeLossUncertainty', { 'known(bakedMass)': 'sqrt(dryAfterUncertainty ^ 2 + scaleUncertainty ^ 2)' }, weighingUncertainty),
-    verdict(
+    wf.cases('dryBaked', { 'known(liftBaked)': 'bakedMass + liftBaked', otherwise: 'bakedMass' }, weighingPractice),
+    wf.formula('bakeLoss', 'dryAfter - dryBaked', acceptancePractice),
+    wf.cases('bakeLossUncertainty', { 'known(bakedMass)': 'sqrt(dryAfterUncertainty ^ 2 + scaleUncertainty ^ 2)' }, weighingUncertainty),
+    wf.verdict(
       'soot',
       {
         unknown: 'not known(bakeLoss)',
@@ -250,7 +238,7 @@ export const filterWeighingCalculation = defineCalculation({
       },
       acceptancePractice,
     ),
-    verdict(
+    wf.verdict(
       'verdict',
       {
         unknown: 'not known(recovery)',
@@ -275,8 +263,8 @@ export const filterWeighingCalculation = defineCalculation({
   compute(input, { constants, warn }) {
     const { massBefore, massAfter, temperatureBefore, temperatureAfter, newMass, bakedMass, scaleUncertainty } = input;
     const cold = (at: number) => at < constants.dryAbove;
-    if (cold(temperatureBefore) && input.moistureBefore === undefined) return missingInputs('moistureBefore');
-    if (cold(temperatureAfter) && input.moistureAfter === undefined) return missingInputs('moistureAfter');
+    if (cold(temperatureBefore) && input.moistureBefore === undefined) return wf.missingInputs('moistureBefore');
+    if (cold(temperatureAfter) && input.moistureAfter === undefined) return wf.missingInputs('moistureAfter');
     if (Math.abs(temperatureBefore - temperatureAfter) > 30) {
       warn('unequal_temperature', 'The two weighings differ by more than 30 K: moisture and air currents do not cancel.', [
         'temperatureAfter',
@@ -296,7 +284,7 @@ export const filterWeighingCalculation = defineCalculation({
     const after = dry(massAfter + (liftAfter ?? 0), temperatureAfter, input.moistureAfter);
     const whenNew = newMass === undefined ? undefined : { mass: newMass, uncertainty: scaleUncertainty };
     if (whenNew !== undefined && before.mass <= whenNew.mass + Math.hypot(before.uncertainty, whenNew.uncertainty)) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'the dirty filter is no heavier than a new one, within the uncertainty of the weighings: a weighing is wrong, or it is not the same part',
         ['newMass'],
         ['massBefore'],

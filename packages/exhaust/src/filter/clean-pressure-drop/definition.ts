@@ -1,4 +1,4 @@
-import { defineCalculation, formula } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2008 } from '../../sources.js';
 import { cleanConstants, dropModel } from '../drop-model.js';
@@ -11,7 +11,7 @@ import { cleanDropParts, totalDrop } from './kernel.js';
 
 const clean = { width: 'inletWidth', area: 'filtrationArea', length: 'openLength', plug: '' };
 
-export const cleanPressureDropCalculation = defineCalculation({
+export const cleanPressureDropCalculation = wf.defineCalculation({
   id: 'clean-pressure-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -29,7 +29,7 @@ export const cleanPressureDropCalculation = defineCalculation({
     ...machSteps,
     wallStep('Drop'),
     ...otherPartSteps('Drop', clean),
-    formula('pressureDrop', cleanSum, konstandopoulos2008, 'Eq. 8'),
+    wf.formula('pressureDrop', cleanSum, konstandopoulos2008, 'Eq. 8'),
   ],
   assumptions: { ...assumed.middle, ...assumed.evenFlow, ...assumed.oneDensity },
   limits: {

@@ -1,4 +1,4 @@
-import { cases, defineCalculation, formula, noSolution, quantityOutput, solved } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
@@ -35,10 +35,10 @@ const expandedSteps = upwards.map((part, index) => {
     const sum = upwards.slice(0, count).map((one) => `${one}Even`);
     return count === 0 ? '1' : `sqrt(1 + 2 * (${sum.join(' + ')}) / gasPressure)`;
   };
-  return formula(`${part}Drop`, `2 * ${part}Even / (${upTo(index)} + ${upTo(index + 1)})`, konstandopoulos2008, 'Eqs A.3 to A.8');
+  return wf.formula(`${part}Drop`, `2 * ${part}Even / (${upTo(index)} + ${upTo(index + 1)})`, konstandopoulos2008, 'Eqs A.3 to A.8');
 });
 
-export const compressiblePressureDropCalculation = defineCalculation({
+export const compressiblePressureDropCalculation = wf.defineCalculation({
   id: 'compressible-pressure-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -50,7 +50,7 @@ export const compressiblePressureDropCalculation = defineCalculation({
   intermediates: {
     ...flowStateOutputs,
     ...depositOutputs,
-    outletVolumeFlow: quantityOutput(volumeFlow, { symbol: 'Q_1', label: 'Volume flow after the filter', units: ['m3/h', 'L/s'] }),
+    outletVolumeFlow: wf.quantityOutput(volumeFlow, { symbol: 'Q_1', label: 'Volume flow after the filter', units: ['m3/h', 'L/s'] }),
     expansionEven: even('e', 'Expansion'),
     outletChannelEven: even('out', 'Outlet channels'),
     wallEven: even('w', 'Wall'),
@@ -63,7 +63,12 @@ export const compressiblePressureDropCalculation = defineCalculation({
     ...loadedPartOutputs,
   },
   outputs: {
-    overestimate: quantityOutput(fraction, { symbol: '\\delta', label: 'Incompressible form against this one', digits: 3, units: ['%'] }),
+    overestimate: wf.quantityOutput(fraction, {
+      symbol: '\\delta',
+      label: 'Incompressible form against this one',
+      digits: 3,
+      units: ['%'],
+    }),
     pressureDrop: dropOutput('\\Delta p', 'Pressure drop'),
   },
   answer: 'pressureDrop',
@@ -73,15 +78,15 @@ export const compressiblePressureDropCalculation = defineCalculation({
     cakePermeabilityStep,
     ...ashSteps,
     ...cakeSteps('sootMass'),
-    cases(
+    wf.cases(
       'outletVolumeFlow',
       {
         "flowPressure == 'behind'": 'exhaustVolumeFlow',
-        "flowPressure == 'before'": solved(
+        "flowPressure == 'before'": wf.solved(
           'outletVolumeFlow',
           'outletVolumeFlow * gasPressure = exhaustVolumeFlow * (gasPressure + pressureDrop)',
         ),
-        otherwise: solved('outletVolumeFlow', 'outletVolumeFlow * gasPressure = exhaustVolumeFlow * (gasPressure + pressureDrop / 2)'),
+        otherwise: wf.solved('outletVolumeFlow', 'outletVolumeFlow * gasPressure = exhaustVolumeFlow * (gasPressure + pressureDrop / 2)'),
       },
       flowConversion,
     ),
@@ -89,21 +94,21 @@ export const compressiblePressureDropCalculation = defineCalculation({
     wallStep('Even'),
     ...layerSteps('Even', flow),
     ...otherPartSteps('Even', { flow }),
-    formula('incompressibleDrop', upwards.map((part) => `${part}Even`).join(' + '), konstandopoulos2000, 'Eq. 1'),
-    formula(
+    wf.formula('incompressibleDrop', upwards.map((part) => `${part}Even`).join(' + '), konstandopoulos2000, 'Eq. 1'),
+    wf.formula(
       'pressureDrop',
       'gasPressure * (sqrt(1 + 2 * incompressibleDrop / gasPressure) - 1)',
       konstandopoulos2008,
       'Eqs A.3 to A.9, summed',
     ),
     ...expandedSteps,
-    formula(
+    wf.formula(
       'channelVelocity',
       'outletVolumeFlow * gasPressure / (gasPressure + pressureDrop) / (inletCells * openWidth ^ 2)',
       flowConversion,
     ),
     ...machSteps,
-    formula('overestimate', 'incompressibleDrop / pressureDrop - 1'),
+    wf.formula('overestimate', 'incompressibleDrop / pressureDrop - 1'),
   ],
   assumptions: {
     flow_pressure:
@@ -127,7 +132,7 @@ export const compressiblePressureDropCalculation = defineCalculation({
       const outlet = input.gasPressure;
       const factor = flowBehind(loadedDropParts(loaded, given, material, friction), outlet, input.flowPressure);
       if (factor === undefined)
-        return noSolution('No pressure before the filter drives so large a volume of gas through it.', ['exhaustVolumeFlow']);
+        return wf.noSolution('No pressure before the filter drives so large a volume of gas through it.', ['exhaustVolumeFlow']);
       const after = { ...given, volumeFlow: factor * given.volumeFlow };
       const parts = loadedDropParts(loaded, after, material, friction);
       const incompressibleDrop = totalDrop(parts);

@@ -1,15 +1,4 @@
-import {
-  type ConstantValues,
-  cases,
-  defineCalculation,
-  formula,
-  isRefusal,
-  nested,
-  noSolution,
-  optional,
-  quantityOutput,
-  solved,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, mass, ratio, surfaceLoad, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
@@ -39,12 +28,12 @@ import { acicularCeramicStudy, deepBedFit, konstandopoulosJohnson1989, unequalCe
 import { deepBedMaterial, warnOfDeepBed } from './deep-bed-input.js';
 import { deepBedDrop } from './kernel.js';
 
-const soot = (symbol: string, label: string) => quantityOutput(mass, { symbol, label, digits: 3, units: ['g'] });
-const growth = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 5 });
+const soot = (symbol: string, label: string) => wf.quantityOutput(mass, { symbol, label, digits: 3, units: ['g'] });
+const growth = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 5 });
 /** Kuwabara's factor of a wall with this part of solid, over d² and times 9/2. */
 const kuwabara = (solid: string) => `(1 + ${solid} - 1.8 * cbrt(${solid}) - 0.2 * (${solid}) ^ 2) / (${solid})`;
 
-export const deepBedPressureDropCalculation = defineCalculation({
+export const deepBedPressureDropCalculation = wf.defineCalculation({
   id: 'deep-bed-pressure-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -56,20 +45,20 @@ export const deepBedPressureDropCalculation = defineCalculation({
   intermediates: {
     ...flowStateOutputs,
     ...depositOutputs,
-    sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
-    openShare: quantityOutput(fraction, {
+    sootOnWall: wf.quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
+    openShare: wf.quantityOutput(fraction, {
       symbol: 's',
       label: 'Part of the wall that the ash leaves open to soot',
       digits: 3,
       units: ['%', '1'],
     }),
-    wallVolume: quantityOutput(volume, { symbol: 'V_w', label: 'Volume of the wall', units: ['L', 'cm3'] }),
+    wallVolume: wf.quantityOutput(volume, { symbol: 'V_w', label: 'Volume of the wall', units: ['L', 'cm3'] }),
     collectorMass: soot('M', 'Soot with the volume of the bare collectors'),
     growthLimit: growth('\\Pi', 'Diameter of the collectors over the clean one at which the wall is closed to soot'),
     collectorGrowth: growth('y', 'Diameter of the collectors over the clean one'),
-    permeabilityRatio: quantityOutput(fraction, { symbol: 'k/k_0', label: 'Wall permeability left', digits: 3, units: ['%', '1'] }),
+    permeabilityRatio: wf.quantityOutput(fraction, { symbol: 'k/k_0', label: 'Wall permeability left', digits: 3, units: ['%', '1'] }),
     ...loadedPartOutputs,
-    cakeOnlyDrop: optional(dropOutput('\\Delta p_0', 'Closed form with all soot in the cake, for comparison')),
+    cakeOnlyDrop: wf.optional(dropOutput('\\Delta p_0', 'Closed form with all soot in the cake, for comparison')),
   },
   outputs: {
     wallSootMass: soot('m_w', 'Soot inside the wall'),
@@ -83,16 +72,16 @@ export const deepBedPressureDropCalculation = defineCalculation({
     ...startSteps,
     cakePermeabilityStep,
     ...ashSteps,
-    formula('sootOnWall', 'sootMass / filtrationArea'),
-    formula('openShare', 'max(0, 1 - ashThickness / coveringThickness)'),
-    formula('wallVolume', 'layerArea * wallThickness'),
-    formula('collectorMass', 'wallSootDensity * (1 - wallPorosity) * wallVolume'),
-    formula('growthLimit', 'percolationFactor / cbrt(1 - wallPorosity)', konstandopoulosJohnson1989),
-    cases(
+    wf.formula('sootOnWall', 'sootMass / filtrationArea'),
+    wf.formula('openShare', 'max(0, 1 - ashThickness / coveringThickness)'),
+    wf.formula('wallVolume', 'layerArea * wallThickness'),
+    wf.formula('collectorMass', 'wallSootDensity * (1 - wallPorosity) * wallVolume'),
+    wf.formula('growthLimit', 'percolationFactor / cbrt(1 - wallPorosity)', konstandopoulosJohnson1989),
+    wf.cases(
       'collectorGrowth',
       {
         'growthLimit <= 1 or openShare == 0 or sootMass == 0': '1',
-        otherwise: solved(
+        otherwise: wf.solved(
           'collectorGrowth',
           'collectorGrowth = growthLimit * tanh((sootMass * openShare / (3 * collectorMass * (growthLimit ^ 2 - 1)) + growthLimit / 2 * ln((growthLimit + 1) / (growthLimit - 1)) - 1 + collectorGrowth) / growthLimit)',
         ),
@@ -100,9 +89,9 @@ export const deepBedPressureDropCalculation = defineCalculation({
       konstandopoulosJohnson1989,
       'of new soot the part (Π² − y²)/(Π² − 1) goes into the wall, integrated from the clean wall',
     ),
-    formula('wallSootMass', 'min(sootMass, collectorMass * (collectorGrowth ^ 3 - 1))'),
-    formula('cakeSootMass', 'sootMass - wallSootMass'),
-    formula(
+    wf.formula('wallSootMass', 'min(sootMass, collectorMass * (collectorGrowth ^ 3 - 1))'),
+    wf.formula('cakeSootMass', 'sootMass - wallSootMass'),
+    wf.formula(
       'permeabilityRatio',
       `collectorGrowth ^ 2 * (${kuwabara('(1 - wallPorosity) * collectorGrowth ^ 3')}) / (${kuwabara('(1 - wallPorosity)')})`,
       konstandopoulos2008,
@@ -114,8 +103,8 @@ export const deepBedPressureDropCalculation = defineCalculation({
     wallStep('Drop', '(wallPermeability * permeabilityRatio)'),
     ...layerSteps('Drop'),
     ...otherPartSteps('Drop'),
-    formula('pressureDrop', loadedSum, konstandopoulos2000, 'Eq. 1'),
-    nested('cakeOnlyDrop', loadedPressureDropCalculation, asGiven(Object.keys(loadedInputs)), 'pressureDrop'),
+    wf.formula('pressureDrop', loadedSum, konstandopoulos2000, 'Eq. 1'),
+    wf.nested('cakeOnlyDrop', loadedPressureDropCalculation, asGiven(Object.keys(loadedInputs)), 'pressureDrop'),
     flowResistanceStep,
   ],
   assumptions: {
@@ -140,7 +129,7 @@ export const deepBedPressureDropCalculation = defineCalculation({
       const { channelFriction: friction } = context.constants;
       const result = deepBedDrop(channels, input, flow, deepBedMaterial(material, context.constants), friction);
       if (result === undefined)
-        return noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
+        return wf.noSolution('So much soot and ash does not fit into the inlet channels: nothing is left open.', ['sootMass']);
       warnOfDeepBed(input, context);
       const { parts, ...rest } = result;
       return {
@@ -159,8 +148,8 @@ export const deepBedPressureDropCalculation = defineCalculation({
 /** The closed form with all soot in the cake, where it has a result. */
 function closedForm(
   input: Parameters<typeof loadedPressureDropCalculation.evaluate>[0],
-  constants: ConstantValues<typeof loadedConstants>,
+  constants: wf.ConstantValues<typeof loadedConstants>,
 ) {
   const result = loadedPressureDropCalculation.evaluate(input, constants);
-  return isRefusal(result) ? undefined : result.pressureDrop;
+  return wf.isRefusal(result) ? undefined : result.pressureDrop;
 }

@@ -1,4 +1,4 @@
-import { cases, defineCalculation, formula, nested, oneOf, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, density, dynamicViscosity, fraction, length, ratio, temperature, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { standardAtmosphereCalculation } from '../../gas/standard-atmosphere/definition.js';
@@ -13,7 +13,7 @@ import { dropScaling } from '../sources.js';
 import { dropAtState } from './kernel.js';
 
 const pressure = (symbol: string, label: string, example: string) =>
-  quantity(absolutePressure, {
+  wf.quantity(absolutePressure, {
     symbol,
     label,
     description: 'Leave pressure and altitude blank for sea level.',
@@ -23,7 +23,7 @@ const pressure = (symbol: string, label: string, example: string) =>
     units: ['kPa', 'mbar', 'bar', 'psi'],
   });
 const height = (symbol: string, label: string, example: string) =>
-  quantity(length, {
+  wf.quantity(length, {
     symbol,
     label,
     description: 'Gives the pressure of the standard atmosphere; the drop of parts after the filter is left out.',
@@ -34,14 +34,14 @@ const height = (symbol: string, label: string, example: string) =>
   });
 /** Either the pressure or the altitude, in the working and in words. */
 const pressureStep = <const Key extends string>(gives: Key, pressureKey: string, altitudeKey: string) =>
-  cases(gives, {
+  wf.cases(gives, {
     [`known(${pressureKey})`]: pressureKey,
-    [`known(${altitudeKey})`]: nested(gives, standardAtmosphereCalculation, { altitude: altitudeKey }, 'ambientPressure'),
+    [`known(${altitudeKey})`]: wf.nested(gives, standardAtmosphereCalculation, { altitude: altitudeKey }, 'ambientPressure'),
     otherwise: 'seaLevelPressure',
   });
 const { referenceTemperature: viscosityTemperature, ...gasConstants } = filterConstants;
 
-export const dropAtReferenceStateCalculation = defineCalculation({
+export const dropAtReferenceStateCalculation = wf.defineCalculation({
   id: 'drop-at-reference-state',
   version: '1.0.0',
   subject: 'filter',
@@ -53,15 +53,15 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     pressureDrop: pressureDropInput,
     exhaustVolumeFlow: gasInputs.exhaustVolumeFlow,
     gasTemperature: gasInputs.gasTemperature,
-    ...oneOf(
+    ...wf.oneOf(
       {
         gasPressure: pressure('p', 'Absolute pressure of the gas after the filter', '98.6 kPa'),
         altitude: height('Z', 'Altitude of the measurement', '230 m'),
       },
       { required: false },
     ),
-    referenceVolumeFlow: optional(
-      quantity(volumeFlow, {
+    referenceVolumeFlow: wf.optional(
+      wf.quantity(volumeFlow, {
         symbol: 'Q_r',
         label: 'Flow to convert to',
         description: 'Actual flow. Leave blank to keep the same mass flow.',
@@ -70,7 +70,7 @@ export const dropAtReferenceStateCalculation = defineCalculation({
         example: '376 m3/h',
       }),
     ),
-    referenceTemperature: quantity(temperature, {
+    referenceTemperature: wf.quantity(temperature, {
       symbol: 'T_r',
       label: 'Gas temperature to convert to',
       range: '-40 <= x <= 1200 °C',
@@ -84,14 +84,14 @@ export const dropAtReferenceStateCalculation = defineCalculation({
       ],
       default: ['200 °C', 'a warm engine at raised speed without load'],
     }),
-    ...oneOf(
+    ...wf.oneOf(
       {
         referencePressure: pressure('p_r', 'Absolute pressure to convert to', '101.3 kPa'),
         referenceAltitude: height('Z_r', 'Altitude to convert to', '1000 m'),
       },
       { required: false },
     ),
-    inertialShare: quantity(fraction, {
+    inertialShare: wf.quantity(fraction, {
       symbol: 'x_i',
       label: 'Inertial part of the measured drop',
       description: 'From a fit over several points. A loaded filter has little, a pipe or a silencer nearly 100 %.',
@@ -101,21 +101,26 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    measuredPressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Pressure as measured', digits: 5, units: ['kPa', 'mbar'] }),
-    pressureThere: quantityOutput(absolutePressure, {
+    measuredPressure: wf.quantityOutput(absolutePressure, {
+      symbol: 'p',
+      label: 'Pressure as measured',
+      digits: 5,
+      units: ['kPa', 'mbar'],
+    }),
+    pressureThere: wf.quantityOutput(absolutePressure, {
       symbol: 'p_r',
       label: 'Pressure at the other state',
       digits: 5,
       units: ['kPa', 'mbar'],
     }),
-    viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity as measured', units: ['uPa.s'] }),
-    density: quantityOutput(density, { symbol: '\\rho', label: 'Density as measured', units: ['kg/m3'] }),
-    viscosityThere: quantityOutput(dynamicViscosity, { symbol: '\\mu_r', label: 'Viscosity at the other state', units: ['uPa.s'] }),
-    densityThere: quantityOutput(density, { symbol: '\\rho_r', label: 'Density at the other state', units: ['kg/m3'] }),
-    flowAtReference: quantityOutput(volumeFlow, { symbol: 'Q_r', label: 'Flow at the other state', units: ['m3/h', 'L/s'] }),
+    viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity as measured', units: ['uPa.s'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density as measured', units: ['kg/m3'] }),
+    viscosityThere: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu_r', label: 'Viscosity at the other state', units: ['uPa.s'] }),
+    densityThere: wf.quantityOutput(density, { symbol: '\\rho_r', label: 'Density at the other state', units: ['kg/m3'] }),
+    flowAtReference: wf.quantityOutput(volumeFlow, { symbol: 'Q_r', label: 'Flow at the other state', units: ['m3/h', 'L/s'] }),
   },
   outputs: {
-    dropFactor: quantityOutput(ratio, { symbol: 'f', label: 'Factor on the measured drop' }),
+    dropFactor: wf.quantityOutput(ratio, { symbol: 'f', label: 'Factor on the measured drop' }),
     referenceDrop: dropOutput('\\Delta p_r', 'Drop at the other state'),
   },
   constants: { ...gasConstants, viscosityTemperature, ...atmosphereConstants },
@@ -127,16 +132,16 @@ export const dropAtReferenceStateCalculation = defineCalculation({
     airViscosity('viscosityThere', 'referenceTemperature', 'viscosityTemperature'),
     airDensity('density', 'gasTemperature', 'measuredPressure'),
     airDensity('densityThere', 'referenceTemperature', 'pressureThere'),
-    cases('flowAtReference', {
+    wf.cases('flowAtReference', {
       'known(referenceVolumeFlow)': 'referenceVolumeFlow',
       otherwise: 'exhaustVolumeFlow * density / densityThere',
     }),
-    formula(
+    wf.formula(
       'dropFactor',
       '(1 - inertialShare) * viscosityThere * flowAtReference / (viscosity * exhaustVolumeFlow) + inertialShare * densityThere * flowAtReference ^ 2 / (density * exhaustVolumeFlow ^ 2)',
       dropScaling,
     ),
-    formula('referenceDrop', 'dropFactor * pressureDrop', konstandopoulos2008, 'Eq. 8'),
+    wf.formula('referenceDrop', 'dropFactor * pressureDrop', konstandopoulos2008, 'Eq. 8'),
   ],
   assumptions: {
     same_filter: 'The filter holds the same soot and ash at both states.',

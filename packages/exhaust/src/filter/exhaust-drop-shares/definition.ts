@@ -1,19 +1,4 @@
-import {
-  type Advice,
-  choiceOutput,
-  defineCalculation,
-  formula,
-  list,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  statement,
-  tableOutput,
-  text,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { differentialPressure, fraction, gaugePressure, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
@@ -21,7 +6,7 @@ import { budgetPractice } from '../sources.js';
 import { dropShares, furthestAbove, isAbove, type SharesVerdict, sharesVerdict } from './kernel.js';
 
 const drop = (symbol: string, label: string, description: string, example: string) =>
-  quantity(differentialPressure, {
+  wf.quantity(differentialPressure, {
     symbol,
     label,
     description,
@@ -35,9 +20,9 @@ const drop = (symbol: string, label: string, description: string, example: strin
   });
 
 const part = {
-  name: text({ label: 'Part', example: 'particulate filter', maxLength: 60 }),
+  name: wf.text({ label: 'Part', example: 'particulate filter', maxLength: 60 }),
   pressureDrop: drop('\\Delta p', 'Drop over the part', 'Between a tap before it and one after it.', '95 mbar'),
-  cleanDrop: optional(drop('\\Delta p_n', 'What it should be, if known', 'At this flow and temperature, clean or new.', '11 mbar')),
+  cleanDrop: wf.optional(drop('\\Delta p_n', 'What it should be, if known', 'At this flow and temperature, clean or new.', '11 mbar')),
 };
 
 const verdicts = {
@@ -48,9 +33,9 @@ const verdicts = {
   'normal-unknown': 'not decided: what the parts should be is not known',
 } as const satisfies Record<SharesVerdict, string>;
 
-const timesNormal = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 3 });
+const timesNormal = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 3 });
 
-export const exhaustDropSharesCalculation = defineCalculation({
+export const exhaustDropSharesCalculation = wf.defineCalculation({
   id: 'exhaust-drop-shares',
   version: '1.0.0',
   subject: 'filter',
@@ -59,7 +44,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
   keywords: ['back pressure', 'backpressure', 'which part is blocked', 'catalyst', 'silencer', 'budget'],
   method: 'drops in series',
   inputs: {
-    backPressure: quantity(gaugePressure, {
+    backPressure: wf.quantity(gaugePressure, {
       symbol: 'p_b',
       label: 'Back-pressure before the first part',
       description: 'Gauge pressure, with all parts and the tailpipe after it, at the same engine state as the drops.',
@@ -72,7 +57,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
       example: '139 mbar',
       units: ['mbar', 'kPa', 'bar', 'psi'],
     }),
-    parts: list(part, {
+    parts: wf.list(part, {
       label: 'Parts',
       min: 1,
       max: 20,
@@ -83,7 +68,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
         { name: 'silencer', pressureDrop: '10 mbar' },
       ],
     }),
-    readingUncertainty: quantity(differentialPressure, {
+    readingUncertainty: wf.quantity(differentialPressure, {
       symbol: 'u',
       label: 'Uncertainty of each reading',
       range: '0 <= x <= 50 mbar',
@@ -92,28 +77,28 @@ export const exhaustDropSharesCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    shares: tableOutput({
+    shares: wf.tableOutput({
       label: 'Parts',
       columns: {
-        part: textOutput({ label: 'Part' }),
+        part: wf.textOutput({ label: 'Part' }),
         pressureDrop: dropOutput('\\Delta p', 'Drop'),
-        share: quantityOutput(fraction, { symbol: 'x', label: 'Of the back-pressure', digits: 3, units: ['%'] }),
-        timesNormal: optional(timesNormal('\\Delta p/\\Delta p_n', 'Times what it should be')),
-        clearlyAbove: optional(timesNormal('\\Delta p/\\Delta p_n', 'Times what it should be, where clearly above')),
+        share: wf.quantityOutput(fraction, { symbol: 'x', label: 'Of the back-pressure', digits: 3, units: ['%'] }),
+        timesNormal: wf.optional(timesNormal('\\Delta p/\\Delta p_n', 'Times what it should be')),
+        clearlyAbove: wf.optional(timesNormal('\\Delta p/\\Delta p_n', 'Times what it should be, where clearly above')),
       },
     }),
   },
   outputs: {
     rest: dropOutput('\\Delta p_r', 'Not explained by the parts: pipes, bends, tailpipe'),
-    largestPart: textOutput({ label: 'Largest measured part' }),
-    largestShare: quantityOutput(fraction, { symbol: 'x', label: 'Its share of the back-pressure', digits: 3, units: ['%'] }),
-    furthestAboveNormal: optional(textOutput({ label: 'Part furthest above what it should be' })),
-    verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
-    lookAt: textOutput({ label: 'Look at' }),
+    largestPart: wf.textOutput({ label: 'Largest measured part' }),
+    largestShare: wf.quantityOutput(fraction, { symbol: 'x', label: 'Its share of the back-pressure', digits: 3, units: ['%'] }),
+    furthestAboveNormal: wf.optional(wf.textOutput({ label: 'Part furthest above what it should be' })),
+    verdict: wf.choiceOutput({ label: 'Verdict', options: verdicts }),
+    lookAt: wf.textOutput({ label: 'Look at' }),
   },
   answer: 'lookAt',
   steps: [
-    rows(
+    wf.rows(
       'shares',
       {
         pressureDrop: 'parts.pressureDrop',
@@ -123,11 +108,11 @@ export const exhaustDropSharesCalculation = defineCalculation({
       },
       budgetPractice,
     ),
-    formula('rest', 'backPressure - sum(parts.pressureDrop)'),
-    statement('largestPart', 'Largest drop: [[largestPart]].'),
-    formula('largestShare', 'max(shares.share)'),
-    statement('furthestAboveNormal', 'Of the parts above what they should be, the most times: [[furthestAboveNormal]].'),
-    verdict(
+    wf.formula('rest', 'backPressure - sum(parts.pressureDrop)'),
+    wf.statement('largestPart', 'Largest drop: [[largestPart]].'),
+    wf.formula('largestShare', 'max(shares.share)'),
+    wf.statement('furthestAboveNormal', 'Of the parts above what they should be, the most times: [[furthestAboveNormal]].'),
+    wf.verdict(
       'verdict',
       {
         contradict: 'rest < -2 * readingUncertainty * sqrt(count(parts) + 1)',
@@ -138,7 +123,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
       },
       budgetPractice,
     ),
-    statement('lookAt', 'What follows from that: [[lookAt]].'),
+    wf.statement('lookAt', 'What follows from that: [[lookAt]].'),
   ],
   assumptions: { same_state: 'All readings belong to one steady engine state; the tailpipe ends at ambient pressure.' },
   limits: {
@@ -183,7 +168,7 @@ export const exhaustDropSharesCalculation = defineCalculation({
     };
   },
   advise({ verdict, furthestAboveNormal, largestPart }) {
-    const advice: Advice[] = [];
+    const advice: wf.Advice[] = [];
     if (verdict === 'contradict') {
       return [
         { tone: 'do', text: 'Read zero and taps again, and take all readings at one engine state.' },

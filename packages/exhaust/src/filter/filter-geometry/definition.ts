@@ -1,4 +1,4 @@
-import { cases, countOutput, defineCalculation, formula, isRefusal, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { area, fraction, length, ratio, volume } from '@wallflow/units';
 import { konstandopoulos2000 } from '../../sources.js';
 import { geometryInputs } from '../inputs.js';
@@ -6,12 +6,13 @@ import { resolveGeometry } from '../resolve.js';
 import { checkerboard, wang2021 } from '../sources.js';
 import { cellPitch, cornerWall, filtrationArea, inletVoidVolume } from './kernel.js';
 
-const width = (symbol: string, label: string, digits = 5) => quantityOutput(length, { symbol, label, digits, units: ['mm', 'mil', 'um'] });
+const width = (symbol: string, label: string, digits = 5) =>
+  wf.quantityOutput(length, { symbol, label, digits, units: ['mm', 'mil', 'um'] });
 const share = (symbol: string, label: string, description?: string) =>
-  quantityOutput(fraction, { symbol, label, ...(description === undefined ? {} : { description }), digits: 4, units: ['%', '1'] });
-const cells = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 6 });
+  wf.quantityOutput(fraction, { symbol, label, ...(description === undefined ? {} : { description }), digits: 4, units: ['%', '1'] });
+const cells = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 6 });
 
-export const filterGeometryCalculation = defineCalculation({
+export const filterGeometryCalculation = wf.defineCalculation({
   id: 'filter-geometry',
   version: '1.0.0',
   subject: 'filter',
@@ -23,28 +24,28 @@ export const filterGeometryCalculation = defineCalculation({
   intermediates: {
     pitch: width('s', 'Pitch of the cells'),
     cornerWall: width('w_c', 'Wall left between the corners of the wider cells', 4),
-    openLength: quantityOutput(length, { symbol: 'L', label: 'Length that filters', digits: 5, units: ['mm', 'in'] }),
+    openLength: wf.quantityOutput(length, { symbol: 'L', label: 'Length that filters', digits: 5, units: ['mm', 'in'] }),
     inletShare: share('x_{in}', 'Inlet cells out of all'),
     outletShare: share('x_{out}', 'Outlet cells out of all'),
-    frontalArea: quantityOutput(area, { symbol: 'A_f', label: 'Face area', digits: 5, units: ['cm2', 'm2', 'in2'] }),
+    frontalArea: wf.quantityOutput(area, { symbol: 'A_f', label: 'Face area', digits: 5, units: ['cm2', 'm2', 'in2'] }),
     inletCells: cells('n_{in}', 'Inlet cells by area'),
     outletCells: cells('n_{out}', 'Outlet cells by area'),
   },
   outputs: {
     inletWidth: width('\\alpha_{in}', 'Clear width of an inlet channel'),
     outletWidth: width('\\alpha_{out}', 'Clear width of an outlet channel'),
-    bodyVolume: quantityOutput(volume, { symbol: 'V_f', label: 'Volume of the filter', digits: 5, units: ['L', 'in3'] }),
-    inletCount: countOutput({ symbol: 'N_{in}', label: 'Inlet channels' }),
-    outletCount: countOutput({ symbol: 'N_{out}', label: 'Outlet channels' }),
+    bodyVolume: wf.quantityOutput(volume, { symbol: 'V_f', label: 'Volume of the filter', digits: 5, units: ['L', 'in3'] }),
+    inletCount: wf.countOutput({ symbol: 'N_{in}', label: 'Inlet channels' }),
+    outletCount: wf.countOutput({ symbol: 'N_{out}', label: 'Outlet channels' }),
     openFrontalArea: share('OFA', 'Open part of the face, all channels'),
     inletOpenFrontalArea: share('OFA_{in}', 'Open part of the inlet face', 'What the gas meets: the outlet channels are plugged there.'),
-    inletVoidVolume: quantityOutput(volume, {
+    inletVoidVolume: wf.quantityOutput(volume, {
       symbol: 'V_{in}',
       label: 'Empty volume of the inlet channels',
       description: 'Room for soot and ash.',
       units: ['L', 'cm3'],
     }),
-    filtrationArea: quantityOutput(area, {
+    filtrationArea: wf.quantityOutput(area, {
       symbol: 'A_w',
       label: 'Filtration area',
       description: 'Wall between inlet and outlet channels, counted on the inlet side.',
@@ -53,29 +54,29 @@ export const filterGeometryCalculation = defineCalculation({
   },
   answer: 'filtrationArea',
   steps: [
-    formula('pitch', '1 / sqrt(cellDensity)', konstandopoulos2000, 'Eq. A3'),
-    formula('outletWidth', '2 * (pitch - wallThickness) / (1 + inletWidthRatio)', konstandopoulos2000, 'Eq. A3 for equal cells'),
-    formula('inletWidth', 'inletWidthRatio * outletWidth'),
-    formula(
+    wf.formula('pitch', '1 / sqrt(cellDensity)', konstandopoulos2000, 'Eq. A3'),
+    wf.formula('outletWidth', '2 * (pitch - wallThickness) / (1 + inletWidthRatio)', konstandopoulos2000, 'Eq. A3 for equal cells'),
+    wf.formula('inletWidth', 'inletWidthRatio * outletWidth'),
+    wf.formula(
       'cornerWall',
       'sqrt(2) * (pitch - max(inletWidth, outletWidth))',
       checkerboard,
       undefined,
       'Cells of one sort are diagonal neighbours, one pitch apart both ways.',
     ),
-    formula('openLength', 'filterLength - 2 * plugLength'),
-    cases('bodyVolume', { 'known(filterVolume)': 'filterVolume', otherwise: 'pi / 4 * filterDiameter ^ 2 * filterLength' }),
-    formula('frontalArea', 'bodyVolume / filterLength'),
-    cases('inletShare', { "layout == 'alternate'": '1 / 2', otherwise: '3 / 4' }),
-    formula('outletShare', '1 - inletShare'),
-    formula('inletCells', 'inletShare * cellDensity * frontalArea', wang2021, 'Eq. 11', 'Cells cut by the rim count by their area.'),
-    formula('outletCells', 'outletShare * cellDensity * frontalArea', wang2021, 'Eq. 11'),
-    formula('inletCount', 'round(inletCells)'),
-    formula('outletCount', 'round(outletCells)'),
-    formula('inletOpenFrontalArea', 'inletCells * inletWidth ^ 2 / frontalArea'),
-    formula('openFrontalArea', 'inletOpenFrontalArea + outletCells * outletWidth ^ 2 / frontalArea'),
-    formula('inletVoidVolume', 'inletCells * inletWidth ^ 2 * openLength'),
-    formula(
+    wf.formula('openLength', 'filterLength - 2 * plugLength'),
+    wf.cases('bodyVolume', { 'known(filterVolume)': 'filterVolume', otherwise: 'pi / 4 * filterDiameter ^ 2 * filterLength' }),
+    wf.formula('frontalArea', 'bodyVolume / filterLength'),
+    wf.cases('inletShare', { "layout == 'alternate'": '1 / 2', otherwise: '3 / 4' }),
+    wf.formula('outletShare', '1 - inletShare'),
+    wf.formula('inletCells', 'inletShare * cellDensity * frontalArea', wang2021, 'Eq. 11', 'Cells cut by the rim count by their area.'),
+    wf.formula('outletCells', 'outletShare * cellDensity * frontalArea', wang2021, 'Eq. 11'),
+    wf.formula('inletCount', 'round(inletCells)'),
+    wf.formula('outletCount', 'round(outletCells)'),
+    wf.formula('inletOpenFrontalArea', 'inletCells * inletWidth ^ 2 / frontalArea'),
+    wf.formula('openFrontalArea', 'inletOpenFrontalArea + outletCells * outletWidth ^ 2 / frontalArea'),
+    wf.formula('inletVoidVolume', 'inletCells * inletWidth ^ 2 * openLength'),
+    wf.formula(
       'filtrationArea',
       '4 * min(inletCells, outletCells) * inletWidth * openLength',
       konstandopoulos2000,
@@ -95,7 +96,7 @@ export const filterGeometryCalculation = defineCalculation({
   },
   compute(input, { warn }) {
     const resolved = resolveGeometry(input);
-    if (isRefusal(resolved)) return resolved;
+    if (wf.isRefusal(resolved)) return resolved;
     const { channels, frontalArea, filterVolume } = resolved;
     const { inletWidth, outletWidth, inletCount, outletCount } = channels;
     if (cornerWall(input.cellDensity, channels) < input.wallThickness) {

@@ -1,14 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  defineCalculation,
-  formula,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-  whenGiven,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, density, differentialPressure, dynamicViscosity, fraction, temperature, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2008, siBrochure } from '../../sources.js';
@@ -22,7 +12,7 @@ import { benchDropAt, benchRatioUncertainty, benchVerdict } from './kernel.js';
 import { opennessPractice } from './sources.js';
 
 const share = (symbol: string, label: string, value: string, reason: string) =>
-  quantity(fraction, {
+  wf.quantity(fraction, {
     symbol,
     label,
     range: '0 <= x <= 50 %',
@@ -51,8 +41,8 @@ const benchFlow = {
 } as const;
 /** Viscosity and density of the air in one state. */
 const airOf = (symbol: string, where: string) => ({
-  viscosity: quantityOutput(dynamicViscosity, { symbol: `\\mu_{${symbol}}`, label: `Viscosity of ${where}`, units: ['uPa.s'] }),
-  density: quantityOutput(density, { symbol: `\\rho_{${symbol}}`, label: `Density of ${where}`, units: ['kg/m3'] }),
+  viscosity: wf.quantityOutput(dynamicViscosity, { symbol: `\\mu_{${symbol}}`, label: `Viscosity of ${where}`, units: ['uPa.s'] }),
+  density: wf.quantityOutput(density, { symbol: `\\rho_{${symbol}}`, label: `Density of ${where}`, units: ['kg/m3'] }),
 });
 const [benchAir, standardAir, newAir] = [
   airOf('b', 'the air on the bench'),
@@ -70,9 +60,9 @@ const combined = (share: string) => `sqrt(relativeDropUncertainty ^ 2 + (1 + ${s
 const bothWays = (condition: (ratio: string, uncertainty: string) => string) =>
   `(${condition('ratioToNew', 'ratioUncertainty')}) and (known(newFlow) or (${condition('otherRatio', 'otherUncertainty')}))`;
 
-const percent = (symbol: string, label: string, digits = 2) => quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
+const percent = (symbol: string, label: string, digits = 2) => wf.quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
 
-export const flowBenchDropCalculation = defineCalculation({
+export const flowBenchDropCalculation = wf.defineCalculation({
   id: 'flow-bench-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -82,24 +72,24 @@ export const flowBenchDropCalculation = defineCalculation({
   method: 'both drops brought to the flow and air of the new value, verdict with uncertainty',
   inputs: {
     pressureDrop: pressureDropInput,
-    benchFlow: quantity(volumeFlow, {
+    benchFlow: wf.quantity(volumeFlow, {
       symbol: 'Q',
       label: 'Air flow on the bench',
       description: 'Actual flow at the air temperature and pressure of the bench.',
       ...benchFlow,
     }),
-    airTemperature: quantity(temperature, { ...airTemperature('T', 'Air temperature'), example: '14 °C' }),
-    ambientPressure: quantity(absolutePressure, { ...airPressure('p', 'Ambient pressure'), example: '986 hPa' }),
-    standardTemperature: quantity(temperature, {
+    airTemperature: wf.quantity(temperature, { ...airTemperature('T', 'Air temperature'), example: '14 °C' }),
+    ambientPressure: wf.quantity(absolutePressure, { ...airPressure('p', 'Ambient pressure'), example: '986 hPa' }),
+    standardTemperature: wf.quantity(temperature, {
       ...airTemperature('T_s', 'Standard air temperature'),
       default: ['20 °C', 'benches use 20 to 25 °C; name the one that is used'],
     }),
-    standardPressure: quantity(absolutePressure, {
+    standardPressure: wf.quantity(absolutePressure, {
       ...airPressure('p_s', 'Standard air pressure'),
       default: ['1013.25 hPa', 'the usual standard pressure'],
     }),
-    newDrop: optional(
-      quantity(differentialPressure, {
+    newDrop: wf.optional(
+      wf.quantity(differentialPressure, {
         symbol: '\\Delta p_n',
         label: 'Drop of a new filter, if known',
         description: 'Or the recorded drop of this filter when it was clean. Enter the flow and the air of that measurement too.',
@@ -108,29 +98,29 @@ export const flowBenchDropCalculation = defineCalculation({
         example: '7.3 mbar',
       }),
     ),
-    ...whenGiven('newDrop', {
-      newFlow: optional(
-        quantity(volumeFlow, {
+    ...wf.whenGiven('newDrop', {
+      newFlow: wf.optional(
+        wf.quantity(volumeFlow, {
           symbol: 'Q_n',
           label: 'Air flow at which the new value was taken',
           description: 'Actual flow in the air of that day. For a value at a standard flow: that flow, with the standard air.',
           ...benchFlow,
         }),
       ),
-      newTemperature: optional(
-        quantity(temperature, {
+      newTemperature: wf.optional(
+        wf.quantity(temperature, {
           ...airTemperature('T_n', 'Air temperature at which the new value was taken', 'Leave blank for standard air.'),
           example: '20 °C',
         }),
       ),
-      newPressure: optional(
-        quantity(absolutePressure, {
+      newPressure: wf.optional(
+        wf.quantity(absolutePressure, {
           ...airPressure('p_n', 'Air pressure at which the new value was taken', 'Leave blank for standard air.'),
           example: '1013.25 hPa',
         }),
       ),
     }),
-    allowedRatio: quantity(fraction, {
+    allowedRatio: wf.quantity(fraction, {
       symbol: 'r_{max}',
       label: 'Accepted up to',
       description: 'Of the new value.',
@@ -138,7 +128,7 @@ export const flowBenchDropCalculation = defineCalculation({
       usual: ['105 %', '130 %', 'common practice'],
       default: ['115 %', 'common practice, no source: 110 to 115 %'],
     }),
-    lowestDropRatio: quantity(fraction, {
+    lowestDropRatio: wf.quantity(fraction, {
       symbol: 'r_{min}',
       label: 'Not believed below',
       description: 'Of the new value. A filter does not become more open than new.',
@@ -146,7 +136,7 @@ export const flowBenchDropCalculation = defineCalculation({
       usual: ['75 %', '95 %', 'own derivation: scatter between parts of one kind'],
       default: ['85 %', 'common practice, no source: the upper limit mirrored'],
     }),
-    inertialShare: quantity(fraction, {
+    inertialShare: wf.quantity(fraction, {
       symbol: 'x_i',
       label: 'Inertial part of the drop',
       range: '0 <= x <= 100 %',
@@ -162,21 +152,21 @@ export const flowBenchDropCalculation = defineCalculation({
     benchDensity: benchAir.density,
     standardViscosity: standardAir.viscosity,
     standardDensity: standardAir.density,
-    standardFlow: quantityOutput(volumeFlow, { symbol: 'Q_s', label: 'The same mass flow at standard air', units: ['m3/h'] }),
-    newViscosity: optional(newAir.viscosity),
-    newDensity: optional(newAir.density),
-    newStateFlow: optional(quantityOutput(volumeFlow, { symbol: 'Q_n', label: 'Flow at which both are compared', units: ['m3/h'] })),
-    comparedDrop: optional(dropOutput('\\Delta p_c', 'Cleaned filter at the flow and air of the new value')),
-    comparedShare: optional(percent('x_n', 'Inertial part of the drop there')),
-    ratioUncertainty: optional(percent('u_r', 'Relative standard uncertainty of the ratio')),
-    otherDrop: optional(dropOutput("\\Delta p_c'", 'Cleaned filter, if the new value was taken at the same actual flow')),
-    otherRatio: optional(percent("r'", 'Of the new value, in that case')),
-    otherUncertainty: optional(percent("u_r'", 'Relative standard uncertainty of the ratio, in that case')),
+    standardFlow: wf.quantityOutput(volumeFlow, { symbol: 'Q_s', label: 'The same mass flow at standard air', units: ['m3/h'] }),
+    newViscosity: wf.optional(newAir.viscosity),
+    newDensity: wf.optional(newAir.density),
+    newStateFlow: wf.optional(wf.quantityOutput(volumeFlow, { symbol: 'Q_n', label: 'Flow at which both are compared', units: ['m3/h'] })),
+    comparedDrop: wf.optional(dropOutput('\\Delta p_c', 'Cleaned filter at the flow and air of the new value')),
+    comparedShare: wf.optional(percent('x_n', 'Inertial part of the drop there')),
+    ratioUncertainty: wf.optional(percent('u_r', 'Relative standard uncertainty of the ratio')),
+    otherDrop: wf.optional(dropOutput("\\Delta p_c'", 'Cleaned filter, if the new value was taken at the same actual flow')),
+    otherRatio: wf.optional(percent("r'", 'Of the new value, in that case')),
+    otherUncertainty: wf.optional(percent("u_r'", 'Relative standard uncertainty of the ratio, in that case')),
   },
   outputs: {
     standardDrop: dropOutput('\\Delta p_s', 'Drop at standard air'),
-    ratioToNew: optional(percent('r', 'Of the new value', 3)),
-    verdict: choiceOutput({
+    ratioToNew: wf.optional(percent('r', 'Of the new value', 3)),
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         pass: 'accepted',
@@ -194,27 +184,27 @@ export const flowBenchDropCalculation = defineCalculation({
     airDensity('benchDensity', 'airTemperature', 'ambientPressure'),
     airViscosity('standardViscosity', 'standardTemperature'),
     airDensity('standardDensity', 'standardTemperature', 'standardPressure'),
-    formula('standardFlow', 'benchFlow * benchDensity / standardDensity', siBrochure),
-    formula('standardDrop', converted('standardViscosity', 'standardDensity', 'standardFlow'), dropScaling),
-    cases('newViscosity', {
+    wf.formula('standardFlow', 'benchFlow * benchDensity / standardDensity', siBrochure),
+    wf.formula('standardDrop', converted('standardViscosity', 'standardDensity', 'standardFlow'), dropScaling),
+    wf.cases('newViscosity', {
       'known(newTemperature)': airViscosity('newViscosity', 'newTemperature'),
       otherwise: 'standardViscosity',
     }),
-    cases('newDensity', {
+    wf.cases('newDensity', {
       'known(newTemperature) and known(newPressure)': airDensity('newDensity', 'newTemperature', 'newPressure'),
       'known(newTemperature)': airDensity('newDensity', 'newTemperature', 'standardPressure'),
       'known(newPressure)': airDensity('newDensity', 'standardTemperature', 'newPressure'),
       otherwise: 'standardDensity',
     }),
-    cases('newStateFlow', { 'known(newFlow)': 'newFlow', otherwise: 'benchFlow * benchDensity / newDensity' }, siBrochure),
-    formula('comparedDrop', converted('newViscosity', 'newDensity', 'newStateFlow'), dropScaling),
-    formula('comparedShare', inertialPart('newStateFlow', 'comparedDrop'), dropScaling),
-    formula('ratioToNew', 'comparedDrop / newDrop'),
-    formula('ratioUncertainty', combined('comparedShare')),
-    formula('otherDrop', converted('newViscosity', 'newDensity', 'benchFlow'), dropScaling),
-    formula('otherRatio', 'otherDrop / newDrop'),
-    formula('otherUncertainty', combined(inertialPart('benchFlow', 'otherDrop'))),
-    verdict(
+    wf.cases('newStateFlow', { 'known(newFlow)': 'newFlow', otherwise: 'benchFlow * benchDensity / newDensity' }, siBrochure),
+    wf.formula('comparedDrop', converted('newViscosity', 'newDensity', 'newStateFlow'), dropScaling),
+    wf.formula('comparedShare', inertialPart('newStateFlow', 'comparedDrop'), dropScaling),
+    wf.formula('ratioToNew', 'comparedDrop / newDrop'),
+    wf.formula('ratioUncertainty', combined('comparedShare')),
+    wf.formula('otherDrop', converted('newViscosity', 'newDensity', 'benchFlow'), dropScaling),
+    wf.formula('otherRatio', 'otherDrop / newDrop'),
+    wf.formula('otherUncertainty', combined(inertialPart('benchFlow', 'otherDrop'))),
+    wf.verdict(
       'verdict',
       {
         'no-baseline': 'not known(newDrop)',

@@ -1,4 +1,4 @@
-import { defineCalculation, formula, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { flowResistance as flowResistanceKind, pressurePerVolumeFlow, ratio, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
@@ -8,7 +8,7 @@ import { resolveViscosity } from '../resolve.js';
 import { restrictionPractice } from '../sources.js';
 import { flowResistance } from './kernel.js';
 
-export const flowResistanceCalculation = defineCalculation({
+export const flowResistanceCalculation = wf.defineCalculation({
   id: 'flow-resistance',
   version: '1.0.0',
   subject: 'filter',
@@ -19,8 +19,8 @@ export const flowResistanceCalculation = defineCalculation({
   inputs: {
     pressureDrop: pressureDropInput,
     ...gasInputs,
-    filterVolume: optional(
-      quantity(volume, {
+    filterVolume: wf.optional(
+      wf.quantity(volume, {
         symbol: 'V',
         label: 'Filter volume, if known',
         description: 'Lets filters of different size be compared.',
@@ -32,7 +32,7 @@ export const flowResistanceCalculation = defineCalculation({
   },
   intermediates: {
     ...gasViscosity.outputs,
-    dropPerFlow: quantityOutput(pressurePerVolumeFlow, {
+    dropPerFlow: wf.quantityOutput(pressurePerVolumeFlow, {
       symbol: '\\Delta p/Q',
       label: 'Drop per volume flow',
       description: 'Still depends on temperature; often quoted in the trade.',
@@ -40,14 +40,14 @@ export const flowResistanceCalculation = defineCalculation({
     }),
   },
   outputs: {
-    flowResistance: quantityOutput(flowResistanceKind, {
+    flowResistance: wf.quantityOutput(flowResistanceKind, {
       symbol: 'R',
       label: 'Flow resistance',
       description: 'Compare this number before and after.',
       units: ['1/mm3', '1/m3'],
     }),
-    sizedResistance: optional(
-      quantityOutput(ratio, {
+    sizedResistance: wf.optional(
+      wf.quantityOutput(ratio, {
         symbol: 'R V',
         label: 'Resistance times filter volume',
         description: 'A pure number that compares filters of different size.',
@@ -58,9 +58,9 @@ export const flowResistanceCalculation = defineCalculation({
   constants: gasViscosity.constants,
   steps: [
     gasViscosity.step,
-    formula('dropPerFlow', 'pressureDrop / exhaustVolumeFlow'),
-    formula('flowResistance', 'pressureDrop / (viscosity * exhaustVolumeFlow)', konstandopoulos2000, 'Eq. 1 divided by μ Q'),
-    formula('sizedResistance', 'flowResistance * filterVolume'),
+    wf.formula('dropPerFlow', 'pressureDrop / exhaustVolumeFlow'),
+    wf.formula('flowResistance', 'pressureDrop / (viscosity * exhaustVolumeFlow)', konstandopoulos2000, 'Eq. 1 divided by μ Q'),
+    wf.formula('sizedResistance', 'flowResistance * filterVolume'),
   ],
   assumptions: {
     flow_in_the_middle:

@@ -1,4 +1,4 @@
-import { choiceOutput, defineCalculation, formula, optional, verdict } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
 import { allowedZeroInput, sensorReading } from '../sensor-inputs.js';
@@ -6,7 +6,7 @@ import { sensorPractice } from '../sources.js';
 import { separateZero } from './kernel.js';
 import { hoseSwapVerdict } from './kernel-verdict.js';
 
-export const hoseSwapTestCalculation = defineCalculation({
+export const hoseSwapTestCalculation = wf.defineCalculation({
   id: 'hose-swap-test',
   version: '1.0.0',
   subject: 'filter',
@@ -21,9 +21,9 @@ export const hoseSwapTestCalculation = defineCalculation({
   },
   intermediates: {},
   outputs: {
-    pressureDrop: optional(dropOutput('\\Delta p', 'Drop without the zero error')),
-    zeroError: optional(dropOutput('z', 'Zero error of the sensor')),
-    verdict: choiceOutput({
+    pressureDrop: wf.optional(dropOutput('\\Delta p', 'Drop without the zero error')),
+    zeroError: wf.optional(dropOutput('z', 'Zero error of the sensor')),
+    verdict: wf.choiceOutput({
       label: 'What it shows',
       options: {
         plausible: 'sensor and connection are plausible',
@@ -38,9 +38,9 @@ export const hoseSwapTestCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('pressureDrop', '(normalReading - swappedReading) / 2', sensorPractice),
-    formula('zeroError', '(normalReading + swappedReading) / 2', sensorPractice),
-    verdict(
+    wf.formula('pressureDrop', '(normalReading - swappedReading) / 2', sensorPractice),
+    wf.formula('zeroError', '(normalReading + swappedReading) / 2', sensorPractice),
+    wf.verdict(
       'verdict',
       {
         'no-signal': 'max(abs(normalReading), abs(swappedReading)) <= 2 * allowedZero',

@@ -1,4 +1,4 @@
-import { defineCalculation, formula, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massConcentration, surfaceLoad } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
@@ -25,7 +25,7 @@ import { warnOfLoad } from '../load-warnings.js';
 import { acicularCeramicStudy, unequalCells, yao2023 } from '../sources.js';
 import { loadedDropParts } from './kernel.js';
 
-export const loadedPressureDropCalculation = defineCalculation({
+export const loadedPressureDropCalculation = wf.defineCalculation({
   id: 'loaded-pressure-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -37,8 +37,8 @@ export const loadedPressureDropCalculation = defineCalculation({
   intermediates: {
     ...flowStateOutputs,
     ...depositOutputs,
-    sootLoad: quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', units: ['g/L'] }),
-    sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
+    sootLoad: wf.quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', units: ['g/L'] }),
+    sootOnWall: wf.quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', units: ['g/m2'] }),
     ...loadedPartOutputs,
   },
   outputs: { pressureDrop: dropOutput('\\Delta p', 'Pressure drop'), flowResistance: flowResistanceOutput },
@@ -50,13 +50,13 @@ export const loadedPressureDropCalculation = defineCalculation({
     ...ashSteps,
     ...cakeSteps('sootMass'),
     bodyLoad('sootLoad', 'sootMass'),
-    formula('sootOnWall', 'sootMass / filtrationArea'),
+    wf.formula('sootOnWall', 'sootMass / filtrationArea'),
     ...velocitySteps(),
     ...machSteps,
     wallStep('Drop'),
     ...layerSteps('Drop'),
     ...otherPartSteps('Drop'),
-    formula('pressureDrop', loadedSum, konstandopoulos2000, 'Eq. 1'),
+    wf.formula('pressureDrop', loadedSum, konstandopoulos2000, 'Eq. 1'),
     flowResistanceStep,
   ],
   assumptions: { ...assumed.middle, ...assumed.evenFlow, ...assumed.evenCake, ...assumed.oneDensity },

@@ -1,4 +1,4 @@
-import { cases, defineCalculation, formula, nested, noSolution, quantityOutput, rows, tableOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, inertialCoefficient, length, ratio, velocity } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
@@ -24,11 +24,11 @@ import { layerResistance, loadedDropParts } from '../loaded-pressure-drop/kernel
 import { bissett1984, liu2021, unequalCells } from '../sources.js';
 import { channelProfile } from './kernel.js';
 
-const speed = (symbol: string, label: string) => quantityOutput(velocity, { symbol, label, units: ['m/s', 'mm/s'] });
+const speed = (symbol: string, label: string) => wf.quantityOutput(velocity, { symbol, label, units: ['m/s', 'mm/s'] });
 const { contractionDrop, expansionDrop } = cleanPartOutputs;
 const places = 21;
 
-export const oneDimensionalPressureDropCalculation = defineCalculation({
+export const oneDimensionalPressureDropCalculation = wf.defineCalculation({
   id: 'one-dimensional-pressure-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -40,18 +40,23 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
   intermediates: {
     ...flowStateOutputs,
     ...depositOutputs,
-    wallResistance: quantityOutput(inertialCoefficient, { symbol: 'R_w', label: 'Resistance of wall and layers', units: ['1/m'] }),
+    wallResistance: wf.quantityOutput(inertialCoefficient, { symbol: 'R_w', label: 'Resistance of wall and layers', units: ['1/m'] }),
     contractionDrop,
     expansionDrop,
     channelDrop: dropOutput('\\Delta p_{12}', 'From the entrance of the inlet channels to the end of the outlet channels'),
     closedFormDrop: dropOutput('\\Delta p_0', 'Closed form with even wall flow, for comparison'),
-    modelDifference: quantityOutput(fraction, { symbol: '\\delta', label: 'This model against the closed form', digits: 3, units: ['%'] }),
+    modelDifference: wf.quantityOutput(fraction, {
+      symbol: '\\delta',
+      label: 'This model against the closed form',
+      digits: 3,
+      units: ['%'],
+    }),
   },
   outputs: {
-    profile: tableOutput({
+    profile: wf.tableOutput({
       label: 'Along the channels',
       columns: {
-        distanceFromInlet: quantityOutput(length, { symbol: 'z', label: 'Distance from the inlet', units: ['mm', 'in'] }),
+        distanceFromInlet: wf.quantityOutput(length, { symbol: 'z', label: 'Distance from the inlet', units: ['mm', 'in'] }),
         wallVelocity: speed('u_w', 'Through the wall'),
         inletVelocity: speed('u_1', 'In the inlet channel'),
         outletVelocity: speed('u_2', 'In the outlet channel'),
@@ -60,7 +65,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
       },
       plot: { x: 'distanceFromInlet', y: ['inletPressure', 'outletPressure'] },
     }),
-    wallFlowUnevenness: quantityOutput(ratio, {
+    wallFlowUnevenness: wf.quantityOutput(ratio, {
       symbol: 'u_{max}/\\bar{u}',
       label: 'Largest wall flow over the mean',
       description: 'Soot settles unevenly in this measure.',
@@ -77,13 +82,13 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
     ...cakeSteps('sootMass'),
     ...velocitySteps(),
     ...machSteps,
-    cases('wallResistance', {
+    wf.cases('wallResistance', {
       "layout == 'alternate'":
         'wallThickness / wallPermeability + min(inletWidth, outletWidth) / 4 * (ln(1 / (1 - sootFill)) / cakePermeability + ln(1 / (1 - ashFill)) / ashPermeability)',
       otherwise:
         'wallThickness / wallPermeability + 3 / 4 * min(1, outletWidth / inletWidth) * (sootFill * widthOnAsh ^ 2 / cakePermeability + ashFill * inletWidth ^ 2 / ashPermeability) / inletWidth',
     }),
-    rows(
+    wf.rows(
       'profile',
       {
         distanceFromInlet: `(row - 1) / ${places - 1} * cakeLength`,
@@ -94,13 +99,13 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
       'Eqs 11 and 12, after Bissett 1984',
       'Velocities and the pressure in the outlet channel come from the balances of mass and momentum along both channels, solved together: what leaves the inlet channel passes the wall, and friction and momentum change the pressure. The pressure in the inlet channel is that in the outlet channel plus the wall.',
     ),
-    formula('wallFlowUnevenness', 'max(profile.wallVelocity) / wallVelocity'),
-    formula('channelDrop', 'first(profile.inletPressure)'),
+    wf.formula('wallFlowUnevenness', 'max(profile.wallVelocity) / wallVelocity'),
+    wf.formula('channelDrop', 'first(profile.inletPressure)'),
     contractionStep('Drop'),
     expansionStep('Drop'),
-    formula('pressureDrop', 'channelDrop + contractionDrop + expansionDrop'),
-    nested('closedFormDrop', loadedPressureDropCalculation, asGiven(Object.keys(loadedInputs)), 'pressureDrop'),
-    formula('modelDifference', 'pressureDrop / closedFormDrop - 1'),
+    wf.formula('pressureDrop', 'channelDrop + contractionDrop + expansionDrop'),
+    wf.nested('closedFormDrop', loadedPressureDropCalculation, asGiven(Object.keys(loadedInputs)), 'pressureDrop'),
+    wf.formula('modelDifference', 'pressureDrop / closedFormDrop - 1'),
   ],
   assumptions: {
     ...assumed.middle,
@@ -128,7 +133,7 @@ export const oneDimensionalPressureDropCalculation = defineCalculation({
       const { channelFriction: friction } = context.constants;
       const { status, points, channelDrop, ...ends } = channelProfile(loaded, flow, material, places, friction);
       if (status !== 'converged')
-        return noSolution('The flow along such narrow channels cannot be resolved. Use the closed form.', ['sootMass']);
+        return wf.noSolution('The flow along such narrow channels cannot be resolved. Use the closed form.', ['sootMass']);
       if (points.some((point) => point.wallVelocity < 0))
         context.warn('backward_flow', 'Somewhere the gas passes the wall backwards: inertia is stronger than the wall.');
       warnOfLoad(loaded, input.sootMass, context);

@@ -1,15 +1,4 @@
-import {
-  choiceOutput,
-  defineCalculation,
-  formula,
-  list,
-  noSolution,
-  quantity,
-  quantityOutput,
-  statement,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
@@ -22,7 +11,7 @@ const reading = {
 };
 const readings = (...values: number[]) => values.map((value) => ({ pressureDrop: `${value} mbar` }));
 
-export const sensorLagTestCalculation = defineCalculation({
+export const sensorLagTestCalculation = wf.defineCalculation({
   id: 'sensor-lag-test',
   version: '1.0.0',
   subject: 'filter',
@@ -31,7 +20,7 @@ export const sensorLagTestCalculation = defineCalculation({
   keywords: ['lag', 'hose', 'condensate', 'soot in the hose', 'step'],
   method: 'time to 63.2 % of a step',
   inputs: {
-    interval: quantity(time, {
+    interval: wf.quantity(time, {
       symbol: '\\Delta t',
       label: 'Time between two readings',
       range: '0 < x <= 60 s',
@@ -39,21 +28,21 @@ export const sensorLagTestCalculation = defineCalculation({
       example: '0.25 s',
       units: ['s', 'ms'],
     }),
-    before: list(reading, {
+    before: wf.list(reading, {
       label: 'Readings before the step',
       description: 'Steady; the last one is taken as the moment of the step.',
       min: 1,
       max: 2000,
       example: readings(10, 10, 11),
     }),
-    after: list(reading, {
+    after: wf.list(reading, {
       label: 'Readings after the step',
       description: 'Until the reading is steady again, and for at least three times the accepted response time.',
       min: 4,
       max: 5000,
       example: readings(26, 44, 55, 60, 63, 64, 64, 65, 65, 65, 64, 65, 65),
     }),
-    allowedTime: quantity(time, {
+    allowedTime: wf.quantity(time, {
       symbol: 't_{max}',
       label: 'Response time that is still accepted',
       range: '0 < x <= 60 s',
@@ -64,7 +53,7 @@ export const sensorLagTestCalculation = defineCalculation({
   },
   intermediates: {
     levelBefore: dropOutput('\\Delta p_1', 'Level before the step'),
-    recordEnd: tableOutput({
+    recordEnd: wf.tableOutput({
       label: 'End of the record',
       columns: {
         thirdQuarter: dropOutput('\\Delta p_{III}', 'Third quarter'),
@@ -72,19 +61,19 @@ export const sensorLagTestCalculation = defineCalculation({
       },
     }),
     levelAfter: dropOutput('\\Delta p_2', 'Level after the step'),
-    stillMoving: quantityOutput(fraction, { symbol: 'x', label: 'Last change of the level, of the step', digits: 2, units: ['%'] }),
-    recordLength: quantityOutput(time, { symbol: 't_r', label: 'Length of the record after the step', digits: 3, units: ['s', 'ms'] }),
-    crossing: tableOutput({
+    stillMoving: wf.quantityOutput(fraction, { symbol: 'x', label: 'Last change of the level, of the step', digits: 2, units: ['%'] }),
+    recordLength: wf.quantityOutput(time, { symbol: 't_r', label: 'Length of the record after the step', digits: 3, units: ['s', 'ms'] }),
+    crossing: wf.tableOutput({
       label: 'Readings on both sides of 63.2 %',
       columns: {
-        time: quantityOutput(time, { symbol: 't_i', label: 'Time', digits: 3, units: ['s', 'ms'] }),
+        time: wf.quantityOutput(time, { symbol: 't_i', label: 'Time', digits: 3, units: ['s', 'ms'] }),
         crossingReading: dropOutput('\\Delta p_i', 'Reading'),
       },
     }),
   },
   outputs: {
-    responseTime: quantityOutput(time, { symbol: '\\tau', label: 'Time to 63.2 % of the step', digits: 2, units: ['s', 'ms'] }),
-    verdict: choiceOutput({
+    responseTime: wf.quantityOutput(time, { symbol: '\\tau', label: 'Time to 63.2 % of the step', digits: 2, units: ['s', 'ms'] }),
+    verdict: wf.choiceOutput({
       label: 'Response',
       options: {
         accepted: 'quick enough',
@@ -95,20 +84,20 @@ export const sensorLagTestCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('levelBefore', 'mean(before.pressureDrop)'),
-    statement('recordEnd', 'The last two quarters of the readings after the step.'),
-    formula('levelAfter', 'mean(recordEnd.lastQuarter)'),
-    formula('stillMoving', 'abs(levelAfter - mean(recordEnd.thirdQuarter)) / abs(levelAfter - levelBefore)'),
-    formula('recordLength', 'count(after) * interval'),
-    statement('crossing', 'The first reading beyond 63.2 % of the step, and the one before it.'),
-    formula(
+    wf.formula('levelBefore', 'mean(before.pressureDrop)'),
+    wf.statement('recordEnd', 'The last two quarters of the readings after the step.'),
+    wf.formula('levelAfter', 'mean(recordEnd.lastQuarter)'),
+    wf.formula('stillMoving', 'abs(levelAfter - mean(recordEnd.thirdQuarter)) / abs(levelAfter - levelBefore)'),
+    wf.formula('recordLength', 'count(after) * interval'),
+    wf.statement('crossing', 'The first reading beyond 63.2 % of the step, and the one before it.'),
+    wf.formula(
       'responseTime',
       'first(crossing.time) + interval * (levelBefore + (1 - exp(-1)) * (levelAfter - levelBefore) - first(crossing.crossingReading)) / (last(crossing.crossingReading) - first(crossing.crossingReading))',
       undefined,
       undefined,
       'On the straight line between the two readings.',
     ),
-    verdict(
+    wf.verdict(
       'verdict',
       {
         slow: 'responseTime > allowedTime and responseTime >= interval',
@@ -129,7 +118,7 @@ export const sensorLagTestCalculation = defineCalculation({
   compute(input, { warn }) {
     const values = (rows: readonly { readonly pressureDrop: number }[]) => rows.map((row) => row.pressureDrop);
     const response = stepResponse(values(input.before), values(input.after));
-    if (response === undefined) return noSolution('There is no step to see: the readings do not change, or do not settle.', ['after']);
+    if (response === undefined) return wf.noSolution('There is no step to see: the readings do not change, or do not settle.', ['after']);
     const { levelBefore, levelAfter, responseIntervals, crossed, settled } = response;
     const { interval, allowedTime } = input;
     const readings = input.after.length;

@@ -1,4 +1,4 @@
-import { choiceOutput, defineCalculation, formula, optional, quantityOutput, verdict } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
@@ -6,7 +6,7 @@ import { allowedZeroInput, sensorReading } from '../sensor-inputs.js';
 import { sensorPractice } from '../sources.js';
 import { zeroVerdict } from './kernel.js';
 
-export const sensorZeroCheckCalculation = defineCalculation({
+export const sensorZeroCheckCalculation = wf.defineCalculation({
   id: 'sensor-zero-check',
   version: '1.0.0',
   subject: 'filter',
@@ -21,19 +21,19 @@ export const sensorZeroCheckCalculation = defineCalculation({
       'With the ignition on, the engine off and the hoses connected, once the reading is steady.',
       '0.6 mbar',
     ),
-    runningReading: optional(
+    runningReading: wf.optional(
       sensorReading('\\Delta p', 'Reading with the engine running', 'Optional: the raw reading, to be corrected.', '50 mbar'),
     ),
     allowedZero: allowedZeroInput,
   },
   intermediates: {
-    zeroShare: optional(
-      quantityOutput(fraction, { symbol: 'x_z', label: 'Zero error next to the corrected drop', digits: 2, units: ['%'] }),
+    zeroShare: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'x_z', label: 'Zero error next to the corrected drop', digits: 2, units: ['%'] }),
     ),
   },
   outputs: {
-    correctedDrop: optional(dropOutput('\\Delta p_k', 'Reading less zero')),
-    verdict: choiceOutput({
+    correctedDrop: wf.optional(dropOutput('\\Delta p_k', 'Reading less zero')),
+    verdict: wf.choiceOutput({
       label: 'Zero of the sensor',
       options: {
         accepted: 'accepted',
@@ -44,9 +44,9 @@ export const sensorZeroCheckCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('correctedDrop', 'runningReading - zeroReading'),
-    formula('zeroShare', 'abs(zeroReading / correctedDrop)'),
-    verdict(
+    wf.formula('correctedDrop', 'runningReading - zeroReading'),
+    wf.formula('zeroShare', 'abs(zeroReading / correctedDrop)'),
+    wf.verdict(
       'verdict',
       { accepted: 'abs(zeroReading) <= allowedZero', 'take-off': 'abs(zeroReading) <= 5 * allowedZero', repair: 'otherwise' },
       sensorPractice,

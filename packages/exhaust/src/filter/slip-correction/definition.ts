@@ -1,4 +1,4 @@
-import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { dynamicViscosity, length, permeability, ratio, temperature } from '@wallflow/units';
 import { meanFreePath } from '../../gas/mean-free-path/kernel.js';
 import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
@@ -11,12 +11,12 @@ import { knudsenNumber, slipCorrectedPermeability, slipFactor } from './kernel.j
 const { gasTemperature, gasViscosity } = gasInputs;
 const { gasPressure } = densityInputs;
 
-const path = (symbol: string, label: string) => quantityOutput(length, { symbol, label, units: ['nm', 'um'] });
+const path = (symbol: string, label: string) => wf.quantityOutput(length, { symbol, label, units: ['nm', 'um'] });
 const freePath = (viscosity: string, pressure: string, temperature: string) =>
   `${viscosity} / ${pressure} * sqrt(pi * gasConstant * ${temperature} / (2 * airMolarMass))`;
 const slip = (knudsen: string) => `1 + ${knudsen} * (1.257 + 0.4 * exp(-1.1 / ${knudsen}))`;
 
-export const slipCorrectionCalculation = defineCalculation({
+export const slipCorrectionCalculation = wf.defineCalculation({
   id: 'slip-correction',
   version: '1.0.0',
   subject: 'filter',
@@ -28,7 +28,7 @@ export const slipCorrectionCalculation = defineCalculation({
     gasTemperature,
     gasPressure,
     gasViscosity,
-    grainDiameter: quantity(length, {
+    grainDiameter: wf.quantity(length, {
       symbol: 'd',
       label: 'Size of pores or grains',
       description: 'Of the pores or grains of a coating; of the primary particles of a soot cake.',
@@ -37,14 +37,14 @@ export const slipCorrectionCalculation = defineCalculation({
       example: '25 nm',
       units: ['nm', 'um'],
     }),
-    knownPermeability: quantity(permeability, {
+    knownPermeability: wf.quantity(permeability, {
       symbol: 'k_1',
       label: 'Permeability where it was found',
       range: '1e-17 <= x <= 1e-10 m2',
       usual: ['1e-16 m2', '1e-12 m2', 'from dense coatings to bare walls'],
       example: '3.2e-14 m2',
     }),
-    knownTemperature: quantity(temperature, {
+    knownTemperature: wf.quantity(temperature, {
       symbol: 'T_1',
       label: 'Temperature where it was found',
       range: '-40 <= x <= 1200 °C',
@@ -61,17 +61,21 @@ export const slipCorrectionCalculation = defineCalculation({
   },
   intermediates: {
     ...gas.outputs,
-    knownViscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu_1', label: 'Viscosity where it was found', units: ['uPa.s', 'Pa.s'] }),
+    knownViscosity: wf.quantityOutput(dynamicViscosity, {
+      symbol: '\\mu_1',
+      label: 'Viscosity where it was found',
+      units: ['uPa.s', 'Pa.s'],
+    }),
     meanFreePath: path('\\lambda', 'Mean free path of the gas'),
     knownFreePath: path('\\lambda_1', 'Mean free path where it was found'),
-    knudsenNumber: quantityOutput(ratio, { symbol: 'Kn', label: 'Knudsen number', digits: 3 }),
-    knownKnudsenNumber: quantityOutput(ratio, { symbol: 'Kn_1', label: 'Knudsen number where it was found', digits: 3 }),
-    slipFactor: quantityOutput(ratio, { symbol: 'SCF', label: 'Slip factor', digits: 4 }),
-    knownSlipFactor: quantityOutput(ratio, { symbol: 'SCF_1', label: 'Slip factor where it was found', digits: 4 }),
+    knudsenNumber: wf.quantityOutput(ratio, { symbol: 'Kn', label: 'Knudsen number', digits: 3 }),
+    knownKnudsenNumber: wf.quantityOutput(ratio, { symbol: 'Kn_1', label: 'Knudsen number where it was found', digits: 3 }),
+    slipFactor: wf.quantityOutput(ratio, { symbol: 'SCF', label: 'Slip factor', digits: 4 }),
+    knownSlipFactor: wf.quantityOutput(ratio, { symbol: 'SCF_1', label: 'Slip factor where it was found', digits: 4 }),
   },
   outputs: {
-    permeability: quantityOutput(permeability, { symbol: 'k', label: 'Permeability to this gas', units: ['m2', 'um2'] }),
-    dropRatio: quantityOutput(ratio, {
+    permeability: wf.quantityOutput(permeability, { symbol: 'k', label: 'Permeability to this gas', units: ['m2', 'um2'] }),
+    dropRatio: wf.quantityOutput(ratio, {
       symbol: '\\Delta p/\\Delta p_1',
       label: 'Pressure drop ÷ pressure drop where it was found, at the same mass flow',
       digits: 3,
@@ -82,19 +86,19 @@ export const slipCorrectionCalculation = defineCalculation({
   steps: [
     gas.step,
     airViscosity('knownViscosity', 'knownTemperature'),
-    formula('meanFreePath', freePath('viscosity', 'gasPressure', 'gasTemperature'), konstandopoulos2000, 'App. II, Eq. A17'),
-    formula(
+    wf.formula('meanFreePath', freePath('viscosity', 'gasPressure', 'gasTemperature'), konstandopoulos2000, 'App. II, Eq. A17'),
+    wf.formula(
       'knownFreePath',
       freePath('knownViscosity', 'slipReferencePressure', 'knownTemperature'),
       konstandopoulos2000,
       'App. II, Eq. A17',
     ),
-    formula('knudsenNumber', '2 * meanFreePath / grainDiameter', konstandopoulos2000, 'App. II, Eq. A18'),
-    formula('knownKnudsenNumber', '2 * knownFreePath / grainDiameter', konstandopoulos2000, 'App. II, Eq. A18'),
-    formula('slipFactor', slip('knudsenNumber'), konstandopoulos2000, 'App. II, Eqs A19 and A20'),
-    formula('knownSlipFactor', slip('knownKnudsenNumber'), konstandopoulos2000, 'App. II, Eqs A19 and A20'),
-    formula('permeability', 'knownPermeability * slipFactor / knownSlipFactor', konstandopoulos2008, 'Eq. 13'),
-    formula(
+    wf.formula('knudsenNumber', '2 * meanFreePath / grainDiameter', konstandopoulos2000, 'App. II, Eq. A18'),
+    wf.formula('knownKnudsenNumber', '2 * knownFreePath / grainDiameter', konstandopoulos2000, 'App. II, Eq. A18'),
+    wf.formula('slipFactor', slip('knudsenNumber'), konstandopoulos2000, 'App. II, Eqs A19 and A20'),
+    wf.formula('knownSlipFactor', slip('knownKnudsenNumber'), konstandopoulos2000, 'App. II, Eqs A19 and A20'),
+    wf.formula('permeability', 'knownPermeability * slipFactor / knownSlipFactor', konstandopoulos2008, 'Eq. 13'),
+    wf.formula(
       'dropRatio',
       'viscosity * gasTemperature / (permeability * gasPressure) / (knownViscosity * knownTemperature / (knownPermeability * slipReferencePressure))',
       undefined,

@@ -1,26 +1,4 @@
-import {
-  type Advice,
-  type ComputeContext,
-  type Constants,
-  cases,
-  choice,
-  choiceOutput,
-  defineCalculation,
-  formula,
-  isRefusal,
-  nested,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  type Refusal,
-  relevantWhen,
-  rows,
-  solved,
-  tableOutput,
-  textOutput,
-  verdict as verdictOf,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, differentialPressure, fraction, mass, massConcentration, permeability, surfaceLoad, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
@@ -89,26 +67,26 @@ function massOf(result: SootMassResult): number | undefined {
 }
 
 /** Why the drop has no soot mass, or undefined when it has one or may have one. */
-function refusal(found: SootMassResult, most: SootMassResult, measured: (drop: number) => number): Refusal | undefined {
+function refusal(found: SootMassResult, most: SootMassResult, measured: (drop: number) => number): wf.Refusal | undefined {
   switch (found.status) {
     case 'found':
       return undefined;
     case 'no_room':
-      return noSolution('The ash alone fills the inlet channels.', ['ashMass']);
+      return wf.noSolution('The ash alone fills the inlet channels.', ['ashMass']);
     case 'several':
-      return noSolution(
+      return wf.noSolution(
         'At this flow several soot masses give the same drop, so that none can be told. Measure at a lower flow, or check the flow.',
         ['pressureDrop'],
       );
     case 'not_found':
-      return noSolution(
+      return wf.noSolution(
         'Even channels full of soot would not read as much at this flow. Check the unit of the drop, the flow and for a closed exhaust.',
         ['pressureDrop'],
       );
     default: {
       if (most.status !== 'below_clean') return undefined;
       const millibar = Number((measured(most.dropWithoutSoot) / 100).toPrecision(3));
-      return noSolution(
+      return wf.noSolution(
         `Even without soot, and with the most open wall that is possible here, this filter would read ${millibar} mbar at this flow, more than was measured. Check flow, temperature, sensor zero and hoses, the wall permeability, or whether the filter is cracked.`,
         ['pressureDrop'],
       );
@@ -117,7 +95,7 @@ function refusal(found: SootMassResult, most: SootMassResult, measured: (drop: n
 }
 
 /** Warn that soot in the wall is read as cake. */
-function warnOfSootInWall(sootOnWall: number, { warn }: Pick<ComputeContext<Constants>, 'warn'>): void {
+function warnOfSootInWall(sootOnWall: number, { warn }: Pick<wf.ComputeContext<wf.Constants>, 'warn'>): void {
   if (sootOnWall < deepBedRange) {
     warn(
       'deep_bed_range',
@@ -148,13 +126,13 @@ const inModel = (sootMass: string, deep = false) => ({
 });
 /** The drop that the chosen model gives with this soot, before the expansion of the gas. */
 const modelled = <const Key extends string>(gives: Key, sootMass: string) =>
-  cases(gives, {
-    "model == 'one-dimensional'": nested(gives, oneDimensionalPressureDropCalculation, inModel(sootMass), 'pressureDrop'),
-    "model == 'deep-bed'": nested(gives, deepBedPressureDropCalculation, inModel(sootMass, true), 'pressureDrop'),
-    otherwise: nested(gives, loadedPressureDropCalculation, inModel(sootMass), 'pressureDrop'),
+  wf.cases(gives, {
+    "model == 'one-dimensional'": wf.nested(gives, oneDimensionalPressureDropCalculation, inModel(sootMass), 'pressureDrop'),
+    "model == 'deep-bed'": wf.nested(gives, deepBedPressureDropCalculation, inModel(sootMass, true), 'pressureDrop'),
+    otherwise: wf.nested(gives, loadedPressureDropCalculation, inModel(sootMass), 'pressureDrop'),
   });
 
-export const sootMassFromPressureDropCalculation = defineCalculation({
+export const sootMassFromPressureDropCalculation = wf.defineCalculation({
   id: 'soot-mass-from-pressure-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -164,8 +142,8 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
   method: 'pressure-drop model solved for the soot mass',
   inputs: {
     pressureDrop: pressureDropInput,
-    dropUncertainty: optional(
-      quantity(differentialPressure, {
+    dropUncertainty: wf.optional(
+      wf.quantity(differentialPressure, {
         symbol: 'u_p',
         label: 'Uncertainty of the pressure drop',
         description: 'Optional: how far off the drop may be by zero and scatter of the sensor. Widens the range of the result.',
@@ -181,7 +159,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     ...ashInputs,
     ...densityInputs,
     ...materialInputs,
-    model: choice({
+    model: wf.choice({
       label: 'Model',
       options: {
         'closed-form': 'closed form, all soot in an even cake',
@@ -191,56 +169,56 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       },
       default: ['closed-form', 'the published form; the deep-bed model is only fitted to two heavy-duty filters'],
     }),
-    ...relevantWhen('model', 'deep-bed', deepBedInputs),
+    ...wf.relevantWhen('model', 'deep-bed', deepBedInputs),
   },
   intermediates: {
     ...flowStateOutputs,
-    modelFlow: quantityOutput(volumeFlow, { symbol: "Q'", label: 'Volume flow as the model takes it', units: ['m3/h', 'L/s'] }),
-    materials: tableOutput({
+    modelFlow: wf.quantityOutput(volumeFlow, { symbol: "Q'", label: 'Volume flow as the model takes it', units: ['m3/h', 'L/s'] }),
+    materials: wf.tableOutput({
       label: 'Materials',
       columns: {
-        materialsOf: textOutput({ label: 'For' }),
-        wall: quantityOutput(permeability, { symbol: 'k_0', label: 'Permeability of the wall', units: ['m2'] }),
-        cake: quantityOutput(permeability, { symbol: 'k_s', label: 'Permeability of the cake', units: ['m2'] }),
-        packing: quantityOutput(density, { symbol: '\\rho_s', label: 'Packing density of the cake', units: ['kg/m3'] }),
+        materialsOf: wf.textOutput({ label: 'For' }),
+        wall: wf.quantityOutput(permeability, { symbol: 'k_0', label: 'Permeability of the wall', units: ['m2'] }),
+        cake: wf.quantityOutput(permeability, { symbol: 'k_s', label: 'Permeability of the cake', units: ['m2'] }),
+        packing: wf.quantityOutput(density, { symbol: '\\rho_s', label: 'Packing density of the cake', units: ['kg/m3'] }),
       },
     }),
     ...depositOutputs,
     evenDrop: dropOutput("\\Delta p'", 'Measured drop, as gas without expansion would have it'),
     evenWithout: dropOutput("\\Delta p_0'", 'Drop of the model with the ash but without soot'),
-    modelDrop: optional(dropOutput('\\Delta p_m', 'Drop of the model with the soot found')),
-    cakeMass: quantityOutput(mass, { symbol: 'm_c', label: 'Soot in the cake', digits: 3, units: ['g', 'oz'] }),
+    modelDrop: wf.optional(dropOutput('\\Delta p_m', 'Drop of the model with the soot found')),
+    cakeMass: wf.quantityOutput(mass, { symbol: 'm_c', label: 'Soot in the cake', digits: 3, units: ['g', 'oz'] }),
     dropWithoutSoot: dropOutput('\\Delta p_0', 'Drop with the ash but without soot'),
-    sootShare: quantityOutput(fraction, { symbol: 'x_s', label: 'Part of the drop that soot causes', digits: 3, units: ['%'] }),
-    sootOnWall: quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', digits: 2, units: ['g/m2'] }),
+    sootShare: wf.quantityOutput(fraction, { symbol: 'x_s', label: 'Part of the drop that soot causes', digits: 3, units: ['%'] }),
+    sootOnWall: wf.quantityOutput(surfaceLoad, { symbol: 'm_s/A_w', label: 'Soot per filtration area', digits: 2, units: ['g/m2'] }),
     possibleError: dropOutput('u_p', 'Possible error of the drop, as used'),
-    ends: tableOutput({
+    ends: wf.tableOutput({
       label: 'Ends of the range',
       columns: {
-        end: textOutput({ label: 'Search for' }),
+        end: wf.textOutput({ label: 'Search for' }),
         reading: dropOutput('\\Delta p_i', 'Drop with its possible error'),
         evenReading: dropOutput("\\Delta p_i'", 'As gas without expansion would have it'),
-        withoutSoot: optional(dropOutput('\\Delta p_{0,i}', 'Model without soot')),
-        wanted: optional(dropOutput('\\Delta p_{w,i}', 'Drop that the model must give')),
-        found: optional(dropOutput('\\Delta p_{m,i}', 'Drop of the model with this soot')),
-        leastHere: optional(quantityOutput(mass, { symbol: 'm_-', label: 'Least soot', digits: 3, units: ['g', 'oz'] })),
-        mostHere: optional(quantityOutput(mass, { symbol: 'm_+', label: 'Most soot', digits: 3, units: ['g', 'oz'] })),
+        withoutSoot: wf.optional(dropOutput('\\Delta p_{0,i}', 'Model without soot')),
+        wanted: wf.optional(dropOutput('\\Delta p_{w,i}', 'Drop that the model must give')),
+        found: wf.optional(dropOutput('\\Delta p_{m,i}', 'Drop of the model with this soot')),
+        leastHere: wf.optional(wf.quantityOutput(mass, { symbol: 'm_-', label: 'Least soot', digits: 3, units: ['g', 'oz'] })),
+        mostHere: wf.optional(wf.quantityOutput(mass, { symbol: 'm_+', label: 'Most soot', digits: 3, units: ['g', 'oz'] })),
       },
     }),
-    mostSootOnWall: optional(
-      quantityOutput(surfaceLoad, { symbol: 'm_{s,+}/A_w', label: 'The most soot per filtration area', digits: 2, units: ['g/m2'] }),
+    mostSootOnWall: wf.optional(
+      wf.quantityOutput(surfaceLoad, { symbol: 'm_{s,+}/A_w', label: 'The most soot per filtration area', digits: 2, units: ['g/m2'] }),
     ),
   },
   outputs: {
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'What the drop tells',
       options: {
         soot: 'soot: between the least and the most below',
         'within-clean': 'not clear: a filter without soot can read as much, and so can one with the most below',
       },
     }),
-    leastSootMass: optional(
-      quantityOutput(mass, {
+    leastSootMass: wf.optional(
+      wf.quantityOutput(mass, {
         symbol: 'm_{s,-}',
         label: 'Least soot that explains the drop',
         description: 'Of a filter that was clean: soot inside the wall reads several times as much as soot on it.',
@@ -248,8 +226,8 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
         units: ['g', 'oz'],
       }),
     ),
-    mostSootMass: optional(
-      quantityOutput(mass, {
+    mostSootMass: wf.optional(
+      wf.quantityOutput(mass, {
         symbol: 'm_{s,+}',
         label: 'Most soot that explains the drop',
         description:
@@ -258,17 +236,17 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
         units: ['g', 'oz'],
       }),
     ),
-    mostSootLoad: optional(
-      quantityOutput(massConcentration, { symbol: 'm_{s,+}/V', label: 'Soot load with the most', digits: 2, units: ['g/L', 'g/in3'] }),
+    mostSootLoad: wf.optional(
+      wf.quantityOutput(massConcentration, { symbol: 'm_{s,+}/V', label: 'Soot load with the most', digits: 2, units: ['g/L', 'g/in3'] }),
     ),
-    sootLoad: quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', digits: 2, units: ['g/L', 'g/in3'] }),
-    sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot mass, best guess', digits: 2, units: ['g', 'oz'] }),
+    sootLoad: wf.quantityOutput(massConcentration, { symbol: 'm_s/V', label: 'Soot load', digits: 2, units: ['g/L', 'g/in3'] }),
+    sootMass: wf.quantityOutput(mass, { symbol: 'm_s', label: 'Soot mass, best guess', digits: 2, units: ['g', 'oz'] }),
   },
   answer: 'sootMass',
   constants: { ...loadedConstants, coveringThickness, ...materialConstants },
   steps: [
     ...startSteps,
-    cases(
+    wf.cases(
       'modelFlow',
       {
         "model == 'compressible' and flowPressure == 'behind'": 'exhaustVolumeFlow',
@@ -282,7 +260,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       undefined,
       'Pressure times volume flow is the same everywhere. The form with the expansion takes the flow after the filter, the others that in the middle.',
     ),
-    rows(
+    wf.rows(
       'materials',
       {
         wall: {
@@ -309,22 +287,27 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       'As entered; where nothing is entered, the usual and the published values.',
     ),
     cakePermeabilityOf('first(materials.cake)'),
-    cases('evenDrop', { "model == 'compressible'": 'pressureDrop * (1 + pressureDrop / (2 * gasPressure))', otherwise: 'pressureDrop' }),
+    wf.cases('evenDrop', { "model == 'compressible'": 'pressureDrop * (1 + pressureDrop / (2 * gasPressure))', otherwise: 'pressureDrop' }),
     modelled('evenWithout', '0'),
-    cases(
+    wf.cases(
       'sootMass',
-      { 'evenWithout >= evenDrop': '0', otherwise: solved('sootMass', 'evenDrop = modelDrop') },
+      { 'evenWithout >= evenDrop': '0', otherwise: wf.solved('sootMass', 'evenDrop = modelDrop') },
       konstandopoulos2000,
       'Eq. 1',
     ),
     modelled('modelDrop', 'sootMass'),
-    cases('cakeMass', {
-      "model == 'deep-bed' and sootMass > 0": nested('cakeMass', deepBedPressureDropCalculation, inModel('sootMass', true), 'cakeSootMass'),
+    wf.cases('cakeMass', {
+      "model == 'deep-bed' and sootMass > 0": wf.nested(
+        'cakeMass',
+        deepBedPressureDropCalculation,
+        inModel('sootMass', true),
+        'cakeSootMass',
+      ),
       otherwise: 'sootMass',
     }),
     ...ashSteps,
     ...cakeSteps('cakeMass', 'first(materials.packing)'),
-    cases(
+    wf.cases(
       'channelVelocity',
       {
         "model == 'compressible'": 'modelFlow * gasPressure / (gasPressure + pressureDrop) / (inletCells * openWidth ^ 2)',
@@ -335,15 +318,15 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     ),
     ...passingSteps({ flow: 'modelFlow' }),
     ...machSteps,
-    cases('dropWithoutSoot', {
+    wf.cases('dropWithoutSoot', {
       "model == 'compressible'": 'gasPressure * (sqrt(1 + 2 * evenWithout / gasPressure) - 1)',
       otherwise: 'evenWithout',
     }),
-    formula('sootShare', 'max(0, 1 - dropWithoutSoot / pressureDrop)'),
-    formula('sootOnWall', 'sootMass / filtrationArea'),
+    wf.formula('sootShare', 'max(0, 1 - dropWithoutSoot / pressureDrop)'),
+    wf.formula('sootOnWall', 'sootMass / filtrationArea'),
     bodyLoad('sootLoad', 'sootMass'),
-    cases('possibleError', { 'known(dropUncertainty)': 'dropUncertainty', otherwise: '0' }),
-    rows(
+    wf.cases('possibleError', { 'known(dropUncertainty)': 'dropUncertainty', otherwise: '0' }),
+    wf.rows(
       'ends',
       {
         reading: { 'row == 1': 'pressureDrop + possibleError', otherwise: 'max(0, pressureDrop - possibleError)' },
@@ -358,11 +341,11 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       'Figs 4, 10 and 11, Tables 6 and 7; materials of Deng 2017 and Yao 2023',
       'Solved again. For the most: all soot in a cake, the most open published wall and soot, more rise for the error of the model. For the least: a wall that a little soot has closed as far as any published one, or all in a tight cake, and less rise.',
     ),
-    formula('leastSootMass', 'min(sootMass, min(ends.leastHere))'),
-    formula('mostSootMass', 'max(sootMass, first(ends.mostHere))'),
-    formula('mostSootOnWall', 'mostSootMass / filtrationArea'),
+    wf.formula('leastSootMass', 'min(sootMass, min(ends.leastHere))'),
+    wf.formula('mostSootMass', 'max(sootMass, first(ends.mostHere))'),
+    wf.formula('mostSootOnWall', 'mostSootMass / filtrationArea'),
     bodyLoad('mostSootLoad', 'mostSootMass'),
-    verdictOf('verdict', { 'within-clean': 'known(leastSootMass) and leastSootMass == 0', soot: 'otherwise' }),
+    wf.verdict('verdict', { 'within-clean': 'known(leastSootMass) and leastSootMass == 0', soot: 'otherwise' }),
   ],
   assumptions: {
     flow_pressure:
@@ -390,7 +373,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     const pressureOf = { before: outlet + pressureDrop, middle: outlet + pressureDrop / 2, behind: outlet };
     const modelFlow = (input.exhaustVolumeFlow * pressureOf[input.flowPressure]) / pressureOf[expanding ? 'behind' : 'middle'];
     const state = resolveFlowState({ ...input, exhaustVolumeFlow: modelFlow }, context.constants);
-    if (isRefusal(state)) return state;
+    if (wf.isRefusal(state)) return state;
     const { channels, flow, filterVolume } = state;
     const { channelFriction: friction, modelShortfall, modelExcess, ...constants } = context.constants;
 
@@ -433,7 +416,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
     const wallSoot = input.model === 'deep-bed' ? (deepBedDrop(channels, load, flow, inGas(usual), friction)?.wallSootMass ?? 0) : 0;
     const cakeMass = sootMass - wallSoot;
     const loaded = loadChannels(channels, { ...load, sootMass: cakeMass });
-    if (loaded === undefined) return noSolution('The soot does not fit into the inlet channels.', ['pressureDrop']);
+    if (loaded === undefined) return wf.noSolution('The soot does not fit into the inlet channels.', ['pressureDrop']);
     const { widthInCake: openWidth, ...deposits } = loaded;
     const entering = expanding ? (modelFlow * outlet) / pressureOf.before : modelFlow;
     const channelVelocity = entering / (channels.inletCount * openWidth ** 2);
@@ -444,7 +427,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       { flow, gasTemperature, channels, openWidth, channelVelocity, wallVelocity, outletPressure, pressureDrop },
       context,
     );
-    if (isRefusal(speeds)) return speeds;
+    if (wf.isRefusal(speeds)) return speeds;
     const area = filtrationArea(channels);
     const sootOnWall = sootMass / area;
     if (leastSootMass === 0) {
@@ -515,7 +498,7 @@ export const sootMassFromPressureDropCalculation = defineCalculation({
       tone: 'do' as const,
       text: 'Check sensor zero and hoses, and compare with a second method, before you act on this number.',
     };
-    const advice: Advice[] = [check];
+    const advice: wf.Advice[] = [check];
     if (verdict === 'within-clean')
       advice.push({
         tone: 'do-not',

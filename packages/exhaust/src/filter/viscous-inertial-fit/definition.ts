@@ -1,17 +1,4 @@
-import {
-  cases,
-  defineCalculation,
-  flag,
-  formula,
-  list,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  solved,
-  tableOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   area,
   density,
@@ -44,13 +31,13 @@ const products = (one: string, other: string) => `sum(${one} * ${other})`;
 const aboutMeans = (one: string, other: string) => `(sum(${one} * ${other}) - sum(${one}) * sum(${other}) / count(points))`;
 /** Standard uncertainty of the coefficient of a part, from the scatter and how far the two parts can be told from each other. */
 const spreadStep = <const Key extends string>(gives: Key, part: string) =>
-  cases(gives, {
+  wf.cases(gives, {
     fitZero: `scatter / sqrt(${aboutMeans(part, part)} * (1 - correlation ^ 2))`,
     otherwise: `scatter / sqrt(${products(part, part)} * (1 - correlation ^ 2))`,
   });
 const correlationOf = (sum: typeof products) => `-${sum(viscous, inertial)} / sqrt(${sum(viscous, viscous)} * ${sum(inertial, inertial)})`;
 
-export const viscousInertialFitCalculation = defineCalculation({
+export const viscousInertialFitCalculation = wf.defineCalculation({
   id: 'viscous-inertial-fit',
   version: '1.0.0',
   subject: 'filter',
@@ -59,7 +46,7 @@ export const viscousInertialFitCalculation = defineCalculation({
   keywords: ['two-point', 'three-point', 'regression', 'Forchheimer', 'plumbing or filter'],
   method: 'least squares on a·μQ + b·ρQ²',
   inputs: {
-    points: list(point, {
+    points: wf.list(point, {
       label: 'Measured points',
       description: 'Two or more, at flows as different as possible, warm and steady; with two there is no check.',
       min: 2,
@@ -70,8 +57,8 @@ export const viscousInertialFitCalculation = defineCalculation({
         { pressureDrop: '95 mbar', exhaustVolumeFlow: '414 m3/h', gasTemperature: '206 °C' },
       ],
     }),
-    dropUncertainty: optional(
-      quantity(differentialPressure, {
+    dropUncertainty: wf.optional(
+      wf.quantity(differentialPressure, {
         symbol: 'u_p',
         label: 'Standard uncertainty of each drop, if known',
         description: 'Leave blank to judge it by the scatter of three or more points.',
@@ -80,67 +67,67 @@ export const viscousInertialFitCalculation = defineCalculation({
         example: '1 mbar',
       }),
     ),
-    fitZero: flag({
+    fitZero: wf.flag({
       label: 'Fit the zero reading of the sensor as well',
       description: 'Needs three points or more.',
       default: [false, 'the zero reading is taken off before'],
     }),
   },
   intermediates: {
-    zeroReading: optional(dropOutput('\\Delta p_z', 'Zero reading from the fit')),
-    largestFlow: quantityOutput(volumeFlow, { symbol: 'Q_{max}', label: 'Largest flow', units: ['m3/h', 'L/s'] }),
-    scatter: optional(dropOutput('s', 'Standard uncertainty of one drop')),
-    fitted: tableOutput({
+    zeroReading: wf.optional(dropOutput('\\Delta p_z', 'Zero reading from the fit')),
+    largestFlow: wf.quantityOutput(volumeFlow, { symbol: 'Q_{max}', label: 'Largest flow', units: ['m3/h', 'L/s'] }),
+    scatter: wf.optional(dropOutput('s', 'Standard uncertainty of one drop')),
+    fitted: wf.tableOutput({
       label: 'Points and fit',
       columns: {
-        volumeFlow: quantityOutput(volumeFlow, { symbol: 'Q', label: 'Flow', units: ['m3/h', 'L/s'] }),
-        viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity', units: ['uPa.s'] }),
-        density: quantityOutput(density, { symbol: '\\rho', label: 'Density', units: ['kg/m3'] }),
+        volumeFlow: wf.quantityOutput(volumeFlow, { symbol: 'Q', label: 'Flow', units: ['m3/h', 'L/s'] }),
+        viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity', units: ['uPa.s'] }),
+        density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density', units: ['kg/m3'] }),
         measuredDrop: dropOutput('\\Delta p', 'Measured'),
         fittedDrop: dropOutput('\\Delta p_f', 'Fitted'),
         viscousDrop: dropOutput('\\Delta p_v', 'Viscous part'),
         inertialDrop: dropOutput('\\Delta p_i', 'Inertial part'),
-        inertialPart: optional(
-          quantityOutput(fraction, { symbol: 'x_i', label: 'Inertial part of both, at the largest flow', digits: 3, units: ['%'] }),
+        inertialPart: wf.optional(
+          wf.quantityOutput(fraction, { symbol: 'x_i', label: 'Inertial part of both, at the largest flow', digits: 3, units: ['%'] }),
         ),
       },
       plot: { x: 'volumeFlow', y: ['measuredDrop', 'fittedDrop', 'viscousDrop', 'inertialDrop'] },
     }),
   },
   outputs: {
-    resistanceUncertainty: optional(
-      quantityOutput(flowResistance, {
+    resistanceUncertainty: wf.optional(
+      wf.quantityOutput(flowResistance, {
         symbol: 'u_a',
         label: 'Standard uncertainty of the flow resistance',
         digits: 2,
         units: ['1/mm3', '1/m3'],
       }),
     ),
-    inertialResistance: quantityOutput(inertialFlowResistance, {
+    inertialResistance: wf.quantityOutput(inertialFlowResistance, {
       symbol: 'b',
       label: 'Inertial flow resistance',
       description: 'The coefficient of density times the square of the flow. Pipes, catalyst, silencer, and the ends of the channels.',
       digits: 3,
       units: ['1/m4', '1/cm4'],
     }),
-    inertialUncertainty: optional(
-      quantityOutput(inertialFlowResistance, {
+    inertialUncertainty: wf.optional(
+      wf.quantityOutput(inertialFlowResistance, {
         symbol: 'u_b',
         label: 'Standard uncertainty of the inertial flow resistance',
         digits: 2,
         units: ['1/m4', '1/cm4'],
       }),
     ),
-    correlation: optional(
-      quantityOutput(ratio, {
+    correlation: wf.optional(
+      wf.quantityOutput(ratio, {
         symbol: 'r_{ab}',
         label: 'Correlation of the two parts',
         description: 'Covariance over both standard uncertainties; near −1 or 1 the two parts are hard to separate.',
         digits: 3,
       }),
     ),
-    equivalentArea: optional(
-      quantityOutput(area, {
+    equivalentArea: wf.optional(
+      wf.quantityOutput(area, {
         symbol: 'A_e',
         label: 'Free area of a restriction with the same inertial part',
         description: 'Loss coefficient 1. A small area points to pipe, catalyst or silencer rather than to the filter.',
@@ -148,16 +135,16 @@ export const viscousInertialFitCalculation = defineCalculation({
         units: ['cm2', 'mm2', 'in2'],
       }),
     ),
-    areaUncertainty: optional(
-      quantityOutput(area, { symbol: 'u_A', label: 'Standard uncertainty of that area', digits: 2, units: ['cm2', 'mm2', 'in2'] }),
+    areaUncertainty: wf.optional(
+      wf.quantityOutput(area, { symbol: 'u_A', label: 'Standard uncertainty of that area', digits: 2, units: ['cm2', 'mm2', 'in2'] }),
     ),
-    inertialShare: quantityOutput(fraction, {
+    inertialShare: wf.quantityOutput(fraction, {
       symbol: 'x_i',
       label: 'Inertial part at the largest flow',
       digits: 3,
       units: ['%'],
     }),
-    flowResistance: quantityOutput(flowResistance, {
+    flowResistance: wf.quantityOutput(flowResistance, {
       symbol: 'a',
       label: 'Flow resistance, viscous part only',
       description: 'Tracks wall, soot and ash; compare it before and after.',
@@ -167,11 +154,11 @@ export const viscousInertialFitCalculation = defineCalculation({
   constants: filterConstants,
   answer: 'flowResistance',
   steps: [
-    formula('largestFlow', 'max(points.exhaustVolumeFlow)'),
-    solved('flowResistance', normal(viscous), {}, konstandopoulos2008, 'Eq. 8', leastSquares),
-    solved('inertialResistance', normal(inertial), {}, dropScaling, undefined, leastSquares),
-    solved('zeroReading', 'sum(fitted.measuredDrop) = sum(fitted.fittedDrop)', {}, undefined, undefined, leastSquares),
-    rows(
+    wf.formula('largestFlow', 'max(points.exhaustVolumeFlow)'),
+    wf.solved('flowResistance', normal(viscous), {}, konstandopoulos2008, 'Eq. 8', leastSquares),
+    wf.solved('inertialResistance', normal(inertial), {}, dropScaling, undefined, leastSquares),
+    wf.solved('zeroReading', 'sum(fitted.measuredDrop) = sum(fitted.fittedDrop)', {}, undefined, undefined, leastSquares),
+    wf.rows(
       'fitted',
       {
         volumeFlow: 'points.exhaustVolumeFlow',
@@ -188,17 +175,17 @@ export const viscousInertialFitCalculation = defineCalculation({
       },
       dropScaling,
     ),
-    cases('scatter', {
+    wf.cases('scatter', {
       'known(dropUncertainty)': 'dropUncertainty',
       fitZero: 'sqrt(sum((fitted.measuredDrop - fitted.fittedDrop) ^ 2) / (count(points) - 3))',
       otherwise: 'sqrt(sum((fitted.measuredDrop - fitted.fittedDrop) ^ 2) / (count(points) - 2))',
     }),
-    cases('correlation', { fitZero: correlationOf(aboutMeans), otherwise: correlationOf(products) }),
+    wf.cases('correlation', { fitZero: correlationOf(aboutMeans), otherwise: correlationOf(products) }),
     spreadStep('resistanceUncertainty', viscous),
     spreadStep('inertialUncertainty', inertial),
-    formula('equivalentArea', '1 / sqrt(2 * inertialResistance)', dropScaling),
-    formula('areaUncertainty', 'equivalentArea * inertialUncertainty / (2 * inertialResistance)'),
-    formula('inertialShare', 'first(fitted.inertialPart)'),
+    wf.formula('equivalentArea', '1 / sqrt(2 * inertialResistance)', dropScaling),
+    wf.formula('areaUncertainty', 'equivalentArea * inertialUncertainty / (2 * inertialResistance)'),
+    wf.formula('inertialShare', 'first(fitted.inertialPart)'),
   ],
   assumptions: {
     flow_in_the_middle:
@@ -223,9 +210,9 @@ export const viscousInertialFitCalculation = defineCalculation({
       }),
     );
     const fit = fitViscousInertial(points, input.dropUncertainty, input.fitZero);
-    if (fit.status === 'too_few_points') return noSolution('The zero reading can only be fitted with three points or more.', ['points']);
+    if (fit.status === 'too_few_points') return wf.noSolution('The zero reading can only be fitted with three points or more.', ['points']);
     if (fit.status !== 'fitted')
-      return noSolution('The two parts cannot be separated with these points: measure at clearly different flows.', ['points']);
+      return wf.noSolution('The two parts cannot be separated with these points: measure at clearly different flows.', ['points']);
     const { viscousCoefficient: a, inertialCoefficient: b, offset, covariance } = fit;
     if (a <= 0)
       warn('negative_viscous', 'The viscous part comes out as nothing or negative: flows, temperatures or drops contradict each other.');

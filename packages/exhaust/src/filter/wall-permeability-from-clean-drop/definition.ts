@@ -1,4 +1,4 @@
-import { defineCalculation, formula, noSolution, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { permeability } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
@@ -14,7 +14,7 @@ const { forchheimerCoefficient, entranceExitCoefficient } = wallInputs;
 const { wallDrop: _, ...otherParts } = cleanPartOutputs;
 const clean = { width: 'inletWidth', area: 'filtrationArea', length: 'openLength', plug: '' };
 
-export const wallPermeabilityCalculation = defineCalculation({
+export const wallPermeabilityCalculation = wf.defineCalculation({
   id: 'wall-permeability-from-clean-drop',
   version: '1.0.0',
   subject: 'filter',
@@ -37,7 +37,7 @@ export const wallPermeabilityCalculation = defineCalculation({
     otherDrop: dropOutput('\\Delta p_0', 'Channels, entrance, exit and inertia'),
   },
   outputs: {
-    wallPermeability: quantityOutput(permeability, {
+    wallPermeability: wf.quantityOutput(permeability, {
       symbol: 'k_0',
       label: 'Permeability of the wall',
       digits: 3,
@@ -50,13 +50,13 @@ export const wallPermeabilityCalculation = defineCalculation({
     ...velocitySteps(clean),
     ...machSteps,
     ...otherPartSteps('Drop', clean),
-    formula(
+    wf.formula(
       'otherDrop',
       'inletChannelDrop + outletChannelDrop + contractionDrop + expansionDrop + forchheimerDrop',
       konstandopoulos2008,
       'Eq. 8',
     ),
-    formula('wallPermeability', 'viscosity * wallVelocity * wallThickness / (pressureDrop - otherDrop)', konstandopoulos2000, 'Eq. A1'),
+    wf.formula('wallPermeability', 'viscosity * wallVelocity * wallThickness / (pressureDrop - otherDrop)', konstandopoulos2000, 'Eq. A1'),
   ],
   assumptions: {
     ...assumed.middle,
@@ -76,7 +76,7 @@ export const wallPermeabilityCalculation = defineCalculation({
       const result = wallPermeabilityFromDrop(pressureDrop, channels, flow, input, context.constants.channelFriction);
       const { wallPermeability, otherDrop } = result;
       if (wallPermeability === undefined) {
-        return noSolution(
+        return wf.noSolution(
           'Channels, entrance and exit alone make more than the measured drop at this flow. Check flow, temperature and sensor zero.',
           ['pressureDrop'],
         );

@@ -1,4 +1,4 @@
-import { cases, choice, constant, defineCalculation, formula, noSolution, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFlow, massFraction, molarFlow, molarMass, moleFraction, ratio } from '@wallflow/units';
 import { carbonMassFraction, oxygenDemand } from '../../gas/air-fuel-ratio/kernel.js';
 import { waterPerDryAirOfHumidity } from '../../gas/composition/kernel.js';
@@ -11,7 +11,7 @@ import { massBalance } from '../sources.js';
 import { carbonBalance, carbonBalanceMolarFlow } from './kernel.js';
 
 const trace = (symbol: string, label: string, max: string, example: string, defaultReason: string) =>
-  quantity(moleFraction, {
+  wf.quantity(moleFraction, {
     symbol,
     label,
     range: `0 ppm <= x <= ${max}`,
@@ -21,7 +21,7 @@ const trace = (symbol: string, label: string, max: string, example: string, defa
     units: ['ppm', '%'],
   });
 
-export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
+export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
   id: 'exhaust-flow-carbon-balance',
   version: '1.0.0',
   subject: 'flow',
@@ -30,7 +30,7 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
   keywords: ['carbon balance', 'fuel flow', 'carbon dioxide'],
   method: 'carbon balance, 40 CFR 1065.655',
   inputs: {
-    fuelMassFlow: quantity(massFlow, {
+    fuelMassFlow: wf.quantity(massFlow, {
       symbol: '\\dot m_{fuel}',
       label: 'Fuel mass flow',
       range: '0.001 < x <= 3000 kg/h',
@@ -38,7 +38,7 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
       example: '4 kg/h',
       units: ['kg/h', 'g/s'],
     }),
-    carbonDioxideReading: quantity(moleFraction, {
+    carbonDioxideReading: wf.quantity(moleFraction, {
       symbol: 'x_{CO_2}',
       label: 'Carbon dioxide reading',
       range: '0.1 < x <= 20 %',
@@ -54,14 +54,14 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
       '50 ppm',
       'small beside carbon dioxide in lean exhaust',
     ),
-    basis: choice({
+    basis: wf.choice({
       label: 'Basis of the readings',
       options: { dry: 'dry: after a cooler or a water trap', wet: 'wet: hot sample or sensor' },
       default: ['dry', 'bench and hand-held analysers dry their sample'],
     }),
     ...fuelFields,
-    carbonFraction: optional(
-      quantity(massFraction, {
+    carbonFraction: wf.optional(
+      wf.quantity(massFraction, {
         symbol: 'w_{C,g}',
         label: 'Carbon in the fuel by mass, if analysed',
         description: 'Left out, it follows from the formula of the fuel.',
@@ -72,8 +72,8 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
       }),
     ),
     humidity: humidityField,
-    waterPerDryExhaust: optional(
-      quantity(ratio, {
+    waterPerDryExhaust: wf.optional(
+      wf.quantity(ratio, {
         symbol: 'w_g',
         label: 'Water per mole of dry exhaust, if known',
         description: 'Left out, it follows from the fuel and the humidity.',
@@ -82,7 +82,7 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
         example: '0.06',
       }),
     ),
-    intakeCarbonDioxide: quantity(moleFraction, {
+    intakeCarbonDioxide: wf.quantity(moleFraction, {
       symbol: 'x_{CO_2,int}',
       label: 'Carbon dioxide in the intake air',
       range: '0 ppm <= x <= 0.1 %',
@@ -92,40 +92,45 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    carbonRead: quantityOutput(moleFraction, { symbol: 'x_C', label: 'Carbon read in the gas', digits: 4, units: ['%', 'ppm'] }),
-    oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
-    waterPerDryAir: quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 }),
-    fixedWater: quantityOutput(ratio, { symbol: 'w_0', label: 'Water per mole of dry exhaust without any fuel', digits: 4 }),
-    waterPerCarbon: quantityOutput(ratio, { symbol: 'w_1', label: 'Water that one mole of carbon from the fuel adds', digits: 4 }),
-    fuelCarbonFraction: quantityOutput(massFraction, { symbol: 'w_C', label: 'Carbon in the fuel by mass', digits: 4, units: ['%'] }),
-    carbonPerDryExhaust: quantityOutput(ratio, { symbol: 'x_{C,d}', label: 'Carbon from the fuel per mole of dry exhaust', digits: 5 }),
-    airPerDryExhaust: quantityOutput(ratio, { symbol: 'a', label: 'Dry intake air per mole of dry exhaust', digits: 5 }),
-    resultingWater: quantityOutput(ratio, { symbol: 'w', label: 'Water per mole of dry exhaust', digits: 4 }),
-    lambda: quantityOutput(ratio, { symbol: '\\lambda', label: 'Lambda', digits: 3 }),
+    carbonRead: wf.quantityOutput(moleFraction, { symbol: 'x_C', label: 'Carbon read in the gas', digits: 4, units: ['%', 'ppm'] }),
+    oxygenDemand: wf.quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
+    waterPerDryAir: wf.quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 }),
+    fixedWater: wf.quantityOutput(ratio, { symbol: 'w_0', label: 'Water per mole of dry exhaust without any fuel', digits: 4 }),
+    waterPerCarbon: wf.quantityOutput(ratio, { symbol: 'w_1', label: 'Water that one mole of carbon from the fuel adds', digits: 4 }),
+    fuelCarbonFraction: wf.quantityOutput(massFraction, { symbol: 'w_C', label: 'Carbon in the fuel by mass', digits: 4, units: ['%'] }),
+    carbonPerDryExhaust: wf.quantityOutput(ratio, { symbol: 'x_{C,d}', label: 'Carbon from the fuel per mole of dry exhaust', digits: 5 }),
+    airPerDryExhaust: wf.quantityOutput(ratio, { symbol: 'a', label: 'Dry intake air per mole of dry exhaust', digits: 5 }),
+    resultingWater: wf.quantityOutput(ratio, { symbol: 'w', label: 'Water per mole of dry exhaust', digits: 4 }),
+    lambda: wf.quantityOutput(ratio, { symbol: '\\lambda', label: 'Lambda', digits: 3 }),
   },
   outputs: {
-    exhaustMolarFlow: quantityOutput(molarFlow, {
+    exhaustMolarFlow: wf.quantityOutput(molarFlow, {
       symbol: '\\dot n_{exh}',
       label: 'Exhaust molar flow',
       digits: 5,
       units: ['mol/s', 'mol/h'],
     }),
-    airMassFlow: quantityOutput(massFlow, {
+    airMassFlow: wf.quantityOutput(massFlow, {
       symbol: '\\dot m_{air}',
       label: 'Intake air mass flow, moist',
       digits: 4,
       units: ['kg/h', 'g/s'],
     }),
-    exhaustMassFlow: quantityOutput(massFlow, { symbol: '\\dot m_{exh}', label: 'Exhaust mass flow', digits: 4, units: ['kg/h', 'g/s'] }),
+    exhaustMassFlow: wf.quantityOutput(massFlow, {
+      symbol: '\\dot m_{exh}',
+      label: 'Exhaust mass flow',
+      digits: 4,
+      units: ['kg/h', 'g/s'],
+    }),
   },
   constants: {
-    carbonAtomicMass: constant(molarMass, atomicMass.carbon, { symbol: 'M_C', label: 'Molar mass of carbon', source: cfr1065 }),
+    carbonAtomicMass: wf.constant(molarMass, atomicMass.carbon, { symbol: 'M_C', label: 'Molar mass of carbon', source: cfr1065 }),
     airMolarMass,
     waterMolarMass: molarMassConstants.waterMolarMass,
   },
   answer: 'exhaustMassFlow',
   steps: [
-    cases(
+    wf.cases(
       'fuelCarbonFraction',
       {
         'known(carbonFraction)': 'carbonFraction',
@@ -134,24 +139,24 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
       cfr1065,
       '1065.655(d)',
     ),
-    formula('carbonRead', 'carbonDioxideReading + carbonMonoxideReading + hydrocarbonReading', cfr1065, '1065.655(c)'),
-    formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', cfr1065, '1065.655(c)'),
-    formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
-    cases(
+    wf.formula('carbonRead', 'carbonDioxideReading + carbonMonoxideReading + hydrocarbonReading', cfr1065, '1065.655(c)'),
+    wf.formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', cfr1065, '1065.655(c)'),
+    wf.formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
+    wf.cases(
       'fixedWater',
       { 'known(waterPerDryExhaust)': 'waterPerDryExhaust', otherwise: 'waterPerDryAir' },
       cfr1065,
       '1065.655(c)',
       'As known, or the humidity of the intake air.',
     ),
-    cases(
+    wf.cases(
       'waterPerCarbon',
       { 'known(waterPerDryExhaust)': '0', otherwise: 'hydrogenToCarbon / 2 - waterPerDryAir * (1 - oxygenDemand)' },
       cfr1065,
       '1065.655(c)',
       'Half a mole per mole of hydrogen atoms; where the water is known, nothing is added to it.',
     ),
-    cases(
+    wf.cases(
       'carbonPerDryExhaust',
       {
         "basis == 'dry'": '(carbonRead - intakeCarbonDioxide) / (1 - intakeCarbonDioxide * (1 - oxygenDemand))',
@@ -162,23 +167,23 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
       '1065.655(c)',
       'Carbon read in the gas, brought to dry exhaust, less what the intake air brought.',
     ),
-    formula('airPerDryExhaust', '1 - (1 - oxygenDemand) * carbonPerDryExhaust', cfr1065, '1065.655(c)'),
-    formula('resultingWater', 'fixedWater + waterPerCarbon * carbonPerDryExhaust', cfr1065, '1065.655(c)'),
-    formula(
+    wf.formula('airPerDryExhaust', '1 - (1 - oxygenDemand) * carbonPerDryExhaust', cfr1065, '1065.655(c)'),
+    wf.formula('resultingWater', 'fixedWater + waterPerCarbon * carbonPerDryExhaust', cfr1065, '1065.655(c)'),
+    wf.formula(
       'exhaustMolarFlow',
       '(fuelMassFlow * fuelCarbonFraction * (1 + resultingWater)) / (carbonAtomicMass * carbonPerDryExhaust)',
       cfr1065,
       '1065.655(f)(3)',
     ),
-    formula(
+    wf.formula(
       'lambda',
       'airPerDryExhaust * 0.209445 / (carbonPerDryExhaust * oxygenDemand)',
       undefined,
       undefined,
       'The air found over the air that the fuel needs.',
     ),
-    formula('airMassFlow', 'exhaustMolarFlow / (1 + resultingWater) * airPerDryExhaust * airMolarMass * (1 + humidity)', massBalance),
-    formula('exhaustMassFlow', 'airMassFlow + fuelMassFlow', massBalance),
+    wf.formula('airMassFlow', 'exhaustMolarFlow / (1 + resultingWater) * airPerDryExhaust * airMolarMass * (1 + humidity)', massBalance),
+    wf.formula('exhaustMassFlow', 'airMassFlow + fuelMassFlow', massBalance),
   ],
   assumptions: {
     steady: 'Fuel flow and gas readings belong to the same steady state; the regulation allows this route for steady tests only.',
@@ -197,7 +202,7 @@ export const exhaustFlowCarbonBalanceCalculation = defineCalculation({
     };
     const balance = carbonBalance({ ...input, ...readings, fuel: input, waterPerDryAir });
     if (!(balance.carbonPerDryExhaust > 0)) {
-      return noSolution('the gas holds no more carbon than the intake air: engine off, probe out or analyser wrong', [
+      return wf.noSolution('the gas holds no more carbon than the intake air: engine off, probe out or analyser wrong', [
         'carbonDioxideReading',
       ]);
     }

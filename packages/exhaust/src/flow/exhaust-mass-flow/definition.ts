@@ -1,4 +1,4 @@
-import { cases, commonPractice, countOutput, defineCalculation, formula, isRefusal, optional, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFlow, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { airMolarMass, gasConstant } from '../../vocabulary/constants.js';
@@ -8,9 +8,9 @@ import { exhaustMassFlowInputs } from './fields.js';
 import { airFlow, fuelFlow } from './flows.js';
 import { exhaustMassFlow, lambdaOfFlows } from './kernel.js';
 
-const flow = (symbol: string, label: string) => quantityOutput(massFlow, { symbol, label, digits: 4, units: ['kg/h', 'g/s'] });
+const flow = (symbol: string, label: string) => wf.quantityOutput(massFlow, { symbol, label, digits: 4, units: ['kg/h', 'g/s'] });
 
-export const exhaustMassFlowCalculation = defineCalculation({
+export const exhaustMassFlowCalculation = wf.defineCalculation({
   id: 'exhaust-mass-flow',
   version: '1.0.0',
   subject: 'flow',
@@ -28,13 +28,13 @@ export const exhaustMassFlowCalculation = defineCalculation({
     fuelMassFlow: '4 kg/h',
   },
   intermediates: {
-    revolutionsPerCycle: optional(countOutput({ symbol: 'i', label: 'Crankshaft revolutions per working cycle' })),
-    airFromStrokes: optional(flow('\\dot m_{air,str}', 'Air mass flow by air per stroke')),
-    airFromSpeedDensity: optional(flow('\\dot m_{air,sd}', 'Air mass flow by speed and density')),
-    airFromFuel: optional(flow('\\dot m_{air,\\lambda}', 'Air mass flow by fuel and lambda')),
-    fuelFromLambda: optional(flow('\\dot m_{fuel,\\lambda}', 'Fuel mass flow by lambda')),
-    fuelAssumed: optional(flow('\\dot m_{fuel,0}', 'Fuel mass flow as without load')),
-    resultingLambda: optional(quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda of these flows', digits: 3 })),
+    revolutionsPerCycle: wf.optional(wf.countOutput({ symbol: 'i', label: 'Crankshaft revolutions per working cycle' })),
+    airFromStrokes: wf.optional(flow('\\dot m_{air,str}', 'Air mass flow by air per stroke')),
+    airFromSpeedDensity: wf.optional(flow('\\dot m_{air,sd}', 'Air mass flow by speed and density')),
+    airFromFuel: wf.optional(flow('\\dot m_{air,\\lambda}', 'Air mass flow by fuel and lambda')),
+    fuelFromLambda: wf.optional(flow('\\dot m_{fuel,\\lambda}', 'Fuel mass flow by lambda')),
+    fuelAssumed: wf.optional(flow('\\dot m_{fuel,0}', 'Fuel mass flow as without load')),
+    resultingLambda: wf.optional(wf.quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda of these flows', digits: 3 })),
   },
   outputs: {
     usedAirMassFlow: flow('\\dot m_{air}', 'Air mass flow'),
@@ -45,29 +45,33 @@ export const exhaustMassFlowCalculation = defineCalculation({
   constants: { gasConstant, airMolarMass },
   steps: [
     revolutionsStep,
-    formula(
+    wf.formula(
       'airFromStrokes',
       'airMassPerStroke * cylinderCount * engineSpeed / revolutionsPerCycle',
-      commonPractice('Air mass per stroke: the charge of fresh air that one cylinder draws in one intake stroke'),
+      wf.commonPractice('Air mass per stroke: the charge of fresh air that one cylinder draws in one intake stroke'),
     ),
-    formula(
+    wf.formula(
       'airFromSpeedDensity',
       'volumetricEfficiency * manifoldPressure * displacement * engineSpeed * airMolarMass / (revolutionsPerCycle * gasConstant * manifoldTemperature) * (1 - exhaustGasRecirculation)',
       heywood1988,
       'Eq. 2.27',
     ),
-    formula('airFromFuel', 'lambda * stoichiometricAirFuelRatio * fuelMassFlow', lambdaDefinition),
-    cases('usedAirMassFlow', {
+    wf.formula('airFromFuel', 'lambda * stoichiometricAirFuelRatio * fuelMassFlow', lambdaDefinition),
+    wf.cases('usedAirMassFlow', {
       "airFrom == 'air-mass-signal'": 'airMassFlow',
       "airFrom == 'air-mass-per-stroke'": 'airFromStrokes',
       "airFrom == 'speed-density'": 'airFromSpeedDensity',
       otherwise: 'airFromFuel',
     }),
-    formula('fuelFromLambda', 'usedAirMassFlow / (lambda * stoichiometricAirFuelRatio)', lambdaDefinition),
-    formula('fuelAssumed', '0.015 * usedAirMassFlow', commonPractice('Fuel share of a diesel without load: 1 to 2 % of the air mass')),
-    cases('usedFuelMassFlow', { 'known(fuelMassFlow)': 'fuelMassFlow', 'known(lambda)': 'fuelFromLambda', otherwise: 'fuelAssumed' }),
-    formula('resultingLambda', 'usedAirMassFlow / (stoichiometricAirFuelRatio * usedFuelMassFlow)', lambdaDefinition),
-    formula('exhaustMassFlow', 'usedAirMassFlow + usedFuelMassFlow', massBalance),
+    wf.formula('fuelFromLambda', 'usedAirMassFlow / (lambda * stoichiometricAirFuelRatio)', lambdaDefinition),
+    wf.formula(
+      'fuelAssumed',
+      '0.015 * usedAirMassFlow',
+      wf.commonPractice('Fuel share of a diesel without load: 1 to 2 % of the air mass'),
+    ),
+    wf.cases('usedFuelMassFlow', { 'known(fuelMassFlow)': 'fuelMassFlow', 'known(lambda)': 'fuelFromLambda', otherwise: 'fuelAssumed' }),
+    wf.formula('resultingLambda', 'usedAirMassFlow / (stoichiometricAirFuelRatio * usedFuelMassFlow)', lambdaDefinition),
+    wf.formula('exhaustMassFlow', 'usedAirMassFlow + usedFuelMassFlow', massBalance),
   ],
   assumptions: {
     steady: 'The engine runs steadily, so that what enters leaves at once.',
@@ -86,7 +90,7 @@ export const exhaustMassFlowCalculation = defineCalculation({
       : [{ tone: 'do', text: 'Use this value for tests without load only; under load enter the fuel flow or lambda as well.' }],
   compute(input, context) {
     const air = airFlow(input, context.constants, context);
-    if (isRefusal(air)) return air;
+    if (wf.isRefusal(air)) return air;
     const fuel = fuelFlow(input, air.usedAirMassFlow, context);
     const resultingLambda =
       fuel.usedFuelMassFlow > 0 ? lambdaOfFlows(air.usedAirMassFlow, fuel.usedFuelMassFlow, input.stoichiometricAirFuelRatio) : undefined;

@@ -1,4 +1,4 @@
-import { cases, defineCalculation, formula, inconsistentInputs, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, density, differentialPressure, gaugePressure, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { gasDensity } from '../../gas/density/kernel.js';
@@ -10,9 +10,15 @@ import { massBalance } from '../sources.js';
 import { actualVolumeFlow } from './kernel.js';
 
 const flowOutput = (symbol: string, label: string, description?: string) =>
-  quantityOutput(volumeFlow, { symbol, label, ...(description === undefined ? {} : { description }), digits: 4, units: ['m3/h', 'L/s'] });
+  wf.quantityOutput(volumeFlow, {
+    symbol,
+    label,
+    ...(description === undefined ? {} : { description }),
+    digits: 4,
+    units: ['m3/h', 'L/s'],
+  });
 
-export const exhaustVolumeFlowCalculation = defineCalculation({
+export const exhaustVolumeFlowCalculation = wf.defineCalculation({
   id: 'exhaust-volume-flow',
   version: '1.0.0',
   subject: 'flow',
@@ -23,8 +29,8 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
   inputs: {
     exhaustMassFlow: exhaustMassFlowField,
     gasTemperature: gasTemperatureField,
-    backPressure: optional(
-      quantity(gaugePressure, {
+    backPressure: wf.optional(
+      wf.quantity(gaugePressure, {
         symbol: 'p_g',
         label: 'Back-pressure before the filter, gauge',
         description:
@@ -39,8 +45,8 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
         units: ['mbar', 'kPa', 'psi'],
       }),
     ),
-    pressureDrop: optional(
-      quantity(differentialPressure, {
+    pressureDrop: wf.optional(
+      wf.quantity(differentialPressure, {
         symbol: '\\Delta p',
         label: 'Pressure drop over the filter, if known',
         description: 'Gives the flow in the middle of the filter, which the pressure drop calculations ask for, and the one after it.',
@@ -50,7 +56,7 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
         units: ['mbar', 'kPa', 'psi'],
       }),
     ),
-    ambientPressure: quantity(absolutePressure, {
+    ambientPressure: wf.quantity(absolutePressure, {
       symbol: 'p_a',
       label: 'Ambient pressure',
       description: 'Of the place, not reduced to sea level as a weather report gives it.',
@@ -64,23 +70,23 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
   },
   example: { exhaustMassFlow: '305 kg/h', gasTemperature: '206 °C', pressureDrop: '95 mbar', ambientPressure: '986 hPa' },
   intermediates: {
-    usedBackPressure: quantityOutput(gaugePressure, {
+    usedBackPressure: wf.quantityOutput(gaugePressure, {
       symbol: 'p_{g,u}',
       label: 'Back-pressure as used',
       digits: 4,
       units: ['mbar', 'kPa', 'psi'],
     }),
-    gasPressure: quantityOutput(absolutePressure, {
+    gasPressure: wf.quantityOutput(absolutePressure, {
       symbol: 'p',
       label: 'Absolute pressure of the gas',
       digits: 5,
       units: ['kPa', 'mbar'],
     }),
-    density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 4, units: ['kg/m3'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 4, units: ['kg/m3'] }),
   },
   outputs: {
-    outletVolumeFlow: optional(flowOutput('\\dot V_1', 'Volume flow after the filter')),
-    middleVolumeFlow: optional(
+    outletVolumeFlow: wf.optional(flowOutput('\\dot V_1', 'Volume flow after the filter')),
+    middleVolumeFlow: wf.optional(
       flowOutput('\\dot V_m', 'Volume flow in the middle of the filter', 'Take this one to the pressure drop calculations.'),
     ),
     exhaustVolumeFlow: flowOutput('\\dot V', 'Exhaust volume flow before the filter'),
@@ -90,7 +96,7 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
   },
   answer: 'exhaustVolumeFlow',
   steps: [
-    cases(
+    wf.cases(
       'usedBackPressure',
       {
         'known(backPressure) and known(pressureDrop)': 'max(backPressure, pressureDrop)',
@@ -102,11 +108,11 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
       undefined,
       'Nothing before the filter can be lower than the drop over it.',
     ),
-    formula('gasPressure', 'ambientPressure + usedBackPressure'),
-    formula('density', 'gasPressure * molarMass / (gasConstant * gasTemperature)', siBrochure),
-    formula('exhaustVolumeFlow', 'exhaustMassFlow / density', massBalance),
-    formula('outletVolumeFlow', 'exhaustVolumeFlow * gasPressure / (gasPressure - pressureDrop)', massBalance),
-    formula('middleVolumeFlow', 'exhaustVolumeFlow * gasPressure / (gasPressure - pressureDrop / 2)', massBalance),
+    wf.formula('gasPressure', 'ambientPressure + usedBackPressure'),
+    wf.formula('density', 'gasPressure * molarMass / (gasConstant * gasTemperature)', siBrochure),
+    wf.formula('exhaustVolumeFlow', 'exhaustMassFlow / density', massBalance),
+    wf.formula('outletVolumeFlow', 'exhaustVolumeFlow * gasPressure / (gasPressure - pressureDrop)', massBalance),
+    wf.formula('middleVolumeFlow', 'exhaustVolumeFlow * gasPressure / (gasPressure - pressureDrop / 2)', massBalance),
   ],
   assumptions: {
     ideal_gas: 'The gas is ideal; at exhaust conditions real air differs by less than 0.1 %.',
@@ -123,7 +129,7 @@ export const exhaustVolumeFlowCalculation = defineCalculation({
     const { exhaustMassFlow, gasTemperature, molarMass: mass } = input;
     const { pressureDrop, backPressure } = input;
     if (pressureDrop !== undefined && backPressure !== undefined && !(pressureDrop < input.ambientPressure + backPressure)) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'The drop is as large as the pressure before the filter: nothing is left after it.',
         ['pressureDrop'],
         ['backPressure'],

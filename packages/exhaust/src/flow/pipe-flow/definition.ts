@@ -1,4 +1,4 @@
-import { cases, choiceOutput, defineCalculation, formula, optional, quantity, quantityOutput, verdict } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, dynamicViscosity, length, ratio, velocity } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { gasDensity } from '../../gas/density/kernel.js';
@@ -10,7 +10,7 @@ import { exhaustMassFlowField, gasTemperatureField } from '../fields.js';
 import { massBalance, pipeRegimes, soundOfIdealGas } from '../sources.js';
 import { pipeReynoldsNumber, pipeVelocity, soundSpeed } from './kernel.js';
 
-export const pipeFlowCalculation = defineCalculation({
+export const pipeFlowCalculation = wf.defineCalculation({
   id: 'pipe-flow',
   version: '1.0.0',
   subject: 'flow',
@@ -22,7 +22,7 @@ export const pipeFlowCalculation = defineCalculation({
     exhaustMassFlow: exhaustMassFlowField,
     gasTemperature: gasTemperatureField,
     gasPressure: gasPressureField,
-    pipeDiameter: quantity(length, {
+    pipeDiameter: wf.quantity(length, {
       symbol: 'd',
       label: 'Inside diameter of the pipe',
       range: '2 mm <= x <= 2 m',
@@ -31,8 +31,8 @@ export const pipeFlowCalculation = defineCalculation({
       units: ['mm', 'in'],
     }),
     molarMass: molarMassField,
-    gasViscosity: optional(
-      quantity(dynamicViscosity, {
+    gasViscosity: wf.optional(
+      wf.quantity(dynamicViscosity, {
         symbol: '\\mu_g',
         label: 'Dynamic viscosity of the gas, if known',
         description: "Left out, that of air by Sutherland's formula.",
@@ -42,7 +42,7 @@ export const pipeFlowCalculation = defineCalculation({
         units: ['uPa.s', 'Pa.s'],
       }),
     ),
-    heatCapacityRatio: quantity(ratio, {
+    heatCapacityRatio: wf.quantity(ratio, {
       symbol: '\\gamma',
       label: 'Ratio of specific heats',
       range: '1 < x <= 1.67',
@@ -52,15 +52,15 @@ export const pipeFlowCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3'] }),
-    viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Dynamic viscosity', digits: 5, units: ['uPa.s', 'Pa.s'] }),
-    soundSpeed: quantityOutput(velocity, { symbol: 'c', label: 'Speed of sound', digits: 5, units: ['m/s'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3'] }),
+    viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Dynamic viscosity', digits: 5, units: ['uPa.s', 'Pa.s'] }),
+    soundSpeed: wf.quantityOutput(velocity, { symbol: 'c', label: 'Speed of sound', digits: 5, units: ['m/s'] }),
   },
   outputs: {
-    velocity: quantityOutput(velocity, { symbol: 'u', label: 'Mean gas velocity', digits: 4, units: ['m/s', 'km/h'] }),
-    reynoldsNumber: quantityOutput(ratio, { symbol: 'Re', label: 'Reynolds number', digits: 4 }),
-    machNumber: quantityOutput(ratio, { symbol: 'Ma', label: 'Mach number', digits: 4 }),
-    regime: choiceOutput({
+    velocity: wf.quantityOutput(velocity, { symbol: 'u', label: 'Mean gas velocity', digits: 4, units: ['m/s', 'km/h'] }),
+    reynoldsNumber: wf.quantityOutput(ratio, { symbol: 'Re', label: 'Reynolds number', digits: 4 }),
+    machNumber: wf.quantityOutput(ratio, { symbol: 'Ma', label: 'Mach number', digits: 4 }),
+    regime: wf.choiceOutput({
       label: 'Kind of flow',
       options: { laminar: 'laminar', transition: 'between laminar and turbulent', turbulent: 'turbulent' },
     }),
@@ -71,16 +71,16 @@ export const pipeFlowCalculation = defineCalculation({
   },
   answer: 'machNumber',
   steps: [
-    formula('density', 'gasPressure * molarMass / (gasConstant * gasTemperature)', siBrochure),
-    formula('velocity', '4 * exhaustMassFlow / (pi * pipeDiameter ^ 2 * density)', massBalance),
-    cases('viscosity', {
+    wf.formula('density', 'gasPressure * molarMass / (gasConstant * gasTemperature)', siBrochure),
+    wf.formula('velocity', '4 * exhaustMassFlow / (pi * pipeDiameter ^ 2 * density)', massBalance),
+    wf.cases('viscosity', {
       'known(gasViscosity)': 'gasViscosity',
-      otherwise: formula('viscosity', sutherlandFormula, cfr1065, '1065.640 Table 4'),
+      otherwise: wf.formula('viscosity', sutherlandFormula, cfr1065, '1065.640 Table 4'),
     }),
-    formula('reynoldsNumber', '4 * exhaustMassFlow / (pi * pipeDiameter * viscosity)', cfr1065, '1065.640(d)(1)'),
-    verdict('regime', { laminar: 'reynoldsNumber < 2300', turbulent: 'reynoldsNumber > 4000', transition: 'otherwise' }, pipeRegimes),
-    formula('soundSpeed', 'sqrt(heatCapacityRatio * gasConstant * gasTemperature / molarMass)', soundOfIdealGas),
-    formula('machNumber', 'velocity / soundSpeed'),
+    wf.formula('reynoldsNumber', '4 * exhaustMassFlow / (pi * pipeDiameter * viscosity)', cfr1065, '1065.640(d)(1)'),
+    wf.verdict('regime', { laminar: 'reynoldsNumber < 2300', turbulent: 'reynoldsNumber > 4000', transition: 'otherwise' }, pipeRegimes),
+    wf.formula('soundSpeed', 'sqrt(heatCapacityRatio * gasConstant * gasTemperature / molarMass)', soundOfIdealGas),
+    wf.formula('machNumber', 'velocity / soundSpeed'),
   ],
   assumptions: { full_pipe: 'A round pipe that the gas fills evenly; right after a bend or a turbine it does not.' },
   limits: { pulses: 'Mean values: close to the engine the flow pulses and its peaks are much higher.' },

@@ -1,4 +1,4 @@
-import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFlow, time, volume, volumeFlow, volumeFraction } from '@wallflow/units';
 import { gasPressureField, molarMassField } from '../../gas/fields.js';
 import { siBrochure } from '../../sources.js';
@@ -8,7 +8,7 @@ import { gasTemperatureField } from '../fields.js';
 import { massBalance } from '../sources.js';
 import { residenceTime } from './kernel.js';
 
-export const residenceTimeCalculation = defineCalculation({
+export const residenceTimeCalculation = wf.defineCalculation({
   id: 'residence-time',
   version: '1.0.0',
   subject: 'flow',
@@ -17,7 +17,7 @@ export const residenceTimeCalculation = defineCalculation({
   keywords: ['residence time', 'mixing', 'catalyst'],
   method: 'open volume over actual volume flow',
   inputs: {
-    exhaustMassFlow: quantity(massFlow, {
+    exhaustMassFlow: wf.quantity(massFlow, {
       symbol: '\\dot m_{exh}',
       label: 'Exhaust mass flow',
       range: '0.1 < x <= 30000 kg/h',
@@ -27,7 +27,7 @@ export const residenceTimeCalculation = defineCalculation({
     }),
     gasTemperature: gasTemperatureField,
     gasPressure: gasPressureField,
-    volume: quantity(volume, {
+    volume: wf.quantity(volume, {
       symbol: 'V',
       label: 'Volume of the part',
       range: '0.1 cm3 < x <= 1000 L',
@@ -35,7 +35,7 @@ export const residenceTimeCalculation = defineCalculation({
       example: '4.0 L',
       units: ['L', 'cm3'],
     }),
-    openShare: quantity(volumeFraction, {
+    openShare: wf.quantity(volumeFraction, {
       symbol: '\\varepsilon',
       label: 'Open share of the volume',
       description: 'What the gas can fill: all of a pipe, about 70 % to 85 % of a catalyst.',
@@ -48,17 +48,22 @@ export const residenceTimeCalculation = defineCalculation({
     molarMass: molarMassField,
   },
   intermediates: {
-    exhaustVolumeFlow: quantityOutput(volumeFlow, { symbol: '\\dot V', label: 'Exhaust volume flow', digits: 5, units: ['m3/h', 'L/s'] }),
+    exhaustVolumeFlow: wf.quantityOutput(volumeFlow, {
+      symbol: '\\dot V',
+      label: 'Exhaust volume flow',
+      digits: 5,
+      units: ['m3/h', 'L/s'],
+    }),
   },
   example: { gasPressure: '1081 hPa' },
-  outputs: { residenceTime: quantityOutput(time, { symbol: 't', label: 'Residence time', digits: 4, units: ['ms', 's'] }) },
+  outputs: { residenceTime: wf.quantityOutput(time, { symbol: 't', label: 'Residence time', digits: 4, units: ['ms', 's'] }) },
   constants: {
     gasConstant,
   },
   answer: 'residenceTime',
   steps: [
-    formula('exhaustVolumeFlow', 'exhaustMassFlow * gasConstant * gasTemperature / (gasPressure * molarMass)', siBrochure),
-    formula('residenceTime', 'volume * openShare / exhaustVolumeFlow', massBalance),
+    wf.formula('exhaustVolumeFlow', 'exhaustMassFlow * gasConstant * gasTemperature / (gasPressure * molarMass)', siBrochure),
+    wf.formula('residenceTime', 'volume * openShare / exhaustVolumeFlow', massBalance),
   ],
   assumptions: { plug_flow: 'A mean value: gas in the middle passes faster, gas in corners slower.' },
   limits: { uniform: 'One temperature and pressure for the whole part.' },

@@ -1,4 +1,4 @@
-import { cases, choice, commonPractice, constant, defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, molarFlow, spaceVelocity as spaceVelocityKind, temperature, volume, volumeFlow } from '@wallflow/units';
 import { molarMassField } from '../../gas/fields.js';
 import { siBrochure } from '../../sources.js';
@@ -9,11 +9,11 @@ import { molarFlowOfMass, referencePressure, standardVolumeFlowOfMoles } from '.
 import { spaceVelocity } from './kernel.js';
 
 const referenceTemperature = (kelvin: number, symbol: string, label: string) =>
-  constant(temperature, kelvin, { symbol, label: `Reference temperature ${label}`, source: iso13443 });
+  wf.constant(temperature, kelvin, { symbol, label: `Reference temperature ${label}`, source: iso13443 });
 
-const definition = commonPractice('Space velocity: volume flow at a stated reference state over the outer volume of the catalyst');
+const definition = wf.commonPractice('Space velocity: volume flow at a stated reference state over the outer volume of the catalyst');
 
-export const spaceVelocityCalculation = defineCalculation({
+export const spaceVelocityCalculation = wf.defineCalculation({
   id: 'space-velocity',
   version: '1.0.0',
   subject: 'flow',
@@ -23,7 +23,7 @@ export const spaceVelocityCalculation = defineCalculation({
   method: 'volume flow at the reference state over catalyst volume',
   inputs: {
     exhaustMassFlow: exhaustMassFlowField,
-    catalystVolume: quantity(volume, {
+    catalystVolume: wf.quantity(volume, {
       symbol: 'V_c',
       label: 'Catalyst volume',
       description: 'Outer volume of the coated brick, channels and walls together.',
@@ -32,7 +32,7 @@ export const spaceVelocityCalculation = defineCalculation({
       example: '4.0 L',
       units: ['L', 'cm3'],
     }),
-    referenceState: choice({
+    referenceState: wf.choice({
       label: 'Reference state, at 101.325 kPa',
       options: { '0C': '0 °C', '15C': '15 °C', '20C': '20 °C', '25C': '25 °C' },
       default: ['0C', 'the usual one for catalysts; at 20 °C the same flow gives a 7.3 % higher number'],
@@ -40,14 +40,14 @@ export const spaceVelocityCalculation = defineCalculation({
     molarMass: molarMassField,
   },
   intermediates: {
-    molarFlow: quantityOutput(molarFlow, { symbol: '\\dot n', label: 'Molar flow', digits: 5, units: ['mol/s'] }),
-    referenceTemperature: quantityOutput(temperature, {
+    molarFlow: wf.quantityOutput(molarFlow, { symbol: '\\dot n', label: 'Molar flow', digits: 5, units: ['mol/s'] }),
+    referenceTemperature: wf.quantityOutput(temperature, {
       symbol: 'T_{ref}',
       label: 'Reference temperature',
       digits: 5,
       units: ['degC', 'K'],
     }),
-    referenceVolumeFlow: quantityOutput(volumeFlow, {
+    referenceVolumeFlow: wf.quantityOutput(volumeFlow, {
       symbol: '\\dot V_{ref}',
       label: 'Volume flow at the reference state',
       digits: 5,
@@ -55,11 +55,11 @@ export const spaceVelocityCalculation = defineCalculation({
     }),
   },
   outputs: {
-    spaceVelocity: quantityOutput(spaceVelocityKind, { symbol: 'SV', label: 'Space velocity', digits: 5, units: ['1/h', '1/s'] }),
+    spaceVelocity: wf.quantityOutput(spaceVelocityKind, { symbol: 'SV', label: 'Space velocity', digits: 5, units: ['1/h', '1/s'] }),
   },
   constants: {
     gasConstant,
-    referencePressure: constant(absolutePressure, referencePressure, { symbol: 'p_0', label: 'Reference pressure', source: iso13443 }),
+    referencePressure: wf.constant(absolutePressure, referencePressure, { symbol: 'p_0', label: 'Reference pressure', source: iso13443 }),
     referenceAt0C: referenceTemperature(273.15, 'T_{0}', '0 °C'),
     referenceAt15C: referenceTemperature(288.15, 'T_{15}', '15 °C'),
     referenceAt20C: referenceTemperature(293.15, 'T_{20}', '20 °C'),
@@ -67,8 +67,8 @@ export const spaceVelocityCalculation = defineCalculation({
   },
   answer: 'spaceVelocity',
   steps: [
-    formula('molarFlow', 'exhaustMassFlow / molarMass'),
-    cases(
+    wf.formula('molarFlow', 'exhaustMassFlow / molarMass'),
+    wf.cases(
       'referenceTemperature',
       {
         "referenceState == '0C'": 'referenceAt0C',
@@ -78,8 +78,8 @@ export const spaceVelocityCalculation = defineCalculation({
       },
       iso13443,
     ),
-    formula('referenceVolumeFlow', 'molarFlow * gasConstant * referenceTemperature / referencePressure', siBrochure),
-    formula('spaceVelocity', 'referenceVolumeFlow / catalystVolume', definition),
+    wf.formula('referenceVolumeFlow', 'molarFlow * gasConstant * referenceTemperature / referencePressure', siBrochure),
+    wf.formula('spaceVelocity', 'referenceVolumeFlow / catalystVolume', definition),
   ],
   assumptions: { ideal_gas: 'The gas is ideal, also in the reference state: water is counted as vapour.' },
   limits: {

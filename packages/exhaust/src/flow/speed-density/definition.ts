@@ -1,4 +1,4 @@
-import { countOutput, defineCalculation, formula, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFlow, molarFlow, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { cfr1065 } from '../../sources.js';
@@ -7,7 +7,7 @@ import { chargeFields, engineFields, revolutionsPerCycle, revolutionsStep } from
 import { heywood1988, unRegulation24 } from '../sources.js';
 import { speedDensityAirMolarFlow, sweptVolumeFlow } from './kernel.js';
 
-export const airMassFlowSpeedDensityCalculation = defineCalculation({
+export const airMassFlowSpeedDensityCalculation = wf.defineCalculation({
   id: 'air-mass-flow-speed-density',
   version: '1.0.0',
   subject: 'flow',
@@ -17,12 +17,12 @@ export const airMassFlowSpeedDensityCalculation = defineCalculation({
   method: 'speed and density',
   inputs: { ...engineFields, ...chargeFields },
   intermediates: {
-    revolutionsPerCycle: countOutput({ symbol: 'i', label: 'Crankshaft revolutions per working cycle' }),
-    sweptVolumeFlow: quantityOutput(volumeFlow, { symbol: '\\dot V_d', label: 'Swept volume flow', digits: 5, units: ['L/s', 'm3/h'] }),
-    airMolarFlow: quantityOutput(molarFlow, { symbol: '\\dot n_{air}', label: 'Air molar flow', digits: 5, units: ['mol/s'] }),
+    revolutionsPerCycle: wf.countOutput({ symbol: 'i', label: 'Crankshaft revolutions per working cycle' }),
+    sweptVolumeFlow: wf.quantityOutput(volumeFlow, { symbol: '\\dot V_d', label: 'Swept volume flow', digits: 5, units: ['L/s', 'm3/h'] }),
+    airMolarFlow: wf.quantityOutput(molarFlow, { symbol: '\\dot n_{air}', label: 'Air molar flow', digits: 5, units: ['mol/s'] }),
   },
   outputs: {
-    airMassFlow: quantityOutput(massFlow, { symbol: '\\dot m_{air}', label: 'Air mass flow', digits: 4, units: ['kg/h', 'g/s'] }),
+    airMassFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m_{air}', label: 'Air mass flow', digits: 4, units: ['kg/h', 'g/s'] }),
   },
   constants: {
     gasConstant,
@@ -31,14 +31,14 @@ export const airMassFlowSpeedDensityCalculation = defineCalculation({
   answer: 'airMassFlow',
   steps: [
     revolutionsStep,
-    formula('sweptVolumeFlow', 'displacement * engineSpeed / revolutionsPerCycle', unRegulation24, 'Annex 4, 4.1'),
-    formula(
+    wf.formula('sweptVolumeFlow', 'displacement * engineSpeed / revolutionsPerCycle', unRegulation24, 'Annex 4, 4.1'),
+    wf.formula(
       'airMolarFlow',
       'volumetricEfficiency * manifoldPressure * sweptVolumeFlow / (gasConstant * manifoldTemperature) * (1 - exhaustGasRecirculation)',
       cfr1065,
       '1065.602(l)(1)',
     ),
-    formula('airMassFlow', 'airMolarFlow * airMolarMass', heywood1988, 'Eq. 2.27'),
+    wf.formula('airMassFlow', 'airMolarFlow * airMolarMass', heywood1988, 'Eq. 2.27'),
   ],
   assumptions: {
     dry_air: 'The air is taken as dry; humid air of 20 g/kg is 1.2 % lighter.',

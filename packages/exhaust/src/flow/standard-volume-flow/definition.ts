@@ -1,4 +1,4 @@
-import { cases, choice, constant, defineCalculation, formula, known, quantity, quantityOutput, relevantWhen } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, massFlow, molarFlow, standardVolumeFlow, temperature, volumeFlow } from '@wallflow/units';
 import { gasPressureField, molarMassField } from '../../gas/fields.js';
 import { cfr1065, siBrochure } from '../../sources.js';
@@ -10,9 +10,9 @@ import { molarFlowOfMass, molarFlowOfVolume, normalTemperature, referencePressur
 const usualFlow = 'road and machine diesels give this much';
 
 const at = (unit: 'm3/h_0C' | 'm3/h_15C' | 'm3/h_20C' | 'm3/h_25C', symbol: string, label: string) =>
-  quantityOutput(standardVolumeFlow, { symbol, label, digits: 6, units: [unit] });
+  wf.quantityOutput(standardVolumeFlow, { symbol, label, digits: 6, units: [unit] });
 
-export const standardVolumeFlowCalculation = defineCalculation({
+export const standardVolumeFlowCalculation = wf.defineCalculation({
   id: 'standard-volume-flow',
   version: '1.0.0',
   subject: 'flow',
@@ -21,7 +21,7 @@ export const standardVolumeFlowCalculation = defineCalculation({
   keywords: ['normal cubic metre', 'standard cubic metre', 'molar flow', 'reference state'],
   method: 'ideal gas law',
   inputs: {
-    from: choice({
+    from: wf.choice({
       label: 'Flow entered as',
       options: {
         'mass-flow': 'mass flow',
@@ -31,9 +31,9 @@ export const standardVolumeFlowCalculation = defineCalculation({
       },
       example: 'mass-flow',
     }),
-    ...relevantWhen('from', 'mass-flow', { massFlow: exhaustMassFlowField }),
-    ...relevantWhen('from', 'molar-flow', {
-      molarFlow: quantity(molarFlow, {
+    ...wf.relevantWhen('from', 'mass-flow', { massFlow: exhaustMassFlowField }),
+    ...wf.relevantWhen('from', 'molar-flow', {
+      molarFlow: wf.quantity(molarFlow, {
         symbol: '\\dot n_g',
         label: 'Molar flow',
         range: '0 <= x <= 300 mol/s',
@@ -41,8 +41,8 @@ export const standardVolumeFlowCalculation = defineCalculation({
         example: '2.9 mol/s',
       }),
     }),
-    ...relevantWhen('from', 'actual-volume-flow', {
-      volumeFlow: quantity(volumeFlow, {
+    ...wf.relevantWhen('from', 'actual-volume-flow', {
+      volumeFlow: wf.quantity(volumeFlow, {
         symbol: '\\dot V',
         label: 'Actual volume flow',
         range: '0 <= x <= 50000 m3/h',
@@ -53,8 +53,8 @@ export const standardVolumeFlowCalculation = defineCalculation({
       gasTemperature: gasTemperatureField,
       gasPressure: gasPressureField,
     }),
-    ...relevantWhen('from', 'standard-volume-flow', {
-      standardVolumeFlow: quantity(standardVolumeFlow, {
+    ...wf.relevantWhen('from', 'standard-volume-flow', {
+      standardVolumeFlow: wf.quantity(standardVolumeFlow, {
         symbol: '\\dot V_{ref,g}',
         label: 'Standard volume flow',
         description: 'The unit names its reference state.',
@@ -66,25 +66,25 @@ export const standardVolumeFlowCalculation = defineCalculation({
     molarMass: molarMassField,
   },
   outputs: {
-    resultingMolarFlow: quantityOutput(molarFlow, { symbol: '\\dot n', label: 'Molar flow', digits: 6, units: ['mol/s', 'mol/h'] }),
+    resultingMolarFlow: wf.quantityOutput(molarFlow, { symbol: '\\dot n', label: 'Molar flow', digits: 6, units: ['mol/s', 'mol/h'] }),
     volumeFlowAt0C: at('m3/h_0C', '\\dot V_{0}', 'Volume flow at 0 °C, 101.325 kPa (normal)'),
     volumeFlowAt15C: at('m3/h_15C', '\\dot V_{15}', 'Volume flow at 15 °C, 101.325 kPa (ISO 13443)'),
     volumeFlowAt20C: at('m3/h_20C', '\\dot V_{20}', 'Volume flow at 20 °C, 101.325 kPa (40 CFR 1065)'),
     volumeFlowAt25C: at('m3/h_25C', '\\dot V_{25}', 'Volume flow at 25 °C, 101.325 kPa'),
-    resultingMassFlow: quantityOutput(massFlow, { symbol: '\\dot m_r', label: 'Mass flow', digits: 6, units: ['kg/h', 'g/s'] }),
+    resultingMassFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m_r', label: 'Mass flow', digits: 6, units: ['kg/h', 'g/s'] }),
   },
   constants: {
     gasConstant,
-    normalTemperature: constant(temperature, normalTemperature, {
+    normalTemperature: wf.constant(temperature, normalTemperature, {
       symbol: 'T_0',
       label: 'Temperature of the normal state',
       source: iso13443,
     }),
-    referencePressure: constant(absolutePressure, referencePressure, { symbol: 'p_0', label: 'Reference pressure', source: iso13443 }),
+    referencePressure: wf.constant(absolutePressure, referencePressure, { symbol: 'p_0', label: 'Reference pressure', source: iso13443 }),
   },
   answer: 'volumeFlowAt0C',
   steps: [
-    cases(
+    wf.cases(
       'resultingMolarFlow',
       {
         "from == 'mass-flow'": 'massFlow / molarMass',
@@ -95,11 +95,11 @@ export const standardVolumeFlowCalculation = defineCalculation({
       cfr1065,
       '1065.640(a)',
     ),
-    formula('resultingMassFlow', 'resultingMolarFlow * molarMass', massBalance),
-    formula('volumeFlowAt0C', 'resultingMolarFlow * gasConstant * normalTemperature / referencePressure', siBrochure),
-    formula('volumeFlowAt15C', "as(in(volumeFlowAt0C, 'm3/h_0C') * 288.15 / 273.15, 'm3/h_15C')", iso13443),
-    formula('volumeFlowAt20C', "as(in(volumeFlowAt0C, 'm3/h_0C') * 293.15 / 273.15, 'm3/h_20C')", cfr1065, '1065.640(a)'),
-    formula('volumeFlowAt25C', "as(in(volumeFlowAt0C, 'm3/h_0C') * 298.15 / 273.15, 'm3/h_25C')"),
+    wf.formula('resultingMassFlow', 'resultingMolarFlow * molarMass', massBalance),
+    wf.formula('volumeFlowAt0C', 'resultingMolarFlow * gasConstant * normalTemperature / referencePressure', siBrochure),
+    wf.formula('volumeFlowAt15C', "as(in(volumeFlowAt0C, 'm3/h_0C') * 288.15 / 273.15, 'm3/h_15C')", iso13443),
+    wf.formula('volumeFlowAt20C', "as(in(volumeFlowAt0C, 'm3/h_0C') * 293.15 / 273.15, 'm3/h_20C')", cfr1065, '1065.640(a)'),
+    wf.formula('volumeFlowAt25C', "as(in(volumeFlowAt0C, 'm3/h_0C') * 298.15 / 273.15, 'm3/h_25C')"),
   ],
   assumptions: { ideal_gas: 'The gas is ideal, also in the reference state: water is counted as vapour.' },
   limits: { one_flow: 'The four volumes are one and the same flow; never compare numbers of different reference states.' },
@@ -109,16 +109,16 @@ export const standardVolumeFlowCalculation = defineCalculation({
     const moles = () => {
       switch (input.from) {
         case 'mass-flow':
-          return molarFlowOfMass(known(input.massFlow), input.molarMass);
+          return molarFlowOfMass(wf.known(input.massFlow), input.molarMass);
         case 'molar-flow':
-          return known(input.molarFlow);
+          return wf.known(input.molarFlow);
         case 'standard-volume-flow':
-          return known(input.standardVolumeFlow) / normal(1);
+          return wf.known(input.standardVolumeFlow) / normal(1);
         default: {
           const state = {
-            volumeFlow: known(input.volumeFlow),
-            temperature: known(input.gasTemperature),
-            pressure: known(input.gasPressure),
+            volumeFlow: wf.known(input.volumeFlow),
+            temperature: wf.known(input.gasTemperature),
+            pressure: wf.known(input.gasPressure),
           };
           return molarFlowOfVolume(state, constants.gasConstant);
         }

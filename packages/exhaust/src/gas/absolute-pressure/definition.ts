@@ -1,20 +1,10 @@
-import {
-  cases,
-  commonPractice,
-  defineCalculation,
-  formula,
-  known,
-  noSolution,
-  oneOf,
-  quantity,
-  quantityOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, gaugePressure } from '@wallflow/units';
 import { absoluteFromGauge, gaugeFromAbsolute } from './kernel.js';
 
-const meaning = commonPractice('Gauge pressure counts from the pressure of the surrounding air');
+const meaning = wf.commonPractice('Gauge pressure counts from the pressure of the surrounding air');
 
-export const gaugeAndAbsolutePressureCalculation = defineCalculation({
+export const gaugeAndAbsolutePressureCalculation = wf.defineCalculation({
   id: 'gauge-and-absolute-pressure',
   version: '1.0.0',
   subject: 'gas',
@@ -23,8 +13,8 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
   keywords: ['gauge', 'absolute', 'boost', 'vacuum'],
   method: 'sum with the ambient pressure',
   inputs: {
-    ...oneOf({
-      gauge: quantity(gaugePressure, {
+    ...wf.oneOf({
+      gauge: wf.quantity(gaugePressure, {
         symbol: 'p_g',
         label: 'Gauge pressure',
         description: 'Zero in the open air; below zero is a vacuum.',
@@ -33,7 +23,7 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
         example: '95 mbar',
         units: ['mbar', 'kPa', 'bar', 'psi'],
       }),
-      gasPressure: quantity(absolutePressure, {
+      gasPressure: wf.quantity(absolutePressure, {
         symbol: 'p_{abs,g}',
         label: 'Absolute pressure of the gas',
         range: '0 <= x <= 1100 kPa',
@@ -42,7 +32,7 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
         units: ['kPa', 'mbar', 'bar', 'psi'],
       }),
     }),
-    ambientPressure: quantity(absolutePressure, {
+    ambientPressure: wf.quantity(absolutePressure, {
       symbol: 'p_a',
       label: 'Ambient pressure',
       description: 'Of the place, not reduced to sea level as a weather report gives it.',
@@ -55,13 +45,13 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
   },
   example: { gauge: '95 mbar', ambientPressure: '986 hPa' },
   outputs: {
-    gaugePressure: quantityOutput(gaugePressure, {
+    gaugePressure: wf.quantityOutput(gaugePressure, {
       symbol: 'p_{gauge}',
       label: 'Gauge pressure',
       digits: 6,
       units: ['mbar', 'kPa', 'bar'],
     }),
-    absolutePressure: quantityOutput(absolutePressure, {
+    absolutePressure: wf.quantityOutput(absolutePressure, {
       symbol: 'p_{abs}',
       label: 'Absolute pressure of the gas',
       digits: 6,
@@ -70,18 +60,18 @@ export const gaugeAndAbsolutePressureCalculation = defineCalculation({
   },
   answer: 'absolutePressure',
   steps: [
-    cases('gaugePressure', { 'known(gauge)': 'gauge', otherwise: 'gasPressure - ambientPressure' }, meaning),
-    formula('absolutePressure', 'gaugePressure + ambientPressure', meaning),
+    wf.cases('gaugePressure', { 'known(gauge)': 'gauge', otherwise: 'gasPressure - ambientPressure' }, meaning),
+    wf.formula('absolutePressure', 'gaugePressure + ambientPressure', meaning),
   ],
   limits: { sealed_gauge: 'A sealed gauge reads against the pressure at which it was sealed, not against today’s air.' },
   compute(input) {
     const { gauge, gasPressure, ambientPressure } = input;
     if (gauge === undefined) {
-      const absolute = known(gasPressure);
+      const absolute = wf.known(gasPressure);
       return { gaugePressure: gaugeFromAbsolute(absolute, ambientPressure), absolutePressure: absolute };
     }
     const absolute = absoluteFromGauge(gauge, ambientPressure);
-    if (absolute < 0) return noSolution('below a perfect vacuum: the gauge or the ambient pressure is wrong', ['gauge']);
+    if (absolute < 0) return wf.noSolution('below a perfect vacuum: the gauge or the ambient pressure is wrong', ['gauge']);
     return { gaugePressure: gauge, absolutePressure: absolute };
   },
 });

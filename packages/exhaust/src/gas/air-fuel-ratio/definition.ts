@@ -1,13 +1,13 @@
-import { cases, defineCalculation, formula, oneOf, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFraction, massRatio, ratio } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { fuelFields, lambdaField } from '../mixture-fields.js';
 import { atomBalance, unRegulation49 } from '../sources.js';
 import { carbonMassFraction, stoichiometricAirFuelRatio, stoichiometricAirFuelRatioRegulation49 } from './kernel.js';
 
-const airFuel = (symbol: string, label: string) => quantityOutput(massRatio, { symbol, label, digits: 4, units: ['1'] });
+const airFuel = (symbol: string, label: string) => wf.quantityOutput(massRatio, { symbol, label, digits: 4, units: ['1'] });
 
-export const airFuelRatioCalculation = defineCalculation({
+export const airFuelRatioCalculation = wf.defineCalculation({
   id: 'air-fuel-ratio',
   version: '1.0.0',
   subject: 'gas',
@@ -17,10 +17,10 @@ export const airFuelRatioCalculation = defineCalculation({
   method: 'atom balance',
   inputs: {
     ...fuelFields,
-    ...oneOf(
+    ...wf.oneOf(
       {
         lambda: lambdaField,
-        airFuelRatio: quantity(massRatio, {
+        airFuelRatio: wf.quantity(massRatio, {
           symbol: 'L_g',
           label: 'Air-fuel ratio by mass, dry air',
           range: '1 < x <= 20000 kg/kg',
@@ -38,27 +38,27 @@ export const airFuelRatioCalculation = defineCalculation({
   },
   outputs: {
     stoichiometricAirFuelRatio: airFuel('L_{st}', 'Stoichiometric air-fuel ratio'),
-    carbonMassFraction: quantityOutput(massFraction, { symbol: 'w_C', label: 'Carbon in the fuel', digits: 4, units: ['%'] }),
-    resultingAirFuelRatio: optional(airFuel('L', 'Air-fuel ratio')),
-    resultingLambda: optional(quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda', digits: 4 })),
-    equivalenceRatio: optional(quantityOutput(ratio, { symbol: '\\varphi', label: 'Equivalence ratio', digits: 4 })),
+    carbonMassFraction: wf.quantityOutput(massFraction, { symbol: 'w_C', label: 'Carbon in the fuel', digits: 4, units: ['%'] }),
+    resultingAirFuelRatio: wf.optional(airFuel('L', 'Air-fuel ratio')),
+    resultingLambda: wf.optional(wf.quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda', digits: 4 })),
+    equivalenceRatio: wf.optional(wf.quantityOutput(ratio, { symbol: '\\varphi', label: 'Equivalence ratio', digits: 4 })),
   },
   answer: 'stoichiometricAirFuelRatio',
   steps: [
-    formula('carbonMassFraction', '12.0107 / (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)', cfr1065, '1065.655(d)'),
-    formula(
+    wf.formula('carbonMassFraction', '12.0107 / (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)', cfr1065, '1065.655(d)'),
+    wf.formula(
       'regulation49',
       '(138.0 * (1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2)) / (12.011 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)',
       unRegulation49,
     ),
-    formula(
+    wf.formula(
       'stoichiometricAirFuelRatio',
       '(28.96559 * (1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2)) / (0.209445 * (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon))',
       atomBalance,
     ),
-    cases('resultingAirFuelRatio', { 'known(airFuelRatio)': 'airFuelRatio', otherwise: 'lambda * stoichiometricAirFuelRatio' }),
-    formula('resultingLambda', 'resultingAirFuelRatio / stoichiometricAirFuelRatio'),
-    formula('equivalenceRatio', '1 / resultingLambda'),
+    wf.cases('resultingAirFuelRatio', { 'known(airFuelRatio)': 'airFuelRatio', otherwise: 'lambda * stoichiometricAirFuelRatio' }),
+    wf.formula('resultingLambda', 'resultingAirFuelRatio / stoichiometricAirFuelRatio'),
+    wf.formula('equivalenceRatio', '1 / resultingLambda'),
   ],
   assumptions: { no_sulphur: 'Sulphur and nitrogen of the fuel are not counted; road fuels hold next to none.' },
   limits: {

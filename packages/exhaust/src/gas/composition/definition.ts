@@ -1,4 +1,4 @@
-import { defineCalculation, formula, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massRatio, molarMass, moleFraction, ratio } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { airMolarMass } from '../../vocabulary/constants.js';
@@ -9,9 +9,9 @@ import { atomBalance } from '../sources.js';
 import { molarMassOfMixture, moleMean, perSpecies } from '../species.js';
 import { airPerCarbon, dryBasis, exhaustComposition, exhaustPerCarbon, waterPerDryAirOfHumidity } from './kernel.js';
 
-const share = (symbol: string, label: string) => quantityOutput(moleFraction, { symbol, label, digits: 4, units: ['%', 'ppm'] });
+const share = (symbol: string, label: string) => wf.quantityOutput(moleFraction, { symbol, label, digits: 4, units: ['%', 'ppm'] });
 
-export const exhaustCompositionCalculation = defineCalculation({
+export const exhaustCompositionCalculation = wf.defineCalculation({
   id: 'exhaust-composition',
   version: '1.0.0',
   subject: 'gas',
@@ -21,11 +21,11 @@ export const exhaustCompositionCalculation = defineCalculation({
   method: 'atom balance of complete combustion',
   inputs: { lambda: lambdaField, ...fuelFields, humidity: humidityField },
   intermediates: {
-    oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
-    waterPerDryAir: quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 }),
-    airPerCarbon: quantityOutput(ratio, { symbol: 'a', label: 'Moles of dry air per mole of carbon', digits: 5 }),
-    exhaustPerCarbon: quantityOutput(ratio, { symbol: 'n', label: 'Moles of wet exhaust per mole of carbon', digits: 5 }),
-    airFuelRatio: quantityOutput(massRatio, { symbol: 'L', label: 'Air-fuel ratio by mass, dry air', digits: 4, units: ['1'] }),
+    oxygenDemand: wf.quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
+    waterPerDryAir: wf.quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 }),
+    airPerCarbon: wf.quantityOutput(ratio, { symbol: 'a', label: 'Moles of dry air per mole of carbon', digits: 5 }),
+    exhaustPerCarbon: wf.quantityOutput(ratio, { symbol: 'n', label: 'Moles of wet exhaust per mole of carbon', digits: 5 }),
+    airFuelRatio: wf.quantityOutput(massRatio, { symbol: 'L', label: 'Air-fuel ratio by mass, dry air', digits: 4, units: ['1'] }),
   },
   outputs: {
     oxygen: share('x_{O_2}', 'Oxygen, wet'),
@@ -35,30 +35,30 @@ export const exhaustCompositionCalculation = defineCalculation({
     argon: share('x_{Ar}', 'Argon, wet'),
     oxygenDry: share('x_{O_2,d}', 'Oxygen, dry'),
     carbonDioxideDry: share('x_{CO_2,d}', 'Carbon dioxide, dry'),
-    molarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass of wet exhaust', digits: 6, units: ['g/mol'] }),
+    molarMass: wf.quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass of wet exhaust', digits: 6, units: ['g/mol'] }),
   },
   constants: { ...molarMassConstants, airMolarMass },
   answer: 'molarMass',
   steps: [
-    formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', atomBalance),
-    formula('airPerCarbon', 'lambda * oxygenDemand / 0.209445', atomBalance),
-    formula(
+    wf.formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', atomBalance),
+    wf.formula('airPerCarbon', 'lambda * oxygenDemand / 0.209445', atomBalance),
+    wf.formula(
       'airFuelRatio',
       "airPerCarbon * in(airMolarMass, 'g/mol') / (12.0107 + 1.00794 * hydrogenToCarbon + 15.9994 * oxygenToCarbon)",
       atomBalance,
       undefined,
       'That air over the fuel, by mass.',
     ),
-    formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
-    formula('exhaustPerCarbon', '1 + hydrogenToCarbon / 2 - oxygenDemand + airPerCarbon * (1 + waterPerDryAir)', atomBalance),
-    formula('oxygen', '((lambda - 1) * oxygenDemand) / exhaustPerCarbon', atomBalance),
-    formula('carbonDioxide', '(1 + 0.000375 * airPerCarbon) / exhaustPerCarbon', atomBalance),
-    formula('water', '(hydrogenToCarbon / 2 + airPerCarbon * waterPerDryAir) / exhaustPerCarbon', atomBalance),
-    formula('nitrogen', '0.78084 * airPerCarbon / exhaustPerCarbon', atomBalance),
-    formula('argon', '0.00934 * airPerCarbon / exhaustPerCarbon', atomBalance),
-    formula('oxygenDry', 'oxygen / (1 - water)'),
-    formula('carbonDioxideDry', 'carbonDioxide / (1 - water)'),
-    formula(
+    wf.formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
+    wf.formula('exhaustPerCarbon', '1 + hydrogenToCarbon / 2 - oxygenDemand + airPerCarbon * (1 + waterPerDryAir)', atomBalance),
+    wf.formula('oxygen', '((lambda - 1) * oxygenDemand) / exhaustPerCarbon', atomBalance),
+    wf.formula('carbonDioxide', '(1 + 0.000375 * airPerCarbon) / exhaustPerCarbon', atomBalance),
+    wf.formula('water', '(hydrogenToCarbon / 2 + airPerCarbon * waterPerDryAir) / exhaustPerCarbon', atomBalance),
+    wf.formula('nitrogen', '0.78084 * airPerCarbon / exhaustPerCarbon', atomBalance),
+    wf.formula('argon', '0.00934 * airPerCarbon / exhaustPerCarbon', atomBalance),
+    wf.formula('oxygenDry', 'oxygen / (1 - water)'),
+    wf.formula('carbonDioxideDry', 'carbonDioxide / (1 - water)'),
+    wf.formula(
       'molarMass',
       'nitrogenMolarMass * nitrogen + oxygenMolarMass * oxygen + carbonDioxideMolarMass * carbonDioxide + waterMolarMass * water + argonMolarMass * argon',
       cfr1065,

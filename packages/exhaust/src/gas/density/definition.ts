@@ -1,11 +1,11 @@
-import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, temperature } from '@wallflow/units';
 import { siBrochure } from '../../sources.js';
 import { gasConstant } from '../../vocabulary/constants.js';
 import { gasPressureField, molarMassField } from '../fields.js';
 import { gasDensity } from './kernel.js';
 
-export const gasDensityCalculation = defineCalculation({
+export const gasDensityCalculation = wf.defineCalculation({
   id: 'gas-density',
   version: '1.0.0',
   subject: 'gas',
@@ -15,14 +15,14 @@ export const gasDensityCalculation = defineCalculation({
   method: 'ideal gas law',
   inputs: {
     gasPressure: gasPressureField,
-    gasTemperature: quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= T <= 1500 degC', example: '250 °C' }),
+    gasTemperature: wf.quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= T <= 1500 degC', example: '250 °C' }),
     molarMass: molarMassField,
   },
   outputs: {
-    density: quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3', 'g/L'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3', 'g/L'] }),
   },
   constants: { gasConstant },
-  steps: [formula('density', 'gasPressure * molarMass / (gasConstant * gasTemperature)', siBrochure)],
+  steps: [wf.formula('density', 'gasPressure * molarMass / (gasConstant * gasTemperature)', siBrochure)],
   assumptions: { ideal_gas: 'The gas is ideal; at exhaust conditions real air differs by less than 0.1 %.' },
   limits: { no_condensate: 'Not for gas that carries liquid water, as right after a cold start or a wet clean.' },
   compute: (input, { constants }) => ({

@@ -1,4 +1,4 @@
-import { cases, choice, constant, defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { dynamicViscosity, fraction, ratio, temperature } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { sutherlandConstants, sutherlandFormula } from '../../vocabulary/constants.js';
@@ -6,9 +6,9 @@ import { lemmonJacobsen2004 } from '../sources.js';
 import { collisionIntegral, diluteAir, diluteAirViscosity, sutherlandViscosity } from './kernel.js';
 
 const viscosityOutput = (symbol: string, label: string) =>
-  quantityOutput(dynamicViscosity, { symbol, label, digits: 5, units: ['uPa.s', 'Pa.s'] });
+  wf.quantityOutput(dynamicViscosity, { symbol, label, digits: 5, units: ['uPa.s', 'Pa.s'] });
 
-export const dynamicViscosityCalculation = defineCalculation({
+export const dynamicViscosityCalculation = wf.defineCalculation({
   id: 'dynamic-viscosity',
   version: '1.0.0',
   subject: 'gas',
@@ -17,14 +17,14 @@ export const dynamicViscosityCalculation = defineCalculation({
   keywords: ['viscosity', 'Sutherland'],
   method: "Sutherland's formula",
   inputs: {
-    gasTemperature: quantity(temperature, {
+    gasTemperature: wf.quantity(temperature, {
       symbol: 'T',
       label: 'Gas temperature',
       range: '170 <= x <= 1900 K',
       usual: ['170 K', '1000 K', "above 1000 K Sutherland's formula is more than 3.9 % below the dilute-gas correlation"],
       example: '250 °C',
     }),
-    model: choice({
+    model: wf.choice({
       label: 'Model',
       options: { sutherland: 'Sutherland, 40 CFR 1065', 'dilute-gas': 'Dilute gas, Lemmon and Jacobsen 2004' },
       default: ['sutherland', 'the model of the test regulation, and the one published filter data were reduced with'],
@@ -32,35 +32,35 @@ export const dynamicViscosityCalculation = defineCalculation({
   },
   intermediates: {
     sutherland: viscosityOutput('\\mu_S', 'Viscosity by Sutherland'),
-    collisionIntegral: quantityOutput(ratio, { symbol: '\\Omega', label: 'Collision integral', digits: 5 }),
+    collisionIntegral: wf.quantityOutput(ratio, { symbol: '\\Omega', label: 'Collision integral', digits: 5 }),
     diluteGas: viscosityOutput('\\mu_0', 'Viscosity of the dilute gas'),
-    modelDifference: quantityOutput(fraction, { symbol: '\\delta', label: 'Sutherland against dilute gas', digits: 2, units: ['%'] }),
+    modelDifference: wf.quantityOutput(fraction, { symbol: '\\delta', label: 'Sutherland against dilute gas', digits: 2, units: ['%'] }),
   },
   outputs: { viscosity: viscosityOutput('\\mu', 'Dynamic viscosity') },
   constants: {
     ...sutherlandConstants,
-    moleculeEnergy: constant(temperature, diluteAir.energy, {
+    moleculeEnergy: wf.constant(temperature, diluteAir.energy, {
       symbol: '\\varepsilon/k',
       label: 'Energy of the molecules of air, as a temperature',
       source: lemmonJacobsen2004,
     }),
   },
   steps: [
-    formula('sutherland', sutherlandFormula, cfr1065, '1065.640 Table 4'),
-    formula(
+    wf.formula('sutherland', sutherlandFormula, cfr1065, '1065.640 Table 4'),
+    wf.formula(
       'collisionIntegral',
       'exp(0.431 - 0.4623 * ln(gasTemperature / moleculeEnergy) + 0.08406 * ln(gasTemperature / moleculeEnergy) ^ 2 + 0.005341 * ln(gasTemperature / moleculeEnergy) ^ 3 - 0.00331 * ln(gasTemperature / moleculeEnergy) ^ 4)',
       lemmonJacobsen2004,
       'Eq. 3',
     ),
-    formula(
+    wf.formula(
       'diluteGas',
       "as(0.0266958 * sqrt(28.9586 * gasTemperature) / (0.36 ^ 2 * collisionIntegral), 'uPa.s')",
       lemmonJacobsen2004,
       'Eq. 2, with the molar mass in g/mol and the size of the molecules in nm',
     ),
-    formula('modelDifference', 'sutherland / diluteGas - 1'),
-    cases('viscosity', { "model == 'sutherland'": 'sutherland', otherwise: 'diluteGas' }),
+    wf.formula('modelDifference', 'sutherland / diluteGas - 1'),
+    wf.cases('viscosity', { "model == 'sutherland'": 'sutherland', otherwise: 'diluteGas' }),
   ],
   assumptions: { as_air: 'The gas is taken as air; lean exhaust of the same temperature is a few per cent less viscous.' },
   limits: {

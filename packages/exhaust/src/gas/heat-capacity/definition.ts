@@ -1,4 +1,4 @@
-import { defineCalculation, formula, quantityOutput, rows, tableOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { molarHeatCapacity, molarMass, ratio, specificEnergy, specificHeatCapacity, temperatureDifference } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { gasConstant } from '../../vocabulary/constants.js';
@@ -37,7 +37,7 @@ const polynomials = (formulaOf: (coefficients: readonly number[], species: Exhau
     }),
   );
 
-export const exhaustHeatCapacityCalculation = defineCalculation({
+export const exhaustHeatCapacityCalculation = wf.defineCalculation({
   id: 'exhaust-heat-capacity',
   version: '1.0.0',
   subject: 'gas',
@@ -62,12 +62,12 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
   example: { lambda: '2' },
   intermediates: {
     ...mixtureWorking.intermediates,
-    parts: tableOutput({
+    parts: wf.tableOutput({
       label: 'Parts of the gas',
       columns: {
         ...mixtureWorking.columns,
-        heatOverConstant: quantityOutput(ratio, { symbol: 'C_{p,i}/R', label: 'Molar heat capacity over the gas constant', digits: 5 }),
-        enthalpyOverConstant: quantityOutput(temperatureDifference, {
+        heatOverConstant: wf.quantityOutput(ratio, { symbol: 'C_{p,i}/R', label: 'Molar heat capacity over the gas constant', digits: 5 }),
+        enthalpyOverConstant: wf.quantityOutput(temperatureDifference, {
           symbol: 'H_i/R',
           label: 'Molar enthalpy above 25 °C over the gas constant',
           digits: 5,
@@ -75,25 +75,25 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
         }),
       },
     }),
-    mixtureMolarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass', digits: 6, units: ['g/mol'] }),
-    molarHeatCapacity: quantityOutput(molarHeatCapacity, { symbol: 'C_p', label: 'Molar heat capacity', digits: 5 }),
+    mixtureMolarMass: wf.quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass', digits: 6, units: ['g/mol'] }),
+    molarHeatCapacity: wf.quantityOutput(molarHeatCapacity, { symbol: 'C_p', label: 'Molar heat capacity', digits: 5 }),
   },
   outputs: {
-    heatCapacity: quantityOutput(specificHeatCapacity, { symbol: 'c_p', label: 'Heat capacity at constant pressure', digits: 5 }),
-    enthalpy: quantityOutput(specificEnergy, {
+    heatCapacity: wf.quantityOutput(specificHeatCapacity, { symbol: 'c_p', label: 'Heat capacity at constant pressure', digits: 5 }),
+    enthalpy: wf.quantityOutput(specificEnergy, {
       symbol: 'h',
       label: 'Enthalpy above 25 °C',
       description: 'Heat that warms the gas from 25 °C to its temperature; negative below 25 °C. Water stays vapour.',
       digits: 5,
       units: ['kJ/kg', 'J/kg'],
     }),
-    heatCapacityRatio: quantityOutput(ratio, { symbol: '\\gamma', label: 'Ratio of specific heats', digits: 5 }),
+    heatCapacityRatio: wf.quantityOutput(ratio, { symbol: '\\gamma', label: 'Ratio of specific heats', digits: 5 }),
   },
   answer: 'heatCapacity',
   constants: { ...mixtureWorking.constants, gasConstant },
   steps: [
     ...mixtureWorking.steps,
-    rows(
+    wf.rows(
       'parts',
       {
         ...mixtureWorking.rows,
@@ -106,11 +106,11 @@ export const exhaustHeatCapacityCalculation = defineCalculation({
       nasaTm4513,
       'nitrogen; the other gases GRI-Mech 3.0; one set of coefficients below and one above 1000 K',
     ),
-    formula('mixtureMolarMass', 'sum(parts.share * parts.partMolarMass)', cfr1065, '1065.1005(f)(2), Table 7'),
-    formula('molarHeatCapacity', 'gasConstant * sum(parts.share * parts.heatOverConstant)', nasaTm4513),
-    formula('enthalpy', 'gasConstant * sum(parts.share * parts.enthalpyOverConstant) / mixtureMolarMass', nasaTm4513),
-    formula('heatCapacityRatio', 'molarHeatCapacity / (molarHeatCapacity - gasConstant)'),
-    formula('heatCapacity', 'molarHeatCapacity / mixtureMolarMass'),
+    wf.formula('mixtureMolarMass', 'sum(parts.share * parts.partMolarMass)', cfr1065, '1065.1005(f)(2), Table 7'),
+    wf.formula('molarHeatCapacity', 'gasConstant * sum(parts.share * parts.heatOverConstant)', nasaTm4513),
+    wf.formula('enthalpy', 'gasConstant * sum(parts.share * parts.enthalpyOverConstant) / mixtureMolarMass', nasaTm4513),
+    wf.formula('heatCapacityRatio', 'molarHeatCapacity / (molarHeatCapacity - gasConstant)'),
+    wf.formula('heatCapacity', 'molarHeatCapacity / mixtureMolarMass'),
   ],
   assumptions: { ideal_gas: 'Ideal gas: pressure does not matter.' },
   limits: {

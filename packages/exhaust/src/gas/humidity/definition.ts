@@ -1,18 +1,4 @@
-import {
-  cases,
-  choice,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  known,
-  missingInputs,
-  noSolution,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, fraction, massRatio, molarMass, moleFraction, temperature } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { airMolarMass } from '../../vocabulary/constants.js';
@@ -20,7 +6,7 @@ import { molarMassConstants } from '../molar-mass-constants.js';
 import { buck1996 } from '../sources.js';
 import { dewPointHardy, dewPointRange, humidityRatio, molarMassOfMoistAir, vapourPressureBuck, vapourPressureGoff } from './kernel.js';
 
-export const intakeAirHumidityCalculation = defineCalculation({
+export const intakeAirHumidityCalculation = wf.defineCalculation({
   id: 'intake-air-humidity',
   version: '1.0.0',
   subject: 'gas',
@@ -29,8 +15,8 @@ export const intakeAirHumidityCalculation = defineCalculation({
   keywords: ['humidity', 'dew point', 'vapour pressure', 'Goff', 'Buck', 'Hardy'],
   method: 'vapour pressure by Goff',
   inputs: {
-    ...oneOf({
-      relativeHumidity: quantity(fraction, {
+    ...wf.oneOf({
+      relativeHumidity: wf.quantity(fraction, {
         symbol: '\\varphi',
         label: 'Relative humidity',
         range: '0.01 <= x <= 100 %',
@@ -38,7 +24,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
         example: '60 %',
         units: ['%'],
       }),
-      dewPoint: quantity(temperature, {
+      dewPoint: wf.quantity(temperature, {
         symbol: 'T_d',
         label: 'Dew point',
         range: '-50 <= x <= 100 °C',
@@ -46,8 +32,8 @@ export const intakeAirHumidityCalculation = defineCalculation({
         example: '6.5 °C',
       }),
     }),
-    airTemperature: optional(
-      quantity(temperature, {
+    airTemperature: wf.optional(
+      wf.quantity(temperature, {
         symbol: 'T_a',
         label: 'Air temperature',
         description: 'Where the relative humidity was read; not needed with a dew point.',
@@ -63,7 +49,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
         example: '14 °C',
       }),
     ),
-    ambientPressure: quantity(absolutePressure, {
+    ambientPressure: wf.quantity(absolutePressure, {
       symbol: 'p',
       label: 'Ambient pressure',
       range: '30 <= x <= 120 kPa',
@@ -71,7 +57,7 @@ export const intakeAirHumidityCalculation = defineCalculation({
       example: '986 hPa',
       units: ['kPa', 'mbar'],
     }),
-    model: choice({
+    model: wf.choice({
       label: 'Vapour pressure after',
       options: { goff: 'Goff 1957, 40 CFR 1065.645', buck: 'Buck 1996' },
       default: ['goff', 'the equation of the test regulation; the two differ by 0.1 % between 0 °C and 50 °C'],
@@ -79,72 +65,77 @@ export const intakeAirHumidityCalculation = defineCalculation({
   },
   example: { airTemperature: '14 °C', relativeHumidity: '60 %' },
   intermediates: {
-    saturationTemperature: quantityOutput(temperature, {
+    saturationTemperature: wf.quantityOutput(temperature, {
       symbol: 'T',
       label: 'Temperature of saturation',
       digits: 5,
       units: ['degC', 'K'],
     }),
-    saturationPressure: quantityOutput(absolutePressure, {
+    saturationPressure: wf.quantityOutput(absolutePressure, {
       symbol: 'p_s',
       label: 'Saturation vapour pressure',
       digits: 5,
       units: ['kPa', 'mbar'],
     }),
-    vapourPressure: quantityOutput(absolutePressure, { symbol: 'p_v', label: 'Vapour pressure', digits: 5, units: ['kPa', 'mbar'] }),
+    vapourPressure: wf.quantityOutput(absolutePressure, { symbol: 'p_v', label: 'Vapour pressure', digits: 5, units: ['kPa', 'mbar'] }),
   },
   outputs: {
-    waterMoleFraction: quantityOutput(moleFraction, {
+    waterMoleFraction: wf.quantityOutput(moleFraction, {
       symbol: 'x_{H_2O}',
       label: 'Water in the air, by volume',
       digits: 4,
       units: ['%', 'ppm'],
     }),
-    humidity: quantityOutput(massRatio, { symbol: 'H', label: 'Humidity of the air', digits: 4, units: ['g/kg'] }),
-    resultingDewPoint: quantityOutput(temperature, { symbol: 'T_{d,r}', label: 'Dew point after Hardy', digits: 5, units: ['degC', 'K'] }),
-    moistAirMolarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass of the moist air', digits: 6, units: ['g/mol'] }),
+    humidity: wf.quantityOutput(massRatio, { symbol: 'H', label: 'Humidity of the air', digits: 4, units: ['g/kg'] }),
+    resultingDewPoint: wf.quantityOutput(temperature, {
+      symbol: 'T_{d,r}',
+      label: 'Dew point after Hardy',
+      digits: 5,
+      units: ['degC', 'K'],
+    }),
+    moistAirMolarMass: wf.quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass of the moist air', digits: 6, units: ['g/mol'] }),
   },
   constants: {
     airMolarMass,
     waterMolarMass: molarMassConstants.waterMolarMass,
-    triplePoint: constant(temperature, '273.16 K', { symbol: 'T_3', label: 'Triple point of water', source: cfr1065 }),
+    triplePoint: wf.constant(temperature, '273.16 K', { symbol: 'T_3', label: 'Triple point of water', source: cfr1065 }),
   },
   answer: 'humidity',
   steps: [
-    cases('saturationTemperature', { 'known(dewPoint)': 'dewPoint', otherwise: 'airTemperature' }),
-    cases('saturationPressure', {
-      "model == 'goff'": formula(
+    wf.cases('saturationTemperature', { 'known(dewPoint)': 'dewPoint', otherwise: 'airTemperature' }),
+    wf.cases('saturationPressure', {
+      "model == 'goff'": wf.formula(
         'saturationPressure',
         "as(10 ^ (10.79574 * (1 - triplePoint / saturationTemperature) - 5.028 * log(saturationTemperature / triplePoint) + 1.50475e-4 * (1 - 10 ^ (-8.2969 * (saturationTemperature / triplePoint - 1))) + 0.42873e-3 * (10 ^ (4.76955 * (1 - triplePoint / saturationTemperature)) - 1) - 0.2138602), 'kPa')",
         cfr1065,
         '1065.645 Eq. 1',
       ),
-      otherwise: formula(
+      otherwise: wf.formula(
         'saturationPressure',
         "as(0.61121 * exp((18.678 - in(saturationTemperature, 'degC') / 234.5) * in(saturationTemperature, 'degC') / (257.14 + in(saturationTemperature, 'degC'))), 'kPa')",
         buck1996,
       ),
     }),
-    cases(
+    wf.cases(
       'vapourPressure',
       { 'known(dewPoint)': 'saturationPressure', otherwise: 'relativeHumidity * saturationPressure' },
       cfr1065,
       '1065.645(b), (c)',
     ),
-    formula('waterMoleFraction', 'vapourPressure / ambientPressure', cfr1065, '1065.645(b)'),
-    formula(
+    wf.formula('waterMoleFraction', 'vapourPressure / ambientPressure', cfr1065, '1065.645(b)'),
+    wf.formula(
       'resultingDewPoint',
       "as((207.98233 - 20.156028 * ln(in(vapourPressure, 'Pa')) + 0.46778925 * ln(in(vapourPressure, 'Pa')) ^ 2 - 9.2288067e-6 * ln(in(vapourPressure, 'Pa')) ^ 3) / (1 - 0.13319669 * ln(in(vapourPressure, 'Pa')) + 5.6577518e-3 * ln(in(vapourPressure, 'Pa')) ^ 2 - 7.5172865e-5 * ln(in(vapourPressure, 'Pa')) ^ 3), 'K')",
       cfr1065,
       '1065.645(d)',
     ),
-    formula(
+    wf.formula(
       'moistAirMolarMass',
       'airMolarMass * (1 - waterMoleFraction) + waterMolarMass * waterMoleFraction',
       cfr1065,
       '1065.640(c)(5)(iv)',
     ),
-    formula(
+    wf.formula(
       'humidity',
       'waterMolarMass / airMolarMass * vapourPressure / (ambientPressure - vapourPressure)',
       cfr1065,
@@ -163,14 +154,14 @@ export const intakeAirHumidityCalculation = defineCalculation({
     const { dewPoint, airTemperature } = input;
     const fromDewPoint = dewPoint !== undefined;
     const at = dewPoint ?? airTemperature;
-    if (at === undefined) return missingInputs('airTemperature');
+    if (at === undefined) return wf.missingInputs('airTemperature');
     if (fromDewPoint && airTemperature !== undefined && airTemperature < dewPoint) {
-      return inconsistentInputs('the dew point cannot be above the air temperature', ['dewPoint'], ['airTemperature']);
+      return wf.inconsistentInputs('the dew point cannot be above the air temperature', ['dewPoint'], ['airTemperature']);
     }
     context.method(input.model === 'goff' ? 'vapour pressure by Goff' : 'vapour pressure by Buck');
     const saturationPressure = input.model === 'goff' ? vapourPressureGoff(at) : vapourPressureBuck(at);
-    const vapourPressure = fromDewPoint ? saturationPressure : known(input.relativeHumidity) * saturationPressure;
-    if (vapourPressure >= input.ambientPressure) return noSolution('water boils at this temperature and pressure', ['ambientPressure']);
+    const vapourPressure = fromDewPoint ? saturationPressure : wf.known(input.relativeHumidity) * saturationPressure;
+    if (vapourPressure >= input.ambientPressure) return wf.noSolution('water boils at this temperature and pressure', ['ambientPressure']);
     const { airMolarMass, waterMolarMass } = context.constants;
     const waterMoleFraction = vapourPressure / input.ambientPressure;
     const resultingDewPoint = dewPointHardy(vapourPressure);

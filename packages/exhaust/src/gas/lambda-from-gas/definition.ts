@@ -1,16 +1,4 @@
-import {
-  cases,
-  choice,
-  defineCalculation,
-  formula,
-  known,
-  noSolution,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { moleFraction, ratio } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { airMolarMass } from '../../vocabulary/constants.js';
@@ -22,7 +10,7 @@ import { atomBalance } from '../sources.js';
 import { exhaustMolesByLambda, lambdaFromCarbonDioxide, lambdaFromOxygen } from './kernel.js';
 
 const reading = (symbol: string, label: string, example: string) =>
-  quantity(moleFraction, {
+  wf.quantity(moleFraction, {
     symbol,
     label,
     description: 'Share of the volume of the gas.',
@@ -35,7 +23,7 @@ const reading = (symbol: string, label: string, example: string) =>
 /** What the digits of a reading can be off, relative; far below what any analyser tells. */
 const rounding = 1e-9;
 
-export const lambdaFromGasCalculation = defineCalculation({
+export const lambdaFromGasCalculation = wf.defineCalculation({
   id: 'lambda-from-exhaust-gas',
   version: '1.0.0',
   subject: 'gas',
@@ -44,57 +32,57 @@ export const lambdaFromGasCalculation = defineCalculation({
   keywords: ['lambda', 'oxygen', 'carbon dioxide', 'gas analysis', 'wet', 'dry'],
   method: 'atom balance of complete combustion',
   inputs: {
-    ...oneOf({
+    ...wf.oneOf({
       oxygenReading: reading('x_{O_2}', 'Oxygen reading', '10.1 %'),
       carbonDioxideReading: reading('x_{CO_2}', 'Carbon dioxide reading', '7.8 %'),
     }),
-    basis: choice({
+    basis: wf.choice({
       label: 'Basis of the reading',
       options: { dry: 'dry: after a cooler or a water trap', wet: 'wet: a sensor in the hot exhaust' },
       default: ['dry', 'bench and hand-held analysers dry their sample; a sensor in the pipe does not'],
     }),
     ...fuelFields,
-    ...relevantWhen('basis', 'wet', { humidity: humidityField }),
+    ...wf.relevantWhen('basis', 'wet', { humidity: humidityField }),
   },
   example: { oxygenReading: '10.1 %' },
   intermediates: {
-    oxygenDemand: quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
-    waterPerDryAir: optional(quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 })),
-    fixedMoles: quantityOutput(ratio, {
+    oxygenDemand: wf.quantityOutput(ratio, { symbol: 's', label: 'Moles of oxygen needed per mole of carbon', digits: 5 }),
+    waterPerDryAir: wf.optional(wf.quantityOutput(ratio, { symbol: 'h', label: 'Moles of water per mole of dry intake air', digits: 4 })),
+    fixedMoles: wf.quantityOutput(ratio, {
       symbol: 'n_0',
       label: 'Moles of exhaust per mole of carbon that do not depend on lambda',
       digits: 5,
     }),
-    molesPerLambda: quantityOutput(ratio, { symbol: 'n_1', label: 'Moles of exhaust per mole of carbon and unit of lambda', digits: 5 }),
-    fromOxygen: optional(quantityOutput(ratio, { symbol: '\\lambda_{O_2}', label: 'Lambda by oxygen', digits: 3 })),
-    fromCarbonDioxide: optional(quantityOutput(ratio, { symbol: '\\lambda_{CO_2}', label: 'Lambda by carbon dioxide', digits: 3 })),
+    molesPerLambda: wf.quantityOutput(ratio, { symbol: 'n_1', label: 'Moles of exhaust per mole of carbon and unit of lambda', digits: 5 }),
+    fromOxygen: wf.optional(wf.quantityOutput(ratio, { symbol: '\\lambda_{O_2}', label: 'Lambda by oxygen', digits: 3 })),
+    fromCarbonDioxide: wf.optional(wf.quantityOutput(ratio, { symbol: '\\lambda_{CO_2}', label: 'Lambda by carbon dioxide', digits: 3 })),
   },
-  outputs: { lambda: quantityOutput(ratio, { symbol: '\\lambda', label: 'Lambda', digits: 3 }) },
+  outputs: { lambda: wf.quantityOutput(ratio, { symbol: '\\lambda', label: 'Lambda', digits: 3 }) },
   constants: { airMolarMass, waterMolarMass: molarMassConstants.waterMolarMass },
   steps: [
-    formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', atomBalance),
-    formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
-    cases(
+    wf.formula('oxygenDemand', '1 + hydrogenToCarbon / 4 - oxygenToCarbon / 2', atomBalance),
+    wf.formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
+    wf.cases(
       'fixedMoles',
       { "basis == 'dry'": '1 - oxygenDemand', otherwise: '1 - oxygenDemand + hydrogenToCarbon / 2' },
       atomBalance,
       undefined,
       'A wet sample also holds the water from the fuel, half a mole per mole of hydrogen atoms.',
     ),
-    cases(
+    wf.cases(
       'molesPerLambda',
       { "basis == 'dry'": 'oxygenDemand / 0.209445', otherwise: 'oxygenDemand / 0.209445 * (1 + waterPerDryAir)' },
       atomBalance,
       undefined,
       'The air that brings the oxygen; a wet sample also holds the water of that air.',
     ),
-    formula('fromOxygen', '(oxygenDemand + oxygenReading * fixedMoles) / (oxygenDemand - oxygenReading * molesPerLambda)', atomBalance),
-    formula(
+    wf.formula('fromOxygen', '(oxygenDemand + oxygenReading * fixedMoles) / (oxygenDemand - oxygenReading * molesPerLambda)', atomBalance),
+    wf.formula(
       'fromCarbonDioxide',
       '(1 - carbonDioxideReading * fixedMoles) / (carbonDioxideReading * molesPerLambda - 0.000375 * oxygenDemand / 0.209445)',
       atomBalance,
     ),
-    cases('lambda', { 'known(fromOxygen)': 'fromOxygen', otherwise: 'fromCarbonDioxide' }),
+    wf.cases('lambda', { 'known(fromOxygen)': 'fromOxygen', otherwise: 'fromCarbonDioxide' }),
   ],
   assumptions: {
     complete_combustion:
@@ -106,15 +94,15 @@ export const lambdaFromGasCalculation = defineCalculation({
     const byOxygen = oxygenReading !== undefined;
     const waterPerDryAir =
       input.humidity === undefined ? undefined : waterPerDryAirOfHumidity(input.humidity, constants.airMolarMass, constants.waterMolarMass);
-    const moleFraction = oxygenReading ?? known(carbonDioxideReading);
+    const moleFraction = oxygenReading ?? wf.known(carbonDioxideReading);
     const given = { moleFraction, fuel: input, waterPerDryAir: waterPerDryAir ?? 0, basis: input.basis };
     const found = byOxygen ? lambdaFromOxygen(given) : lambdaFromCarbonDioxide(given);
     // The reading of exactly lambda 1 may come out a rounding error below it.
     const lambda = found < 1 && found > 1 - rounding ? 1 : found;
     const path = [byOxygen ? 'oxygenReading' : 'carbonDioxideReading'];
     if (!(lambda > 0) || lambda > 1000)
-      return noSolution('the reading is that of air: engine off, probe out, or a leak in the sample line', path);
-    if (lambda < 1) return noSolution('more carbon dioxide than this fuel can give: check the analyser, its basis and the fuel', path);
+      return wf.noSolution('the reading is that of air: engine off, probe out, or a leak in the sample line', path);
+    if (lambda < 1) return wf.noSolution('more carbon dioxide than this fuel can give: check the analyser, its basis and the fuel', path);
     const { fixed, perLambda } = exhaustMolesByLambda(given);
     return {
       oxygenDemand: oxygenDemand(input),

@@ -1,11 +1,11 @@
-import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { dynamicViscosity, length, temperature } from '@wallflow/units';
 import { konstandopoulos2000 } from '../../sources.js';
 import { gasConstant } from '../../vocabulary/constants.js';
 import { gasPressureField, molarMassField } from '../fields.js';
 import { meanFreePath } from './kernel.js';
 
-export const meanFreePathCalculation = defineCalculation({
+export const meanFreePathCalculation = wf.defineCalculation({
   id: 'mean-free-path',
   version: '1.0.0',
   subject: 'gas',
@@ -14,7 +14,7 @@ export const meanFreePathCalculation = defineCalculation({
   keywords: ['mean free path', 'slip', 'Knudsen'],
   method: 'kinetic theory from viscosity',
   inputs: {
-    gasViscosity: quantity(dynamicViscosity, {
+    gasViscosity: wf.quantity(dynamicViscosity, {
       symbol: '\\mu',
       label: 'Dynamic viscosity of the gas',
       description: 'At the gas temperature; the calculations of viscosity give it.',
@@ -24,13 +24,13 @@ export const meanFreePathCalculation = defineCalculation({
       units: ['uPa.s', 'Pa.s'],
     }),
     gasPressure: gasPressureField,
-    gasTemperature: quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= x <= 1500 °C', example: '250 °C' }),
+    gasTemperature: wf.quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= x <= 1500 °C', example: '250 °C' }),
     molarMass: molarMassField,
   },
-  outputs: { meanFreePath: quantityOutput(length, { symbol: '\\ell', label: 'Mean free path', digits: 4, units: ['nm', 'um'] }) },
+  outputs: { meanFreePath: wf.quantityOutput(length, { symbol: '\\ell', label: 'Mean free path', digits: 4, units: ['nm', 'um'] }) },
   constants: { gasConstant },
   steps: [
-    formula(
+    wf.formula(
       'meanFreePath',
       'gasViscosity / gasPressure * sqrt(pi * gasConstant * gasTemperature / (2 * molarMass))',
       konstandopoulos2000,

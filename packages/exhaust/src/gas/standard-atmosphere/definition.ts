@@ -1,4 +1,4 @@
-import { cases, choice, constant, defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   absolutePressure,
   acceleration,
@@ -23,7 +23,7 @@ import {
 
 const given = (symbol: string, label: string) => ({ symbol, label, source: standardAtmosphere });
 
-export const standardAtmosphereCalculation = defineCalculation({
+export const standardAtmosphereCalculation = wf.defineCalculation({
   id: 'standard-atmosphere',
   version: '1.0.0',
   subject: 'gas',
@@ -32,7 +32,7 @@ export const standardAtmosphereCalculation = defineCalculation({
   keywords: ['altitude', 'ambient pressure', 'standard atmosphere', 'barometer'],
   method: 'US Standard Atmosphere 1976',
   inputs: {
-    altitude: quantity(length, {
+    altitude: wf.quantity(length, {
       symbol: 'Z',
       label: 'Altitude above sea level',
       range: '-1000 <= x <= 11000 m',
@@ -40,60 +40,64 @@ export const standardAtmosphereCalculation = defineCalculation({
       example: '230 m',
       units: ['m', 'ft', 'km'],
     }),
-    altitudeKind: choice({
+    altitudeKind: wf.choice({
       label: 'Kind of altitude',
       options: { geometric: 'geometric: from a map or satellite', geopotential: 'geopotential: as in tables of the atmosphere' },
       default: ['geometric', 'maps and satellites give it; the two differ by 0.2 m at 1000 m'],
     }),
   },
   intermediates: {
-    geopotentialAltitude: quantityOutput(length, { symbol: 'h', label: 'Geopotential altitude', digits: 7, units: ['m', 'ft'] }),
+    geopotentialAltitude: wf.quantityOutput(length, { symbol: 'h', label: 'Geopotential altitude', digits: 7, units: ['m', 'ft'] }),
   },
   outputs: {
-    ambientPressure: quantityOutput(absolutePressure, { symbol: 'p', label: 'Ambient pressure', digits: 6, units: ['kPa', 'mbar'] }),
-    airTemperature: quantityOutput(temperature, { symbol: 'T', label: 'Air temperature', digits: 6, units: ['degC', 'K'] }),
-    airDensity: quantityOutput(density, { symbol: '\\rho', label: 'Air density', digits: 6, units: ['kg/m3'] }),
-    densityRatio: quantityOutput(fraction, { symbol: '\\sigma', label: 'Density against sea level', digits: 4, units: ['%', '1'] }),
-    soundSpeed: quantityOutput(velocity, { symbol: 'a', label: 'Speed of sound', digits: 5, units: ['m/s'] }),
+    ambientPressure: wf.quantityOutput(absolutePressure, { symbol: 'p', label: 'Ambient pressure', digits: 6, units: ['kPa', 'mbar'] }),
+    airTemperature: wf.quantityOutput(temperature, { symbol: 'T', label: 'Air temperature', digits: 6, units: ['degC', 'K'] }),
+    airDensity: wf.quantityOutput(density, { symbol: '\\rho', label: 'Air density', digits: 6, units: ['kg/m3'] }),
+    densityRatio: wf.quantityOutput(fraction, { symbol: '\\sigma', label: 'Density against sea level', digits: 4, units: ['%', '1'] }),
+    soundSpeed: wf.quantityOutput(velocity, { symbol: 'a', label: 'Speed of sound', digits: 5, units: ['m/s'] }),
   },
   constants: {
-    seaLevelTemperature: constant(temperature, air.seaLevelTemperature, given('T_0', 'Temperature at sea level')),
-    seaLevelPressure: constant(absolutePressure, air.seaLevelPressure, given('p_0', 'Pressure at sea level')),
-    layerTemperatureDrop: constant(temperatureDifference, air.layerTemperatureDrop, given('\\Delta T', 'Fall of temperature up to 11 km')),
-    layerHeight: constant(length, air.layerHeight, given('h_1', 'Height of the lowest layer')),
-    gravity: constant(acceleration, air.gravity, given('g_0', 'Standard gravity')),
-    molarMass: constant(molarMass, air.molarMass, given('M', 'Molar mass of air')),
-    gasConstant: constant(molarHeatCapacity, air.gasConstant, given('R^*', 'Gas constant of 1976')),
-    earthRadius: constant(length, air.earthRadius, given('r_0', 'Radius of the earth')),
+    seaLevelTemperature: wf.constant(temperature, air.seaLevelTemperature, given('T_0', 'Temperature at sea level')),
+    seaLevelPressure: wf.constant(absolutePressure, air.seaLevelPressure, given('p_0', 'Pressure at sea level')),
+    layerTemperatureDrop: wf.constant(
+      temperatureDifference,
+      air.layerTemperatureDrop,
+      given('\\Delta T', 'Fall of temperature up to 11 km'),
+    ),
+    layerHeight: wf.constant(length, air.layerHeight, given('h_1', 'Height of the lowest layer')),
+    gravity: wf.constant(acceleration, air.gravity, given('g_0', 'Standard gravity')),
+    molarMass: wf.constant(molarMass, air.molarMass, given('M', 'Molar mass of air')),
+    gasConstant: wf.constant(molarHeatCapacity, air.gasConstant, given('R^*', 'Gas constant of 1976')),
+    earthRadius: wf.constant(length, air.earthRadius, given('r_0', 'Radius of the earth')),
   },
   answer: 'ambientPressure',
   steps: [
-    cases(
+    wf.cases(
       'geopotentialAltitude',
       { "altitudeKind == 'geometric'": 'earthRadius * altitude / (earthRadius + altitude)', otherwise: 'altitude' },
       standardAtmosphere,
       'Eq. 18',
     ),
-    formula(
+    wf.formula(
       'airTemperature',
       'seaLevelTemperature - layerTemperatureDrop / layerHeight * geopotentialAltitude',
       standardAtmosphere,
       'Eq. 23',
     ),
-    formula(
+    wf.formula(
       'densityRatio',
       '(airTemperature / seaLevelTemperature) ^ (gravity * molarMass * layerHeight / (gasConstant * layerTemperatureDrop) - 1)',
       standardAtmosphere,
       'Eq. 33a with Eq. 42',
     ),
-    formula(
+    wf.formula(
       'airDensity',
       'densityRatio * seaLevelPressure * molarMass / (gasConstant * seaLevelTemperature)',
       standardAtmosphere,
       'Eq. 42',
     ),
-    formula('soundSpeed', 'sqrt(1.4 * gasConstant * airTemperature / molarMass)', standardAtmosphere, 'Eq. 50'),
-    formula(
+    wf.formula('soundSpeed', 'sqrt(1.4 * gasConstant * airTemperature / molarMass)', standardAtmosphere, 'Eq. 50'),
+    wf.formula(
       'ambientPressure',
       'seaLevelPressure * (airTemperature / seaLevelTemperature) ^ (gravity * molarMass * layerHeight / (gasConstant * layerTemperatureDrop))',
       standardAtmosphere,

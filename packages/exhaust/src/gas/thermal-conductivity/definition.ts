@@ -1,16 +1,4 @@
-import {
-  cases,
-  choice,
-  defineCalculation,
-  formula,
-  known,
-  nested,
-  optional,
-  quantityOutput,
-  relevantWhen,
-  rows,
-  tableOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, thermalConductivity } from '@wallflow/units';
 import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
 import { dynamicViscosityCalculation } from '../dynamic-viscosity/definition.js';
@@ -27,7 +15,7 @@ import { type ConductivityConstants, conductivityConstants, diluteAirConductivit
 import { airConductivityStandardAtmosphere, exhaustConductivity } from './kernel.js';
 
 const conductivityOutput = (symbol: string, label: string) =>
-  quantityOutput(thermalConductivity, { symbol, label, digits: 4, units: ['mW/(m.K)', 'W/(m.K)'] });
+  wf.quantityOutput(thermalConductivity, { symbol, label, digits: 4, units: ['mW/(m.K)', 'W/(m.K)'] });
 
 const lemmonJacobsen = ({ criticalTemperature, viscosityFactor, terms }: ConductivityConstants, viscosity: string) => {
   const others = terms.map(
@@ -55,7 +43,7 @@ function mixtureShown(mixture: PerSpecies | undefined, humidity: number | undefi
   >;
   return {
     ...shares,
-    waterPerDryAir: mixture && waterPerDryAirOfHumidity(known(humidity)),
+    waterPerDryAir: mixture && waterPerDryAirOfHumidity(wf.known(humidity)),
     parts:
       mixture &&
       partsOf(mixture, molarMassOf, (species) => ({ partViscosity: viscosities[species], partConductivity: conductivities[species] })),
@@ -63,7 +51,7 @@ function mixtureShown(mixture: PerSpecies | undefined, humidity: number | undefi
   };
 }
 
-export const thermalConductivityCalculation = defineCalculation({
+export const thermalConductivityCalculation = wf.defineCalculation({
   id: 'thermal-conductivity',
   version: '1.0.0',
   subject: 'gas',
@@ -76,7 +64,7 @@ export const thermalConductivityCalculation = defineCalculation({
       range: '200 <= T <= 1500 K',
       usual: ['250 K', '1173 K', 'the correlations are checked up to about here'],
     }),
-    model: choice({
+    model: wf.choice({
       label: 'Model',
       options: {
         'dilute-air': 'as air: dilute gas, Lemmon and Jacobsen 2004',
@@ -88,13 +76,13 @@ export const thermalConductivityCalculation = defineCalculation({
         'needs no composition; exhaust of lambda 2 is 7 % lower at 300 K, 2 % lower at 600 K and 1 % higher at 1000 K',
       ],
     }),
-    ...relevantWhen('model', 'mixture', mixtureFields),
+    ...wf.relevantWhen('model', 'mixture', mixtureFields),
   },
   intermediates: {
     airViscosity: viscosityOutput('\\mu_a', 'Viscosity of air as a dilute gas'),
     ...optionalMixture,
-    parts: optional(
-      tableOutput({
+    parts: wf.optional(
+      wf.tableOutput({
         label: 'Parts of the gas',
         columns: {
           ...mixtureWorking.columns,
@@ -103,11 +91,11 @@ export const thermalConductivityCalculation = defineCalculation({
         },
       }),
     ),
-    hindrances: optional(hindranceTable({ viscosity: '\\mu_k', hindrance: 'h_k' }, 'How the parts hinder each other')),
+    hindrances: wf.optional(hindranceTable({ viscosity: '\\mu_k', hindrance: 'h_k' }, 'How the parts hinder each other')),
     diluteAir: conductivityOutput('k_0', 'Dilute air'),
     standardAtmosphere: conductivityOutput('k_{SA}', 'Air by the standard atmosphere'),
-    byComposition: optional(conductivityOutput('k_m', 'By composition')),
-    modelDifference: quantityOutput(fraction, {
+    byComposition: wf.optional(conductivityOutput('k_m', 'By composition')),
+    modelDifference: wf.quantityOutput(fraction, {
       symbol: '\\delta',
       label: 'Standard atmosphere against dilute air',
       digits: 2,
@@ -117,26 +105,26 @@ export const thermalConductivityCalculation = defineCalculation({
   outputs: { conductivity: conductivityOutput('k', 'Thermal conductivity') },
   constants: mixtureWorking.constants,
   steps: [
-    nested('airViscosity', dynamicViscosityCalculation, { gasTemperature: 'gasTemperature' }, 'diluteGas'),
-    formula('diluteAir', lemmonJacobsen(conductivityConstants.air, 'airViscosity'), lemmonJacobsen2004, 'Eq. 5'),
-    formula(
+    wf.nested('airViscosity', dynamicViscosityCalculation, { gasTemperature: 'gasTemperature' }, 'diluteGas'),
+    wf.formula('diluteAir', lemmonJacobsen(conductivityConstants.air, 'airViscosity'), lemmonJacobsen2004, 'Eq. 5'),
+    wf.formula(
       'standardAtmosphere',
       '0.00264638 * gasTemperature ^ 1.5 / (gasTemperature + 245.4 * 10 ^ (-12 / gasTemperature))',
       standardAtmosphere,
       'Eq. 53',
     ),
     ...mixtureWorking.steps,
-    rows(
+    wf.rows(
       'parts',
       { ...mixtureWorking.rows, partViscosity: diluteViscosityRows, partConductivity: ofParts((species) => conductivityFormulas[species]) },
       polingPrausnitz,
       'Eq. 10-6.2',
       'Pure gases by Lemmon and Jacobsen, Vesovic and others, IAPWS.',
     ),
-    rows('hindrances', hindranceRows('partViscosity'), polingPrausnitz, 'Eq. 10-6.2'),
-    formula('byComposition', 'sum(parts.share * parts.partConductivity / hindrances.hindrance)', polingPrausnitz, 'Eq. 10-6.2'),
-    formula('modelDifference', 'standardAtmosphere / diluteAir - 1'),
-    cases('conductivity', {
+    wf.rows('hindrances', hindranceRows('partViscosity'), polingPrausnitz, 'Eq. 10-6.2'),
+    wf.formula('byComposition', 'sum(parts.share * parts.partConductivity / hindrances.hindrance)', polingPrausnitz, 'Eq. 10-6.2'),
+    wf.formula('modelDifference', 'standardAtmosphere / diluteAir - 1'),
+    wf.cases('conductivity', {
       "model == 'mixture'": 'byComposition',
       "model == 'standard-atmosphere'": 'standardAtmosphere',
       otherwise: 'diluteAir',

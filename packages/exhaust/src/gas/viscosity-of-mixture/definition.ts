@@ -1,4 +1,4 @@
-import { cases, choice, defineCalculation, formula, quantityOutput, rows, tableOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, temperature } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { waterPerDryAirOfHumidity } from '../composition/kernel.js';
@@ -13,10 +13,15 @@ import { diluteViscosities } from './dilute-gas.js';
 import { exhaustViscosity } from './kernel.js';
 import { sutherlandRows, sutherlandViscosities } from './sutherland-rows.js';
 
-const differenceOutput = quantityOutput(fraction, { symbol: '\\delta', label: 'Sutherland against dilute gas', digits: 2, units: ['%'] });
+const differenceOutput = wf.quantityOutput(fraction, {
+  symbol: '\\delta',
+  label: 'Sutherland against dilute gas',
+  digits: 2,
+  units: ['%'],
+});
 const comparisonTemperatures = [300, 600, 1000];
 
-export const exhaustViscosityCalculation = defineCalculation({
+export const exhaustViscosityCalculation = wf.defineCalculation({
   id: 'exhaust-viscosity',
   version: '1.0.0',
   subject: 'gas',
@@ -30,7 +35,7 @@ export const exhaustViscosityCalculation = defineCalculation({
       usual: ['280 K', '1173 K', 'the correlation for water vapour ends at 1173 K'],
     }),
     ...mixtureFields,
-    model: choice({
+    model: wf.choice({
       label: 'Model of the pure gases',
       options: { sutherland: 'Sutherland, 40 CFR 1065', 'dilute-gas': 'dilute-gas correlations' },
       default: ['sutherland', 'the model of the test regulation, and the one published filter data were reduced with'],
@@ -39,7 +44,7 @@ export const exhaustViscosityCalculation = defineCalculation({
   example: { lambda: '2' },
   intermediates: {
     ...mixtureWorking.intermediates,
-    parts: tableOutput({
+    parts: wf.tableOutput({
       label: 'Parts of the gas',
       columns: {
         ...mixtureWorking.columns,
@@ -58,10 +63,10 @@ export const exhaustViscosityCalculation = defineCalculation({
   },
   outputs: {
     viscosity: viscosityOutput('\\mu', 'Dynamic viscosity'),
-    comparison: tableOutput({
+    comparison: wf.tableOutput({
       label: 'The two models for this gas at 300 K, 600 K and 1000 K',
       columns: {
-        temperature: quantityOutput(temperature, { symbol: 'T', label: 'Temperature', digits: 4, units: ['K', 'degC'] }),
+        temperature: wf.quantityOutput(temperature, { symbol: 'T', label: 'Temperature', digits: 4, units: ['K', 'degC'] }),
         sutherland: viscosityOutput('\\mu_S', 'Sutherland and Wilke'),
         diluteGas: viscosityOutput('\\mu_0', 'Dilute gas and Wilke'),
         difference: differenceOutput,
@@ -72,7 +77,7 @@ export const exhaustViscosityCalculation = defineCalculation({
   constants: mixtureWorking.constants,
   steps: [
     ...mixtureWorking.steps,
-    rows(
+    wf.rows(
       'parts',
       {
         ...mixtureWorking.rows,
@@ -86,19 +91,19 @@ export const exhaustViscosityCalculation = defineCalculation({
       '1065.640 Table 4, argon counted as nitrogen',
       'The dilute gases: nitrogen, oxygen and argon after Lemmon and Jacobsen, carbon dioxide after Fenghour and others, water after IAPWS.',
     ),
-    rows('sutherlandHindrance', hindranceRows('sutherlandPart'), wilke1950),
-    rows('diluteHindrance', hindranceRows('dilutePart'), wilke1950),
-    formula('sutherland', 'sum(parts.share * parts.sutherlandPart / sutherlandHindrance.hindrance)', wilke1950),
-    formula('diluteGas', 'sum(parts.share * parts.dilutePart / diluteHindrance.hindrance)', wilke1950),
-    formula('modelDifference', 'sutherland / diluteGas - 1'),
-    rows(
+    wf.rows('sutherlandHindrance', hindranceRows('sutherlandPart'), wilke1950),
+    wf.rows('diluteHindrance', hindranceRows('dilutePart'), wilke1950),
+    wf.formula('sutherland', 'sum(parts.share * parts.sutherlandPart / sutherlandHindrance.hindrance)', wilke1950),
+    wf.formula('diluteGas', 'sum(parts.share * parts.dilutePart / diluteHindrance.hindrance)', wilke1950),
+    wf.formula('modelDifference', 'sutherland / diluteGas - 1'),
+    wf.rows(
       'comparison',
       { difference: 'sutherland / diluteGas - 1' },
       wilke1950,
       undefined,
       'The same working at each of these temperatures.',
     ),
-    cases('viscosity', { "model == 'sutherland'": 'sutherland', otherwise: 'diluteGas' }),
+    wf.cases('viscosity', { "model == 'sutherland'": 'sutherland', otherwise: 'diluteGas' }),
   ],
   assumptions: { dilute: 'Pressure does not matter; true below about 1 MPa.' },
   limits: {

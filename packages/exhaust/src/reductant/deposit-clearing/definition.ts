@@ -1,19 +1,4 @@
-import {
-  choice,
-  choiceOutput,
-  commonPractice,
-  constant,
-  defineCalculation,
-  formula,
-  fromTable,
-  optional,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-  statement,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { temperature, temperatureDifference, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { type DepositKind, type DepositKindId, depositKinds } from '../deposits/kinds.js';
@@ -26,10 +11,10 @@ const heats = {
   partly: 'loses weight, will not go entirely',
   stays: 'too cold: it stays, and may harden',
 } as const;
-const crust = commonPractice('A crust needs a quarter of an hour to half an hour at temperature');
-const at = (symbol: string, label: string) => quantityOutput(temperature, { symbol, label, digits: 3, units: ['degC'] });
+const crust = wf.commonPractice('A crust needs a quarter of an hour to half an hour at temperature');
+const at = (symbol: string, label: string) => wf.quantityOutput(temperature, { symbol, label, digits: 3, units: ['degC'] });
 
-export const depositClearingCalculation = defineCalculation({
+export const depositClearingCalculation = wf.defineCalculation({
   id: 'deposit-clearing',
   version: '1.0.0',
   subject: 'reductant',
@@ -38,14 +23,14 @@ export const depositClearingCalculation = defineCalculation({
   keywords: ['deposit', 'crystals', 'burn-off', 'cyanuric acid', 'biuret'],
   method: 'published decomposition temperatures of deposits, held as data',
   inputs: {
-    deposit: choice({ label: 'Deposit', options: names, example: 'cyanuric-acid' }),
-    clearingMethod: choice({
+    deposit: wf.choice({ label: 'Deposit', options: names, example: 'cyanuric-acid' }),
+    clearingMethod: wf.choice({
       label: 'How it is to be cleared',
       options: { heat: 'heat', water: 'warm demineralised water, part removed and cold' },
       default: ['heat', 'no other way was named'],
     }),
-    ...relevantWhen('clearingMethod', 'heat', {
-      depositTemperature: quantity(temperature, {
+    ...wf.relevantWhen('clearingMethod', 'heat', {
+      depositTemperature: wf.quantity(temperature, {
         symbol: 'T',
         label: 'Temperature that the deposit itself reaches',
         description: 'After a filter that regenerates, the deposit stays far cooler than the gas before the filter; measure at the mixer.',
@@ -53,7 +38,7 @@ export const depositClearingCalculation = defineCalculation({
         example: '350 °C',
         units: ['degC'],
       }),
-      holdTime: quantity(time, {
+      holdTime: wf.quantity(time, {
         symbol: 't',
         label: 'Time at this temperature',
         range: '0 min <= x <= 5 h',
@@ -67,8 +52,8 @@ export const depositClearingCalculation = defineCalculation({
     goneAbove: at('T_e', 'Samples of this kind were gone above'),
   },
   outputs: {
-    temperatureMargin: optional(
-      quantityOutput(temperatureDifference, {
+    temperatureMargin: wf.optional(
+      wf.quantityOutput(temperatureDifference, {
         symbol: '\\Delta T',
         label: 'Temperature above what is needed',
         description: 'Negative when it is too cold.',
@@ -76,36 +61,36 @@ export const depositClearingCalculation = defineCalculation({
         units: ['K'],
       }),
     ),
-    byHeat: optional(choiceOutput({ label: 'By this heat', options: heats })),
-    byWater: choiceOutput({ label: 'By warm water of 50 °C to 70 °C', options: waters }),
-    kinds: tableOutput({
+    byHeat: wf.optional(wf.choiceOutput({ label: 'By this heat', options: heats })),
+    byWater: wf.choiceOutput({ label: 'By warm water of 50 °C to 70 °C', options: waters }),
+    kinds: wf.tableOutput({
       label: 'Kinds of deposit',
       columns: {
-        kind: choiceOutput({ label: 'Kind', options: names }),
+        kind: wf.choiceOutput({ label: 'Kind', options: names }),
         losesFrom: at('T_0', 'Loses weight from'),
         goneAbove: at('T_e', 'Gone above'),
-        warmWater: choiceOutput({ label: 'Warm water', options: waters }),
+        warmWater: wf.choiceOutput({ label: 'Warm water', options: waters }),
       },
     }),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: { clears: 'this should clear it', partly: 'this clears part of it', 'does-not-clear': 'this does not clear it' },
     }),
   },
-  constants: { leastHold: constant(time, '15 min', { symbol: 't_{min}', label: 'Least time that a crust needs', source: crust }) },
+  constants: { leastHold: wf.constant(time, '15 min', { symbol: 't_{min}', label: 'Least time that a crust needs', source: crust }) },
   answer: 'verdict',
   steps: [
-    statement('kinds', 'Temperatures of published samples of each kind.', depositFormation2014),
-    fromTable('losesFrom', ['deposit'], depositFormation2014, undefined, 'First published loss of weight of this kind.'),
-    fromTable('goneAbove', ['deposit'], depositFormation2014, undefined, 'Above this, published samples of this kind were gone.'),
-    formula('temperatureMargin', 'depositTemperature - goneAbove'),
-    verdict(
+    wf.statement('kinds', 'Temperatures of published samples of each kind.', depositFormation2014),
+    wf.fromTable('losesFrom', ['deposit'], depositFormation2014, undefined, 'First published loss of weight of this kind.'),
+    wf.fromTable('goneAbove', ['deposit'], depositFormation2014, undefined, 'Above this, published samples of this kind were gone.'),
+    wf.formula('temperatureMargin', 'depositTemperature - goneAbove'),
+    wf.verdict(
       'byHeat',
       { gone: 'depositTemperature >= goneAbove', partly: 'depositTemperature >= losesFrom', stays: 'otherwise' },
       depositFormation2014,
     ),
-    verdict('byWater', { dissolves: "deposit == 'urea-biuret'", 'does-not-dissolve': 'otherwise' }, depositPractice),
-    verdict('verdict', {
+    wf.verdict('byWater', { dissolves: "deposit == 'urea-biuret'", 'does-not-dissolve': 'otherwise' }, depositPractice),
+    wf.verdict('verdict', {
       clears:
         "clearingMethod == 'heat' and byHeat == 'gone' and holdTime >= leastHold or clearingMethod == 'water' and byWater == 'dissolves'",
       partly: "clearingMethod == 'heat' and byHeat != 'stays'",

@@ -1,15 +1,4 @@
-import {
-  choiceOutput,
-  commonPractice,
-  constant,
-  defineCalculation,
-  formula,
-  nested,
-  quantity,
-  quantityOutput,
-  type Source,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   area,
   dynamicViscosity,
@@ -38,30 +27,30 @@ import { liquidHeatCapacity } from '../solution/named-constants.js';
 import { dittusBoelter, sprayHeat, wettedWallTemperature } from './kernel.js';
 
 const classNames = Object.fromEntries(depositClasses.map(({ id, name }) => [id, name])) as Record<DepositClassId, string>;
-const classFrom = (id: DepositClassId, symbol: string, source: Source) =>
-  constant(temperature, depositClasses.find((row) => row.id === id)?.from ?? Number.NaN, {
+const classFrom = (id: DepositClassId, symbol: string, source: wf.Source) =>
+  wf.constant(temperature, depositClasses.find((row) => row.id === id)?.from ?? Number.NaN, {
     symbol,
     label: `Wall from which there is: ${classNames[id]}`,
     source,
   });
 
-const waterTable: Source = { type: 'book', title: 'Steam tables: water boils at 100 °C with 2256.5 kJ/kg', mark: 'from memory' };
-const thermolysis: Source = {
+const waterTable: wf.Source = { type: 'book', title: 'Steam tables: water boils at 100 °C with 2256.5 kJ/kg', mark: 'from memory' };
+const thermolysis: wf.Source = {
   type: 'book',
   title: 'Heat of thermolysis of urea, 185.5 kJ/mol, as quoted in the literature on SCR',
   mark: 'from memory',
 };
-const turbulentPipe: Source = {
+const turbulentPipe: wf.Source = {
   type: 'book',
   by: 'Dittus, Boelter',
   title: 'Heat transfer in turbulent pipe flow, Nu = 0.023 Re^0.8 Pr^n',
   year: 1930,
   mark: 'from memory',
 };
-const balance: Source = { type: 'derivation', title: 'Heat balance of a thin wall between gas and spray', mark: 'read' };
-const practice = commonPractice('Deposits come from dosing too cold, a leaking tip, a bad spray, low pump pressure or the wrong fluid');
+const balance: wf.Source = { type: 'derivation', title: 'Heat balance of a thin wall between gas and spray', mark: 'read' };
+const practice = wf.commonPractice('Deposits come from dosing too cold, a leaking tip, a bad spray, low pump pressure or the wrong fluid');
 
-export const depositRiskCalculation = defineCalculation({
+export const depositRiskCalculation = wf.defineCalculation({
   id: 'deposit-risk',
   version: '1.0.0',
   subject: 'reductant',
@@ -70,35 +59,35 @@ export const depositRiskCalculation = defineCalculation({
   keywords: ['deposit', 'crystals', 'urea', 'mixer', 'wall temperature', 'spray'],
   method: 'steady heat balance of the wetted wall',
   inputs: {
-    gasTemperature: quantity(temperature, {
+    gasTemperature: wf.quantity(temperature, {
       symbol: 'T_g',
       label: 'Gas temperature at the injector',
       range: '0 <= x <= 700 °C',
       example: '206 °C',
       units: ['degC'],
     }),
-    exhaustMassFlow: quantity(massFlow, {
+    exhaustMassFlow: wf.quantity(massFlow, {
       symbol: 'q',
       label: 'Exhaust mass flow',
       range: '1 < x <= 5000 kg/h',
       example: '305 kg/h',
       units: ['kg/h', 'g/s'],
     }),
-    pipeDiameter: quantity(length, {
+    pipeDiameter: wf.quantity(length, {
       symbol: 'D',
       label: 'Inside diameter of the pipe',
       range: '20 <= x <= 400 mm',
       example: '60 mm',
       units: ['mm', 'in'],
     }),
-    reductantMassFlow: quantity(massFlow, {
+    reductantMassFlow: wf.quantity(massFlow, {
       symbol: 'q_r',
       label: 'Reductant dosed',
       range: '0 mg/s <= x <= 5 g/s',
       example: '60 mg/s',
       units: ['mg/s', 'g/h'],
     }),
-    wallShare: quantity(fraction, {
+    wallShare: wf.quantity(fraction, {
       symbol: 's',
       label: 'Share of the spray that hits the wall',
       description: 'Not measured in a workshop. 100 % is the worst case, a third is usual for a close injector, from memory.',
@@ -106,7 +95,7 @@ export const depositRiskCalculation = defineCalculation({
       example: '30 %',
       units: ['%'],
     }),
-    wettedArea: quantity(area, {
+    wettedArea: wf.quantity(area, {
       symbol: 'A',
       label: 'Wetted area of the wall',
       description: 'About the size of the crystals or the stain.',
@@ -114,21 +103,21 @@ export const depositRiskCalculation = defineCalculation({
       example: '60 cm2',
       units: ['cm2'],
     }),
-    ureaFraction: quantity(massFraction, {
+    ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_u',
       label: 'Urea in the reductant, by mass',
       range: '5 <= x <= 50 %',
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1'],
     }),
-    sprayTemperature: quantity(temperature, {
+    sprayTemperature: wf.quantity(temperature, {
       symbol: 'T_s',
       label: 'Temperature of the spray',
       range: '0 <= x <= 100 °C',
       units: ['degC'],
       default: ['50 °C', 'warmed in the injector; common practice, no source'],
     }),
-    releaseTemperature: quantity(temperature, {
+    releaseTemperature: wf.quantity(temperature, {
       symbol: 'T_r',
       label: 'Gas temperature from which dosing is released',
       range: '120 <= x <= 300 °C',
@@ -137,23 +126,28 @@ export const depositRiskCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    viscosity: quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', digits: 4, units: ['uPa.s'] }),
-    conductivity: quantityOutput(thermalConductivity, {
+    viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', digits: 4, units: ['uPa.s'] }),
+    conductivity: wf.quantityOutput(thermalConductivity, {
       symbol: '\\lambda',
       label: 'Thermal conductivity of the gas',
       digits: 4,
       units: ['mW/(m.K)'],
     }),
-    reynoldsNumber: quantityOutput(ratio, { symbol: 'Re', label: 'Reynolds number', digits: 3 }),
-    heatTransfer: quantityOutput(heatTransferCoefficient, {
+    reynoldsNumber: wf.quantityOutput(ratio, { symbol: 'Re', label: 'Reynolds number', digits: 3 }),
+    heatTransfer: wf.quantityOutput(heatTransferCoefficient, {
       symbol: 'h',
       label: 'Heat transfer from gas to wall',
       digits: 3,
       units: ['W/(m2.K)'],
     }),
-    sprayHeat: quantityOutput(specificEnergy, { symbol: 'c', label: 'Heat that the spray takes, per mass', digits: 3, units: ['MJ/kg'] }),
-    wallHeat: quantityOutput(power, { symbol: '\\dot Q', label: 'Heat that the spray takes from the wall', digits: 3, units: ['W'] }),
-    wallCooling: quantityOutput(temperatureDifference, {
+    sprayHeat: wf.quantityOutput(specificEnergy, {
+      symbol: 'c',
+      label: 'Heat that the spray takes, per mass',
+      digits: 3,
+      units: ['MJ/kg'],
+    }),
+    wallHeat: wf.quantityOutput(power, { symbol: '\\dot Q', label: 'Heat that the spray takes from the wall', digits: 3, units: ['W'] }),
+    wallCooling: wf.quantityOutput(temperatureDifference, {
       symbol: '\\Delta T',
       label: 'How much colder than the gas that would make the wall',
       digits: 3,
@@ -161,23 +155,23 @@ export const depositRiskCalculation = defineCalculation({
     }),
   },
   outputs: {
-    wallTemperature: quantityOutput(temperature, {
+    wallTemperature: wf.quantityOutput(temperature, {
       symbol: 'T_w',
       label: 'Wall temperature under the spray',
       description: 'Not below the boiling point: there the wall stays wet.',
       digits: 3,
       units: ['degC'],
     }),
-    wet: choiceOutput({
+    wet: wf.choiceOutput({
       label: 'Wall',
       options: { dry: 'dries between the shots', wet: 'stays wet: more fluid arrives than the gas can evaporate' },
     }),
-    release: choiceOutput({
+    release: wf.choiceOutput({
       label: 'Gas temperature',
       options: { enough: 'warm enough to dose', 'too-cold': 'below the release temperature: nothing should be dosed here' },
     }),
-    settles: choiceOutput({ label: 'What settles', options: classNames }),
-    risk: choiceOutput({
+    settles: wf.choiceOutput({ label: 'What settles', options: classNames }),
+    risk: wf.choiceOutput({
       label: 'Risk of deposits',
       options: {
         none: 'nothing dosed, nothing settles',
@@ -191,9 +185,9 @@ export const depositRiskCalculation = defineCalculation({
   },
   constants: {
     liquidHeatCapacity,
-    boilingTemperature: constant(temperature, 373.15, { symbol: 'T_b', label: 'Boiling temperature of water', source: waterTable }),
-    evaporation: constant(specificEnergy, 2.2565e6, { symbol: 'L_v', label: 'Heat of evaporation of water', source: waterTable }),
-    thermolysis: constant(specificEnergy, 3.09e6, { symbol: 'L_u', label: 'Heat that splits urea, 185.5 kJ/mol', source: thermolysis }),
+    boilingTemperature: wf.constant(temperature, 373.15, { symbol: 'T_b', label: 'Boiling temperature of water', source: waterTable }),
+    evaporation: wf.constant(specificEnergy, 2.2565e6, { symbol: 'L_v', label: 'Heat of evaporation of water', source: waterTable }),
+    thermolysis: wf.constant(specificEnergy, 3.09e6, { symbol: 'L_u', label: 'Heat that splits urea, 185.5 kJ/mol', source: thermolysis }),
     ureaFrom: classFrom('urea', 'T_{1}', tischer2019),
     biuretFrom: classFrom('biuret', 'T_{2}', tischer2019),
     cyanuricFrom: classFrom('cyanuric-acid', 'T_{3}', depositAnalysis2015),
@@ -202,21 +196,21 @@ export const depositRiskCalculation = defineCalculation({
   },
   answer: 'risk',
   steps: [
-    nested('viscosity', dynamicViscosityCalculation, { gasTemperature: 'gasTemperature', model: { is: 'sutherland' } }),
-    nested('conductivity', thermalConductivityCalculation, { gasTemperature: 'gasTemperature', model: { is: 'standard-atmosphere' } }),
-    formula('reynoldsNumber', '4 * exhaustMassFlow / (pi * pipeDiameter * viscosity)', cfr1065, '1065.640(d)(1)'),
-    formula('heatTransfer', '0.023 * reynoldsNumber ^ 0.8 * 0.69 ^ 0.3 * conductivity / pipeDiameter', turbulentPipe),
-    formula(
+    wf.nested('viscosity', dynamicViscosityCalculation, { gasTemperature: 'gasTemperature', model: { is: 'sutherland' } }),
+    wf.nested('conductivity', thermalConductivityCalculation, { gasTemperature: 'gasTemperature', model: { is: 'standard-atmosphere' } }),
+    wf.formula('reynoldsNumber', '4 * exhaustMassFlow / (pi * pipeDiameter * viscosity)', cfr1065, '1065.640(d)(1)'),
+    wf.formula('heatTransfer', '0.023 * reynoldsNumber ^ 0.8 * 0.69 ^ 0.3 * conductivity / pipeDiameter', turbulentPipe),
+    wf.formula(
       'sprayHeat',
       'liquidHeatCapacity * max(0, boilingTemperature - sprayTemperature) + (1 - ureaFraction) * evaporation + ureaFraction * thermolysis',
       thermolysis,
     ),
-    formula('wallHeat', 'wallShare * reductantMassFlow * sprayHeat'),
-    formula('wallCooling', 'wallHeat / (heatTransfer * wettedArea)', balance),
-    formula('wallTemperature', 'max(gasTemperature - wallCooling, min(boilingTemperature, gasTemperature))', balance),
-    verdict('wet', { wet: 'wallHeat > 0 and gasTemperature - wallCooling < boilingTemperature', dry: 'otherwise' }, balance),
-    verdict('release', { enough: 'gasTemperature >= releaseTemperature', 'too-cold': 'otherwise' }, dosingRelease),
-    verdict(
+    wf.formula('wallHeat', 'wallShare * reductantMassFlow * sprayHeat'),
+    wf.formula('wallCooling', 'wallHeat / (heatTransfer * wettedArea)', balance),
+    wf.formula('wallTemperature', 'max(gasTemperature - wallCooling, min(boilingTemperature, gasTemperature))', balance),
+    wf.verdict('wet', { wet: 'wallHeat > 0 and gasTemperature - wallCooling < boilingTemperature', dry: 'otherwise' }, balance),
+    wf.verdict('release', { enough: 'gasTemperature >= releaseTemperature', 'too-cold': 'otherwise' }, dosingRelease),
+    wf.verdict(
       'settles',
       {
         film: "wet == 'wet' or wallTemperature < ureaFrom",
@@ -228,7 +222,7 @@ export const depositRiskCalculation = defineCalculation({
       },
       depositAnalysis2015,
     ),
-    verdict(
+    wf.verdict(
       'risk',
       {
         none: 'wallHeat == 0',

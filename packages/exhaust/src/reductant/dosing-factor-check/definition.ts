@@ -1,15 +1,15 @@
-import { choiceOutput, commonPractice, defineCalculation, formula, quantity, quantityOutput, verdict } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, massFraction, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { targetUreaFraction } from '../named-constants.js';
 import { iso22241Part1, scrReactions } from '../sources.js';
 import { dosedOverWanted, dosingFactorVerdict } from './kernel.js';
 
-const practice = commonPractice(
+const practice = wf.commonPractice(
   'After an injector, pump or tank has been changed or cleaned, the learned dosing values are reset or relearned',
 );
 
-export const dosingFactorCheckCalculation = defineCalculation({
+export const dosingFactorCheckCalculation = wf.defineCalculation({
   id: 'dosing-factor-check',
   version: '1.0.0',
   subject: 'reductant',
@@ -18,7 +18,7 @@ export const dosingFactorCheckCalculation = defineCalculation({
   keywords: ['adaptation', 'learned value', 'relearn', 'dosing', 'injector clean', 'over-dosing', 'weak fluid'],
   method: 'learned factor times measured quantity times strength of the fluid',
   inputs: {
-    learnedFactor: quantity(ratio, {
+    learnedFactor: wf.quantity(ratio, {
       symbol: 'f',
       label: 'Learned dosing factor',
       description: 'As read from the control unit; 1 means no correction. If it shows a correction of +25 %, enter 1.25.',
@@ -26,21 +26,21 @@ export const dosingFactorCheckCalculation = defineCalculation({
       usual: ['0.7', '1.4', 'control units limit what they learn; far outside, the value may be scaled differently'],
       example: '1.25',
     }),
-    injectorRatio: quantity(ratio, {
+    injectorRatio: wf.quantity(ratio, {
       symbol: 'q',
       label: 'Measured quantity over nominal quantity',
       description: 'From the dosing test, after the work.',
       range: '0 <= x <= 3',
       example: '0.99',
     }),
-    injectorUncertainty: quantity(fraction, {
+    injectorUncertainty: wf.quantity(fraction, {
       symbol: 'u',
       label: 'Uncertainty of the measured quantity (±)',
       range: '0 <= x <= 50 %',
       units: ['%'],
       default: ['3 %', 'about what three runs into a cup give; common practice, no source'],
     }),
-    ureaFraction: quantity(massFraction, {
+    ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_u',
       label: 'Urea in the fluid, by mass',
       description: 'Weak fluid and a low quantity multiply: 30.1 % of urea and 43 mL of 50 mL make 20 % less ammonia together.',
@@ -48,13 +48,13 @@ export const dosingFactorCheckCalculation = defineCalculation({
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1; measure it before you blame the injector'],
     }),
-    targetRatio: quantity(ratio, {
+    targetRatio: wf.quantity(ratio, {
       symbol: '\\alpha_t',
       label: 'Ammonia-to-NOx ratio that the control aims at',
       range: '0.3 <= x <= 1.5',
       default: ['1', 'the chemical demand at full conversion'],
     }),
-    tolerance: quantity(fraction, {
+    tolerance: wf.quantity(fraction, {
       symbol: 't',
       label: 'Tolerance (±)',
       range: '0 < x <= 50 %',
@@ -63,26 +63,26 @@ export const dosingFactorCheckCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    fluidStrength: quantityOutput(ratio, { symbol: 's', label: 'Strength of the fluid over that of the standard', digits: 3 }),
-    deliveredShare: quantityOutput(fraction, {
+    fluidStrength: wf.quantityOutput(ratio, { symbol: 's', label: 'Strength of the fluid over that of the standard', digits: 3 }),
+    deliveredShare: wf.quantityOutput(fraction, {
       symbol: 'd',
       label: 'Ammonia delivered for one unit commanded',
       description: 'Measured quantity times strength of the fluid.',
       digits: 3,
       units: ['%'],
     }),
-    resultingRatio: quantityOutput(ratio, { symbol: '\\alpha', label: 'Ammonia-to-NOx ratio that results', digits: 3 }),
+    resultingRatio: wf.quantityOutput(ratio, { symbol: '\\alpha', label: 'Ammonia-to-NOx ratio that results', digits: 3 }),
   },
   outputs: {
-    factorToExpect: quantityOutput(ratio, { symbol: 'f_e', label: 'Factor that would suit this injector and fluid', digits: 3 }),
-    excess: quantityOutput(fraction, {
+    factorToExpect: wf.quantityOutput(ratio, { symbol: 'f_e', label: 'Factor that would suit this injector and fluid', digits: 3 }),
+    excess: wf.quantityOutput(fraction, {
       symbol: '\\epsilon',
       label: 'Ammonia dosed above target',
       description: 'Negative when too little is dosed.',
       digits: 3,
       units: ['%'],
     }),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         consistent: 'the factor suits this injector and this fluid',
@@ -95,12 +95,12 @@ export const dosingFactorCheckCalculation = defineCalculation({
   answer: 'verdict',
   constants: { targetUreaFraction },
   steps: [
-    formula('fluidStrength', 'ureaFraction / targetUreaFraction', iso22241Part1),
-    formula('deliveredShare', 'injectorRatio * fluidStrength'),
-    formula('factorToExpect', '1 / max(0.05, deliveredShare)'),
-    formula('excess', 'learnedFactor * deliveredShare - 1'),
-    formula('resultingRatio', 'targetRatio * learnedFactor * deliveredShare', scrReactions),
-    verdict(
+    wf.formula('fluidStrength', 'ureaFraction / targetUreaFraction', iso22241Part1),
+    wf.formula('deliveredShare', 'injectorRatio * fluidStrength'),
+    wf.formula('factorToExpect', '1 / max(0.05, deliveredShare)'),
+    wf.formula('excess', 'learnedFactor * deliveredShare - 1'),
+    wf.formula('resultingRatio', 'targetRatio * learnedFactor * deliveredShare', scrReactions),
+    wf.verdict(
       'verdict',
       {
         'over-dosing': 'excess - (1 + excess) * injectorUncertainty > tolerance',

@@ -1,25 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  commonPractice,
-  countOutput,
-  defineCalculation,
-  flag,
-  formula,
-  fromTable,
-  known,
-  list,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  type Source,
-  tableOutput,
-  together,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { coverageFactor, mean, standardDeviation } from '@wallflow/numerics';
 import {
   differentialPressure,
@@ -54,12 +33,12 @@ const verdicts = {
   'too-few-runs': 'not clear: at least two runs must count',
 } as const;
 
-const bernoulli: Source = {
+const bernoulli: wf.Source = {
   type: 'derivation',
   title: 'Orifice flow is proportional to area and to the square root of the pressure difference (Bernoulli)',
   mark: 'read',
 };
-const acceptance = commonPractice('±10 % of the nominal quantity, no drop within a minute, even cone, two or three repeats');
+const acceptance = wf.commonPractice('±10 % of the nominal quantity, no drop within a minute, even cone, two or three repeats');
 const practice = 'common practice, no source';
 
 const nominalText = "From the vehicle maker's test instruction. There is no universal value.";
@@ -67,7 +46,7 @@ const quantityOfMass = { range: '0 < m <= 5 kg', units: ['g', 'kg'] } as const;
 const quantityOfVolume = { range: '0 < V <= 5 L', units: ['mL', 'L'] } as const;
 const span = { range: '0 < t <= 3600 s', example: '60 s', units: ['s', 'min'] } as const;
 const linePressure = (symbol: string, label: string, example: string) =>
-  quantity(differentialPressure, {
+  wf.quantity(differentialPressure, {
     symbol,
     label,
     range: '0 < p <= 30 bar',
@@ -76,7 +55,7 @@ const linePressure = (symbol: string, label: string, example: string) =>
     units: ['bar', 'kPa', 'psi'],
   });
 const duty = (symbol: string, label: string, description?: string) =>
-  quantity(fraction, {
+  wf.quantity(fraction, {
     symbol,
     label,
     ...(description === undefined ? {} : { description }),
@@ -84,10 +63,10 @@ const duty = (symbol: string, label: string, description?: string) =>
     units: ['%'],
     default: ['100 %', 'test and nominal quantity have the same opening time'],
   });
-const flow = (symbol: string, label: string) => quantityOutput(massFlow, { symbol, label, digits: 4, units: ['g/min', 'mg/s', 'kg/h'] });
-const percent = (symbol: string, label: string, digits: number) => quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
+const flow = (symbol: string, label: string) => wf.quantityOutput(massFlow, { symbol, label, digits: 4, units: ['g/min', 'mg/s', 'kg/h'] });
+const percent = (symbol: string, label: string, digits: number) => wf.quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
 
-export const dosingTestCalculation = defineCalculation({
+export const dosingTestCalculation = wf.defineCalculation({
   id: 'dosing-test',
   version: '1.0.0',
   subject: 'reductant',
@@ -96,18 +75,18 @@ export const dosingTestCalculation = defineCalculation({
   keywords: ['dosing', 'injector', 'quantity test', 'reductant', 'repeatability'],
   method: 'mean of repeated runs against the nominal quantity, with a 95 % interval',
   inputs: {
-    runs: list(
+    runs: wf.list(
       {
-        ...oneOf(
+        ...wf.oneOf(
           {
-            collectedMass: quantity(mass, {
+            collectedMass: wf.quantity(mass, {
               symbol: 'm_i',
               label: 'Collected mass',
               range: '0 <= m <= 5 kg',
               example: '47 g',
               units: ['g', 'kg'],
             }),
-            collectedVolume: quantity(volume, {
+            collectedVolume: wf.quantity(volume, {
               symbol: 'V_i',
               label: 'Collected volume',
               range: '0 <= V <= 5 L',
@@ -117,7 +96,7 @@ export const dosingTestCalculation = defineCalculation({
           },
           { both: 'allowed' },
         ),
-        duration: quantity(time, { symbol: 't_i', label: 'Time of the run', ...span }),
+        duration: wf.quantity(time, { symbol: 't_i', label: 'Time of the run', ...span }),
       },
       {
         label: 'Runs',
@@ -132,26 +111,32 @@ export const dosingTestCalculation = defineCalculation({
         ],
       },
     ),
-    discardFirst: flag({
+    discardFirst: wf.flag({
       label: 'Leave the first run out',
       description: 'Air in the line makes the first run low.',
       default: [true, `air in the line makes the first run low; ${practice}`],
     }),
-    ...oneOf(
+    ...wf.oneOf(
       {
-        nominalVolume: quantity(volume, {
+        nominalVolume: wf.quantity(volume, {
           symbol: 'V_0',
           label: 'Nominal volume',
           description: nominalText,
           ...quantityOfVolume,
           example: '50 mL',
         }),
-        nominalMass: quantity(mass, { symbol: 'm_0', label: 'Nominal mass', description: nominalText, ...quantityOfMass, example: '54 g' }),
+        nominalMass: wf.quantity(mass, {
+          symbol: 'm_0',
+          label: 'Nominal mass',
+          description: nominalText,
+          ...quantityOfMass,
+          example: '54 g',
+        }),
       },
       { prefer: 'nominalMass' },
     ),
-    nominalDuration: quantity(time, { symbol: 't_0', label: 'Time for the nominal quantity', ...span }),
-    ...together(
+    nominalDuration: wf.quantity(time, { symbol: 't_0', label: 'Time for the nominal quantity', ...span }),
+    ...wf.together(
       {
         nominalPressure: linePressure('\\Delta p_0', 'Line pressure for the nominal quantity', '9 bar'),
         testPressure: linePressure('\\Delta p', 'Line pressure during the test', '9 bar'),
@@ -165,7 +150,7 @@ export const dosingTestCalculation = defineCalculation({
     ),
     nominalDuty: duty('d_0', 'Duty for the nominal quantity'),
     testDuty: duty('d', 'Duty during the test', 'Share of the time that the valve is open.'),
-    fluidTemperature: quantity(temperature, {
+    fluidTemperature: wf.quantity(temperature, {
       symbol: 'T',
       label: 'Fluid temperature',
       range: '-10 <= T <= 60 degC',
@@ -173,41 +158,41 @@ export const dosingTestCalculation = defineCalculation({
       units: ['degC', 'degF'],
       default: ['20 °C', 'room temperature; 10 K change the density by 0.4 %'],
     }),
-    ureaFraction: quantity(massFraction, {
+    ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_u',
       label: 'Urea in the fluid, by mass',
       range: '0 <= w <= 50 %',
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1; enter 0 % for a test with water'],
     }),
-    tolerance: quantity(fraction, {
+    tolerance: wf.quantity(fraction, {
       symbol: 't',
       label: 'Tolerance (±)',
       range: '0 < t <= 50 %',
       units: ['%'],
       default: ['10 %', `${practice}; the vehicle maker's figure comes first`],
     }),
-    measuringUncertainty: quantity(fraction, {
+    measuringUncertainty: wf.quantity(fraction, {
       symbol: 'u_m',
       label: 'Uncertainty of one reading (±)',
       range: '0 <= u <= 20 %',
       units: ['%'],
       default: ['2 %', `usual for a measuring cup read at eye level; ${practice}`],
     }),
-    greatestSpread: quantity(fraction, {
+    greatestSpread: wf.quantity(fraction, {
       symbol: 's_{max}',
       label: 'Greatest spread of the runs',
       range: '0 < s <= 50 %',
       units: ['%'],
       default: ['5 %', `half of the usual tolerance; ${practice}`],
     }),
-    drip: choice({
+    drip: wf.choice({
       label: 'After closing, for a minute',
       options: { none: 'no drop', drips: 'it drips', 'not-watched': 'not watched' },
       example: 'none',
       default: ['not-watched', 'nothing was said about it'],
     }),
-    spray: choice({
+    spray: wf.choice({
       label: 'Spray',
       options: { even: 'even cone', uneven: 'uneven, streaks or a jet', 'not-watched': 'not watched' },
       example: 'even',
@@ -217,30 +202,30 @@ export const dosingTestCalculation = defineCalculation({
   example: { ureaFraction: '30.1 %' },
   intermediates: {
     ...solutionDensity.intermediates,
-    runFlows: tableOutput({
+    runFlows: wf.tableOutput({
       label: 'Flow of each run',
-      columns: { flow: flow('q_i', 'Flow'), counted: optional(flow('q_i', 'Flow that counts')) },
+      columns: { flow: flow('q_i', 'Flow'), counted: wf.optional(flow('q_i', 'Flow that counts')) },
     }),
-    runsCounted: countOutput({ symbol: 'n', label: 'Runs that count' }),
+    runsCounted: wf.countOutput({ symbol: 'n', label: 'Runs that count' }),
     nominalFlow: flow('q_n', 'Nominal flow'),
     expectedMassFlow: flow('q_0', 'Expected flow at the test pressure and duty'),
     runSpread: percent('s', 'Spread of the runs (standard deviation over mean)', 3),
-    studentFactor: quantityOutput(ratio, { symbol: 't_{95}', label: "Student's t for 95 %", digits: 4, leastDigits: 4 }),
+    studentFactor: wf.quantityOutput(ratio, { symbol: 't_{95}', label: "Student's t for 95 %", digits: 4, leastDigits: 4 }),
     flowUncertainty: percent('U', 'Uncertainty of the mean against the expected flow (95 %)', 2),
   },
   outputs: {
     massFlow: flow('q', 'Mean flow by mass'),
-    volumeFlow: quantityOutput(volumeFlow, { symbol: '\\dot V', label: 'Mean flow by volume', digits: 4, units: ['mL/min', 'L/h'] }),
+    volumeFlow: wf.quantityOutput(volumeFlow, { symbol: '\\dot V', label: 'Mean flow by volume', digits: 4, units: ['mL/min', 'L/h'] }),
     flowDeviation: percent('\\delta', 'Deviation from the expected flow', 3),
-    missingArea: optional(percent('\\delta_A', 'Blocked share of the nozzle, if the pressure is right', 2)),
-    missingPressure: optional(percent('\\delta_p', 'Missing pressure, if the nozzle is right', 2)),
-    verdict: choiceOutput({ label: 'Verdict', options: verdicts }),
+    missingArea: wf.optional(percent('\\delta_A', 'Blocked share of the nozzle, if the pressure is right', 2)),
+    missingPressure: wf.optional(percent('\\delta_p', 'Missing pressure, if the nozzle is right', 2)),
+    verdict: wf.choiceOutput({ label: 'Verdict', options: verdicts }),
   },
   answer: 'verdict',
   constants: solutionDensity.constants,
   steps: [
     ...solutionDensity.steps,
-    rows(
+    wf.rows(
       'runFlows',
       {
         flow: {
@@ -252,12 +237,12 @@ export const dosingTestCalculation = defineCalculation({
       cfr1065,
       '1065.247, weighing over an interval',
     ),
-    formula('runsCounted', 'count(runFlows.counted)'),
-    cases('nominalFlow', {
+    wf.formula('runsCounted', 'count(runFlows.counted)'),
+    wf.cases('nominalFlow', {
       'known(nominalMass)': 'nominalMass / nominalDuration',
       otherwise: 'nominalVolume * fluidDensity / nominalDuration',
     }),
-    cases(
+    wf.cases(
       'expectedMassFlow',
       {
         'known(testPressure)': 'nominalFlow * testDuty / nominalDuty * sqrt(testPressure / nominalPressure)',
@@ -265,28 +250,28 @@ export const dosingTestCalculation = defineCalculation({
       },
       bernoulli,
     ),
-    formula('massFlow', 'mean(runFlows.counted)', cfr1065, '1065.602(b), mean'),
-    formula('volumeFlow', 'massFlow / fluidDensity'),
-    cases(
+    wf.formula('massFlow', 'mean(runFlows.counted)', cfr1065, '1065.602(b), mean'),
+    wf.formula('volumeFlow', 'massFlow / fluidDensity'),
+    wf.cases(
       'runSpread',
       { 'runsCounted < 2 or massFlow == 0': '0', otherwise: 'deviation(runFlows.counted) / massFlow' },
       cfr1065,
       '1065.602(c), standard deviation',
     ),
-    cases('studentFactor', {
+    wf.cases('studentFactor', {
       'runsCounted < 2': '0',
-      otherwise: fromTable('studentFactor', ['runsCounted - 1'], cfr1065, '1065.602(g), Student t'),
+      otherwise: wf.fromTable('studentFactor', ['runsCounted - 1'], cfr1065, '1065.602(g), Student t'),
     }),
-    formula(
+    wf.formula(
       'flowUncertainty',
       'massFlow / expectedMassFlow * sqrt((studentFactor * runSpread) ^ 2 / runsCounted + measuringUncertainty ^ 2)',
       cfr1065,
       '1065.602(g), Student t',
     ),
-    formula('flowDeviation', 'massFlow / expectedMassFlow - 1'),
-    formula('missingArea', '1 - massFlow / expectedMassFlow', bernoulli),
-    formula('missingPressure', '1 - (massFlow / expectedMassFlow) ^ 2', bernoulli),
-    verdict(
+    wf.formula('flowDeviation', 'massFlow / expectedMassFlow - 1'),
+    wf.formula('missingArea', '1 - massFlow / expectedMassFlow', bernoulli),
+    wf.formula('missingPressure', '1 - (massFlow / expectedMassFlow) ^ 2', bernoulli),
+    wf.verdict(
       'verdict',
       {
         drips: "drip == 'drips'",
@@ -321,11 +306,11 @@ export const dosingTestCalculation = defineCalculation({
         const text = 'Mass and volume of this run do not match the fluid entered: foam, a misreading, or diluted fluid. The mass was used.';
         context.warn('density_differs', text, ['runs', index]);
       }
-      const flow = (collectedMass ?? known(collectedVolume) * fluidDensity) / duration;
+      const flow = (collectedMass ?? wf.known(collectedVolume) * fluidDensity) / duration;
       return { flow, counted: index < leftOut ? undefined : flow };
     });
     const flows = runFlows.flatMap(({ counted }) => (counted === undefined ? [] : [counted]));
-    const nominalFlow = (input.nominalMass ?? known(input.nominalVolume) * fluidDensity) / input.nominalDuration;
+    const nominalFlow = (input.nominalMass ?? wf.known(input.nominalVolume) * fluidDensity) / input.nominalDuration;
     const { nominalPressure, testPressure } = input;
     const atPressure =
       nominalPressure === undefined || testPressure === undefined

@@ -1,15 +1,4 @@
-import {
-  cases,
-  choice,
-  constant,
-  defineCalculation,
-  formula,
-  noSolution,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-  type Source,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, massFraction, massRatio, molarMass, moleFraction, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { cfr1065 } from '../../sources.js';
@@ -27,19 +16,19 @@ import {
   residualWaterFactor,
 } from './kernel.js';
 
-const waterBalance: Source = {
+const waterBalance: wf.Source = {
   type: 'derivation',
   title: 'Moles after complete lean combustion, molar masses of 40 CFR 1065.1005; agrees with the bracket of UN R49 within 0.01 %',
   mark: 'read',
 };
 
-const perAir = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 6 });
-const reading = (symbol: string, label: string) => quantityOutput(moleFraction, { symbol, label, digits: 5, units: ['ppm', '%'] });
+const perAir = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 6 });
+const reading = (symbol: string, label: string) => wf.quantityOutput(moleFraction, { symbol, label, digits: 5, units: ['ppm', '%'] });
 const r49Bracket =
   '1 - (1244.2 * intakeHumidity + 11119 * hydrogenFraction * fuelToAirRatio) / (773.4 + 1244.2 * intakeHumidity + 1000 * (5.5594 * hydrogenFraction + 0.70046 * oxygenFraction) * fuelToAirRatio)';
 const intakeWater = '1.608 * intakeHumidity / (1 + 1.608 * intakeHumidity)';
 
-export const dryWetCorrectionCalculation = defineCalculation({
+export const dryWetCorrectionCalculation = wf.defineCalculation({
   id: 'dry-wet-correction',
   version: '1.0.0',
   subject: 'reductant',
@@ -48,7 +37,7 @@ export const dryWetCorrectionCalculation = defineCalculation({
   keywords: ['dry', 'wet', 'ppm', 'water', 'analyser'],
   method: 'water balance of the combustion',
   inputs: {
-    edition: choice({
+    edition: wf.choice({
       label: 'Formula',
       description: 'The formulas differ by up to one per cent: quote the edition with the result.',
       options: {
@@ -60,7 +49,7 @@ export const dryWetCorrectionCalculation = defineCalculation({
       },
       default: ['water-balance', 'no test regulation was named'],
     }),
-    fuelToAirRatio: quantity(massRatio, {
+    fuelToAirRatio: wf.quantity(massRatio, {
       symbol: 'r',
       label: 'Fuel per dry air, by mass',
       description: 'One over the air-fuel ratio: about 69 g/kg at lambda 1, 35 g/kg at lambda 2.',
@@ -69,14 +58,14 @@ export const dryWetCorrectionCalculation = defineCalculation({
       example: '33.4 g/kg',
       units: ['g/kg'],
     }),
-    intakeHumidity: quantity(massRatio, {
+    intakeHumidity: wf.quantity(massRatio, {
       symbol: 'H_a',
       label: 'Water in the intake air per dry air',
       range: '0 <= x <= 50 g/kg',
       units: ['g/kg'],
       default: ['10 g/kg', 'temperate summer air; 5 g/kg change the factor by 0.8 %'],
     }),
-    hydrogenFraction: quantity(massFraction, {
+    hydrogenFraction: wf.quantity(massFraction, {
       symbol: 'w_H',
       label: 'Hydrogen in the fuel, by mass',
       range: '10 <= x <= 16 %',
@@ -84,7 +73,7 @@ export const dryWetCorrectionCalculation = defineCalculation({
       units: ['%'],
       default: ['13.5 %', 'CH1.86, usual for road diesel'],
     }),
-    oxygenFraction: quantity(massFraction, {
+    oxygenFraction: wf.quantity(massFraction, {
       symbol: 'w_O',
       label: 'Oxygen in the fuel, by mass',
       description: 'About 0.8 % with 7 % biodiesel.',
@@ -92,8 +81,8 @@ export const dryWetCorrectionCalculation = defineCalculation({
       units: ['%'],
       default: ['0 %', 'fuel without oxygen'],
     }),
-    ...relevantWhen('edition', 'un-r49-2008-cooler', {
-      coolerVapourPressure: quantity(absolutePressure, {
+    ...wf.relevantWhen('edition', 'un-r49-2008-cooler', {
+      coolerVapourPressure: wf.quantity(absolutePressure, {
         symbol: 'p_r',
         label: 'Vapour pressure of water after the cooler',
         description: '0.87 kPa at 5 °C.',
@@ -101,7 +90,7 @@ export const dryWetCorrectionCalculation = defineCalculation({
         example: '0.87 kPa',
         units: ['kPa', 'mbar'],
       }),
-      ambientPressure: quantity(absolutePressure, {
+      ambientPressure: wf.quantity(absolutePressure, {
         symbol: 'p_b',
         label: 'Ambient pressure',
         range: '60 <= x <= 110 kPa',
@@ -110,15 +99,15 @@ export const dryWetCorrectionCalculation = defineCalculation({
         default: ['101.325 kPa', 'standard atmosphere'],
       }),
     }),
-    ...relevantWhen('edition', 'un-r49-2008-carbon', {
-      dryCarbonDioxide: quantity(moleFraction, {
+    ...wf.relevantWhen('edition', 'un-r49-2008-carbon', {
+      dryCarbonDioxide: wf.quantity(moleFraction, {
         symbol: 'x_{CO_2}',
         label: 'CO2 in the dried gas',
         range: '0 <= x <= 16 %',
         example: '7.1 %',
         units: ['%', 'ppm'],
       }),
-      dryCarbonMonoxide: quantity(moleFraction, {
+      dryCarbonMonoxide: wf.quantity(moleFraction, {
         symbol: 'x_{CO}',
         label: 'CO in the dried gas',
         range: '0 <= x <= 20000 ppm',
@@ -126,21 +115,21 @@ export const dryWetCorrectionCalculation = defineCalculation({
         units: ['ppm', '%'],
         default: ['0 ppm', 'next to nothing in lean diesel exhaust'],
       }),
-      hydrogenToCarbon: quantity(ratio, {
+      hydrogenToCarbon: wf.quantity(ratio, {
         symbol: '\\alpha',
         label: 'Hydrogen atoms per carbon atom in the fuel',
         range: '1 <= x <= 2.5',
         default: ['1.86', 'usual for road diesel'],
       }),
     }),
-    gasReading: quantity(moleFraction, {
+    gasReading: wf.quantity(moleFraction, {
       symbol: 'x',
       label: 'Reading to be converted',
       range: '0 <= x <= 1000000 ppm',
       example: '495 ppm',
       units: ['ppm', '%'],
     }),
-    readingBasis: choice({ label: 'Basis of that reading', options: { dry: 'dried gas', wet: 'wet gas' }, example: 'dry' }),
+    readingBasis: wf.choice({ label: 'Basis of that reading', options: { dry: 'dried gas', wet: 'wet gas' }, example: 'dry' }),
   },
   intermediates: {
     dryGasPerAir: perAir('n_{dry}', 'Dry exhaust per dry air, by moles'),
@@ -148,58 +137,62 @@ export const dryWetCorrectionCalculation = defineCalculation({
     factorByWaterBalance: perAir('k_{H_2O}', 'Factor by the water balance'),
   },
   outputs: {
-    dryToWetFactor: quantityOutput(ratio, { symbol: 'k_W', label: 'Dry-to-wet factor', digits: 5 }),
+    dryToWetFactor: wf.quantityOutput(ratio, { symbol: 'k_W', label: 'Dry-to-wet factor', digits: 5 }),
     dryReading: reading('x_{dry}', 'Reading in dried gas'),
     wetReading: reading('x_{wet}', 'Reading in wet gas'),
   },
   constants: {
     airMolarMass,
     waterMolarMass,
-    hydrogenMolarMass: constant(molarMass, molarMassOfHydrogen, { symbol: 'M_H', label: 'Molar mass of hydrogen atoms', source: cfr1065 }),
-    oxygenMolarMass: constant(molarMass, molarMassOfOxygenAtom, { symbol: 'M_O', label: 'Molar mass of oxygen atoms', source: cfr1065 }),
+    hydrogenMolarMass: wf.constant(molarMass, molarMassOfHydrogen, {
+      symbol: 'M_H',
+      label: 'Molar mass of hydrogen atoms',
+      source: cfr1065,
+    }),
+    oxygenMolarMass: wf.constant(molarMass, molarMassOfOxygenAtom, { symbol: 'M_O', label: 'Molar mass of oxygen atoms', source: cfr1065 }),
   },
   answer: 'wetReading',
   steps: [
-    formula(
+    wf.formula(
       'dryGasPerAir',
       '1 + airMolarMass * fuelToAirRatio * (oxygenFraction / (2 * oxygenMolarMass) - hydrogenFraction / (4 * hydrogenMolarMass))',
       waterBalance,
     ),
-    formula(
+    wf.formula(
       'waterPerAir',
       'airMolarMass * (intakeHumidity / waterMolarMass + fuelToAirRatio * hydrogenFraction / (2 * hydrogenMolarMass))',
       waterBalance,
     ),
-    formula('factorByWaterBalance', 'dryGasPerAir / (dryGasPerAir + waterPerAir)', waterBalance),
-    cases('dryToWetFactor', {
+    wf.formula('factorByWaterBalance', 'dryGasPerAir / (dryGasPerAir + waterPerAir)', waterBalance),
+    wf.cases('dryToWetFactor', {
       "edition == 'water-balance'": 'factorByWaterBalance',
-      "edition == 'un-r49-2008'": formula(
+      "edition == 'un-r49-2008'": wf.formula(
         'dryToWetFactor',
         `1.008 * (${r49Bracket})`,
         unR49Edition2008,
         '5.2',
         'The factor 1.008 is for the water that a cooler leaves.',
       ),
-      "edition == 'un-r49-2008-cooler'": formula(
+      "edition == 'un-r49-2008-cooler'": wf.formula(
         'dryToWetFactor',
         `(${r49Bracket}) / (1 - coolerVapourPressure / ambientPressure)`,
         unR49Edition2008,
         '5.2',
       ),
-      "edition == 'un-r49-2008-carbon'": formula(
+      "edition == 'un-r49-2008-carbon'": wf.formula(
         'dryToWetFactor',
         `1.008 * (1 / (1 + 0.5 * hydrogenToCarbon * (dryCarbonDioxide + dryCarbonMonoxide)) - ${intakeWater})`,
         unR49Edition2008,
         '5.2',
       ),
-      otherwise: formula(
+      otherwise: wf.formula(
         'dryToWetFactor',
         `1 - 1.969 * fuelToAirRatio / (1 + fuelToAirRatio / (1 + intakeHumidity)) - ${intakeWater}`,
         directive1999,
       ),
     }),
-    cases('dryReading', { "readingBasis == 'dry'": 'gasReading', otherwise: 'gasReading / dryToWetFactor' }),
-    cases('wetReading', { "readingBasis == 'wet'": 'gasReading', otherwise: 'dryToWetFactor * gasReading' }),
+    wf.cases('dryReading', { "readingBasis == 'dry'": 'gasReading', otherwise: 'gasReading / dryToWetFactor' }),
+    wf.cases('wetReading', { "readingBasis == 'wet'": 'gasReading', otherwise: 'dryToWetFactor * gasReading' }),
   ],
   assumptions: { lean_complete: 'The engine runs lean and burns its fuel completely.' },
   limits: {
@@ -240,7 +233,7 @@ export const dryWetCorrectionCalculation = defineCalculation({
       context.warn('from_memory', 'The formula of the directive is from memory; its worked example was recomputed and agrees.');
     const wetReading = input.readingBasis === 'wet' ? input.gasReading : input.gasReading * dryToWetFactor;
     const dryReading = input.readingBasis === 'wet' ? input.gasReading / dryToWetFactor : input.gasReading;
-    if (wetReading > 1 || dryReading > 1) return noSolution('the converted reading would be more than the whole gas', ['gasReading']);
+    if (wetReading > 1 || dryReading > 1) return wf.noSolution('the converted reading would be more than the whole gas', ['gasReading']);
     return {
       dryGasPerAir: 1 + constants.airMolarMass * (oxygen / 2 - hydrogen / 4),
       waterPerAir: constants.airMolarMass * (input.intakeHumidity / constants.waterMolarMass + hydrogen / 2),

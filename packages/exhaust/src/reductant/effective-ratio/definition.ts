@@ -1,23 +1,13 @@
-import {
-  choiceOutput,
-  commonPractice,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, fraction, length, mass, massFraction, ratio, volume, volumePerDistance } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { nitrogenDioxideMolarMass, ureaMolarMass } from '../named-constants.js';
 import { iso22241Part1, ureaHydrolysis } from '../sources.js';
 import { effectiveAmmoniaRatio, effectiveRatioVerdict } from './kernel.js';
 
-const practice = commonPractice('Below 0.8 under-dosing or dilution, above 1.3 a leak, slip or a sensor bias');
+const practice = wf.commonPractice('Below 0.8 under-dosing or dilution, above 1.3 a leak, slip or a sensor bias');
 
-export const effectiveRatioCalculation = defineCalculation({
+export const effectiveRatioCalculation = wf.defineCalculation({
   id: 'effective-ratio',
   version: '1.0.0',
   subject: 'reductant',
@@ -26,7 +16,7 @@ export const effectiveRatioCalculation = defineCalculation({
   keywords: ['ammonia-to-NOx ratio', 'consumption', 'fills', 'under-dosing', 'leak', 'dilution'],
   method: 'moles of ammonia in the fluid used over moles of NOx',
   inputs: {
-    reductantVolume: quantity(volume, {
+    reductantVolume: wf.quantity(volume, {
       symbol: 'V_r',
       label: 'Reductant used between two fills',
       description: 'Filled to the same mark both times.',
@@ -34,7 +24,7 @@ export const effectiveRatioCalculation = defineCalculation({
       example: '10.6 L',
       units: ['L'],
     }),
-    noxMassBefore: quantity(mass, {
+    noxMassBefore: wf.quantity(mass, {
       symbol: 'm_1',
       label: 'NOx before the catalyst over the same time, as NO2',
       description: 'Exhaust flow times reading, added up. There is no ammonia here to be read as NOx.',
@@ -42,7 +32,7 @@ export const effectiveRatioCalculation = defineCalculation({
       example: '7.8 kg',
       units: ['kg', 'g'],
     }),
-    noxMassAfter: quantity(mass, {
+    noxMassAfter: wf.quantity(mass, {
       symbol: 'm_2',
       label: 'NOx after the catalyst over the same time, as NO2',
       description: 'Ammonia slip is read as NOx and counts here.',
@@ -50,7 +40,7 @@ export const effectiveRatioCalculation = defineCalculation({
       example: '2.55 kg',
       units: ['kg', 'g'],
     }),
-    ureaFraction: quantity(massFraction, {
+    ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_u',
       label: 'Urea in the fluid, by mass',
       description: 'Weak fluid and a low dosed quantity multiply: 30.1 % of urea and 43 mL of 50 mL make 20 % less ammonia together.',
@@ -60,7 +50,7 @@ export const effectiveRatioCalculation = defineCalculation({
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1; measure it before blaming the dosing'],
     }),
-    reductantDensity: quantity(density, {
+    reductantDensity: wf.quantity(density, {
       symbol: '\\rho_r',
       label: 'Density of the fluid',
       range: '990 <= x <= 1160 kg/m3',
@@ -69,27 +59,27 @@ export const effectiveRatioCalculation = defineCalculation({
       units: ['kg/m3'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1'],
     }),
-    relativeUncertainty: quantity(fraction, {
+    relativeUncertainty: wf.quantity(fraction, {
       symbol: 'u',
       label: 'Uncertainty of the ratio (±)',
       range: '0 <= x <= 80 %',
       units: ['%'],
       default: ['20 %', 'two sensors, a flow and a fill mark together; common practice, no source'],
     }),
-    lowestDosingRatio: quantity(ratio, {
+    lowestDosingRatio: wf.quantity(ratio, {
       symbol: 'r_{lo}',
       label: 'Lowest plausible ratio',
       range: '0.1 <= x <= 1.2',
       default: ['0.8', 'common practice, no source'],
     }),
-    highestDosingRatio: quantity(ratio, {
+    highestDosingRatio: wf.quantity(ratio, {
       symbol: 'r_{hi}',
       label: 'Highest plausible ratio',
       range: '1 <= x <= 3',
       default: ['1.3', 'common practice, no source'],
     }),
-    distance: optional(
-      quantity(length, {
+    distance: wf.optional(
+      wf.quantity(length, {
         symbol: 's',
         label: 'Distance between the fills',
         range: '0 < x <= 100000 km',
@@ -100,17 +90,22 @@ export const effectiveRatioCalculation = defineCalculation({
   },
   example: { distance: '1000 km' },
   intermediates: {
-    reductantMass: quantityOutput(mass, { symbol: 'm_r', label: 'Reductant used, by mass', digits: 4, units: ['kg'] }),
-    conversion: quantityOutput(fraction, { symbol: '\\eta', label: 'Conversion by the sensors', digits: 3, units: ['%'] }),
-    expectedReductant: quantityOutput(volume, { symbol: 'V_e', label: 'Reductant that the converted NOx needs', digits: 3, units: ['L'] }),
+    reductantMass: wf.quantityOutput(mass, { symbol: 'm_r', label: 'Reductant used, by mass', digits: 4, units: ['kg'] }),
+    conversion: wf.quantityOutput(fraction, { symbol: '\\eta', label: 'Conversion by the sensors', digits: 3, units: ['%'] }),
+    expectedReductant: wf.quantityOutput(volume, {
+      symbol: 'V_e',
+      label: 'Reductant that the converted NOx needs',
+      digits: 3,
+      units: ['L'],
+    }),
   },
   outputs: {
-    ratioToInlet: quantityOutput(ratio, { symbol: '\\alpha', label: 'Ammonia per NOx before the catalyst', digits: 3 }),
-    ratioToConverted: quantityOutput(ratio, { symbol: 'r', label: 'Ammonia per converted NOx', digits: 3 }),
-    reductantPerDistance: optional(
-      quantityOutput(volumePerDistance, { symbol: 'c', label: 'Reductant per distance', digits: 3, units: ['L/1000km'] }),
+    ratioToInlet: wf.quantityOutput(ratio, { symbol: '\\alpha', label: 'Ammonia per NOx before the catalyst', digits: 3 }),
+    ratioToConverted: wf.quantityOutput(ratio, { symbol: 'r', label: 'Ammonia per converted NOx', digits: 3 }),
+    reductantPerDistance: wf.optional(
+      wf.quantityOutput(volumePerDistance, { symbol: 'c', label: 'Reductant per distance', digits: 3, units: ['L/1000km'] }),
     ),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         plausible: 'fluid used and NOx converted match',
@@ -123,19 +118,19 @@ export const effectiveRatioCalculation = defineCalculation({
   constants: { ureaMolarMass, nitrogenDioxideMolarMass },
   answer: 'verdict',
   steps: [
-    formula('reductantMass', 'reductantDensity * reductantVolume'),
-    formula('conversion', '1 - noxMassAfter / noxMassBefore'),
-    formula(
+    wf.formula('reductantMass', 'reductantDensity * reductantVolume'),
+    wf.formula('conversion', '1 - noxMassAfter / noxMassBefore'),
+    wf.formula(
       'ratioToInlet',
       '2 * reductantMass * ureaFraction / ureaMolarMass / (noxMassBefore / nitrogenDioxideMolarMass)',
       ureaHydrolysis,
       undefined,
       'One urea gives two ammonia.',
     ),
-    formula('ratioToConverted', 'ratioToInlet / conversion'),
-    formula('expectedReductant', 'reductantVolume / ratioToConverted'),
-    formula('reductantPerDistance', 'reductantVolume / distance'),
-    verdict(
+    wf.formula('ratioToConverted', 'ratioToInlet / conversion'),
+    wf.formula('expectedReductant', 'reductantVolume / ratioToConverted'),
+    wf.formula('reductantPerDistance', 'reductantVolume / distance'),
+    wf.verdict(
       'verdict',
       {
         'too-little': 'ratioToConverted * (1 + relativeUncertainty) < lowestDosingRatio',
@@ -153,7 +148,7 @@ export const effectiveRatioCalculation = defineCalculation({
   sources: [iso22241Part1],
   compute(input, context) {
     if (input.noxMassAfter >= input.noxMassBefore)
-      return inconsistentInputs('there must be less NOx after the catalyst than before it', ['noxMassAfter'], ['noxMassBefore']);
+      return wf.inconsistentInputs('there must be less NOx after the catalyst than before it', ['noxMassAfter'], ['noxMassBefore']);
     const { ureaMolarMass: urea, nitrogenDioxideMolarMass: nitrogenDioxide } = context.constants;
     const reductantMass = input.reductantDensity * input.reductantVolume;
     const ratioToInlet = effectiveAmmoniaRatio(

@@ -1,22 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  citation,
-  commonPractice,
-  constant,
-  defineCalculation,
-  formula,
-  fromTable,
-  inconsistentInputs,
-  missingInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-  statement,
-  textOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, length, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { siBrochure } from '../../sources.js';
@@ -46,13 +28,13 @@ const inputOf = {
   range: 'rangeLeft',
 } as const;
 
-const practice = commonPractice('Counters and freeze frames are saved before anything is cleared');
-const stretch = (symbol: string, label: string) => quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
-const hours = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 3, units: ['h', 'min'] });
-const days = (symbol: string, label: string) => quantityOutput(time, { symbol, label, digits: 3, units: ['d'] });
-const share = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+const practice = wf.commonPractice('Counters and freeze frames are saved before anything is cleared');
+const stretch = (symbol: string, label: string) => wf.quantityOutput(length, { symbol, label, digits: 3, units: ['km', 'mi'] });
+const hours = (symbol: string, label: string) => wf.quantityOutput(time, { symbol, label, digits: 3, units: ['h', 'min'] });
+const days = (symbol: string, label: string) => wf.quantityOutput(time, { symbol, label, digits: 3, units: ['d'] });
+const share = (symbol: string, label: string) => wf.quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 
-export const faultCountdownCalculation = defineCalculation({
+export const faultCountdownCalculation = wf.defineCalculation({
   id: 'fault-countdown',
   version: '1.0.0',
   subject: 'reductant',
@@ -61,7 +43,7 @@ export const faultCountdownCalculation = defineCalculation({
   keywords: ['countdown', 'inducement', 'no restart', 'reagent', 'warning'],
   method: 'stages of the law, held as data',
   inputs: {
-    rule: choice({
+    rule: wf.choice({
       label: 'Rule',
       options: {
         'eu-light-duty': lawProfiles['eu-light-duty'].name,
@@ -70,7 +52,7 @@ export const faultCountdownCalculation = defineCalculation({
       },
       example: 'eu-heavy-duty',
     }),
-    fault: choice({
+    fault: wf.choice({
       label: 'Fault',
       options: {
         level: 'reagent low or empty',
@@ -81,7 +63,7 @@ export const faultCountdownCalculation = defineCalculation({
       },
       example: 'quality',
     }),
-    faultState: choice({
+    faultState: wf.choice({
       label: 'State of the fault',
       options: {
         active: 'active',
@@ -90,8 +72,8 @@ export const faultCountdownCalculation = defineCalculation({
       },
       default: ['active', 'a fault counts until the vehicle has confirmed the repair'],
     }),
-    distanceSinceDetection: optional(
-      quantity(length, {
+    distanceSinceDetection: wf.optional(
+      wf.quantity(length, {
         symbol: 's',
         label: 'Distance since the fault was detected',
         description: 'From the freeze frame or the counter. Read it before anything is cleared.',
@@ -100,8 +82,8 @@ export const faultCountdownCalculation = defineCalculation({
         units: ['km', 'mi'],
       }),
     ),
-    engineTimeSinceDetection: optional(
-      quantity(time, {
+    engineTimeSinceDetection: wf.optional(
+      wf.quantity(time, {
         symbol: 't',
         label: 'Engine running time since the fault was detected',
         range: '0 <= x <= 10000 h',
@@ -109,11 +91,11 @@ export const faultCountdownCalculation = defineCalculation({
         units: ['h', 'min'],
       }),
     ),
-    tankLevel: optional(
-      quantity(fraction, { symbol: 'l', label: 'Level in the tank', range: '0 <= x <= 100 %', example: '8 %', units: ['%'] }),
+    tankLevel: wf.optional(
+      wf.quantity(fraction, { symbol: 'l', label: 'Level in the tank', range: '0 <= x <= 100 %', example: '8 %', units: ['%'] }),
     ),
-    rangeLeft: optional(
-      quantity(length, {
+    rangeLeft: wf.optional(
+      wf.quantity(length, {
         symbol: 'r',
         label: 'Range left on the reagent',
         range: '0 <= x <= 100000 km',
@@ -121,8 +103,8 @@ export const faultCountdownCalculation = defineCalculation({
         units: ['km', 'mi'],
       }),
     ),
-    distancePerDay: optional(
-      quantity(length, {
+    distancePerDay: wf.optional(
+      wf.quantity(length, {
         symbol: 's_d',
         label: 'Distance driven per day',
         description: 'Enter it to see the days left.',
@@ -131,8 +113,8 @@ export const faultCountdownCalculation = defineCalculation({
         units: ['km', 'mi'],
       }),
     ),
-    engineTimePerDay: optional(
-      quantity(time, {
+    engineTimePerDay: wf.optional(
+      wf.quantity(time, {
         symbol: 't_d',
         label: 'Engine running time per day',
         description: 'Enter it to see the days left.',
@@ -141,9 +123,9 @@ export const faultCountdownCalculation = defineCalculation({
         units: ['h'],
       }),
     ),
-    ...relevantWhen('faultState', 'repaired-confirmed', {
-      timeSinceConfirmed: optional(
-        quantity(time, {
+    ...wf.relevantWhen('faultState', 'repaired-confirmed', {
+      timeSinceConfirmed: wf.optional(
+        wf.quantity(time, {
           symbol: 't_c',
           label: 'Engine running time since the repair was confirmed',
           range: '0 <= x <= 10000 h',
@@ -155,49 +137,49 @@ export const faultCountdownCalculation = defineCalculation({
   },
   example: { engineTimeSinceDetection: '6 h', engineTimePerDay: '2 h' },
   intermediates: {
-    nextDistance: optional(stretch('s_2', 'Distance at which the next stage begins')),
-    nextEngineTime: optional(hours('t_2', 'Engine running time at which the next stage begins')),
-    nextLevel: optional(share('l_2', 'Tank level at which the next stage begins')),
-    nextRange: optional(stretch('r_2', 'Range left at which the next stage begins')),
-    daysByDistance: optional(days('d_s', 'Days by distance')),
-    daysByTime: optional(days('d_t', 'Days by engine running time')),
-    counterMemory: optional(hours('t_m', 'Engine running time for which the counter is kept')),
+    nextDistance: wf.optional(stretch('s_2', 'Distance at which the next stage begins')),
+    nextEngineTime: wf.optional(hours('t_2', 'Engine running time at which the next stage begins')),
+    nextLevel: wf.optional(share('l_2', 'Tank level at which the next stage begins')),
+    nextRange: wf.optional(stretch('r_2', 'Range left at which the next stage begins')),
+    daysByDistance: wf.optional(days('d_s', 'Days by distance')),
+    daysByTime: wf.optional(days('d_t', 'Days by engine running time')),
+    counterMemory: wf.optional(hours('t_m', 'Engine running time for which the counter is kept')),
   },
   outputs: {
-    effect: textOutput({ label: 'What it does' }),
-    nextStage: optional(choiceOutput({ label: 'Next stage', options: stages })),
-    nextEffect: optional(textOutput({ label: 'What that will do' })),
-    distanceLeft: optional(stretch('s_n', 'Distance until the next stage')),
-    timeLeft: optional(hours('t_n', 'Engine running time until the next stage')),
-    levelLeft: optional(share('l_n', 'Tank level above the next stage')),
-    rangeLeftToNext: optional(stretch('r_n', 'Range above the next stage')),
-    daysLeft: optional(days('d', 'Days until the next stage, at this use')),
-    counterKeptFor: optional(hours('t_k', 'A repeat still continues the old counter for')),
-    basis: textOutput({ label: 'Basis' }),
-    stage: choiceOutput({ label: 'Stage reached', options: stages }),
+    effect: wf.textOutput({ label: 'What it does' }),
+    nextStage: wf.optional(wf.choiceOutput({ label: 'Next stage', options: stages })),
+    nextEffect: wf.optional(wf.textOutput({ label: 'What that will do' })),
+    distanceLeft: wf.optional(stretch('s_n', 'Distance until the next stage')),
+    timeLeft: wf.optional(hours('t_n', 'Engine running time until the next stage')),
+    levelLeft: wf.optional(share('l_n', 'Tank level above the next stage')),
+    rangeLeftToNext: wf.optional(stretch('r_n', 'Range above the next stage')),
+    daysLeft: wf.optional(days('d', 'Days until the next stage, at this use')),
+    counterKeptFor: wf.optional(hours('t_k', 'A repeat still continues the old counter for')),
+    basis: wf.textOutput({ label: 'Basis' }),
+    stage: wf.choiceOutput({ label: 'Stage reached', options: stages }),
   },
-  constants: { day: constant(time, '1 d', { symbol: 'd_1', label: 'One day', source: siBrochure }) },
+  constants: { day: wf.constant(time, '1 d', { symbol: 'd_1', label: 'One day', source: siBrochure }) },
   answer: 'stage',
   steps: [
-    statement('basis', 'Rule, edition and how far it was checked.'),
-    statement('stage', 'The most severe stage of which any limit is reached: [[stage]].'),
-    statement('nextStage', 'The stage after the one that is reached: [[nextStage]].'),
-    fromTable('nextDistance', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
-    formula('distanceLeft', 'nextDistance - distanceSinceDetection'),
-    fromTable('nextEngineTime', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
-    formula('timeLeft', 'nextEngineTime - engineTimeSinceDetection'),
-    fromTable('nextLevel', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
-    formula('levelLeft', 'tankLevel - nextLevel'),
-    fromTable('nextRange', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
-    formula('rangeLeftToNext', 'rangeLeft - nextRange'),
-    cases('daysByDistance', {
+    wf.statement('basis', 'Rule, edition and how far it was checked.'),
+    wf.statement('stage', 'The most severe stage of which any limit is reached: [[stage]].'),
+    wf.statement('nextStage', 'The stage after the one that is reached: [[nextStage]].'),
+    wf.fromTable('nextDistance', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    wf.formula('distanceLeft', 'nextDistance - distanceSinceDetection'),
+    wf.fromTable('nextEngineTime', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    wf.formula('timeLeft', 'nextEngineTime - engineTimeSinceDetection'),
+    wf.fromTable('nextLevel', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    wf.formula('levelLeft', 'tankLevel - nextLevel'),
+    wf.fromTable('nextRange', ['rule', 'fault'], undefined, undefined, 'Limit of the next stage.'),
+    wf.formula('rangeLeftToNext', 'rangeLeft - nextRange'),
+    wf.cases('daysByDistance', {
       'known(distanceLeft)': 'day * distanceLeft / distancePerDay',
       otherwise: 'day * rangeLeftToNext / distancePerDay',
     }),
-    formula('daysByTime', 'day * timeLeft / engineTimePerDay'),
-    formula('daysLeft', 'max(0, min(daysByDistance, daysByTime))', undefined, undefined, 'What comes first counts.'),
-    fromTable('counterMemory', ['rule'], euroSixHeavyInducement),
-    formula('counterKeptFor', 'max(0, counterMemory - timeSinceConfirmed)'),
+    wf.formula('daysByTime', 'day * timeLeft / engineTimePerDay'),
+    wf.formula('daysLeft', 'max(0, min(daysByDistance, daysByTime))', undefined, undefined, 'What comes first counts.'),
+    wf.fromTable('counterMemory', ['rule'], euroSixHeavyInducement),
+    wf.formula('counterKeptFor', 'max(0, counterMemory - timeSinceConfirmed)'),
   ],
   assumptions: { rule_not_vehicle: 'These are the latest limits of the rule. A vehicle may act earlier; its own display comes first.' },
   limits: { profiles: 'Not for non-road machines and US model years from 2027: they follow other rules.' },
@@ -207,7 +189,7 @@ export const faultCountdownCalculation = defineCalculation({
   compute(input, { constants, warn, method }) {
     const profile: LawProfile = lawProfiles[input.rule];
     const list: readonly CountdownStage[] | undefined = profile.faults[input.fault];
-    if (list === undefined) return inconsistentInputs('no stages are known here for this fault under this rule', ['rule'], ['fault']);
+    if (list === undefined) return wf.inconsistentInputs('no stages are known here for this fault under this rule', ['rule'], ['fault']);
     const found = countdown(list, {
       distance: input.distanceSinceDetection,
       engineTime: input.engineTimeSinceDetection,
@@ -216,14 +198,14 @@ export const faultCountdownCalculation = defineCalculation({
     });
     const counted = (['distance', 'engineTime', 'level', 'range'] as const).filter((axis) => countsOn(list, axis));
     if (input.faultState !== 'repaired-confirmed' && counted.every((axis) => found.unknown.includes(axis))) {
-      if (counted.length === 1) return missingInputs(...counted.map((axis) => inputOf[axis]));
-      return inconsistentInputs(
+      if (counted.length === 1) return wf.missingInputs(...counted.map((axis) => inputOf[axis]));
+      return wf.inconsistentInputs(
         `this rule counts ${counted.map((axis) => needs[axis]).join(' or ')}; enter one of them`,
         ['rule'],
         ...counted.map((axis) => [inputOf[axis]]),
       );
     }
-    const basis = citation(profile.source);
+    const basis = wf.citation(profile.source);
     method(`stages by ${basis}`);
     if (profile.source.mark !== 'read')
       warn('from_memory', `The limits of this rule are from memory: ${basis}. Read the text before telling a customer a date.`);

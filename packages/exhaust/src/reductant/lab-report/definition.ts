@@ -1,18 +1,4 @@
-import {
-  choiceOutput,
-  countOutput,
-  defineCalculation,
-  formula,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  type Source,
-  tableOutput,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFraction } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { iso22241Part1 } from '../sources.js';
@@ -24,7 +10,7 @@ const findings = { within: 'within', exceeds: 'too much', below: 'too little', '
 function share(property: LabProperty, max: string, example: string) {
   const name = labLimits[property].name;
   const unit = max.endsWith('%') ? (['%'] as const) : (['mg/kg'] as const);
-  return quantity(massFraction, {
+  return wf.quantity(massFraction, {
     symbol: `w_{\\text{${name}}}`,
     label: name.charAt(0).toUpperCase() + name.slice(1),
     range: `0 mg/kg <= w <= ${max}`,
@@ -32,11 +18,11 @@ function share(property: LabProperty, max: string, example: string) {
     units: [...unit],
   });
 }
-const inFluid = (symbol: string, label: string) => quantityOutput(massFraction, { symbol, label, digits: 3, units: ['mg/kg'] });
+const inFluid = (symbol: string, label: string) => wf.quantityOutput(massFraction, { symbol, label, digits: 3, units: ['mg/kg'] });
 
-const metals: Source = { ...iso22241Part1, locator: 'insolubles, phosphate and metals', mark: 'from memory' };
+const metals: wf.Source = { ...iso22241Part1, locator: 'insolubles, phosphate and metals', mark: 'from memory' };
 
-export const labReportCalculation = defineCalculation({
+export const labReportCalculation = wf.defineCalculation({
   id: 'reductant-lab-report',
   version: '1.0.0',
   subject: 'reductant',
@@ -45,7 +31,7 @@ export const labReportCalculation = defineCalculation({
   keywords: ['ISO 22241', 'laboratory', 'metals', 'biuret', 'purity'],
   method: 'limits of ISO 22241-1, held as data',
   inputs: {
-    ...oneOf(
+    ...wf.oneOf(
       {
         ureaFraction: share('ureaFraction', '60 %', '30.1 %'),
         biuret: share('biuret', '10 %', '0.2 %'),
@@ -69,23 +55,23 @@ export const labReportCalculation = defineCalculation({
   },
   example: { ureaFraction: '30.1 %', biuret: '0.25 %', calcium: '1.4 mg/kg', sodium: '0.4 mg/kg' },
   intermediates: {
-    outsideCount: countOutput({ symbol: 'n_x', label: 'Values outside their limits' }),
-    missingCount: countOutput({ symbol: 'n_0', label: 'Properties not measured' }),
+    outsideCount: wf.countOutput({ symbol: 'n_x', label: 'Values outside their limits' }),
+    missingCount: wf.countOutput({ symbol: 'n_0', label: 'Properties not measured' }),
   },
   outputs: {
-    findings: tableOutput({
+    findings: wf.tableOutput({
       label: 'Findings',
       columns: {
-        property: textOutput({ label: 'Property' }),
-        share: optional(inFluid('w', 'Found')),
-        least: optional(inFluid('w_{min}', 'Least allowed')),
+        property: wf.textOutput({ label: 'Property' }),
+        share: wf.optional(inFluid('w', 'Found')),
+        least: wf.optional(inFluid('w_{min}', 'Least allowed')),
         most: inFluid('w_{max}', 'Most allowed'),
-        beyond: optional(inFluid('w_x', 'Outside by')),
-        finding: choiceOutput({ label: 'Finding', options: findings }),
-        limitMark: textOutput({ label: 'Limit is' }),
+        beyond: wf.optional(inFluid('w_x', 'Outside by')),
+        finding: wf.choiceOutput({ label: 'Finding', options: findings }),
+        limitMark: wf.textOutput({ label: 'Limit is' }),
       },
     }),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         meets: 'meets every limit',
@@ -96,7 +82,7 @@ export const labReportCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    rows(
+    wf.rows(
       'findings',
       {
         beyond: { 'known(share) and share > most': 'share - most', 'known(share) and known(least) and share < least': 'least - share' },
@@ -110,9 +96,9 @@ export const labReportCalculation = defineCalculation({
       iso22241Part1,
       'Table 1',
     ),
-    formula('outsideCount', 'count(findings.beyond)'),
-    formula('missingCount', 'count(findings.most) - count(findings.share)'),
-    verdict('verdict', { fails: 'outsideCount > 0', incomplete: 'missingCount > 0', meets: 'otherwise' }, iso22241Part1, 'Table 1'),
+    wf.formula('outsideCount', 'count(findings.beyond)'),
+    wf.formula('missingCount', 'count(findings.most) - count(findings.share)'),
+    wf.verdict('verdict', { fails: 'outsideCount > 0', incomplete: 'missingCount > 0', meets: 'otherwise' }, iso22241Part1, 'Table 1'),
   ],
   assumptions: { representative: 'The sample was taken clean and is like the rest of the fluid.' },
   limits: { laboratory: 'A refractometer shows the urea content alone; everything else takes a laboratory.' },

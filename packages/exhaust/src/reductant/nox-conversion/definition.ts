@@ -1,18 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  commonPractice,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-  whenGiven,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, moleFraction, ratio, temperature } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { ammoniaPerNox } from '../reductant-demand/stoichiometry.js';
@@ -20,11 +6,11 @@ import { scrReactions, sensorCrossSensitivity } from '../sources.js';
 import { ammoniaBalance, apparentConversion, conversionWithAmmonia } from './kernel.js';
 import { conversionVerdict, conversionVerdicts } from './verdict.js';
 
-const percent = (symbol: string, label: string) => quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
+const percent = (symbol: string, label: string) => wf.quantityOutput(fraction, { symbol, label, digits: 3, units: ['%'] });
 const ppm = { range: '0 <= x <= 10000 ppm', units: ['ppm'] } as const;
-const practice = commonPractice('A warm, sound SCR system converts 80 % to 90 % of the NOx above 250 °C');
+const practice = wf.commonPractice('A warm, sound SCR system converts 80 % to 90 % of the NOx above 250 °C');
 
-export const noxConversionCalculation = defineCalculation({
+export const noxConversionCalculation = wf.defineCalculation({
   id: 'nox-conversion',
   version: '1.0.0',
   subject: 'reductant',
@@ -33,7 +19,7 @@ export const noxConversionCalculation = defineCalculation({
   keywords: ['SCR', 'conversion', 'efficiency', 'NOx sensor', 'ammonia slip', 'cross-sensitivity'],
   method: 'readings before and after the catalyst, corrected for ammonia where it is known',
   inputs: {
-    noxBefore: quantity(moleFraction, {
+    noxBefore: wf.quantity(moleFraction, {
       symbol: 'x_1',
       label: 'NOx before the catalyst',
       range: '0 < x <= 10000 ppm',
@@ -45,17 +31,17 @@ export const noxConversionCalculation = defineCalculation({
       example: '520 ppm',
       units: ['ppm'],
     }),
-    noxAfter: quantity(moleFraction, { symbol: 'x_2', label: 'Reading after the catalyst', ...ppm, example: '170 ppm' }),
-    ...oneOf(
+    noxAfter: wf.quantity(moleFraction, { symbol: 'x_2', label: 'Reading after the catalyst', ...ppm, example: '170 ppm' }),
+    ...wf.oneOf(
       {
-        ammoniaAfter: quantity(moleFraction, {
+        ammoniaAfter: wf.quantity(moleFraction, {
           symbol: 'x_{NH_3}',
           label: 'Ammonia after the catalyst, if measured',
           description: 'From an ammonia analyser; a NOx sensor does not tell ammonia from NOx.',
           ...ppm,
           example: '20 ppm',
         }),
-        dosedRatio: quantity(ratio, {
+        dosedRatio: wf.quantity(ratio, {
           symbol: '\\alpha',
           label: 'Ammonia-to-NOx ratio that is dosed, if known',
           description: 'Moles of ammonia dosed per mole of NOx before the catalyst.',
@@ -65,8 +51,8 @@ export const noxConversionCalculation = defineCalculation({
       },
       { required: false, prefer: 'ammoniaAfter' },
     ),
-    ...whenGiven(['ammoniaAfter', 'dosedRatio'], {
-      crossSensitivity: quantity(ratio, {
+    ...wf.whenGiven(['ammoniaAfter', 'dosedRatio'], {
+      crossSensitivity: wf.quantity(ratio, {
         symbol: 'K',
         label: 'Cross-sensitivity of the sensor to ammonia',
         description: 'What the sensor shows per ppm of ammonia. It changes with temperature.',
@@ -75,8 +61,8 @@ export const noxConversionCalculation = defineCalculation({
         default: ['0.8', 'between 0.5 and 1.0, from memory'],
       }),
     }),
-    ...whenGiven('dosedRatio', {
-      nitrogenDioxideShare: quantity(fraction, {
+    ...wf.whenGiven('dosedRatio', {
+      nitrogenDioxideShare: wf.quantity(fraction, {
         symbol: 'y',
         label: 'Share of NO2 in the NOx, by moles',
         range: '0 <= y <= 100 %',
@@ -84,8 +70,8 @@ export const noxConversionCalculation = defineCalculation({
         default: ['40 %', 'any share up to 50 % gives the same ammonia demand'],
       }),
     }),
-    catalystTemperature: optional(
-      quantity(temperature, {
+    catalystTemperature: wf.optional(
+      wf.quantity(temperature, {
         symbol: 'T',
         label: 'Gas temperature at the SCR catalyst',
         range: '-40 <= T <= 900 degC',
@@ -93,14 +79,14 @@ export const noxConversionCalculation = defineCalculation({
         units: ['degC'],
       }),
     ),
-    wantedConversion: quantity(fraction, {
+    wantedConversion: wf.quantity(fraction, {
       symbol: '\\eta_w',
       label: 'Conversion that a sound system reaches',
       range: '0 < x <= 100 %',
       units: ['%'],
       default: ['80 %', 'warm catalyst above 250 °C; common practice, no source'],
     }),
-    judgeFrom: quantity(temperature, {
+    judgeFrom: wf.quantity(temperature, {
       symbol: 'T_j',
       label: 'Temperature from which to judge',
       range: '150 <= T <= 400 degC',
@@ -110,7 +96,7 @@ export const noxConversionCalculation = defineCalculation({
   },
   example: { dosedRatio: '0.72', catalystTemperature: '260 °C' },
   intermediates: {
-    ammoniaDemand: optional(quantityOutput(ratio, { symbol: 's', label: 'Moles of ammonia that one mole of NOx takes', digits: 4 })),
+    ammoniaDemand: wf.optional(wf.quantityOutput(ratio, { symbol: 's', label: 'Moles of ammonia that one mole of NOx takes', digits: 4 })),
     lowestConversion: percent('\\eta_{min}', 'Lowest conversion that these readings allow'),
     highestConversion: percent('\\eta_{max}', 'Highest: all of the reading after the catalyst is ammonia'),
   },
@@ -119,18 +105,18 @@ export const noxConversionCalculation = defineCalculation({
       ...percent('\\eta_a', 'Conversion as the readings show it'),
       description: 'Negative when the sensor after the catalyst reads more than the one before.',
     },
-    correctedConversion: optional(percent('\\eta', 'Conversion with the ammonia taken out')),
-    ammoniaSlip: optional(quantityOutput(moleFraction, { symbol: 'x_s', label: 'Ammonia slip', digits: 3, units: ['ppm'] })),
-    verdict: choiceOutput({ label: 'Verdict', options: conversionVerdicts }),
+    correctedConversion: wf.optional(percent('\\eta', 'Conversion with the ammonia taken out')),
+    ammoniaSlip: wf.optional(wf.quantityOutput(moleFraction, { symbol: 'x_s', label: 'Ammonia slip', digits: 3, units: ['ppm'] })),
+    verdict: wf.choiceOutput({ label: 'Verdict', options: conversionVerdicts }),
   },
   answer: 'verdict',
   constants: {
-    leastNox: constant(moleFraction, '50 ppm', { symbol: 'x_{min}', label: 'NOx before the catalyst to judge from', source: practice }),
+    leastNox: wf.constant(moleFraction, '50 ppm', { symbol: 'x_{min}', label: 'NOx before the catalyst to judge from', source: practice }),
   },
   steps: [
-    formula('apparentConversion', '1 - noxAfter / noxBefore'),
-    cases('ammoniaDemand', { 'nitrogenDioxideShare <= 0.5': '1', otherwise: '(2 + 2 * nitrogenDioxideShare) / 3' }, scrReactions),
-    cases(
+    wf.formula('apparentConversion', '1 - noxAfter / noxBefore'),
+    wf.cases('ammoniaDemand', { 'nitrogenDioxideShare <= 0.5': '1', otherwise: '(2 + 2 * nitrogenDioxideShare) / 3' }, scrReactions),
+    wf.cases(
       'correctedConversion',
       {
         'known(ammoniaAfter)': 'min(1, 1 - (noxAfter - crossSensitivity * ammoniaAfter) / noxBefore)',
@@ -138,16 +124,16 @@ export const noxConversionCalculation = defineCalculation({
       },
       sensorCrossSensitivity,
     ),
-    cases(
+    wf.cases(
       'ammoniaSlip',
       { 'known(ammoniaAfter)': 'ammoniaAfter', otherwise: '(dosedRatio - ammoniaDemand * correctedConversion) * noxBefore' },
       scrReactions,
       undefined,
       'As measured, or what is dosed less what the converted NOx takes.',
     ),
-    formula('lowestConversion', 'max(0, apparentConversion)', undefined, undefined, 'Without any ammonia after the catalyst.'),
-    formula('highestConversion', '1', undefined, undefined, 'If the sensor reads ammonia alone.'),
-    verdict(
+    wf.formula('lowestConversion', 'max(0, apparentConversion)', undefined, undefined, 'Without any ammonia after the catalyst.'),
+    wf.formula('highestConversion', '1', undefined, undefined, 'If the sensor reads ammonia alone.'),
+    wf.verdict(
       'verdict',
       {
         'too-little-nox': 'noxBefore < leastNox',
@@ -176,7 +162,7 @@ export const noxConversionCalculation = defineCalculation({
     const apparent = apparentConversion(input);
     const { ammoniaAfter, crossSensitivity = 0 } = input;
     if (ammoniaAfter !== undefined && crossSensitivity * ammoniaAfter > input.noxAfter * 1.1 + 1e-5) {
-      return inconsistentInputs(
+      return wf.inconsistentInputs(
         'this much ammonia alone would read more than the sensor shows',
         ['ammoniaAfter'],
         ['noxAfter'],

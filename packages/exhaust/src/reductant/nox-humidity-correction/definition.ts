@@ -1,4 +1,4 @@
-import { cases, choice, defineCalculation, formula, noSolution, quantity, quantityOutput, relevantWhen } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massRatio, moleFraction, ratio, temperature } from '@wallflow/units';
 import { cfr1065 } from '../../sources.js';
 import { airMolarMass } from '../../vocabulary/constants.js';
@@ -16,7 +16,7 @@ const editions = {
 
 const fromMemory: ReadonlySet<string> = new Set(['un-r49-later', 'directive-1999', 'cfr-1066']);
 
-export const noxHumidityCorrectionCalculation = defineCalculation({
+export const noxHumidityCorrectionCalculation = wf.defineCalculation({
   id: 'nox-humidity-correction',
   version: '1.0.0',
   subject: 'reductant',
@@ -25,20 +25,20 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
   keywords: ['humidity', 'NOx', 'correction'],
   method: 'factor of a named edition',
   inputs: {
-    edition: choice({
+    edition: wf.choice({
       label: 'Edition',
       description: 'Moist air lowers NOx. The editions correct for it differently, so quote the edition with the result.',
       options: editions,
       example: 'cfr-1065',
     }),
-    noxMoleFraction: quantity(moleFraction, {
+    noxMoleFraction: wf.quantity(moleFraction, {
       symbol: 'x_{NOx}',
       label: 'NOx reading',
       range: '0 <= x <= 10000 ppm',
       example: '520 ppm',
       units: ['ppm'],
     }),
-    intakeHumidity: quantity(massRatio, {
+    intakeHumidity: wf.quantity(massRatio, {
       symbol: 'H_a',
       label: 'Water in the intake air per dry air',
       range: '0 <= x <= 40 g/kg',
@@ -46,15 +46,15 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
       example: '14 g/kg',
       units: ['g/kg'],
     }),
-    ...relevantWhen('edition', 'directive-1999', {
-      intakeTemperature: quantity(temperature, {
+    ...wf.relevantWhen('edition', 'directive-1999', {
+      intakeTemperature: wf.quantity(temperature, {
         symbol: 'T_a',
         label: 'Intake air temperature',
         range: '-20 <= x <= 60 °C',
         units: ['degC'],
         default: ['25 °C', 'the reference temperature of the directives'],
       }),
-      fuelToAirRatio: quantity(massRatio, {
+      fuelToAirRatio: wf.quantity(massRatio, {
         symbol: 'r',
         label: 'Fuel per dry air, by mass',
         range: '0 <= x <= 69 g/kg',
@@ -64,7 +64,7 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    waterMoleFraction: quantityOutput(moleFraction, {
+    waterMoleFraction: wf.quantityOutput(moleFraction, {
       symbol: 'x_{H_2O}',
       label: 'Water in the intake air, by moles',
       digits: 4,
@@ -72,24 +72,24 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
     }),
   },
   outputs: {
-    humidityFactor: quantityOutput(ratio, { symbol: 'k_h', label: 'Humidity factor', digits: 5 }),
-    correctedNox: quantityOutput(moleFraction, { symbol: 'x_{cor}', label: 'NOx at standard humidity', digits: 5, units: ['ppm'] }),
+    humidityFactor: wf.quantityOutput(ratio, { symbol: 'k_h', label: 'Humidity factor', digits: 5 }),
+    correctedNox: wf.quantityOutput(moleFraction, { symbol: 'x_{cor}', label: 'NOx at standard humidity', digits: 5, units: ['ppm'] }),
   },
   answer: 'correctedNox',
   steps: [
-    formula('waterMoleFraction', 'intakeHumidity / (intakeHumidity + waterMolarMass / airMolarMass)', cfr1065),
-    cases('humidityFactor', {
-      "edition == 'cfr-1065'": formula('humidityFactor', '9.953 * waterMoleFraction + 0.832', cfr1065, '1065.670(a)'),
-      "edition == 'cfr-1066'": formula('humidityFactor', '1 / (1 - 0.0329 * (1000 * intakeHumidity - 10.71))', cfr1066),
-      "edition == 'un-r49-2008'": formula('humidityFactor', '1 / (1 - 0.0182 * (1000 * intakeHumidity - 10.71))', unR49Edition2008),
-      "edition == 'un-r49-later'": formula('humidityFactor', '15.698 * intakeHumidity + 0.832', unR49Later),
-      otherwise: formula(
+    wf.formula('waterMoleFraction', 'intakeHumidity / (intakeHumidity + waterMolarMass / airMolarMass)', cfr1065),
+    wf.cases('humidityFactor', {
+      "edition == 'cfr-1065'": wf.formula('humidityFactor', '9.953 * waterMoleFraction + 0.832', cfr1065, '1065.670(a)'),
+      "edition == 'cfr-1066'": wf.formula('humidityFactor', '1 / (1 - 0.0329 * (1000 * intakeHumidity - 10.71))', cfr1066),
+      "edition == 'un-r49-2008'": wf.formula('humidityFactor', '1 / (1 - 0.0182 * (1000 * intakeHumidity - 10.71))', unR49Edition2008),
+      "edition == 'un-r49-later'": wf.formula('humidityFactor', '15.698 * intakeHumidity + 0.832', unR49Later),
+      otherwise: wf.formula(
         'humidityFactor',
         '1 / (1 + (0.309 * fuelToAirRatio - 0.0266) * (1000 * intakeHumidity - 10.71) + (0.00954 - 0.209 * fuelToAirRatio) * (intakeTemperature - 298))',
         directive1999,
       ),
     }),
-    formula('correctedNox', 'humidityFactor * noxMoleFraction'),
+    wf.formula('correctedNox', 'humidityFactor * noxMoleFraction'),
   ],
   assumptions: {
     test_only: 'The correction is for comparing test results. Dosing and real emissions follow the uncorrected NOx.',
@@ -101,7 +101,7 @@ export const noxHumidityCorrectionCalculation = defineCalculation({
     const { intakeTemperature = 298.15, fuelToAirRatio = 0 } = input; // Only the directives use them, and there they are known.
     const humidityFactor = noxHumidityFactor({ ...input, intakeTemperature, fuelToAirRatio });
     if (!(humidityFactor > 0.5 && humidityFactor < 2))
-      return noSolution('this edition gives no sensible factor for such air', ['intakeHumidity']);
+      return wf.noSolution('this edition gives no sensible factor for such air', ['intakeHumidity']);
     const memory = fromMemory.has(input.edition);
     context.method(`${editions[input.edition]}${memory ? ' (from memory)' : ''}`);
     if (memory)

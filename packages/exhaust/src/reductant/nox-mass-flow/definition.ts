@@ -1,4 +1,4 @@
-import { cases, choice, defineCalculation, formula, optional, quantity, quantityOutput, relevantWhen } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFlow, massPerDistance, massPerEnergy, molarFlow, molarMass, moleFraction, power, ratio, velocity } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { cfr1065 } from '../../sources.js';
@@ -6,7 +6,7 @@ import { nitrogenDioxideMolarMass } from '../named-constants.js';
 import { directive1999, unR49Edition2008, unR49Later } from '../sources.js';
 import { noxMassFlow, noxMassRatio } from './kernel.js';
 
-export const noxMassFlowCalculation = defineCalculation({
+export const noxMassFlowCalculation = wf.defineCalculation({
   id: 'nox-mass-flow',
   version: '1.0.0',
   subject: 'reductant',
@@ -15,7 +15,7 @@ export const noxMassFlowCalculation = defineCalculation({
   keywords: ['NOx', 'ppm', 'mass flow', 'wet', 'dry', 'u coefficient'],
   method: 'ratio of molar masses',
   inputs: {
-    noxMoleFraction: quantity(moleFraction, {
+    noxMoleFraction: wf.quantity(moleFraction, {
       symbol: 'x_{NOx}',
       label: 'NOx reading',
       description: 'NO and NO2 together. Ammonia in the gas is read as NOx by most sensors.',
@@ -24,14 +24,14 @@ export const noxMassFlowCalculation = defineCalculation({
       example: '520 ppm',
       units: ['ppm'],
     }),
-    readingBasis: choice({
+    readingBasis: wf.choice({
       label: 'Basis of the reading',
       description: 'A sensor in the exhaust pipe reads wet gas. An analyser after a cooler or a dryer reads dry gas.',
       options: { wet: 'wet gas', dry: 'dried gas' },
       example: 'wet',
     }),
-    ...relevantWhen('readingBasis', 'dry', {
-      dryToWetFactor: quantity(ratio, {
+    ...wf.relevantWhen('readingBasis', 'dry', {
+      dryToWetFactor: wf.quantity(ratio, {
         symbol: 'k_W',
         label: 'Dry-to-wet factor',
         description: 'Wet reading divided by dry reading.',
@@ -40,7 +40,7 @@ export const noxMassFlowCalculation = defineCalculation({
         example: '0.94',
       }),
     }),
-    exhaustMassFlow: quantity(massFlow, {
+    exhaustMassFlow: wf.quantity(massFlow, {
       symbol: 'q_{exh}',
       label: 'Exhaust mass flow',
       description: 'Air plus fuel, wet.',
@@ -48,7 +48,7 @@ export const noxMassFlowCalculation = defineCalculation({
       example: '190 kg/h',
       units: ['kg/h', 'g/s', 'kg/s'],
     }),
-    edition: choice({
+    edition: wf.choice({
       label: 'Mass coefficient',
       options: {
         exact: 'molar masses (exact)',
@@ -57,8 +57,8 @@ export const noxMassFlowCalculation = defineCalculation({
       },
       default: ['exact', 'no test regulation was named'],
     }),
-    ...relevantWhen('edition', 'exact', {
-      exhaustMolarMass: quantity(molarMass, {
+    ...wf.relevantWhen('edition', 'exact', {
+      exhaustMolarMass: wf.quantity(molarMass, {
         symbol: 'M_{exh}',
         label: 'Molar mass of the wet exhaust',
         range: '26 <= x <= 31 g/mol',
@@ -70,14 +70,14 @@ export const noxMassFlowCalculation = defineCalculation({
         default: ['28.994 g/mol', 'diesel exhaust at lambda 2 with dry air; every lean mixture is within 0.2 % of it'],
       }),
     }),
-    humidityFactor: quantity(ratio, {
+    humidityFactor: wf.quantity(ratio, {
       symbol: 'k_h',
       label: 'Humidity factor',
       range: '0.5 <= x <= 1.5',
       default: ['1', 'the mass that really flows; only a test cycle corrects it to standard humidity'],
     }),
-    vehicleSpeed: optional(
-      quantity(velocity, {
+    vehicleSpeed: wf.optional(
+      wf.quantity(velocity, {
         symbol: 'v',
         label: 'Road speed',
         description: 'Enter it to see grams per kilometre.',
@@ -86,8 +86,8 @@ export const noxMassFlowCalculation = defineCalculation({
         units: ['km/h', 'm/s'],
       }),
     ),
-    brakePower: optional(
-      quantity(power, {
+    brakePower: wf.optional(
+      wf.quantity(power, {
         symbol: 'P',
         label: 'Engine power at the crankshaft',
         description: 'Enter it to see grams per kilowatt-hour.',
@@ -98,51 +98,51 @@ export const noxMassFlowCalculation = defineCalculation({
     ),
   },
   intermediates: {
-    wetMoleFraction: quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'NOx in the wet gas', digits: 5, units: ['ppm'] }),
-    massRatio: quantityOutput(ratio, {
+    wetMoleFraction: wf.quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'NOx in the wet gas', digits: 5, units: ['ppm'] }),
+    massRatio: wf.quantityOutput(ratio, {
       symbol: 'u',
       label: 'NOx mass per exhaust mass and mole fraction',
       digits: 5,
     }),
   },
   outputs: {
-    noxMassFlow: quantityOutput(massFlow, {
+    noxMassFlow: wf.quantityOutput(massFlow, {
       symbol: 'q_{NOx}',
       label: 'NOx mass flow, counted as NO2',
       digits: 5,
       units: ['g/h', 'g/s', 'mg/s', 'kg/s'],
     }),
-    noxMolarFlow: quantityOutput(molarFlow, { symbol: '\\dot n_{NOx}', label: 'NOx molar flow', digits: 5, units: ['mol/s'] }),
-    noxPerDistance: optional(
-      quantityOutput(massPerDistance, { symbol: 'e_d', label: 'NOx per distance, as NO2', digits: 4, units: ['g/km', 'mg/km'] }),
+    noxMolarFlow: wf.quantityOutput(molarFlow, { symbol: '\\dot n_{NOx}', label: 'NOx molar flow', digits: 5, units: ['mol/s'] }),
+    noxPerDistance: wf.optional(
+      wf.quantityOutput(massPerDistance, { symbol: 'e_d', label: 'NOx per distance, as NO2', digits: 4, units: ['g/km', 'mg/km'] }),
     ),
-    noxPerEnergy: optional(
-      quantityOutput(massPerEnergy, { symbol: 'e_P', label: 'NOx per energy at the crankshaft, as NO2', digits: 4, units: ['g/kWh'] }),
+    noxPerEnergy: wf.optional(
+      wf.quantityOutput(massPerEnergy, { symbol: 'e_P', label: 'NOx per energy at the crankshaft, as NO2', digits: 4, units: ['g/kWh'] }),
     ),
   },
   constants: { nitrogenDioxideMolarMass },
   answer: 'noxMassFlow',
   steps: [
-    cases(
+    wf.cases(
       'wetMoleFraction',
       { "readingBasis == 'dry'": 'dryToWetFactor * noxMoleFraction', otherwise: 'noxMoleFraction' },
       unR49Edition2008,
       'Annex 4, section 5.2',
     ),
-    cases('massRatio', {
-      "edition == 'exact'": formula('massRatio', 'nitrogenDioxideMolarMass / exhaustMolarMass', cfr1065, '1065.1005, Table 7'),
-      "edition == 'un-r49-2008'": formula('massRatio', '1000 * 0.001587', unR49Edition2008),
-      otherwise: formula('massRatio', '1000 * 0.001586', unR49Later),
+    wf.cases('massRatio', {
+      "edition == 'exact'": wf.formula('massRatio', 'nitrogenDioxideMolarMass / exhaustMolarMass', cfr1065, '1065.1005, Table 7'),
+      "edition == 'un-r49-2008'": wf.formula('massRatio', '1000 * 0.001587', unR49Edition2008),
+      otherwise: wf.formula('massRatio', '1000 * 0.001586', unR49Later),
     }),
-    formula(
+    wf.formula(
       'noxMassFlow',
       'massRatio * wetMoleFraction * humidityFactor * exhaustMassFlow',
       unR49Edition2008,
       'raw exhaust, mass emission; worked example p. 305',
     ),
-    formula('noxMolarFlow', 'noxMassFlow / nitrogenDioxideMolarMass'),
-    formula('noxPerDistance', 'noxMassFlow / vehicleSpeed'),
-    formula('noxPerEnergy', 'noxMassFlow / brakePower'),
+    wf.formula('noxMolarFlow', 'noxMassFlow / nitrogenDioxideMolarMass'),
+    wf.formula('noxPerDistance', 'noxMassFlow / vehicleSpeed'),
+    wf.formula('noxPerEnergy', 'noxMassFlow / brakePower'),
   ],
   assumptions: {
     as_no2: 'NOx is counted as NO2, whatever its share of NO, as every emission rule does.',

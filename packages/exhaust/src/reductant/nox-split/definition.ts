@@ -1,4 +1,4 @@
-import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absolutePressure, fraction, massConcentration, moleFraction, ratio, temperature } from '@wallflow/units';
 import { cfr1065, siBrochure } from '../../sources.js';
 import { gasConstant } from '../../vocabulary/constants.js';
@@ -7,11 +7,11 @@ import { ammoniaPerNox, reactionShares } from '../reductant-demand/stoichiometry
 import { scrReactions } from '../sources.js';
 import { massConcentrationOf, trueMassShare } from './kernel.js';
 
-const percent = (symbol: string, label: string, digits = 3) => quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
-const ppm = (symbol: string, label: string) => quantityOutput(moleFraction, { symbol, label, digits: 4, units: ['ppm'] });
-const byMass = (symbol: string, label: string) => quantityOutput(massConcentration, { symbol, label, digits: 5, units: ['mg/m3'] });
+const percent = (symbol: string, label: string, digits = 3) => wf.quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
+const ppm = (symbol: string, label: string) => wf.quantityOutput(moleFraction, { symbol, label, digits: 4, units: ['ppm'] });
+const byMass = (symbol: string, label: string) => wf.quantityOutput(massConcentration, { symbol, label, digits: 5, units: ['mg/m3'] });
 
-export const noxSplitCalculation = defineCalculation({
+export const noxSplitCalculation = wf.defineCalculation({
   id: 'nox-split',
   version: '1.0.0',
   subject: 'reductant',
@@ -20,14 +20,14 @@ export const noxSplitCalculation = defineCalculation({
   keywords: ['NO', 'NO2', 'NOx', 'fast SCR', 'mg/m3'],
   method: 'shares by moles',
   inputs: {
-    noxMoleFraction: quantity(moleFraction, {
+    noxMoleFraction: wf.quantity(moleFraction, {
       symbol: 'x_{NOx}',
       label: 'NOx',
       range: '0 <= x <= 10000 ppm',
       example: '520 ppm',
       units: ['ppm'],
     }),
-    nitrogenDioxideShare: quantity(fraction, {
+    nitrogenDioxideShare: wf.quantity(fraction, {
       symbol: 'y',
       label: 'Share of NO2 in the NOx, by moles',
       description: 'A raw engine gives 5 % to 15 %; after an oxidation catalyst it depends on temperature.',
@@ -35,14 +35,14 @@ export const noxSplitCalculation = defineCalculation({
       units: ['%'],
       default: ['25 %', '40 CFR 1065.655 takes 75 % NO and 25 % NO2 where nothing was measured'],
     }),
-    referencePressure: quantity(absolutePressure, {
+    referencePressure: wf.quantity(absolutePressure, {
       symbol: 'p_0',
       label: 'Pressure for mg/m³',
       range: '50 <= x <= 200 kPa',
       units: ['kPa', 'mbar'],
       default: ['101.325 kPa', 'standard atmosphere'],
     }),
-    referenceTemperature: quantity(temperature, {
+    referenceTemperature: wf.quantity(temperature, {
       symbol: 'T_0',
       label: 'Temperature for mg/m³',
       description: 'Workplace tables use 20 °C or 25 °C, emission rules 0 °C.',
@@ -60,22 +60,26 @@ export const noxSplitCalculation = defineCalculation({
   outputs: {
     nitricOxide: ppm('x_{NO}', 'NO'),
     nitrogenDioxide: ppm('x_{NO_2}', 'NO2'),
-    ammoniaPerNox: quantityOutput(ratio, { symbol: 's', label: 'Ammonia per converted NOx, by moles', digits: 4 }),
+    ammoniaPerNox: wf.quantityOutput(ratio, { symbol: 's', label: 'Ammonia per converted NOx, by moles', digits: 4 }),
     nitricOxideMass: byMass('c_{NO}', 'NO by mass'),
     nitrogenDioxideMass: byMass('c_{NO_2}', 'NO2 by mass'),
   },
   constants: { nitricOxideMolarMass, nitrogenDioxideMolarMass, gasConstant },
   answer: 'nitrogenDioxide',
   steps: [
-    formula('fastShare', '2 * min(nitrogenDioxideShare, 1 - nitrogenDioxideShare)', scrReactions),
-    formula('standardShare', 'max(0, 1 - 2 * nitrogenDioxideShare)', scrReactions),
-    formula('nitrogenDioxideReactionShare', 'max(0, 2 * nitrogenDioxideShare - 1)', scrReactions),
-    formula('ammoniaPerNox', 'max(1, (2 + 2 * nitrogenDioxideShare) / 3)', scrReactions),
-    formula('trueMassShare', '(1 - nitrogenDioxideShare) * nitricOxideMolarMass / nitrogenDioxideMolarMass + nitrogenDioxideShare'),
-    formula('nitricOxide', '(1 - nitrogenDioxideShare) * noxMoleFraction', cfr1065, '1065.655, default split'),
-    formula('nitrogenDioxide', 'nitrogenDioxideShare * noxMoleFraction'),
-    formula('nitricOxideMass', 'nitricOxide * nitricOxideMolarMass * referencePressure / (gasConstant * referenceTemperature)', siBrochure),
-    formula(
+    wf.formula('fastShare', '2 * min(nitrogenDioxideShare, 1 - nitrogenDioxideShare)', scrReactions),
+    wf.formula('standardShare', 'max(0, 1 - 2 * nitrogenDioxideShare)', scrReactions),
+    wf.formula('nitrogenDioxideReactionShare', 'max(0, 2 * nitrogenDioxideShare - 1)', scrReactions),
+    wf.formula('ammoniaPerNox', 'max(1, (2 + 2 * nitrogenDioxideShare) / 3)', scrReactions),
+    wf.formula('trueMassShare', '(1 - nitrogenDioxideShare) * nitricOxideMolarMass / nitrogenDioxideMolarMass + nitrogenDioxideShare'),
+    wf.formula('nitricOxide', '(1 - nitrogenDioxideShare) * noxMoleFraction', cfr1065, '1065.655, default split'),
+    wf.formula('nitrogenDioxide', 'nitrogenDioxideShare * noxMoleFraction'),
+    wf.formula(
+      'nitricOxideMass',
+      'nitricOxide * nitricOxideMolarMass * referencePressure / (gasConstant * referenceTemperature)',
+      siBrochure,
+    ),
+    wf.formula(
       'nitrogenDioxideMass',
       'nitrogenDioxide * nitrogenDioxideMolarMass * referencePressure / (gasConstant * referenceTemperature)',
       siBrochure,

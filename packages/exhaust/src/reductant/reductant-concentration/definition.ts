@@ -1,19 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  known,
-  noSolution,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-  solved,
-  verdict,
-  whenGiven,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, massFraction, ratio, refractiveIndex, temperature } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { targetUreaFraction, ureaMolarMass } from '../named-constants.js';
@@ -40,20 +25,21 @@ const verdicts = {
   'not-urea-and-water': 'index and density contradict each other: not plain urea and water',
 } as const;
 
-const index = (symbol: string, label: string) => quantityOutput(refractiveIndex, { symbol, label, digits: 5, leastDigits: 5 });
-const indexUncertainty = (symbol: string, label: string) => quantityOutput(refractiveIndex, { symbol, label, digits: 2 });
+const index = (symbol: string, label: string) => wf.quantityOutput(refractiveIndex, { symbol, label, digits: 5, leastDigits: 5 });
+const indexUncertainty = (symbol: string, label: string) => wf.quantityOutput(refractiveIndex, { symbol, label, digits: 2 });
 const densityOf = (symbol: string, label: string, digits: number) =>
-  quantityOutput(density, { symbol, label, digits, leastDigits: Math.min(4, digits), units: ['kg/m3', 'kg/L'] });
-const urea = (symbol: string, label: string, digits = 3) => quantityOutput(massFraction, { symbol, label, digits, units: ['%'] });
-const distance = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 2 });
+  wf.quantityOutput(density, { symbol, label, digits, leastDigits: Math.min(4, digits), units: ['kg/m3', 'kg/L'] });
+const urea = (symbol: string, label: string, digits = 3) => wf.quantityOutput(massFraction, { symbol, label, digits, units: ['%'] });
+const distance = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 2 });
 const indexLimit = (value: number, symbol: string, label: string) =>
-  constant(refractiveIndex, value, { symbol, label, source: iso22241Part1 });
-const densityLimit = (value: number, symbol: string, label: string) => constant(density, value, { symbol, label, source: iso22241Part1 });
+  wf.constant(refractiveIndex, value, { symbol, label, source: iso22241Part1 });
+const densityLimit = (value: number, symbol: string, label: string) =>
+  wf.constant(density, value, { symbol, label, source: iso22241Part1 });
 
 /** Where urea and water cannot lie: below water or above the solution saturated at 20 °C, with some room for reading errors. */
 const possibleUrea = [-0.01, 0.53] as const;
 
-export const reductantConcentrationCalculation = defineCalculation({
+export const reductantConcentrationCalculation = wf.defineCalculation({
   id: 'reductant-concentration',
   version: '1.0.0',
   subject: 'reductant',
@@ -62,9 +48,9 @@ export const reductantConcentrationCalculation = defineCalculation({
   keywords: ['urea', 'refractometer', 'hydrometer', 'refractive index', 'density', 'AUS 32', 'ISO 22241', 'quality'],
   method: 'published relation for urea in water, shifted to 20 °C',
   inputs: {
-    ...oneOf(
+    ...wf.oneOf(
       {
-        refractometerPercent: quantity(massFraction, {
+        refractometerPercent: wf.quantity(massFraction, {
           symbol: 'w_r',
           label: 'Refractometer for reductant, per cent of urea',
           description: 'As read on the scale for reductant. For one that compensates for temperature enter 20 °C below.',
@@ -73,7 +59,7 @@ export const reductantConcentrationCalculation = defineCalculation({
           example: '30.1 %',
           units: ['%'],
         }),
-        refractiveIndex: quantity(refractiveIndex, {
+        refractiveIndex: wf.quantity(refractiveIndex, {
           symbol: 'n',
           label: 'Refractive index, sodium D line',
           description: 'From a refractometer with an index scale. A sugar scale needs its own table first.',
@@ -81,7 +67,7 @@ export const reductantConcentrationCalculation = defineCalculation({
           usual: ['1.36', '1.40', 'reductant reads near 1.383; far from it the fluid is something else'],
           example: '1.3788',
         }),
-        fluidDensity: quantity(density, {
+        fluidDensity: wf.quantity(density, {
           symbol: '\\rho',
           label: 'Density',
           description: 'From a hydrometer, or weighed. A density of 1.31 cannot be: a saturated urea solution has about 1.15 kg/L.',
@@ -90,7 +76,7 @@ export const reductantConcentrationCalculation = defineCalculation({
           example: '1084 kg/m3',
           units: ['kg/m3', 'kg/L', 'g/mL'],
         }),
-        specificGravity: quantity(ratio, {
+        specificGravity: wf.quantity(ratio, {
           symbol: 'd',
           label: 'Specific gravity against water at 20 °C',
           description: 'From a hydrometer with such a scale. A printed 1.31 is a misprint: the fluid has 1.09.',
@@ -101,7 +87,7 @@ export const reductantConcentrationCalculation = defineCalculation({
       },
       { both: 'allowed' },
     ),
-    fluidTemperature: quantity(temperature, {
+    fluidTemperature: wf.quantity(temperature, {
       symbol: 'T',
       label: 'Temperature of the fluid at the reading',
       description: 'Enter 20 °C for an instrument that compensates for temperature itself.',
@@ -110,8 +96,8 @@ export const reductantConcentrationCalculation = defineCalculation({
       example: '20 °C',
       units: ['degC', 'degF'],
     }),
-    ...whenGiven('refractometerPercent', {
-      percentUncertainty: quantity(massFraction, {
+    ...wf.whenGiven('refractometerPercent', {
+      percentUncertainty: wf.quantity(massFraction, {
         symbol: 'u_r',
         label: 'Uncertainty of the per cent read (±)',
         range: '0.01 <= x <= 5 %',
@@ -119,16 +105,16 @@ export const reductantConcentrationCalculation = defineCalculation({
         default: ['0.3 %', 'usual for a hand refractometer with divisions of half a per cent, common practice, no source'],
       }),
     }),
-    ...whenGiven('refractiveIndex', {
-      indexUncertainty: quantity(refractiveIndex, {
+    ...wf.whenGiven('refractiveIndex', {
+      indexUncertainty: wf.quantity(refractiveIndex, {
         symbol: 'u_n',
         label: 'Uncertainty of the index read (±)',
         range: '0.00001 <= x <= 0.01',
         default: ['0.0003', 'usual for a hand refractometer, common practice, no source'],
       }),
     }),
-    ...whenGiven(['fluidDensity', 'specificGravity'], {
-      densityUncertainty: quantity(density, {
+    ...wf.whenGiven(['fluidDensity', 'specificGravity'], {
+      densityUncertainty: wf.quantity(density, {
         symbol: 'u_\\rho',
         label: 'Uncertainty of the density (±)',
         range: '0.01 <= x <= 50 kg/m3',
@@ -139,30 +125,30 @@ export const reductantConcentrationCalculation = defineCalculation({
   },
   example: { refractometerPercent: '30.1 %' },
   intermediates: {
-    indexRead: optional(index('n_T', 'Refractive index at the reading')),
-    indexAt20: optional(index('n_{20}', 'Refractive index at 20 °C')),
-    indexExcess: optional(
-      quantityOutput(ratio, { symbol: '\\Delta n', label: 'Index above that of water, by the relation at 25 °C', digits: 4 }),
+    indexRead: wf.optional(index('n_T', 'Refractive index at the reading')),
+    indexAt20: wf.optional(index('n_{20}', 'Refractive index at 20 °C')),
+    indexExcess: wf.optional(
+      wf.quantityOutput(ratio, { symbol: '\\Delta n', label: 'Index above that of water, by the relation at 25 °C', digits: 4 }),
     ),
-    ureaFromIndex: optional(urea('w_n', 'Urea by the index')),
-    indexUncertaintyAt20: optional(indexUncertainty('u_{n,20}', 'Uncertainty of the index at 20 °C')),
-    ureaUncertaintyByIndex: optional(urea('u_{w,n}', 'Uncertainty of the urea by the index', 2)),
-    densityRead: optional(densityOf('\\rho_T', 'Density at the reading', 5)),
-    densityAt20: optional(densityOf('\\rho_{20}', 'Density at 20 °C', 5)),
-    densityExcess: optional(
-      quantityOutput(ratio, { symbol: '\\epsilon', label: 'Density above that of water, by the relation at 25 °C', digits: 4 }),
+    ureaFromIndex: wf.optional(urea('w_n', 'Urea by the index')),
+    indexUncertaintyAt20: wf.optional(indexUncertainty('u_{n,20}', 'Uncertainty of the index at 20 °C')),
+    ureaUncertaintyByIndex: wf.optional(urea('u_{w,n}', 'Uncertainty of the urea by the index', 2)),
+    densityRead: wf.optional(densityOf('\\rho_T', 'Density at the reading', 5)),
+    densityAt20: wf.optional(densityOf('\\rho_{20}', 'Density at 20 °C', 5)),
+    densityExcess: wf.optional(
+      wf.quantityOutput(ratio, { symbol: '\\epsilon', label: 'Density above that of water, by the relation at 25 °C', digits: 4 }),
     ),
-    ureaFromDensity: optional(urea('w_\\rho', 'Urea by the density')),
-    densityUncertaintyAt20: optional(densityOf('u_{\\rho,20}', 'Uncertainty of the density at 20 °C', 2)),
-    ureaUncertaintyByDensity: optional(urea('u_{w,\\rho}', 'Uncertainty of the urea by the density', 2)),
+    ureaFromDensity: wf.optional(urea('w_\\rho', 'Urea by the density')),
+    densityUncertaintyAt20: wf.optional(densityOf('u_{\\rho,20}', 'Uncertainty of the density at 20 °C', 2)),
+    ureaUncertaintyByDensity: wf.optional(urea('u_{w,\\rho}', 'Uncertainty of the urea by the density', 2)),
     ureaUncertainty: urea('u_w', 'Uncertainty of the urea content', 2),
     aboveLeast: distance('z_{min}', 'Reading above the lower limit, in multiples of its uncertainty'),
     belowMost: distance('z_{max}', 'Reading below the upper limit, in multiples of its uncertainty'),
   },
   outputs: {
     ureaFraction: urea('w', 'Urea, by mass'),
-    addedWater: optional(
-      quantityOutput(massFraction, {
+    addedWater: wf.optional(
+      wf.quantityOutput(massFraction, {
         symbol: 'w_+',
         label: 'Added water in this fluid',
         description: 'If it was standard reductant of 32.5 % to begin with.',
@@ -170,7 +156,7 @@ export const reductantConcentrationCalculation = defineCalculation({
         units: ['%'],
       }),
     ),
-    verdict: choiceOutput({ label: 'Quality', options: verdicts }),
+    verdict: wf.choiceOutput({ label: 'Quality', options: verdicts }),
   },
   answer: 'verdict',
   constants: {
@@ -184,9 +170,9 @@ export const reductantConcentrationCalculation = defineCalculation({
     mostDensity: densityLimit(iso22241Limits.density[1], '\\rho_{max}', 'Upper limit of the density'),
   },
   steps: [
-    cases('indexRead', {
+    wf.cases('indexRead', {
       'known(refractiveIndex)': 'refractiveIndex',
-      otherwise: solved(
+      otherwise: wf.solved(
         'indexRead',
         molarityEquation('refractometerPercent', `(${indexExcessFormula('indexRead')})`),
         {},
@@ -195,7 +181,7 @@ export const reductantConcentrationCalculation = defineCalculation({
         'Index of a solution with the per cent that were read, by its moles per litre at 25 °C.',
       ),
     }),
-    solved(
+    wf.solved(
       'indexAt20',
       `indexAt20 = indexRead + ${indexSlopeFormula('ureaFromIndex')} * (fluidTemperature - referenceTemperature)`,
       { within: 1e-9 },
@@ -203,8 +189,8 @@ export const reductantConcentrationCalculation = defineCalculation({
       undefined,
       'The slope depends a little on the urea content, which follows below.',
     ),
-    formula('indexExcess', indexExcessFormula('indexAt20'), pace1986),
-    solved(
+    wf.formula('indexExcess', indexExcessFormula('indexAt20'), pace1986),
+    wf.solved(
       'ureaFromIndex',
       molarityEquation('ureaFromIndex', 'indexExcess'),
       {},
@@ -212,19 +198,19 @@ export const reductantConcentrationCalculation = defineCalculation({
       undefined,
       'Moles per litre at 25 °C on both sides.',
     ),
-    cases('indexUncertaintyAt20', {
+    wf.cases('indexUncertaintyAt20', {
       'known(refractiveIndex)': 'sqrt(indexUncertainty ^ 2 + (0.4e-4 * (fluidTemperature - referenceTemperature)) ^ 2)',
       otherwise: 'sqrt((0.165 * percentUncertainty) ^ 2 + (0.4e-4 * (fluidTemperature - referenceTemperature)) ^ 2)',
     }),
-    formula(
+    wf.formula(
       'ureaUncertaintyByIndex',
       'sqrt(0.0005 ^ 2 + indexUncertaintyAt20 ^ 2) / 0.165',
       itmoIndex,
       undefined,
       'The relation holds within 0.0005; 0.00165 of the index are one per cent of urea.',
     ),
-    cases('densityRead', { 'known(fluidDensity)': 'fluidDensity', otherwise: 'specificGravity * waterDensity' }),
-    solved(
+    wf.cases('densityRead', { 'known(fluidDensity)': 'fluidDensity', otherwise: 'specificGravity * waterDensity' }),
+    wf.solved(
       'densityAt20',
       'densityAt20 = densityRead + (0.21 + 0.19 * min(0.52, max(0, ureaFromDensity)) / 0.325) * (fluidTemperature - referenceTemperature)',
       { within: 1e-9 },
@@ -232,20 +218,20 @@ export const reductantConcentrationCalculation = defineCalculation({
       'in kg/m³ per kelvin',
       'The slope depends a little on the urea content, which follows below.',
     ),
-    formula('densityExcess', '(densityAt20 / waterDensity - 1) / densityScale', pace1986),
-    formula('ureaFromDensity', '(sqrt(0.2658 ^ 2 + 4 * 0.033 * densityExcess) - 0.2658) / (2 * 0.033)', pace1986),
-    formula('densityUncertaintyAt20', 'sqrt(densityUncertainty ^ 2 + (0.2 * (fluidTemperature - referenceTemperature)) ^ 2)'),
-    formula(
+    wf.formula('densityExcess', '(densityAt20 / waterDensity - 1) / densityScale', pace1986),
+    wf.formula('ureaFromDensity', '(sqrt(0.2658 ^ 2 + 4 * 0.033 * densityExcess) - 0.2658) / (2 * 0.033)', pace1986),
+    wf.formula('densityUncertaintyAt20', 'sqrt(densityUncertainty ^ 2 + (0.2 * (fluidTemperature - referenceTemperature)) ^ 2)'),
+    wf.formula(
       'ureaUncertaintyByDensity',
       'sqrt(2 ^ 2 + densityUncertaintyAt20 ^ 2) / 289',
       pace1986,
       undefined,
       'The published relations differ by 2 kg/m³; 2.89 kg/m³ are one per cent of urea.',
     ),
-    cases('ureaUncertainty', { 'known(ureaFromIndex)': 'ureaUncertaintyByIndex', otherwise: 'ureaUncertaintyByDensity' }),
-    cases('ureaFraction', { 'known(ureaFromIndex)': 'max(0, ureaFromIndex)', otherwise: 'max(0, ureaFromDensity)' }),
-    formula('addedWater', '1 - ureaFraction / targetUreaFraction'),
-    cases(
+    wf.cases('ureaUncertainty', { 'known(ureaFromIndex)': 'ureaUncertaintyByIndex', otherwise: 'ureaUncertaintyByDensity' }),
+    wf.cases('ureaFraction', { 'known(ureaFromIndex)': 'max(0, ureaFromIndex)', otherwise: 'max(0, ureaFromDensity)' }),
+    wf.formula('addedWater', '1 - ureaFraction / targetUreaFraction'),
+    wf.cases(
       'aboveLeast',
       {
         'known(indexAt20)': '(indexAt20 - leastIndex) / indexUncertaintyAt20',
@@ -254,7 +240,7 @@ export const reductantConcentrationCalculation = defineCalculation({
       iso22241Part1,
       'Table 1',
     ),
-    cases(
+    wf.cases(
       'belowMost',
       {
         'known(indexAt20)': '(mostIndex - indexAt20) / indexUncertaintyAt20',
@@ -263,7 +249,7 @@ export const reductantConcentrationCalculation = defineCalculation({
       iso22241Part1,
       'Table 1',
     ),
-    verdict('verdict', {
+    wf.verdict('verdict', {
       'not-urea-and-water':
         'known(ureaFromIndex) and known(ureaFromDensity) and abs(ureaFromIndex - ureaFromDensity) > sqrt(ureaUncertaintyByIndex ^ 2 + ureaUncertaintyByDensity ^ 2)',
       'too-weak': 'aboveLeast < -1',
@@ -300,7 +286,7 @@ export const reductantConcentrationCalculation = defineCalculation({
       context.warn('density_twice', 'Density and specific gravity were both entered; the density was used.', ['specificGravity']);
     }
     const byDensity = densityRead === undefined ? undefined : concentrationFromDensity(densityRead, fluidTemperature, densityUncertainty);
-    const reading = known(byIndex ?? byDensity);
+    const reading = wf.known(byIndex ?? byDensity);
     const readings = [
       { path: typedIndex === undefined ? 'refractometerPercent' : 'refractiveIndex', ureaFraction: byIndex?.ureaFraction },
       { path: input.fluidDensity === undefined ? 'specificGravity' : 'fluidDensity', ureaFraction: byDensity?.ureaFraction },
@@ -308,9 +294,9 @@ export const reductantConcentrationCalculation = defineCalculation({
     for (const { path, ureaFraction } of readings) {
       if (ureaFraction === undefined) continue;
       if (ureaFraction < possibleUrea[0])
-        return noSolution('the reading is below that of pure water: check the instrument with water', [path]);
+        return wf.noSolution('the reading is below that of pure water: check the instrument with water', [path]);
       if (ureaFraction > possibleUrea[1]) {
-        return noSolution('the reading is above that of a saturated urea solution: it is another fluid, or a slip of the pen', [path]);
+        return wf.noSolution('the reading is above that of a saturated urea solution: it is another fluid, or a slip of the pen', [path]);
       }
     }
     const limits = byIndex === undefined ? iso22241Limits.density : iso22241Limits.refractiveIndex;

@@ -1,4 +1,4 @@
-import { cases, choice, defineCalculation, formula, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   density,
   fraction,
@@ -20,7 +20,7 @@ import { iso22241Part1, scrReactions, ureaHydrolysis } from '../sources.js';
 import { reductantMassFlow } from './kernel.js';
 import { ammoniaPerNox } from './stoichiometry.js';
 
-export const reductantDemandCalculation = defineCalculation({
+export const reductantDemandCalculation = wf.defineCalculation({
   id: 'reductant-demand',
   version: '1.0.0',
   subject: 'reductant',
@@ -29,27 +29,27 @@ export const reductantDemandCalculation = defineCalculation({
   keywords: ['reductant', 'urea', 'consumption', 'ammonia-to-NOx ratio', 'stoichiometry'],
   method: 'stoichiometry: one urea gives two ammonia',
   inputs: {
-    noxMassFlow: quantity(massFlow, {
+    noxMassFlow: wf.quantity(massFlow, {
       symbol: 'q_{NOx}',
       label: 'NOx mass flow before the SCR catalyst',
       range: '0 g/h <= x <= 100 kg/h',
       example: '157 g/h',
       units: ['g/h', 'g/s', 'mg/s', 'kg/h'],
     }),
-    countedAs: choice({
+    countedAs: wf.choice({
       label: 'NOx counted as',
       description: 'Emission rules count all NOx as NO2. Grams of real NO are more moles.',
       options: { 'nitrogen-dioxide': 'NO2, as emission rules do', 'nitric-oxide': 'NO' },
       default: ['nitrogen-dioxide', 'emission rules count NOx as NO2'],
     }),
-    conversion: quantity(fraction, {
+    conversion: wf.quantity(fraction, {
       symbol: '\\eta',
       label: 'Share of the NOx to be converted',
       range: '0 <= x <= 100 %',
       example: '84 %',
       units: ['%'],
     }),
-    nitrogenDioxideShare: quantity(fraction, {
+    nitrogenDioxideShare: wf.quantity(fraction, {
       symbol: 'y',
       label: 'Share of NO2 in the NOx, by moles',
       range: '0 <= x <= 100 %',
@@ -57,8 +57,8 @@ export const reductantDemandCalculation = defineCalculation({
       units: ['%'],
       default: ['40 %', 'any share up to 50 % gives the same demand'],
     }),
-    dosedRatio: optional(
-      quantity(ratio, {
+    dosedRatio: wf.optional(
+      wf.quantity(ratio, {
         symbol: '\\alpha',
         label: 'Ammonia-to-NOx ratio that is dosed',
         description: 'Moles of ammonia dosed per mole of NOx that comes in. Leave blank to work out the ratio that the conversion needs.',
@@ -67,7 +67,7 @@ export const reductantDemandCalculation = defineCalculation({
         example: '1',
       }),
     ),
-    ureaFraction: quantity(massFraction, {
+    ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_u',
       label: 'Urea in the reductant, by mass',
       range: '5 <= x <= 52 %',
@@ -75,7 +75,7 @@ export const reductantDemandCalculation = defineCalculation({
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1'],
     }),
-    reductantDensity: quantity(density, {
+    reductantDensity: wf.quantity(density, {
       symbol: '\\rho_r',
       label: 'Density of the reductant',
       range: '990 <= x <= 1160 kg/m3',
@@ -83,8 +83,8 @@ export const reductantDemandCalculation = defineCalculation({
       units: ['kg/m3', 'kg/L'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1 at 20 °C'],
     }),
-    vehicleSpeed: optional(
-      quantity(velocity, {
+    vehicleSpeed: wf.optional(
+      wf.quantity(velocity, {
         symbol: 'v',
         label: 'Mean road speed while this NOx is made',
         description: 'Enter it to see litres per 1000 km.',
@@ -93,8 +93,8 @@ export const reductantDemandCalculation = defineCalculation({
         units: ['km/h', 'm/s'],
       }),
     ),
-    fuelMassFlow: optional(
-      quantity(massFlow, {
+    fuelMassFlow: wf.optional(
+      wf.quantity(massFlow, {
         symbol: 'q_f',
         label: 'Fuel mass flow',
         description: 'Enter it to see the share of the fuel.',
@@ -103,7 +103,7 @@ export const reductantDemandCalculation = defineCalculation({
         units: ['kg/h', 'g/s'],
       }),
     ),
-    fuelDensity: quantity(density, {
+    fuelDensity: wf.quantity(density, {
       symbol: '\\rho_f',
       label: 'Density of the fuel',
       range: '700 <= x <= 1000 kg/m3',
@@ -114,35 +114,45 @@ export const reductantDemandCalculation = defineCalculation({
   },
   example: { vehicleSpeed: '22 km/h', fuelMassFlow: '4.5 kg/h' },
   intermediates: {
-    noxMolarMass: quantityOutput(molarMass, { symbol: 'M', label: 'Molar mass that the NOx is counted with', digits: 6, units: ['g/mol'] }),
-    noxMolarFlow: quantityOutput(molarFlow, { symbol: '\\dot n_{NOx}', label: 'NOx molar flow', digits: 5, units: ['mol/s'] }),
-    ammoniaPerNox: quantityOutput(ratio, { symbol: 's', label: 'Ammonia per converted NOx, by moles', digits: 4 }),
-    stoichiometricRatio: quantityOutput(ratio, {
+    noxMolarMass: wf.quantityOutput(molarMass, {
+      symbol: 'M',
+      label: 'Molar mass that the NOx is counted with',
+      digits: 6,
+      units: ['g/mol'],
+    }),
+    noxMolarFlow: wf.quantityOutput(molarFlow, { symbol: '\\dot n_{NOx}', label: 'NOx molar flow', digits: 5, units: ['mol/s'] }),
+    ammoniaPerNox: wf.quantityOutput(ratio, { symbol: 's', label: 'Ammonia per converted NOx, by moles', digits: 4 }),
+    stoichiometricRatio: wf.quantityOutput(ratio, {
       symbol: '\\alpha_{st}',
       label: 'Ammonia-to-NOx ratio that the conversion needs',
       digits: 4,
     }),
-    ureaMassFlow: quantityOutput(massFlow, { symbol: 'q_u', label: 'Urea', digits: 5, units: ['g/h', 'mg/s'] }),
-    ammoniaMassFlow: quantityOutput(massFlow, { symbol: 'q_{NH_3}', label: 'Ammonia released', digits: 5, units: ['g/h', 'mg/s'] }),
+    ureaMassFlow: wf.quantityOutput(massFlow, { symbol: 'q_u', label: 'Urea', digits: 5, units: ['g/h', 'mg/s'] }),
+    ammoniaMassFlow: wf.quantityOutput(massFlow, { symbol: 'q_{NH_3}', label: 'Ammonia released', digits: 5, units: ['g/h', 'mg/s'] }),
   },
   outputs: {
-    ammoniaToNoxRatio: quantityOutput(ratio, { symbol: '\\alpha', label: 'Ammonia-to-NOx ratio', digits: 4 }),
-    reductantVolumeFlow: quantityOutput(volumeFlow, {
+    ammoniaToNoxRatio: wf.quantityOutput(ratio, { symbol: '\\alpha', label: 'Ammonia-to-NOx ratio', digits: 4 }),
+    reductantVolumeFlow: wf.quantityOutput(volumeFlow, {
       symbol: '\\dot V_r',
       label: 'Reductant by volume',
       digits: 4,
       units: ['L/h', 'mL/min'],
     }),
-    reductantPerDistance: optional(
-      quantityOutput(volumePerDistance, { symbol: 'c_r', label: 'Reductant per distance', digits: 4, units: ['L/1000km'] }),
+    reductantPerDistance: wf.optional(
+      wf.quantityOutput(volumePerDistance, { symbol: 'c_r', label: 'Reductant per distance', digits: 4, units: ['L/1000km'] }),
     ),
-    shareOfFuelByMass: optional(
-      quantityOutput(massRatio, { symbol: 'r_m', label: 'Reductant as a share of the fuel, by mass', digits: 4, units: ['%'] }),
+    shareOfFuelByMass: wf.optional(
+      wf.quantityOutput(massRatio, { symbol: 'r_m', label: 'Reductant as a share of the fuel, by mass', digits: 4, units: ['%'] }),
     ),
-    shareOfFuelByVolume: optional(
-      quantityOutput(volumeFraction, { symbol: 'r_V', label: 'Reductant as a share of the fuel, by volume', digits: 4, units: ['%'] }),
+    shareOfFuelByVolume: wf.optional(
+      wf.quantityOutput(volumeFraction, { symbol: 'r_V', label: 'Reductant as a share of the fuel, by volume', digits: 4, units: ['%'] }),
     ),
-    reductantMassFlow: quantityOutput(massFlow, { symbol: 'q_r', label: 'Reductant by mass', digits: 5, units: ['g/h', 'mg/s', 'kg/h'] }),
+    reductantMassFlow: wf.quantityOutput(massFlow, {
+      symbol: 'q_r',
+      label: 'Reductant by mass',
+      digits: 5,
+      units: ['g/h', 'mg/s', 'kg/h'],
+    }),
   },
   constants: {
     nitrogenDioxideMolarMass,
@@ -152,23 +162,23 @@ export const reductantDemandCalculation = defineCalculation({
   },
   answer: 'reductantMassFlow',
   steps: [
-    cases(
+    wf.cases(
       'noxMolarMass',
       { "countedAs == 'nitric-oxide'": 'nitricOxideMolarMass', otherwise: 'nitrogenDioxideMolarMass' },
       cfr1065,
       '1065.1005, Table 7',
     ),
-    formula('noxMolarFlow', 'noxMassFlow / noxMolarMass'),
-    formula('ammoniaPerNox', 'max(1, (2 + 2 * nitrogenDioxideShare) / 3)', scrReactions),
-    formula('stoichiometricRatio', 'conversion * ammoniaPerNox'),
-    cases('ammoniaToNoxRatio', { 'known(dosedRatio)': 'dosedRatio', otherwise: 'stoichiometricRatio' }),
-    formula('ammoniaMassFlow', 'ammoniaToNoxRatio * noxMolarFlow * ammoniaMolarMass'),
-    formula('ureaMassFlow', 'ammoniaToNoxRatio * noxMolarFlow * ureaMolarMass / 2', ureaHydrolysis),
-    formula('reductantMassFlow', 'ureaMassFlow / ureaFraction', iso22241Part1),
-    formula('reductantVolumeFlow', 'reductantMassFlow / reductantDensity'),
-    formula('reductantPerDistance', 'reductantVolumeFlow / vehicleSpeed'),
-    formula('shareOfFuelByMass', 'reductantMassFlow / fuelMassFlow'),
-    formula('shareOfFuelByVolume', 'shareOfFuelByMass * fuelDensity / reductantDensity'),
+    wf.formula('noxMolarFlow', 'noxMassFlow / noxMolarMass'),
+    wf.formula('ammoniaPerNox', 'max(1, (2 + 2 * nitrogenDioxideShare) / 3)', scrReactions),
+    wf.formula('stoichiometricRatio', 'conversion * ammoniaPerNox'),
+    wf.cases('ammoniaToNoxRatio', { 'known(dosedRatio)': 'dosedRatio', otherwise: 'stoichiometricRatio' }),
+    wf.formula('ammoniaMassFlow', 'ammoniaToNoxRatio * noxMolarFlow * ammoniaMolarMass'),
+    wf.formula('ureaMassFlow', 'ammoniaToNoxRatio * noxMolarFlow * ureaMolarMass / 2', ureaHydrolysis),
+    wf.formula('reductantMassFlow', 'ureaMassFlow / ureaFraction', iso22241Part1),
+    wf.formula('reductantVolumeFlow', 'reductantMassFlow / reductantDensity'),
+    wf.formula('reductantPerDistance', 'reductantVolumeFlow / vehicleSpeed'),
+    wf.formula('shareOfFuelByMass', 'reductantMassFlow / fuelMassFlow'),
+    wf.formula('shareOfFuelByVolume', 'shareOfFuelByMass * fuelDensity / reductantDensity'),
   ],
   assumptions: {
     all_urea: 'All urea turns into ammonia and isocyanic acid, and the acid into more ammonia.',

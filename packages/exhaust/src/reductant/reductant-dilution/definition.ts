@@ -1,4 +1,4 @@
-import { choiceOutput, constant, defineCalculation, formula, optional, quantity, quantityOutput, verdict } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, fraction, mass, massFraction, ratio, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { leastUrea, mostUrea } from '../named-constants.js';
@@ -7,7 +7,7 @@ import { tanaka2001 } from '../solution/sources.js';
 import { iso22241Part1 } from '../sources.js';
 import { mixedFraction, waterToReach } from './kernel.js';
 
-export const reductantDilutionCalculation = defineCalculation({
+export const reductantDilutionCalculation = wf.defineCalculation({
   id: 'reductant-dilution',
   version: '1.0.0',
   subject: 'reductant',
@@ -16,24 +16,36 @@ export const reductantDilutionCalculation = defineCalculation({
   keywords: ['dilution', 'water', 'urea', 'tank'],
   method: 'mass fractions mix linearly by mass',
   inputs: {
-    fluidVolume: quantity(volume, { symbol: 'V', label: 'Reductant in the tank', range: '0 < x <= 2000 L', example: '30 L', units: ['L'] }),
-    ureaFraction: quantity(massFraction, {
+    fluidVolume: wf.quantity(volume, {
+      symbol: 'V',
+      label: 'Reductant in the tank',
+      range: '0 < x <= 2000 L',
+      example: '30 L',
+      units: ['L'],
+    }),
+    ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_1',
       label: 'Urea in the reductant, by mass',
       range: '0 < x <= 50 %',
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1'],
     }),
-    fluidDensity: quantity(density, {
+    fluidDensity: wf.quantity(density, {
       symbol: '\\rho',
       label: 'Density of the reductant',
       range: '990 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1 at 20 °C'],
     }),
-    waterVolume: quantity(volume, { symbol: 'V_w', label: 'Water that got in', range: '0 <= x <= 2000 L', example: '2 L', units: ['L'] }),
-    measuredFraction: optional(
-      quantity(massFraction, {
+    waterVolume: wf.quantity(volume, {
+      symbol: 'V_w',
+      label: 'Water that got in',
+      range: '0 <= x <= 2000 L',
+      example: '2 L',
+      units: ['L'],
+    }),
+    measuredFraction: wf.optional(
+      wf.quantity(massFraction, {
         symbol: 'w_m',
         label: 'Urea content that was measured',
         description: 'Enter it to see how much water would explain it.',
@@ -44,40 +56,40 @@ export const reductantDilutionCalculation = defineCalculation({
     ),
   },
   intermediates: {
-    fluidMass: quantityOutput(mass, { symbol: 'm', label: 'Mass of the reductant', digits: 5, units: ['kg'] }),
-    waterMass: quantityOutput(mass, { symbol: 'm_w', label: 'Mass of the water', digits: 5, units: ['kg'] }),
+    fluidMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Mass of the reductant', digits: 5, units: ['kg'] }),
+    waterMass: wf.quantityOutput(mass, { symbol: 'm_w', label: 'Mass of the water', digits: 5, units: ['kg'] }),
   },
   outputs: {
-    waterForMeasured: optional(
-      quantityOutput(volume, { symbol: 'V_x', label: 'Water that would explain the measured content', digits: 3, units: ['L'] }),
+    waterForMeasured: wf.optional(
+      wf.quantityOutput(volume, { symbol: 'V_x', label: 'Water that would explain the measured content', digits: 3, units: ['L'] }),
     ),
-    demandFactor: quantityOutput(ratio, { symbol: 'f', label: 'Fluid needed for the same NOx, against undiluted fluid', digits: 4 }),
-    lostAmmonia: quantityOutput(fraction, {
+    demandFactor: wf.quantityOutput(ratio, { symbol: 'f', label: 'Fluid needed for the same NOx, against undiluted fluid', digits: 4 }),
+    lostAmmonia: wf.quantityOutput(fraction, {
       symbol: '\\lambda',
       label: 'Ammonia missing if the dosed quantity stays the same',
       digits: 3,
       units: ['%'],
     }),
-    quality: choiceOutput({
+    quality: wf.choiceOutput({
       label: 'Quality',
       options: { within: 'inside the limits of ISO 22241-1', 'too-weak': 'too weak', 'too-strong': 'too strong' },
     }),
-    mixedFraction: quantityOutput(massFraction, { symbol: 'w', label: 'Urea in the mixture, by mass', digits: 6, units: ['%'] }),
+    mixedFraction: wf.quantityOutput(massFraction, { symbol: 'w', label: 'Urea in the mixture, by mass', digits: 6, units: ['%'] }),
   },
   constants: {
     leastUrea,
     mostUrea,
-    waterDensity: constant(density, waterDensityAt20, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: tanaka2001 }),
+    waterDensity: wf.constant(density, waterDensityAt20, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: tanaka2001 }),
   },
   answer: 'mixedFraction',
   steps: [
-    formula('fluidMass', 'fluidDensity * fluidVolume'),
-    formula('waterMass', 'waterDensity * waterVolume', tanaka2001),
-    formula('mixedFraction', 'fluidMass * ureaFraction / (fluidMass + waterMass)'),
-    formula('demandFactor', 'ureaFraction / mixedFraction'),
-    formula('lostAmmonia', 'waterMass / (fluidMass + waterMass)'),
-    formula('waterForMeasured', 'fluidMass / waterDensity * (ureaFraction / measuredFraction - 1)'),
-    verdict(
+    wf.formula('fluidMass', 'fluidDensity * fluidVolume'),
+    wf.formula('waterMass', 'waterDensity * waterVolume', tanaka2001),
+    wf.formula('mixedFraction', 'fluidMass * ureaFraction / (fluidMass + waterMass)'),
+    wf.formula('demandFactor', 'ureaFraction / mixedFraction'),
+    wf.formula('lostAmmonia', 'waterMass / (fluidMass + waterMass)'),
+    wf.formula('waterForMeasured', 'fluidMass / waterDensity * (ureaFraction / measuredFraction - 1)'),
+    wf.verdict(
       'quality',
       { 'too-weak': 'mixedFraction < leastUrea', 'too-strong': 'mixedFraction > mostUrea', within: 'otherwise' },
       iso22241Part1,

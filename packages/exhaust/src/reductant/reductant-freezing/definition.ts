@@ -1,15 +1,4 @@
-import {
-  choiceOutput,
-  commonPractice,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  type Source,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { area, density, fraction, heatTransferCoefficient, mass, temperature, time, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { freezingTemperature, heatOfFusion, liquidHeatCapacity } from '../solution/named-constants.js';
@@ -17,14 +6,14 @@ import { thermalProperties } from '../solution/sources.js';
 import { frozenHeatCapacity } from '../solution/thermal.js';
 import { timeToFirstIce, timeToFreezeThrough } from './kernel.js';
 
-const cooling: Source = {
+const cooling: wf.Source = {
   type: 'derivation',
   title: "Newton's law of cooling for a stirred body, and its heat balance while it freezes",
   mark: 'read',
 };
-const practice = commonPractice('Reductant expands by about 7 % when it freezes');
+const practice = wf.commonPractice('Reductant expands by about 7 % when it freezes');
 
-export const reductantFreezingCalculation = defineCalculation({
+export const reductantFreezingCalculation = wf.defineCalculation({
   id: 'reductant-freezing',
   version: '1.0.0',
   subject: 'reductant',
@@ -33,9 +22,9 @@ export const reductantFreezingCalculation = defineCalculation({
   keywords: ['freezing', 'winter', 'storage', 'expansion'],
   method: "Newton's law of cooling, then latent heat",
   inputs: {
-    fluidVolume: quantity(volume, { symbol: 'V', label: 'Fluid', range: '0 < x <= 2000 L', example: '12 L', units: ['L'] }),
-    containerVolume: optional(
-      quantity(volume, {
+    fluidVolume: wf.quantity(volume, { symbol: 'V', label: 'Fluid', range: '0 < x <= 2000 L', example: '12 L', units: ['L'] }),
+    containerVolume: wf.optional(
+      wf.quantity(volume, {
         symbol: 'V_c',
         label: 'Container when full to the brim',
         range: '0 < x <= 2500 L',
@@ -43,35 +32,35 @@ export const reductantFreezingCalculation = defineCalculation({
         units: ['L'],
       }),
     ),
-    fluidDensity: quantity(density, {
+    fluidDensity: wf.quantity(density, {
       symbol: '\\rho',
       label: 'Density',
       range: '1000 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1'],
     }),
-    startTemperature: quantity(temperature, {
+    startTemperature: wf.quantity(temperature, {
       symbol: 'T_1',
       label: 'Temperature now',
       range: '-11 <= x <= 60 °C',
       example: '15 °C',
       units: ['degC'],
     }),
-    ambientTemperature: quantity(temperature, {
+    ambientTemperature: wf.quantity(temperature, {
       symbol: 'T_a',
       label: 'Temperature outside',
       range: '-50 <= x <= 40 °C',
       example: '-18 °C',
       units: ['degC'],
     }),
-    surface: quantity(area, { symbol: 'A', label: 'Outer surface', range: '0 < x <= 20 m2', example: '0.4 m2', units: ['m2'] }),
-    heatTransfer: quantity(heatTransferCoefficient, {
+    surface: wf.quantity(area, { symbol: 'A', label: 'Outer surface', range: '0 < x <= 20 m2', example: '0.4 m2', units: ['m2'] }),
+    heatTransfer: wf.quantity(heatTransferCoefficient, {
       symbol: 'h',
       label: 'Heat transfer to the air',
       range: '0.5 <= x <= 50 W/(m2.K)',
       default: ['8 W/(m2.K)', 'a plastic wall in still air; wind can make it 20, insulation 2; common practice, no source'],
     }),
-    expansion: quantity(fraction, {
+    expansion: wf.quantity(fraction, {
       symbol: 'e',
       label: 'Expansion on freezing',
       range: '0 <= x <= 12 %',
@@ -81,18 +70,25 @@ export const reductantFreezingCalculation = defineCalculation({
   },
   example: { containerVolume: '17 L' },
   intermediates: {
-    fluidMass: quantityOutput(mass, { symbol: 'm', label: 'Mass of the fluid', digits: 4, units: ['kg'] }),
-    frozenVolume: quantityOutput(volume, { symbol: 'V_f', label: 'Volume when frozen', digits: 3, units: ['L'] }),
-    freezingThrough: optional(
-      quantityOutput(time, { symbol: 't_f', label: 'From the first ice until frozen through, at least', digits: 2, units: ['h', 'min'] }),
+    fluidMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Mass of the fluid', digits: 4, units: ['kg'] }),
+    frozenVolume: wf.quantityOutput(volume, { symbol: 'V_f', label: 'Volume when frozen', digits: 3, units: ['L'] }),
+    freezingThrough: wf.optional(
+      wf.quantityOutput(time, {
+        symbol: 't_f',
+        label: 'From the first ice until frozen through, at least',
+        digits: 2,
+        units: ['h', 'min'],
+      }),
     ),
   },
   outputs: {
-    timeToFirstIce: optional(quantityOutput(time, { symbol: 't_1', label: 'Time until the first ice', digits: 2, units: ['h', 'min'] })),
-    timeToFrozen: optional(
-      quantityOutput(time, { symbol: 't_2', label: 'Time until frozen through, at least', digits: 2, units: ['h', 'min'] }),
+    timeToFirstIce: wf.optional(
+      wf.quantityOutput(time, { symbol: 't_1', label: 'Time until the first ice', digits: 2, units: ['h', 'min'] }),
     ),
-    room: choiceOutput({
+    timeToFrozen: wf.optional(
+      wf.quantityOutput(time, { symbol: 't_2', label: 'Time until frozen through, at least', digits: 2, units: ['h', 'min'] }),
+    ),
+    room: wf.choiceOutput({
       label: 'Room for the ice',
       options: {
         enough: 'enough room',
@@ -100,22 +96,26 @@ export const reductantFreezingCalculation = defineCalculation({
         unknown: 'size of the container not entered',
       },
     }),
-    freezes: choiceOutput({ label: 'Does it freeze', options: { yes: 'it freezes', no: 'it stays liquid' } }),
+    freezes: wf.choiceOutput({ label: 'Does it freeze', options: { yes: 'it freezes', no: 'it stays liquid' } }),
   },
   constants: { freezingTemperature, heatOfFusion, liquidHeatCapacity },
   answer: 'freezes',
   steps: [
-    formula('fluidMass', 'fluidDensity * fluidVolume'),
-    verdict('freezes', { yes: 'ambientTemperature < freezingTemperature', no: 'otherwise' }, thermalProperties),
-    formula(
+    wf.formula('fluidMass', 'fluidDensity * fluidVolume'),
+    wf.verdict('freezes', { yes: 'ambientTemperature < freezingTemperature', no: 'otherwise' }, thermalProperties),
+    wf.formula(
       'timeToFirstIce',
       'fluidMass * liquidHeatCapacity / (heatTransfer * surface) * ln((startTemperature - ambientTemperature) / (freezingTemperature - ambientTemperature))',
       cooling,
     ),
-    formula('freezingThrough', 'fluidMass * heatOfFusion / (heatTransfer * surface * (freezingTemperature - ambientTemperature))', cooling),
-    formula('timeToFrozen', 'timeToFirstIce + freezingThrough'),
-    formula('frozenVolume', 'fluidVolume * (1 + expansion)', practice),
-    verdict(
+    wf.formula(
+      'freezingThrough',
+      'fluidMass * heatOfFusion / (heatTransfer * surface * (freezingTemperature - ambientTemperature))',
+      cooling,
+    ),
+    wf.formula('timeToFrozen', 'timeToFirstIce + freezingThrough'),
+    wf.formula('frozenVolume', 'fluidVolume * (1 + expansion)', practice),
+    wf.verdict(
       'room',
       { unknown: 'not known(containerVolume)', enough: 'containerVolume >= frozenVolume', 'too-little': 'otherwise' },
       practice,
@@ -126,7 +126,7 @@ export const reductantFreezingCalculation = defineCalculation({
   cautions: [cautions.makerFirst],
   compute(input, { constants }) {
     if (input.containerVolume !== undefined && input.containerVolume < input.fluidVolume)
-      return inconsistentInputs('the container holds less than what is in it', ['containerVolume'], ['fluidVolume']);
+      return wf.inconsistentInputs('the container holds less than what is in it', ['containerVolume'], ['fluidVolume']);
     const fluidMass = input.fluidDensity * input.fluidVolume;
     const cooling = {
       mass: fluidMass,

@@ -1,23 +1,12 @@
-import {
-  choiceOutput,
-  commonPractice,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { length, volume, volumePerDistance } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { unR83Inducement } from '../fault-countdown/sources.js';
 import { reductantRange } from './kernel.js';
 
-const practice = commonPractice('Most level sensors need 3 L to 5 L to notice a refill');
+const practice = wf.commonPractice('Most level sensors need 3 L to 5 L to notice a refill');
 
-export const reductantRangeCalculation = defineCalculation({
+export const reductantRangeCalculation = wf.defineCalculation({
   id: 'reductant-range',
   version: '1.0.0',
   subject: 'reductant',
@@ -26,18 +15,18 @@ export const reductantRangeCalculation = defineCalculation({
   keywords: ['range', 'tank', 'refill', 'AUS 32'],
   method: 'fluid that can be drawn over the consumption',
   inputs: {
-    fluidVolume: quantity(volume, { symbol: 'V', label: 'Fluid in the tank', range: '0 <= x <= 500 L', example: '30 L', units: ['L'] }),
-    tankVolume: optional(
-      quantity(volume, { symbol: 'V_{full}', label: 'Tank when full', range: '0 < x <= 500 L', example: '40 L', units: ['L'] }),
+    fluidVolume: wf.quantity(volume, { symbol: 'V', label: 'Fluid in the tank', range: '0 <= x <= 500 L', example: '30 L', units: ['L'] }),
+    tankVolume: wf.optional(
+      wf.quantity(volume, { symbol: 'V_{full}', label: 'Tank when full', range: '0 < x <= 500 L', example: '40 L', units: ['L'] }),
     ),
-    unusableVolume: quantity(volume, {
+    unusableVolume: wf.quantity(volume, {
       symbol: 'V_0',
       label: 'Fluid that cannot be drawn',
       range: '0 <= x <= 50 L',
       units: ['L'],
       default: ['1 L', 'common practice, no source; see the vehicle data'],
     }),
-    consumption: quantity(volumePerDistance, {
+    consumption: wf.quantity(volumePerDistance, {
       symbol: 'c',
       label: 'Consumption',
       description: 'Cars and vans mostly 0.5 to 5 L per 1000 km, heavy vehicles much more.',
@@ -46,7 +35,7 @@ export const reductantRangeCalculation = defineCalculation({
       example: '11 L/1000km',
       units: ['L/1000km', 'L/100km'],
     }),
-    minimumRefill: quantity(volume, {
+    minimumRefill: wf.quantity(volume, {
       symbol: 'V_{min}',
       label: 'Least refill that the level sensor notices',
       range: '0 <= x <= 50 L',
@@ -56,14 +45,14 @@ export const reductantRangeCalculation = defineCalculation({
   },
   example: { tankVolume: '40 L' },
   outputs: {
-    distanceToWarning: quantityOutput(length, {
+    distanceToWarning: wf.quantityOutput(length, {
       symbol: 's_w',
       label: 'Distance until the first warning that the light-duty rule asks for',
       digits: 3,
       units: ['km', 'mi'],
     }),
-    fillToFull: optional(quantityOutput(volume, { symbol: 'V_f', label: 'Fluid to fill', digits: 3, units: ['L'] })),
-    tankRefill: choiceOutput({
+    fillToFull: wf.optional(wf.quantityOutput(volume, { symbol: 'V_f', label: 'Fluid to fill', digits: 3, units: ['L'] })),
+    tankRefill: wf.choiceOutput({
       label: 'Refill',
       options: {
         enough: 'a full refill is enough to be noticed',
@@ -71,10 +60,10 @@ export const reductantRangeCalculation = defineCalculation({
         unknown: 'size of the tank not entered',
       },
     }),
-    range: quantityOutput(length, { symbol: 's', label: 'Range', digits: 3, units: ['km', 'mi'] }),
+    range: wf.quantityOutput(length, { symbol: 's', label: 'Range', digits: 3, units: ['km', 'mi'] }),
   },
   constants: {
-    warningDistance: constant(length, '2400 km', {
+    warningDistance: wf.constant(length, '2400 km', {
       symbol: 's_{2400}',
       label: 'Range at which the warning must come, from memory',
       source: unR83Inducement,
@@ -82,17 +71,21 @@ export const reductantRangeCalculation = defineCalculation({
   },
   answer: 'range',
   steps: [
-    formula('range', 'max(0, fluidVolume - unusableVolume) / consumption'),
-    formula('distanceToWarning', 'max(0, range - warningDistance)', unR83Inducement),
-    formula('fillToFull', 'tankVolume - fluidVolume'),
-    verdict('tankRefill', { unknown: 'not known(fillToFull)', enough: 'fillToFull >= minimumRefill', 'too-small': 'otherwise' }, practice),
+    wf.formula('range', 'max(0, fluidVolume - unusableVolume) / consumption'),
+    wf.formula('distanceToWarning', 'max(0, range - warningDistance)', unR83Inducement),
+    wf.formula('fillToFull', 'tankVolume - fluidVolume'),
+    wf.verdict(
+      'tankRefill',
+      { unknown: 'not known(fillToFull)', enough: 'fillToFull >= minimumRefill', 'too-small': 'otherwise' },
+      practice,
+    ),
   ],
   assumptions: { same_use: 'The vehicle is used as it was when the consumption was found. Heavy load, towing and heat need more.' },
   limits: { light_duty_warning: 'The warning distance is that of cars and vans in the EU. Heavy vehicles warn by tank level.' },
   cautions: [cautions.makerFirst, cautions.noDefeat],
   compute(input, { constants, warn }) {
     if (input.tankVolume !== undefined && input.tankVolume < input.fluidVolume)
-      return inconsistentInputs('the tank holds less than what is in it', ['tankVolume'], ['fluidVolume']);
+      return wf.inconsistentInputs('the tank holds less than what is in it', ['tankVolume'], ['fluidVolume']);
     const range = reductantRange(input);
     const fillToFull = input.tankVolume === undefined ? undefined : input.tankVolume - input.fluidVolume;
     warn('from_memory', 'The warning distance of 2400 km is from memory of UN Regulation No. 83; the vehicle may warn earlier.');

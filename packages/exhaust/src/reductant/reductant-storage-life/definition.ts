@@ -1,18 +1,4 @@
-import {
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  fromTable,
-  list,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  type Source,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, temperature, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { iso22241Part3 } from '../solution/sources.js';
@@ -20,7 +6,7 @@ import { iso22241Part1 } from '../sources.js';
 import { storageLife, storageLifeAt, usedStorageLife } from './kernel.js';
 
 const lifeRows = 'Life by the table: 36 months up to 10 °C, 18 up to 25 °C, 12 up to 30 °C, 6 up to 35 °C.';
-const linear: Source = {
+const linear: wf.Source = {
   type: 'derivation',
   title: 'Ageing adds up linearly over periods of different temperature',
   mark: 'common practice, no source',
@@ -30,7 +16,7 @@ const warmestRow = Math.max(...storageLife.map(({ upTo }) => upTo));
 const place = { range: '-40 <= x <= 70 °C', units: ['degC'] } as const;
 const life = { digits: 3, units: ['month', 'd'] } as const;
 
-export const reductantStorageLifeCalculation = defineCalculation({
+export const reductantStorageLifeCalculation = wf.defineCalculation({
   id: 'reductant-storage-life',
   version: '1.0.0',
   subject: 'reductant',
@@ -39,10 +25,10 @@ export const reductantStorageLifeCalculation = defineCalculation({
   keywords: ['storage', 'shelf life', 'temperature', 'age'],
   method: 'share of the storage life used in each period, added up',
   inputs: {
-    periods: list(
+    periods: wf.list(
       {
-        storageTemperature: quantity(temperature, { symbol: 'T_i', label: 'Highest usual temperature', ...place, example: '22 °C' }),
-        duration: quantity(time, {
+        storageTemperature: wf.quantity(temperature, { symbol: 'T_i', label: 'Highest usual temperature', ...place, example: '22 °C' }),
+        duration: wf.quantity(time, {
           symbol: 't_i',
           label: 'How long',
           range: '0 <= x <= 3650 d',
@@ -60,24 +46,24 @@ export const reductantStorageLifeCalculation = defineCalculation({
         ],
       },
     ),
-    storedAt: quantity(temperature, { symbol: 'T', label: 'Temperature it will be kept at', ...place, example: '20 °C' }),
+    storedAt: wf.quantity(temperature, { symbol: 'T', label: 'Temperature it will be kept at', ...place, example: '20 °C' }),
   },
   intermediates: {
-    periodsUsed: tableOutput({
+    periodsUsed: wf.tableOutput({
       label: 'Periods',
       columns: {
-        life: optional(quantityOutput(time, { symbol: 'L_i', label: 'Life of fresh fluid there', ...life })),
-        share: optional(quantityOutput(fraction, { symbol: 'u_i', label: 'Share of it used', digits: 3, units: ['%'] })),
+        life: wf.optional(wf.quantityOutput(time, { symbol: 'L_i', label: 'Life of fresh fluid there', ...life })),
+        share: wf.optional(wf.quantityOutput(fraction, { symbol: 'u_i', label: 'Share of it used', digits: 3, units: ['%'] })),
       },
     }),
-    lifeAtStorage: optional(
-      quantityOutput(time, { symbol: 'L', label: 'Life of fresh fluid at the temperature it will be kept at', ...life }),
+    lifeAtStorage: wf.optional(
+      wf.quantityOutput(time, { symbol: 'L', label: 'Life of fresh fluid at the temperature it will be kept at', ...life }),
     ),
   },
   outputs: {
-    used: optional(quantityOutput(fraction, { symbol: 'u', label: 'Share of the life used', digits: 3, units: ['%'] })),
-    remaining: optional(quantityOutput(time, { symbol: 't', label: 'Keeps for', ...life })),
-    verdict: choiceOutput({
+    used: wf.optional(wf.quantityOutput(fraction, { symbol: 'u', label: 'Share of the life used', digits: 3, units: ['%'] })),
+    remaining: wf.optional(wf.quantityOutput(time, { symbol: 't', label: 'Keeps for', ...life })),
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         fit: 'within its storage life',
@@ -87,15 +73,15 @@ export const reductantStorageLifeCalculation = defineCalculation({
     }),
   },
   constants: {
-    warmestStorage: constant(temperature, warmestRow, { symbol: 'T_{35}', label: 'Warmest row of the table', source: iso22241Part3 }),
+    warmestStorage: wf.constant(temperature, warmestRow, { symbol: 'T_{35}', label: 'Warmest row of the table', source: iso22241Part3 }),
   },
   answer: 'verdict',
   steps: [
-    rows('periodsUsed', { share: 'periods.duration / life' }, iso22241Part3, undefined, lifeRows),
-    formula('used', 'sum(periodsUsed.share)', linear),
-    fromTable('lifeAtStorage', ['storedAt'], iso22241Part3, undefined, lifeRows),
-    formula('remaining', 'max(0, 1 - used) * lifeAtStorage'),
-    verdict(
+    wf.rows('periodsUsed', { share: 'periods.duration / life' }, iso22241Part3, undefined, lifeRows),
+    wf.formula('used', 'sum(periodsUsed.share)', linear),
+    wf.fromTable('lifeAtStorage', ['storedAt'], iso22241Part3, undefined, lifeRows),
+    wf.formula('remaining', 'max(0, 1 - used) * lifeAtStorage'),
+    wf.verdict(
       'verdict',
       {
         expired: 'known(used) and used >= 1',

@@ -1,15 +1,15 @@
-import { cases, commonPractice, defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, energy, fraction, mass, power, temperature, time, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { freezingTemperature, frozenHeatCapacity, heatOfFusion, liquidHeatCapacity } from '../solution/named-constants.js';
 import { eutectic, iceHeatCapacity, thermalProperties } from '../solution/sources.js';
 import { thawHeat } from './kernel.js';
 
-const practice = commonPractice('Reductant expands by about 7 % when it freezes: leave room in containers, never fill to the brim');
+const practice = wf.commonPractice('Reductant expands by about 7 % when it freezes: leave room in containers, never fill to the brim');
 
-const heat = (symbol: string, label: string) => quantityOutput(energy, { symbol, label, digits: 4, units: ['kJ', 'Wh'] });
+const heat = (symbol: string, label: string) => wf.quantityOutput(energy, { symbol, label, digits: 4, units: ['kJ', 'Wh'] });
 
-export const reductantThawCalculation = defineCalculation({
+export const reductantThawCalculation = wf.defineCalculation({
   id: 'reductant-thaw',
   version: '1.0.0',
   subject: 'reductant',
@@ -18,7 +18,7 @@ export const reductantThawCalculation = defineCalculation({
   keywords: ['frozen', 'thaw', 'heater', 'winter'],
   method: 'heat of warming and melting over the power that reaches the fluid',
   inputs: {
-    fluidVolume: quantity(volume, {
+    fluidVolume: wf.quantity(volume, {
       symbol: 'V',
       label: 'Fluid to thaw',
       description: 'What the heater must melt first, often a pot of one to three litres, not the whole tank.',
@@ -26,29 +26,29 @@ export const reductantThawCalculation = defineCalculation({
       example: '3 L',
       units: ['L'],
     }),
-    fluidDensity: quantity(density, {
+    fluidDensity: wf.quantity(density, {
       symbol: '\\rho',
       label: 'Density of the liquid fluid',
       range: '1000 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1'],
     }),
-    startTemperature: quantity(temperature, {
+    startTemperature: wf.quantity(temperature, {
       symbol: 'T_1',
       label: 'Temperature now',
       range: '-45 <= x <= 20 °C',
       example: '-20 °C',
       units: ['degC'],
     }),
-    endTemperature: quantity(temperature, {
+    endTemperature: wf.quantity(temperature, {
       symbol: 'T_2',
       label: 'Temperature wanted',
       range: '-11 <= x <= 60 °C',
       units: ['degC'],
       default: ['0 °C', 'clear of freezing; common practice, no source'],
     }),
-    heaterPower: quantity(power, { symbol: 'P', label: 'Heater power', range: '1 < x <= 5000 W', example: '150 W', units: ['W', 'kW'] }),
-    heaterEfficiency: quantity(fraction, {
+    heaterPower: wf.quantity(power, { symbol: 'P', label: 'Heater power', range: '1 < x <= 5000 W', example: '150 W', units: ['W', 'kW'] }),
+    heaterEfficiency: wf.quantity(fraction, {
       symbol: '\\eta',
       label: 'Share of the heater power that reaches this fluid',
       range: '1 < x <= 100 %',
@@ -57,25 +57,25 @@ export const reductantThawCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    fluidMass: quantityOutput(mass, { symbol: 'm', label: 'Mass of the fluid', digits: 4, units: ['kg'] }),
+    fluidMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Mass of the fluid', digits: 4, units: ['kg'] }),
     solidHeat: heat('Q_s', 'Heat that warms the solid'),
     meltingHeat: heat('Q_m', 'Heat that melts it'),
     liquidHeat: heat('Q_l', 'Heat that warms the liquid'),
   },
   outputs: {
     thawHeat: heat('Q', 'Heat that the fluid takes up'),
-    thawTime: quantityOutput(time, { symbol: 't', label: 'Time with this heater', digits: 3, units: ['min', 'h'] }),
+    thawTime: wf.quantityOutput(time, { symbol: 't', label: 'Time with this heater', digits: 3, units: ['min', 'h'] }),
   },
   constants: { freezingTemperature, heatOfFusion, liquidHeatCapacity, frozenHeatCapacity },
   answer: 'thawTime',
   steps: [
-    formula('fluidMass', 'fluidDensity * fluidVolume'),
-    formula(
+    wf.formula('fluidMass', 'fluidDensity * fluidVolume'),
+    wf.formula(
       'solidHeat',
       'fluidMass * frozenHeatCapacity * max(0, min(endTemperature, freezingTemperature) - startTemperature)',
       iceHeatCapacity,
     ),
-    cases(
+    wf.cases(
       'meltingHeat',
       {
         'startTemperature < freezingTemperature and endTemperature > freezingTemperature': 'fluidMass * heatOfFusion',
@@ -83,13 +83,13 @@ export const reductantThawCalculation = defineCalculation({
       },
       thermalProperties,
     ),
-    formula(
+    wf.formula(
       'liquidHeat',
       'fluidMass * liquidHeatCapacity * max(0, endTemperature - max(startTemperature, freezingTemperature))',
       thermalProperties,
     ),
-    formula('thawHeat', 'solidHeat + meltingHeat + liquidHeat'),
-    formula('thawTime', 'thawHeat / (heaterEfficiency * heaterPower)'),
+    wf.formula('thawHeat', 'solidHeat + meltingHeat + liquidHeat'),
+    wf.formula('thawTime', 'thawHeat / (heaterEfficiency * heaterPower)'),
   ],
   assumptions: {
     eutectic: 'Fluid of 32.5 % melts at one temperature, its eutectic. Diluted fluid starts to freeze earlier and melts over a range.',

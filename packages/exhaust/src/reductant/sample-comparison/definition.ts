@@ -1,20 +1,4 @@
-import {
-  choice,
-  choiceOutput,
-  commonPractice,
-  defineCalculation,
-  formula,
-  fromTable,
-  known,
-  list,
-  noSolution,
-  oneOf,
-  quantity,
-  quantityOutput,
-  rows,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massFraction, refractiveIndex, temperature } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { concentrationFromIndex, indexPerUrea } from '../reductant-concentration/kernel.js';
@@ -32,11 +16,11 @@ const places = {
   line: 'line to the injector',
 } as const;
 
-const urea = (symbol: string, label: string, digits: number) => quantityOutput(massFraction, { symbol, label, digits, units: ['%'] });
-const index = (symbol: string, label: string) => quantityOutput(refractiveIndex, { symbol, label, digits: 5, leastDigits: 5 });
-const practice = commonPractice('Samples from the top, the middle and the bottom of the tank are compared');
+const urea = (symbol: string, label: string, digits: number) => wf.quantityOutput(massFraction, { symbol, label, digits, units: ['%'] });
+const index = (symbol: string, label: string) => wf.quantityOutput(refractiveIndex, { symbol, label, digits: 5, leastDigits: 5 });
+const practice = wf.commonPractice('Samples from the top, the middle and the bottom of the tank are compared');
 
-export const sampleComparisonCalculation = defineCalculation({
+export const sampleComparisonCalculation = wf.defineCalculation({
   id: 'sample-comparison',
   version: '1.0.0',
   subject: 'reductant',
@@ -45,12 +29,12 @@ export const sampleComparisonCalculation = defineCalculation({
   keywords: ['sample', 'stratified', 'refractometer', 'contamination'],
   method: 'difference of the urea content read with one instrument',
   inputs: {
-    samples: list(
+    samples: wf.list(
       {
-        place: choice({ label: 'Taken from', options: places, example: 'top' }),
-        ...oneOf(
+        place: wf.choice({ label: 'Taken from', options: places, example: 'top' }),
+        ...wf.oneOf(
           {
-            refractometerPercent: quantity(massFraction, {
+            refractometerPercent: wf.quantity(massFraction, {
               symbol: 'w_r',
               label: 'Refractometer for reductant, per cent of urea',
               description: 'For one that compensates for temperature enter 20 °C.',
@@ -59,7 +43,7 @@ export const sampleComparisonCalculation = defineCalculation({
               example: '30.1 %',
               units: ['%'],
             }),
-            refractiveIndex: quantity(refractiveIndex, {
+            refractiveIndex: wf.quantity(refractiveIndex, {
               symbol: 'n',
               label: 'Refractive index',
               range: '1.325 <= x <= 1.42',
@@ -69,7 +53,7 @@ export const sampleComparisonCalculation = defineCalculation({
           },
           { prefer: 'refractiveIndex' },
         ),
-        fluidTemperature: quantity(temperature, {
+        fluidTemperature: wf.quantity(temperature, {
           symbol: 'T',
           label: 'Temperature of the sample',
           range: '-5 <= x <= 45 °C',
@@ -90,13 +74,13 @@ export const sampleComparisonCalculation = defineCalculation({
         ],
       },
     ),
-    indexUncertainty: quantity(refractiveIndex, {
+    indexUncertainty: wf.quantity(refractiveIndex, {
       symbol: 'u_n',
       label: 'Repeatability of the refractometer (±)',
       range: '0.00001 <= x <= 0.01',
       default: ['0.0002', 'repeat readings of a hand refractometer; common practice, no source'],
     }),
-    allowedDifference: quantity(massFraction, {
+    allowedDifference: wf.quantity(massFraction, {
       symbol: 'd',
       label: 'Difference that does not matter',
       range: '0 <= x <= 10 %',
@@ -112,10 +96,10 @@ export const sampleComparisonCalculation = defineCalculation({
     differenceUncertainty: urea('u', 'Uncertainty of the difference', 2),
   },
   outputs: {
-    samplesRead: tableOutput({
+    samplesRead: wf.tableOutput({
       label: 'Samples',
       columns: {
-        place: choiceOutput({ label: 'Taken from', options: places }),
+        place: wf.choiceOutput({ label: 'Taken from', options: places }),
         indexRead: index('n_T', 'Index as read'),
         indexAt20: index('n_{20}', 'Index at 20 °C'),
         ureaFraction: urea('w', 'Urea, by mass', 3),
@@ -123,7 +107,7 @@ export const sampleComparisonCalculation = defineCalculation({
       },
     }),
     ureaDifference: urea('\\Delta w', 'Difference between the strongest and the weakest', 2),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         same: 'the same fluid everywhere',
@@ -135,7 +119,7 @@ export const sampleComparisonCalculation = defineCalculation({
   constants: { referenceTemperature: solutionDensity.constants.referenceTemperature },
   answer: 'verdict',
   steps: [
-    rows(
+    wf.rows(
       'samplesRead',
       {
         indexAt20: `indexRead + ${indexSlopeFormula('ureaFraction')} * (samples.fluidTemperature - referenceTemperature)`,
@@ -145,13 +129,13 @@ export const sampleComparisonCalculation = defineCalculation({
       undefined,
       'Urea content of each sample from its index at 20 °C, as on the page of one reading.',
     ),
-    formula('strongest', 'max(samplesRead.ureaFraction)'),
-    formula('weakest', 'min(samplesRead.ureaFraction)'),
-    formula('ureaDifference', 'strongest - weakest'),
-    fromTable('strongestUncertainty', ['strongest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
-    fromTable('weakestUncertainty', ['weakest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
-    formula('differenceUncertainty', 'sqrt(strongestUncertainty ^ 2 + weakestUncertainty ^ 2)'),
-    verdict(
+    wf.formula('strongest', 'max(samplesRead.ureaFraction)'),
+    wf.formula('weakest', 'min(samplesRead.ureaFraction)'),
+    wf.formula('ureaDifference', 'strongest - weakest'),
+    wf.fromTable('strongestUncertainty', ['strongest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
+    wf.fromTable('weakestUncertainty', ['weakest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
+    wf.formula('differenceUncertainty', 'sqrt(strongestUncertainty ^ 2 + weakestUncertainty ^ 2)'),
+    wf.verdict(
       'verdict',
       {
         differ: 'ureaDifference - differenceUncertainty > allowedDifference',
@@ -168,11 +152,11 @@ export const sampleComparisonCalculation = defineCalculation({
   sources: [itmoIndex, iso22241Part1],
   compute(input) {
     const read = input.samples.map(({ place, refractiveIndex: typed, refractometerPercent, fluidTemperature }) => {
-      const indexRead = typed ?? refractiveIndexAt20(known(refractometerPercent));
+      const indexRead = typed ?? refractiveIndexAt20(wf.known(refractometerPercent));
       return { place, indexRead, ...concentrationFromIndex(indexRead, fluidTemperature, input.indexUncertainty) };
     });
     const bad = read.findIndex((sample) => sample.ureaFraction < -0.01 || sample.ureaFraction > 0.53);
-    if (bad >= 0) return noSolution('this index is not that of urea in water', ['samples', bad, 'refractiveIndex']);
+    if (bad >= 0) return wf.noSolution('this index is not that of urea in water', ['samples', bad, 'refractiveIndex']);
     // What reads a little below water holds no urea.
     const estimates = read.map(({ ureaFraction, uncertainty }) => ({
       ureaFraction: Math.max(0, ureaFraction),
@@ -181,7 +165,7 @@ export const sampleComparisonCalculation = defineCalculation({
     const { strongest, weakest, spread, uncertainty, verdict } = compareSamples(estimates, input.allowedDifference);
     return {
       samplesRead: read.map(({ place, indexRead, at20 }, row) => {
-        const { ureaFraction, uncertainty: ureaUncertainty } = known(estimates[row]);
+        const { ureaFraction, uncertainty: ureaUncertainty } = wf.known(estimates[row]);
         return { place, indexRead, indexAt20: at20, ureaFraction, ureaUncertainty };
       }),
       strongest: strongest.ureaFraction,

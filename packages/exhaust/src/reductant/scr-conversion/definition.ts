@@ -1,4 +1,4 @@
-import { defineCalculation, formula, noSolution, quantity, quantityOutput, solved, statement, tableOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, moleFraction, ratio, reactionRate, spaceVelocity, temperature } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { gasConstant } from '../../vocabulary/constants.js';
@@ -12,15 +12,15 @@ import { scrReactions } from '../sources.js';
 /** Temperatures of the curve, K. */
 const curve = [150, 175, 200, 225, 250, 275, 300, 350, 400, 450, 500, 550].map((celsius) => celsius + 273.15);
 
-const ppm = (symbol: string, label: string, digits = 3) => quantityOutput(moleFraction, { symbol, label, digits, units: ['ppm'] });
-const rate = (symbol: string, label: string) => quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/s'] });
-const percent = (symbol: string, label: string, digits = 3) => quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
+const ppm = (symbol: string, label: string, digits = 3) => wf.quantityOutput(moleFraction, { symbol, label, digits, units: ['ppm'] });
+const rate = (symbol: string, label: string) => wf.quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/s'] });
+const percent = (symbol: string, label: string, digits = 3) => wf.quantityOutput(fraction, { symbol, label, digits, units: ['%'] });
 const warmed = (energy: string, reference: string) => `exp(-${energy} / gasConstant * (1 / catalystTemperature - 1 / ${reference}))`;
 /** The ammonia that goes in is used up by NOx, burns, or comes out. */
 const ammoniaBalance = 'ammoniaIn + ammoniaPerNox * noxAfter = ammoniaPerNox * noxBefore + burntAmmonia + ammoniaSlip';
 const integrated = { within: 1e-6 };
 
-export const scrConversionCalculation = defineCalculation({
+export const scrConversionCalculation = wf.defineCalculation({
   id: 'scr-conversion',
   version: '1.0.0',
   subject: 'reductant',
@@ -29,7 +29,7 @@ export const scrConversionCalculation = defineCalculation({
   keywords: ['SCR', 'conversion', 'ammonia slip', 'space velocity', 'teaching model'],
   method: 'plug flow with a teaching model of the reaction, not a real catalyst',
   inputs: {
-    catalystTemperature: quantity(temperature, {
+    catalystTemperature: wf.quantity(temperature, {
       symbol: 'T',
       label: 'Catalyst temperature',
       range: '100 <= x <= 600 °C',
@@ -37,7 +37,7 @@ export const scrConversionCalculation = defineCalculation({
       example: '220 °C',
       units: ['degC'],
     }),
-    spaceVelocity: quantity(spaceVelocity, {
+    spaceVelocity: wf.quantity(spaceVelocity, {
       symbol: 'SV',
       label: 'Space velocity at 0 °C and 101.325 kPa',
       range: '1000 <= x <= 300000 1/h',
@@ -45,22 +45,27 @@ export const scrConversionCalculation = defineCalculation({
       example: '40000 1/h',
       units: ['1/h'],
     }),
-    noxBefore: quantity(moleFraction, {
+    noxBefore: wf.quantity(moleFraction, {
       symbol: 'x_1',
       label: 'NOx before the catalyst',
       range: '1 < x <= 5000 ppm',
       example: '520 ppm',
       units: ['ppm'],
     }),
-    dosedRatio: quantity(ratio, { symbol: '\\alpha', label: 'Ammonia-to-NOx ratio that is dosed', range: '0 <= x <= 3', example: '0.9' }),
-    nitrogenDioxideShare: quantity(fraction, {
+    dosedRatio: wf.quantity(ratio, {
+      symbol: '\\alpha',
+      label: 'Ammonia-to-NOx ratio that is dosed',
+      range: '0 <= x <= 3',
+      example: '0.9',
+    }),
+    nitrogenDioxideShare: wf.quantity(fraction, {
       symbol: 'y',
       label: 'Share of NO2 in the NOx, by moles',
       range: '0 <= x <= 100 %',
       units: ['%'],
       default: ['40 %', 'after a warm oxidation catalyst; common practice, no source'],
     }),
-    crossSensitivity: quantity(ratio, {
+    crossSensitivity: wf.quantity(ratio, {
       symbol: 'K',
       label: 'Cross-sensitivity of the NOx sensor to ammonia',
       range: '0 <= x <= 1.5',
@@ -69,8 +74,8 @@ export const scrConversionCalculation = defineCalculation({
   },
   intermediates: {
     ammoniaIn: ppm('x_{NH_3}', 'Ammonia before the catalyst', 4),
-    ammoniaPerNox: quantityOutput(ratio, { symbol: 's', label: 'Ammonia per converted NOx, by moles', digits: 4 }),
-    adsorptionConstant: quantityOutput(ratio, { symbol: 'K_a', label: 'Adsorption constant', digits: 3 }),
+    ammoniaPerNox: wf.quantityOutput(ratio, { symbol: 's', label: 'Ammonia per converted NOx, by moles', digits: 4 }),
+    adsorptionConstant: wf.quantityOutput(ratio, { symbol: 'K_a', label: 'Adsorption constant', digits: 3 }),
     inletCoverage: percent('\\theta_1', 'Coverage with ammonia at the inlet'),
     slowRate: rate('k_s', 'Rate of NO alone on a full surface'),
     fastRate: rate('k_f', 'Rate that the fast reaction adds'),
@@ -78,7 +83,7 @@ export const scrConversionCalculation = defineCalculation({
     burnRate: rate('k_b', 'Burning of ammonia'),
     burntAmmonia: ppm('x_b', 'Ammonia that burns'),
     noxAfter: ppm('x_2', 'NOx after the catalyst'),
-    profile: tableOutput({
+    profile: wf.tableOutput({
       label: 'Along the catalyst',
       columns: {
         lengthShare: percent('z', 'Share of the length'),
@@ -91,10 +96,10 @@ export const scrConversionCalculation = defineCalculation({
   outputs: {
     ammoniaSlip: ppm('x_s', 'Ammonia slip'),
     sensorReading: ppm('x_r', 'What a NOx sensor after the catalyst would read'),
-    byTemperature: tableOutput({
+    byTemperature: wf.tableOutput({
       label: 'Over temperature',
       columns: {
-        catalystTemperature: quantityOutput(temperature, { symbol: 'T', label: 'Catalyst temperature', digits: 3, units: ['degC'] }),
+        catalystTemperature: wf.quantityOutput(temperature, { symbol: 'T', label: 'Catalyst temperature', digits: 3, units: ['degC'] }),
         conversion: percent('\\eta', 'Conversion'),
         slipShare: percent('s', 'Slip over NOx before the catalyst'),
       },
@@ -105,29 +110,29 @@ export const scrConversionCalculation = defineCalculation({
   constants: { gasConstant, ...adsorptionConstants, ...rateConstants },
   answer: 'conversion',
   steps: [
-    formula('ammoniaIn', 'dosedRatio * noxBefore'),
-    formula('ammoniaPerNox', 'max(1, (2 + 2 * nitrogenDioxideShare) / 3)', scrReactions),
-    formula('adsorptionConstant', equilibriumFormula('catalystTemperature'), teachingModelSource),
-    formula('inletCoverage', 'adsorptionConstant * ammoniaIn / (1 + adsorptionConstant * ammoniaIn)', scrDynamics2000),
-    formula(
+    wf.formula('ammoniaIn', 'dosedRatio * noxBefore'),
+    wf.formula('ammoniaPerNox', 'max(1, (2 + 2 * nitrogenDioxideShare) / 3)', scrReactions),
+    wf.formula('adsorptionConstant', equilibriumFormula('catalystTemperature'), teachingModelSource),
+    wf.formula('inletCoverage', 'adsorptionConstant * ammoniaIn / (1 + adsorptionConstant * ammoniaIn)', scrDynamics2000),
+    wf.formula(
       'slowRate',
       `slowRateAtReference * ${warmed('slowEnergy', 'referenceTemperature')} * (1 - nitrogenDioxideLoss * max(0, 2 * nitrogenDioxideShare - 1))`,
       teachingModelSource,
     ),
-    formula(
+    wf.formula(
       'fastRate',
       `fastRateAtReference * ${warmed('fastEnergy', 'referenceTemperature')} * 2 * min(nitrogenDioxideShare, 1 - nitrogenDioxideShare)`,
       teachingModelSource,
     ),
-    formula(
+    wf.formula(
       'inletRate',
       '(slowRate + fastRate) * inletCoverage * transportRate / ((slowRate + fastRate) * inletCoverage + transportRate)',
       teachingModelSource,
       undefined,
       'Reaction and transport to the wall in series.',
     ),
-    formula('burnRate', `burnRateAtReference * ${warmed('burnEnergy', 'burnReferenceTemperature')}`, teachingModelSource),
-    solved(
+    wf.formula('burnRate', `burnRateAtReference * ${warmed('burnEnergy', 'burnReferenceTemperature')}`, teachingModelSource),
+    wf.solved(
       'noxAfter',
       ammoniaBalance,
       integrated,
@@ -135,7 +140,7 @@ export const scrConversionCalculation = defineCalculation({
       undefined,
       'Followed along the catalyst in small steps: NOx falls by its rate there over the space velocity. The balance of ammonia checks it.',
     ),
-    solved(
+    wf.solved(
       'burntAmmonia',
       ammoniaBalance,
       integrated,
@@ -143,7 +148,7 @@ export const scrConversionCalculation = defineCalculation({
       undefined,
       'From the same steps: ammonia times its rate of burning over the space velocity.',
     ),
-    solved(
+    wf.solved(
       'ammoniaSlip',
       ammoniaBalance,
       integrated,
@@ -151,10 +156,10 @@ export const scrConversionCalculation = defineCalculation({
       undefined,
       'From the same steps: what neither reacts nor burns.',
     ),
-    statement('profile', 'From the same steps, at each tenth of the length.'),
-    formula('sensorReading', 'noxAfter + crossSensitivity * ammoniaSlip'),
-    formula('conversion', '1 - noxAfter / noxBefore', scrReactions),
-    statement('byTemperature', 'The same at other temperatures.'),
+    wf.statement('profile', 'From the same steps, at each tenth of the length.'),
+    wf.formula('sensorReading', 'noxAfter + crossSensitivity * ammoniaSlip'),
+    wf.formula('conversion', '1 - noxAfter / noxBefore', scrReactions),
+    wf.statement('byTemperature', 'The same at other temperatures.'),
   ],
   assumptions: {
     teaching_model: 'Teaching model: the shape is right, the numbers belong to no real catalyst.',
@@ -170,7 +175,7 @@ export const scrConversionCalculation = defineCalculation({
     const plugFlow = { ...input, temperature: catalystTemperature, noxMoleFraction: noxBefore };
     const found = scrPlugFlow(plugFlow);
     const rows = curve.map((at) => ({ at, result: scrPlugFlow({ ...plugFlow, temperature: at }, 2) }));
-    if (found === undefined) return noSolution('the integration along the catalyst failed');
+    if (found === undefined) return wf.noSolution('the integration along the catalyst failed');
     const ammoniaIn = input.dosedRatio * noxBefore;
     const shares = reactionShares(nitrogenDioxideShare);
     const model = teachingScrModel;

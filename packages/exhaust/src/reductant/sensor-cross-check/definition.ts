@@ -1,31 +1,15 @@
-import {
-  choice,
-  choiceOutput,
-  commonPractice,
-  countOutput,
-  defineCalculation,
-  formula,
-  fromTable,
-  known,
-  list,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { coverageFactor, mean, standardDeviation } from '@wallflow/numerics';
 import { fraction, moleFraction, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { cfr1065 } from '../../sources.js';
 import { allowedSensorDifference, sensorVerdict } from './kernel.js';
 
-const practice = commonPractice('A NOx sensor in the exhaust is taken to read within 10 % or 10 ppm');
+const practice = wf.commonPractice('A NOx sensor in the exhaust is taken to read within 10 % or 10 ppm');
 const sensor = { range: '0 <= x <= 5000 ppm', units: ['ppm'] } as const;
-const ppm = (symbol: string, label: string, digits: number) => quantityOutput(moleFraction, { symbol, label, digits, units: ['ppm'] });
+const ppm = (symbol: string, label: string, digits: number) => wf.quantityOutput(moleFraction, { symbol, label, digits, units: ['ppm'] });
 
-export const sensorCrossCheckCalculation = defineCalculation({
+export const sensorCrossCheckCalculation = wf.defineCalculation({
   id: 'sensor-cross-check',
   version: '1.0.0',
   subject: 'reductant',
@@ -34,10 +18,10 @@ export const sensorCrossCheckCalculation = defineCalculation({
   keywords: ['NOx sensor', 'plausibility', 'cross-check'],
   method: 'mean difference of paired readings with its 95 % interval',
   inputs: {
-    readings: list(
+    readings: wf.list(
       {
-        noxBefore: quantity(moleFraction, { symbol: 'x_{1i}', label: 'Sensor before the catalyst', ...sensor, example: '300 ppm' }),
-        noxAfter: quantity(moleFraction, { symbol: 'x_{2i}', label: 'Sensor after the catalyst', ...sensor, example: '290 ppm' }),
+        noxBefore: wf.quantity(moleFraction, { symbol: 'x_{1i}', label: 'Sensor before the catalyst', ...sensor, example: '300 ppm' }),
+        noxAfter: wf.quantity(moleFraction, { symbol: 'x_{2i}', label: 'Sensor after the catalyst', ...sensor, example: '290 ppm' }),
       },
       {
         label: 'Pairs of readings',
@@ -52,7 +36,7 @@ export const sensorCrossCheckCalculation = defineCalculation({
         ],
       },
     ),
-    scrState: choice({
+    scrState: wf.choice({
       label: 'State of the SCR system',
       options: {
         emptied: 'dosing off, stored ammonia used up (hot, or long without dosing)',
@@ -61,14 +45,14 @@ export const sensorCrossCheckCalculation = defineCalculation({
       },
       example: 'emptied',
     }),
-    sensorAbsolute: quantity(moleFraction, {
+    sensorAbsolute: wf.quantity(moleFraction, {
       symbol: 'a',
       label: 'Uncertainty of one sensor, at least (±)',
       range: '0 < x <= 100 ppm',
       units: ['ppm'],
       default: ['10 ppm', 'common practice, no source'],
     }),
-    sensorRelative: quantity(fraction, {
+    sensorRelative: wf.quantity(fraction, {
       symbol: 'b',
       label: 'Uncertainty of one sensor, as a share of its reading (±)',
       range: '0 <= x <= 50 %',
@@ -77,10 +61,10 @@ export const sensorCrossCheckCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    pairs: tableOutput({ label: 'Differences', columns: { difference: ppm('d_i', 'After minus before', 3) } }),
-    pairsCounted: countOutput({ symbol: 'n', label: 'Pairs' }),
+    pairs: wf.tableOutput({ label: 'Differences', columns: { difference: ppm('d_i', 'After minus before', 3) } }),
+    pairsCounted: wf.countOutput({ symbol: 'n', label: 'Pairs' }),
     differenceSpread: ppm('s', 'Standard deviation of the differences', 3),
-    studentFactor: quantityOutput(ratio, { symbol: 't_{95}', label: "Student's t for 95 %", digits: 4, leastDigits: 4 }),
+    studentFactor: wf.quantityOutput(ratio, { symbol: 't_{95}', label: "Student's t for 95 %", digits: 4, leastDigits: 4 }),
     differenceUncertainty: ppm('U', 'Uncertainty of the mean difference (95 %)', 2),
     meanNox: ppm('\\bar x', 'Mean of both sensors', 4),
     allowedDifference: ppm('d_{max}', 'Difference that two sound sensors may show', 3),
@@ -89,8 +73,8 @@ export const sensorCrossCheckCalculation = defineCalculation({
     meanBefore: ppm('\\bar x_1', 'Mean before the catalyst', 4),
     meanAfter: ppm('\\bar x_2', 'Mean after the catalyst', 4),
     meanDifference: ppm('d', 'Mean difference, after minus before', 3),
-    readingRatio: optional(quantityOutput(ratio, { symbol: 'q', label: 'After over before', digits: 3 })),
-    verdict: choiceOutput({
+    readingRatio: wf.optional(wf.quantityOutput(ratio, { symbol: 'q', label: 'After over before', digits: 3 })),
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         agree: 'the sensors agree',
@@ -105,18 +89,18 @@ export const sensorCrossCheckCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    rows('pairs', { difference: 'readings.noxAfter - readings.noxBefore' }),
-    formula('pairsCounted', 'count(pairs.difference)'),
-    formula('meanBefore', 'mean(readings.noxBefore)', cfr1065, '1065.602(b), mean'),
-    formula('meanAfter', 'mean(readings.noxAfter)', cfr1065, '1065.602(b), mean'),
-    formula('meanDifference', 'mean(pairs.difference)'),
-    formula('differenceSpread', 'deviation(pairs.difference)', cfr1065, '1065.602(c), standard deviation'),
-    fromTable('studentFactor', ['pairsCounted - 1'], cfr1065, '1065.602(g), Student t'),
-    formula('differenceUncertainty', 'studentFactor * differenceSpread / sqrt(pairsCounted)', cfr1065, '1065.602(g)'),
-    formula('meanNox', '(meanBefore + meanAfter) / 2'),
-    formula('allowedDifference', 'sqrt(2) * max(sensorAbsolute, sensorRelative * meanNox)', practice),
-    formula('readingRatio', 'meanAfter / meanBefore'),
-    verdict(
+    wf.rows('pairs', { difference: 'readings.noxAfter - readings.noxBefore' }),
+    wf.formula('pairsCounted', 'count(pairs.difference)'),
+    wf.formula('meanBefore', 'mean(readings.noxBefore)', cfr1065, '1065.602(b), mean'),
+    wf.formula('meanAfter', 'mean(readings.noxAfter)', cfr1065, '1065.602(b), mean'),
+    wf.formula('meanDifference', 'mean(pairs.difference)'),
+    wf.formula('differenceSpread', 'deviation(pairs.difference)', cfr1065, '1065.602(c), standard deviation'),
+    wf.fromTable('studentFactor', ['pairsCounted - 1'], cfr1065, '1065.602(g), Student t'),
+    wf.formula('differenceUncertainty', 'studentFactor * differenceSpread / sqrt(pairsCounted)', cfr1065, '1065.602(g)'),
+    wf.formula('meanNox', '(meanBefore + meanAfter) / 2'),
+    wf.formula('allowedDifference', 'sqrt(2) * max(sensorAbsolute, sensorRelative * meanNox)', practice),
+    wf.formula('readingRatio', 'meanAfter / meanBefore'),
+    wf.verdict(
       'verdict',
       {
         'not-comparable': "scrState == 'dosing'",
@@ -137,11 +121,11 @@ export const sensorCrossCheckCalculation = defineCalculation({
     const differences = input.readings.map((pair) => pair.noxAfter - pair.noxBefore);
     const pairsCounted = differences.length;
     // At least three pairs are asked for, so that mean and spread are known.
-    const meanBefore = known(mean(input.readings.map((pair) => pair.noxBefore)));
-    const meanAfter = known(mean(input.readings.map((pair) => pair.noxAfter)));
-    const meanDifference = known(mean(differences));
-    const differenceSpread = known(standardDeviation(differences));
-    const studentFactor = known(coverageFactor(0.95, pairsCounted - 1));
+    const meanBefore = wf.known(mean(input.readings.map((pair) => pair.noxBefore)));
+    const meanAfter = wf.known(mean(input.readings.map((pair) => pair.noxAfter)));
+    const meanDifference = wf.known(mean(differences));
+    const differenceSpread = wf.known(standardDeviation(differences));
+    const studentFactor = wf.known(coverageFactor(0.95, pairsCounted - 1));
     const differenceUncertainty = (studentFactor * differenceSpread) / Math.sqrt(pairsCounted);
     const meanNox = (meanBefore + meanAfter) / 2;
     const allowedDifference = allowedSensorDifference(meanNox, input.sensorAbsolute, input.sensorRelative);

@@ -1,4 +1,4 @@
-import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, massFlow, temperature, temperatureDifference } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { exhaustHeatInput, heatingValueInput } from '../fuel-inputs.js';
@@ -6,7 +6,7 @@ import { fuelForHeat, gasHeatingPower } from '../heat/kernel.js';
 import { catalystPractice, dieselFuel, gasHeatBalance } from '../sources.js';
 import { exothermEfficiency, fullExotherm } from './kernel.js';
 
-export const catalystExothermCalculation = defineCalculation({
+export const catalystExothermCalculation = wf.defineCalculation({
   id: 'oxidation-catalyst-exotherm',
   version: '1.0.0',
   subject: 'regeneration',
@@ -15,7 +15,7 @@ export const catalystExothermCalculation = defineCalculation({
   keywords: ['DOC', 'exotherm', 'light-off', 'hydrocarbon slip', 'efficiency', 'late injection', 'regen'],
   method: 'measured temperature rise over that of complete burning',
   inputs: {
-    fuelFlow: quantity(massFlow, {
+    fuelFlow: wf.quantity(massFlow, {
       symbol: '\\dot m_f',
       label: 'Fuel injected for heating',
       description:
@@ -25,7 +25,7 @@ export const catalystExothermCalculation = defineCalculation({
       example: '1.6 kg/h',
       units: ['kg/h', 'g/s', 'mg/s'],
     }),
-    exhaustMassFlow: quantity(massFlow, {
+    exhaustMassFlow: wf.quantity(massFlow, {
       symbol: '\\dot m',
       label: 'Exhaust mass flow',
       range: '0 < x <= 5000 kg/h',
@@ -33,21 +33,21 @@ export const catalystExothermCalculation = defineCalculation({
       example: '190 kg/h',
       units: ['kg/h', 'g/s'],
     }),
-    temperatureBefore: quantity(temperature, {
+    temperatureBefore: wf.quantity(temperature, {
       symbol: 'T_1',
       label: 'Temperature before the catalyst',
       range: '0 <= x <= 900 °C',
       example: '300 °C',
       units: ['degC', 'K', 'degF'],
     }),
-    temperatureAfter: quantity(temperature, {
+    temperatureAfter: wf.quantity(temperature, {
       symbol: 'T_2',
       label: 'Temperature after the catalyst',
       range: '0 <= x <= 1000 °C',
       example: '575 °C',
       units: ['degC', 'K', 'degF'],
     }),
-    temperatureWanted: quantity(temperature, {
+    temperatureWanted: wf.quantity(temperature, {
       symbol: 'T_w',
       label: 'Temperature wanted after the catalyst',
       range: '0 <= x <= 900 °C',
@@ -57,34 +57,39 @@ export const catalystExothermCalculation = defineCalculation({
     gasHeatCapacity: exhaustHeatInput,
   },
   intermediates: {
-    temperatureRise: quantityOutput(temperatureDifference, {
+    temperatureRise: wf.quantityOutput(temperatureDifference, {
       symbol: '\\Delta T',
       label: 'Measured temperature rise',
       digits: 4,
       units: ['K'],
     }),
-    riseWanted: quantityOutput(temperatureDifference, { symbol: '\\Delta T_w', label: 'Temperature rise wanted', digits: 4, units: ['K'] }),
+    riseWanted: wf.quantityOutput(temperatureDifference, {
+      symbol: '\\Delta T_w',
+      label: 'Temperature rise wanted',
+      digits: 4,
+      units: ['K'],
+    }),
   },
   outputs: {
-    efficiency: quantityOutput(fraction, {
+    efficiency: wf.quantityOutput(fraction, {
       symbol: '\\eta',
       label: 'Share of the fuel heat that arrives in the gas',
       digits: 3,
       units: ['%'],
     }),
-    fullRise: quantityOutput(temperatureDifference, {
+    fullRise: wf.quantityOutput(temperatureDifference, {
       symbol: '\\Delta T_{100}',
       label: 'Temperature rise if all the fuel burnt',
       digits: 4,
       units: ['K'],
     }),
-    slip: quantityOutput(massFlow, {
+    slip: wf.quantityOutput(massFlow, {
       symbol: '\\dot m_{HC}',
       label: 'Maximum fuel not released as heat',
       digits: 3,
       units: ['g/h', 'kg/h'],
     }),
-    fuelWanted: quantityOutput(massFlow, {
+    fuelWanted: wf.quantityOutput(massFlow, {
       symbol: '\\dot m_w',
       label: 'Fuel for the wanted temperature if all of it burns',
       digits: 3,
@@ -93,12 +98,12 @@ export const catalystExothermCalculation = defineCalculation({
   },
   answer: 'efficiency',
   steps: [
-    formula('temperatureRise', 'temperatureAfter - temperatureBefore'),
-    formula('fullRise', 'fuelFlow * heatingValue / (exhaustMassFlow * gasHeatCapacity)', gasHeatBalance),
-    formula('efficiency', 'temperatureRise / fullRise', gasHeatBalance),
-    formula('slip', 'max(0, fuelFlow * (1 - max(0, efficiency)))'),
-    formula('riseWanted', 'max(0, temperatureWanted - temperatureBefore)'),
-    formula('fuelWanted', 'exhaustMassFlow * gasHeatCapacity * riseWanted / heatingValue', gasHeatBalance),
+    wf.formula('temperatureRise', 'temperatureAfter - temperatureBefore'),
+    wf.formula('fullRise', 'fuelFlow * heatingValue / (exhaustMassFlow * gasHeatCapacity)', gasHeatBalance),
+    wf.formula('efficiency', 'temperatureRise / fullRise', gasHeatBalance),
+    wf.formula('slip', 'max(0, fuelFlow * (1 - max(0, efficiency)))'),
+    wf.formula('riseWanted', 'max(0, temperatureWanted - temperatureBefore)'),
+    wf.formula('fuelWanted', 'exhaustMassFlow * gasHeatCapacity * riseWanted / heatingValue', gasHeatBalance),
   ],
   assumptions: { steady: 'Temperatures have settled: at least half a minute at the same speed and load.' },
   limits: {

@@ -1,10 +1,10 @@
-import { defineCalculation, formula, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, length, massPerDistance, volume, volumePerDistance } from '@wallflow/units';
 import { dioxideShare, fuelCarbonInput, fuelDensityInput } from '../fuel-inputs.js';
 import { dieselFuel, fuelPerDistance } from '../sources.js';
 import { regenerationFuelPerDistance } from './kernel.js';
 
-export const regenerationFuelPenaltyCalculation = defineCalculation({
+export const regenerationFuelPenaltyCalculation = wf.defineCalculation({
   id: 'regeneration-fuel-penalty',
   version: '1.0.0',
   subject: 'regeneration',
@@ -13,14 +13,14 @@ export const regenerationFuelPenaltyCalculation = defineCalculation({
   keywords: ['fuel penalty', 'L/100 km', 'mpg', 'CO2', 'consumption', 'regen', 'DPF'],
   method: 'fuel of one regeneration over the distance between two',
   inputs: {
-    fuelPerEvent: quantity(volume, {
+    fuelPerEvent: wf.quantity(volume, {
       symbol: 'V_f',
       label: 'Extra fuel of one regeneration',
       range: '0 <= x <= 20 L',
       example: '480 mL',
       units: ['L', 'mL'],
     }),
-    distanceBetween: quantity(length, {
+    distanceBetween: wf.quantity(length, {
       symbol: 'd',
       label: 'Distance between two regenerations',
       description: 'Count interrupted attempts too.',
@@ -33,7 +33,7 @@ export const regenerationFuelPenaltyCalculation = defineCalculation({
       example: '280 km',
       units: ['km', 'mi'],
     }),
-    consumption: quantity(volumePerDistance, {
+    consumption: wf.quantity(volumePerDistance, {
       symbol: 'q',
       label: 'Consumption without regenerations',
       range: '0 < x <= 100 L/100km',
@@ -45,16 +45,26 @@ export const regenerationFuelPenaltyCalculation = defineCalculation({
     fuelCarbon: fuelCarbonInput,
   },
   outputs: {
-    extraConsumption: quantityOutput(volumePerDistance, { symbol: '\\Delta q', label: 'Extra consumption', digits: 3, units: ['L/100km'] }),
-    penalty: quantityOutput(fraction, { symbol: 'p', label: 'Extra consumption as a share', digits: 3, units: ['%'] }),
-    extraCarbonDioxide: quantityOutput(massPerDistance, { symbol: 'e_{CO_2}', label: 'Extra carbon dioxide', digits: 3, units: ['g/km'] }),
+    extraConsumption: wf.quantityOutput(volumePerDistance, {
+      symbol: '\\Delta q',
+      label: 'Extra consumption',
+      digits: 3,
+      units: ['L/100km'],
+    }),
+    penalty: wf.quantityOutput(fraction, { symbol: 'p', label: 'Extra consumption as a share', digits: 3, units: ['%'] }),
+    extraCarbonDioxide: wf.quantityOutput(massPerDistance, {
+      symbol: 'e_{CO_2}',
+      label: 'Extra carbon dioxide',
+      digits: 3,
+      units: ['g/km'],
+    }),
   },
   constants: { dioxideShare },
   answer: 'penalty',
   steps: [
-    formula('extraConsumption', 'fuelPerEvent / distanceBetween', fuelPerDistance),
-    formula('extraCarbonDioxide', 'extraConsumption * fuelDensity * fuelCarbon * dioxideShare', dieselFuel),
-    formula('penalty', 'extraConsumption / consumption', fuelPerDistance),
+    wf.formula('extraConsumption', 'fuelPerEvent / distanceBetween', fuelPerDistance),
+    wf.formula('extraCarbonDioxide', 'extraConsumption * fuelDensity * fuelCarbon * dioxideShare', dieselFuel),
+    wf.formula('penalty', 'extraConsumption / consumption', fuelPerDistance),
   ],
   assumptions: { mean_interval: 'The distance between regenerations is the mean of many, interrupted ones included.' },
   limits: { back_pressure: 'The extra fuel that a loaded filter costs through its back-pressure is not counted.' },

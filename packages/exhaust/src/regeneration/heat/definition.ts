@@ -1,4 +1,4 @@
-import { cases, defineCalculation, formula, inconsistentInputs, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { energy, fraction, mass, massFlow, power, temperature, time, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dioxideShare, exhaustHeatInput, fuelCarbonInput, fuelDensityInput, heatingValueInput } from '../fuel-inputs.js';
@@ -8,7 +8,7 @@ import { fuelForHeat, gasHeatingPower, storedHeat } from './kernel.js';
 
 const range = { range: '0 <= T <= 900 °C', units: ['degC', 'K', 'degF'] } as const;
 
-export const regenerationHeatCalculation = defineCalculation({
+export const regenerationHeatCalculation = wf.defineCalculation({
   id: 'regeneration-heat',
   version: '1.0.0',
   subject: 'regeneration',
@@ -17,42 +17,48 @@ export const regenerationHeatCalculation = defineCalculation({
   keywords: ['post-injection', 'late injection', 'fuel per regeneration', 'heat', 'CO2', 'DPF', 'regen', 'DOC'],
   method: 'heat balance of the gas stream',
   inputs: {
-    exhaustMassFlow: quantity(massFlow, {
+    exhaustMassFlow: wf.quantity(massFlow, {
       symbol: '\\dot m',
       label: 'Exhaust mass flow',
       range: '0 < x <= 5000 kg/h',
       example: '190 kg/h',
       units: ['kg/h', 'g/s'],
     }),
-    temperatureBefore: quantity(temperature, {
+    temperatureBefore: wf.quantity(temperature, {
       symbol: 'T_1',
       label: 'Gas temperature before the oxidation catalyst',
       ...range,
       example: '300 °C',
     }),
-    temperatureWanted: quantity(temperature, {
+    temperatureWanted: wf.quantity(temperature, {
       symbol: 'T_2',
       label: 'Gas temperature wanted before the filter',
       ...range,
       usual: ['400 °C', '700 °C', { below: 'with oxygen soot burns only from about 550 °C', above: 'the filter is at risk' }],
       example: '600 °C',
     }),
-    duration: quantity(time, {
+    duration: wf.quantity(time, {
       symbol: 't',
       label: 'Duration at that temperature, warming up included',
       range: '0 s < x <= 2 h',
       example: '15 min',
       units: ['min', 's'],
     }),
-    efficiency: quantity(fraction, {
+    efficiency: wf.quantity(fraction, {
       symbol: '\\eta',
       label: 'Share of the fuel heat that arrives in the gas',
       range: '20 <= x <= 100 %',
       default: ['90 %', 'a healthy oxidation catalyst with some heat loss; common practice, no source'],
     }),
     ...honeycombInputs,
-    filterVolume: quantity(volume, { symbol: 'V', label: 'Filter volume', range: '0 < x <= 200 L', example: '5.79 L', units: ['L', 'm3'] }),
-    startTemperature: quantity(temperature, { symbol: 'T_0', label: 'Filter temperature at the start', ...range, example: '250 °C' }),
+    filterVolume: wf.quantity(volume, {
+      symbol: 'V',
+      label: 'Filter volume',
+      range: '0 < x <= 200 L',
+      example: '5.79 L',
+      units: ['L', 'm3'],
+    }),
+    startTemperature: wf.quantity(temperature, { symbol: 'T_0', label: 'Filter temperature at the start', ...range, example: '250 °C' }),
     heatingValue: heatingValueInput,
     fuelDensity: fuelDensityInput,
     fuelCarbon: fuelCarbonInput,
@@ -60,31 +66,36 @@ export const regenerationHeatCalculation = defineCalculation({
   },
   intermediates: {
     ...honeycombIntermediates,
-    heatingPower: quantityOutput(power, { symbol: 'P', label: 'Heating power', digits: 4, units: ['kW', 'W'] }),
-    filterHeat: quantityOutput(energy, { symbol: 'Q_f', label: 'Heat stored in the filter', digits: 4, units: ['kJ', 'MJ'] }),
-    warmingTime: quantityOutput(time, { symbol: 't_w', label: 'Shortest time to warm the filter through', digits: 3, units: ['s', 'min'] }),
+    heatingPower: wf.quantityOutput(power, { symbol: 'P', label: 'Heating power', digits: 4, units: ['kW', 'W'] }),
+    filterHeat: wf.quantityOutput(energy, { symbol: 'Q_f', label: 'Heat stored in the filter', digits: 4, units: ['kJ', 'MJ'] }),
+    warmingTime: wf.quantityOutput(time, {
+      symbol: 't_w',
+      label: 'Shortest time to warm the filter through',
+      digits: 3,
+      units: ['s', 'min'],
+    }),
   },
   outputs: {
-    heat: quantityOutput(energy, { symbol: 'Q', label: 'Heat to the gas', digits: 4, units: ['kJ', 'MJ'] }),
-    fuelFlow: quantityOutput(massFlow, { symbol: '\\dot m_f', label: 'Fuel flow for it', digits: 4, units: ['kg/h', 'g/s'] }),
-    fuelMass: quantityOutput(mass, { symbol: 'm_f', label: 'Fuel for the regeneration', digits: 3, units: ['g', 'kg'] }),
-    fuelVolume: quantityOutput(volume, { symbol: 'V_f', label: 'Fuel for the regeneration, by volume', digits: 3, units: ['L', 'mL'] }),
-    carbonDioxide: quantityOutput(mass, { symbol: 'm_{CO_2}', label: 'Carbon dioxide from that fuel', digits: 3, units: ['kg', 'g'] }),
+    heat: wf.quantityOutput(energy, { symbol: 'Q', label: 'Heat to the gas', digits: 4, units: ['kJ', 'MJ'] }),
+    fuelFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m_f', label: 'Fuel flow for it', digits: 4, units: ['kg/h', 'g/s'] }),
+    fuelMass: wf.quantityOutput(mass, { symbol: 'm_f', label: 'Fuel for the regeneration', digits: 3, units: ['g', 'kg'] }),
+    fuelVolume: wf.quantityOutput(volume, { symbol: 'V_f', label: 'Fuel for the regeneration, by volume', digits: 3, units: ['L', 'mL'] }),
+    carbonDioxide: wf.quantityOutput(mass, { symbol: 'm_{CO_2}', label: 'Carbon dioxide from that fuel', digits: 3, units: ['kg', 'g'] }),
   },
   constants: { ...honeycombConstants, dioxideShare },
   answer: 'fuelMass',
   steps: [
     ...honeycombSteps,
-    formula('heatingPower', 'exhaustMassFlow * gasHeatCapacity * (temperatureWanted - temperatureBefore)', gasHeatBalance),
-    formula('heat', 'heatingPower * duration', gasHeatBalance),
-    formula(
+    wf.formula('heatingPower', 'exhaustMassFlow * gasHeatCapacity * (temperatureWanted - temperatureBefore)', gasHeatBalance),
+    wf.formula('heat', 'heatingPower * duration', gasHeatBalance),
+    wf.formula(
       'filterHeat',
       'max(0, filterVolume * honeycombDensity * honeycombHeatCapacity * (temperatureWanted - startTemperature))',
       gasHeatBalance,
       undefined,
       'Nothing where the filter is already as hot.',
     ),
-    cases(
+    wf.cases(
       'warmingTime',
       {
         'temperatureWanted > startTemperature':
@@ -93,10 +104,10 @@ export const regenerationHeatCalculation = defineCalculation({
       },
       gasHeatBalance,
     ),
-    formula('fuelFlow', 'heatingPower / (heatingValue * efficiency)', dieselFuel),
-    formula('fuelMass', 'fuelFlow * duration'),
-    formula('fuelVolume', 'fuelMass / fuelDensity'),
-    formula('carbonDioxide', 'fuelMass * fuelCarbon * dioxideShare', dieselFuel),
+    wf.formula('fuelFlow', 'heatingPower / (heatingValue * efficiency)', dieselFuel),
+    wf.formula('fuelMass', 'fuelFlow * duration'),
+    wf.formula('fuelVolume', 'fuelMass / fuelDensity'),
+    wf.formula('carbonDioxide', 'fuelMass * fuelCarbon * dioxideShare', dieselFuel),
   ],
   assumptions: {
     steady_flow: 'Flow and temperature before the catalyst stay the same; the heat of the burning soot is left out.',
@@ -111,7 +122,7 @@ export const regenerationHeatCalculation = defineCalculation({
   compute(input, { constants, assume }) {
     const { exhaustMassFlow, temperatureBefore, temperatureWanted, startTemperature, duration, gasHeatCapacity } = input;
     if (temperatureWanted <= temperatureBefore) {
-      return inconsistentInputs('the gas before the catalyst is already as hot as wanted', ['temperatureWanted'], ['temperatureBefore']);
+      return wf.inconsistentInputs('the gas before the catalyst is already as hot as wanted', ['temperatureWanted'], ['temperatureBefore']);
     }
     const honeycomb = honeycombOf(input, constants, assume);
     const { honeycombDensity, honeycombHeatCapacity } = honeycomb;

@@ -1,10 +1,10 @@
-import { cases, defineCalculation, formula, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { density, fraction, length, mass, massFraction, ratio, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dilutionBalance, dilutionPractice } from '../sources.js';
 import { eventsUntil, fuelInOil, settledFuelInOil } from './kernel.js';
 
-export const oilDilutionCalculation = defineCalculation({
+export const oilDilutionCalculation = wf.defineCalculation({
   id: 'oil-dilution',
   version: '1.0.0',
   subject: 'regeneration',
@@ -13,7 +13,7 @@ export const oilDilutionCalculation = defineCalculation({
   keywords: ['oil dilution', 'post-injection', 'late injection', 'rising oil level', 'oil change', 'DPF', 'regen'],
   method: 'mass balance of the fuel in the oil from regeneration to regeneration',
   inputs: {
-    oilVolume: quantity(volume, {
+    oilVolume: wf.quantity(volume, {
       symbol: 'V_o',
       label: 'Oil filling',
       range: '0 < x <= 100 L',
@@ -21,14 +21,14 @@ export const oilDilutionCalculation = defineCalculation({
       example: '11 L',
       units: ['L', 'qt_US'],
     }),
-    oilDensity: quantity(density, {
+    oilDensity: wf.quantity(density, {
       symbol: '\\rho_o',
       label: 'Density of the oil',
       range: '0.7 <= x <= 1 kg/L',
       default: ['0.85 kg/L', 'usual engine oil, from memory'],
       units: ['kg/L', 'kg/m3'],
     }),
-    fuelMassPerEvent: quantity(mass, {
+    fuelMassPerEvent: wf.quantity(mass, {
       symbol: 'm_i',
       label: 'Fuel injected late in one regeneration',
       range: '0 g <= x <= 20 kg',
@@ -36,7 +36,7 @@ export const oilDilutionCalculation = defineCalculation({
       example: '400 g',
       units: ['g', 'kg'],
     }),
-    shareToOil: quantity(fraction, {
+    shareToOil: wf.quantity(fraction, {
       symbol: 'f_o',
       label: 'Share of that fuel that gets into the oil',
       description: 'Late injection in the cylinder wets the wall: a few per cent. An injector in the exhaust leaves nothing in the oil.',
@@ -44,7 +44,7 @@ export const oilDilutionCalculation = defineCalculation({
       example: '5 %',
       units: ['%'],
     }),
-    evaporated: quantity(fraction, {
+    evaporated: wf.quantity(fraction, {
       symbol: 'f_e',
       label: 'Share of the fuel in the oil that evaporates before the next regeneration',
       description: 'Hot driving drives fuel out; short trips do not.',
@@ -52,7 +52,7 @@ export const oilDilutionCalculation = defineCalculation({
       example: '10 %',
       units: ['%'],
     }),
-    distanceBetween: quantity(length, {
+    distanceBetween: wf.quantity(length, {
       symbol: 'd',
       label: 'Distance between two regenerations',
       range: '0 < x <= 10000 km',
@@ -64,14 +64,14 @@ export const oilDilutionCalculation = defineCalculation({
       example: '280 km',
       units: ['km', 'mi'],
     }),
-    distanceSinceChange: quantity(length, {
+    distanceSinceChange: wf.quantity(length, {
       symbol: 's',
       label: 'Distance since the oil change',
       range: '0 <= x <= 200000 km',
       example: '9000 km',
       units: ['km', 'mi'],
     }),
-    dilutionLimit: quantity(massFraction, {
+    dilutionLimit: wf.quantity(massFraction, {
       symbol: 'w_{max}',
       label: 'Fuel content at which the oil is changed (limit)',
       range: '0.5 <= x <= 20 %',
@@ -80,37 +80,37 @@ export const oilDilutionCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    events: quantityOutput(ratio, { symbol: 'n', label: 'Regenerations since the oil change', digits: 4, units: ['1'] }),
-    eventFuel: quantityOutput(mass, {
+    events: wf.quantityOutput(ratio, { symbol: 'n', label: 'Regenerations since the oil change', digits: 4, units: ['1'] }),
+    eventFuel: wf.quantityOutput(mass, {
       symbol: 'm_1',
       label: 'Fuel that one regeneration leaves in the oil',
       digits: 3,
       units: ['g', 'kg'],
     }),
-    oilMass: quantityOutput(mass, { symbol: 'm_o', label: 'Mass of the oil', digits: 4, units: ['kg', 'g'] }),
-    settledMass: optional(
-      quantityOutput(mass, { symbol: 'm_\\infty', label: 'Fuel that is never exceeded', digits: 3, units: ['g', 'kg'] }),
+    oilMass: wf.quantityOutput(mass, { symbol: 'm_o', label: 'Mass of the oil', digits: 4, units: ['kg', 'g'] }),
+    settledMass: wf.optional(
+      wf.quantityOutput(mass, { symbol: 'm_\\infty', label: 'Fuel that is never exceeded', digits: 3, units: ['g', 'kg'] }),
     ),
-    limitMass: quantityOutput(mass, { symbol: 'm_{max}', label: 'Fuel in the oil at the limit', digits: 3, units: ['g', 'kg'] }),
-    eventsToLimit: optional(
-      quantityOutput(ratio, { symbol: 'n_{max}', label: 'Regenerations from oil change to limit', digits: 4, units: ['1'] }),
+    limitMass: wf.quantityOutput(mass, { symbol: 'm_{max}', label: 'Fuel in the oil at the limit', digits: 3, units: ['g', 'kg'] }),
+    eventsToLimit: wf.optional(
+      wf.quantityOutput(ratio, { symbol: 'n_{max}', label: 'Regenerations from oil change to limit', digits: 4, units: ['1'] }),
     ),
-    fuelMass: quantityOutput(mass, { symbol: 'm_f', label: 'Fuel in the oil now', digits: 3, units: ['g', 'kg'] }),
+    fuelMass: wf.quantityOutput(mass, { symbol: 'm_f', label: 'Fuel in the oil now', digits: 3, units: ['g', 'kg'] }),
   },
   outputs: {
-    content: quantityOutput(massFraction, { symbol: 'w', label: 'Fuel content of the oil now', digits: 3, units: ['%'] }),
-    settledContent: optional(
-      quantityOutput(massFraction, { symbol: 'w_\\infty', label: 'Fuel content at which the oil settles', digits: 3, units: ['%'] }),
+    content: wf.quantityOutput(massFraction, { symbol: 'w', label: 'Fuel content of the oil now', digits: 3, units: ['%'] }),
+    settledContent: wf.optional(
+      wf.quantityOutput(massFraction, { symbol: 'w_\\infty', label: 'Fuel content at which the oil settles', digits: 3, units: ['%'] }),
     ),
-    distanceToLimit: optional(
-      quantityOutput(length, {
+    distanceToLimit: wf.optional(
+      wf.quantityOutput(length, {
         symbol: 's_{max}',
         label: 'Distance from now until the fuel calls for an oil change',
         digits: 3,
         units: ['km', 'mi'],
       }),
     ),
-    levelRise: quantityOutput(volume, {
+    levelRise: wf.quantityOutput(volume, {
       symbol: '\\Delta V',
       label: 'Added to the oil filling by the fuel',
       digits: 3,
@@ -119,10 +119,10 @@ export const oilDilutionCalculation = defineCalculation({
   },
   answer: 'content',
   steps: [
-    formula('events', 'distanceSinceChange / distanceBetween'),
-    formula('eventFuel', 'fuelMassPerEvent * shareToOil'),
-    formula('oilMass', 'oilVolume * oilDensity'),
-    cases(
+    wf.formula('events', 'distanceSinceChange / distanceBetween'),
+    wf.formula('eventFuel', 'fuelMassPerEvent * shareToOil'),
+    wf.formula('oilMass', 'oilVolume * oilDensity'),
+    wf.cases(
       'fuelMass',
       {
         'evaporated == 0': 'eventFuel * events',
@@ -131,11 +131,11 @@ export const oilDilutionCalculation = defineCalculation({
       },
       dilutionBalance,
     ),
-    formula('content', 'fuelMass / (fuelMass + oilMass)', dilutionBalance),
-    formula('settledMass', 'eventFuel / evaporated', dilutionBalance, undefined, 'After very many regenerations.'),
-    formula('settledContent', 'settledMass / (settledMass + oilMass)', dilutionBalance),
-    formula('limitMass', 'oilMass * dilutionLimit / (1 - dilutionLimit)', dilutionBalance),
-    cases(
+    wf.formula('content', 'fuelMass / (fuelMass + oilMass)', dilutionBalance),
+    wf.formula('settledMass', 'eventFuel / evaporated', dilutionBalance, undefined, 'After very many regenerations.'),
+    wf.formula('settledContent', 'settledMass / (settledMass + oilMass)', dilutionBalance),
+    wf.formula('limitMass', 'oilMass * dilutionLimit / (1 - dilutionLimit)', dilutionBalance),
+    wf.cases(
       'eventsToLimit',
       {
         'evaporated == 0 or evaporated == 1': 'limitMass / eventFuel',
@@ -143,8 +143,8 @@ export const oilDilutionCalculation = defineCalculation({
       },
       dilutionBalance,
     ),
-    formula('distanceToLimit', 'max(0, eventsToLimit * distanceBetween - distanceSinceChange)', dilutionBalance),
-    formula('levelRise', 'fuelMass / oilDensity', undefined, undefined, 'With the density of the oil.'),
+    wf.formula('distanceToLimit', 'max(0, eventsToLimit * distanceBetween - distanceSinceChange)', dilutionBalance),
+    wf.formula('levelRise', 'fuelMass / oilDensity', undefined, undefined, 'With the density of the oil.'),
   ],
   assumptions: {
     even_intervals: 'Regenerations come at even distances, each leaves the same amount of fuel, and burnt oil is topped up.',

@@ -1,20 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  constant,
-  countOutput,
-  defineCalculation,
-  formula,
-  isRefusal,
-  known,
-  noSolution,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-  rows,
-  tableOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { massConcentration, massFlow, temperature, time } from '@wallflow/units';
 import { kineticsInputs } from '../../soot/oxidation/inputs.js';
 import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
@@ -51,7 +35,7 @@ const gridSizes = { coarse: 4, usual: 7 } as const;
 const { sootLoad: _, ...filter } = filterInputs;
 
 const load = (symbol: string, label: string, example: string) =>
-  quantity(massConcentration, {
+  wf.quantity(massConcentration, {
     symbol,
     label,
     range: '0.1 <= x <= 20 g/L',
@@ -60,7 +44,7 @@ const load = (symbol: string, label: string, example: string) =>
     units: ['g/L', 'kg/m3'],
   });
 const flow = (symbol: string, label: string, example: string) =>
-  quantity(massFlow, {
+  wf.quantity(massFlow, {
     symbol,
     label,
     range: '5 <= x <= 3000 kg/h',
@@ -69,7 +53,7 @@ const flow = (symbol: string, label: string, example: string) =>
     units: ['kg/h', 'g/s'],
   });
 
-export const peakTemperatureMapCalculation = defineCalculation({
+export const peakTemperatureMapCalculation = wf.defineCalculation({
   id: 'peak-temperature-map',
   version: '1.0.0',
   subject: 'regeneration',
@@ -80,12 +64,12 @@ export const peakTemperatureMapCalculation = defineCalculation({
   inputs: {
     ...filter,
     ...channelInputs,
-    drop: choice({
+    drop: wf.choice({
       label: 'Flow that is varied',
       options: { 'regeneration-flow': 'flow of the regeneration, burning on steadily', 'idle-flow': 'flow after a drop to idle' },
       default: ['idle-flow', 'the dangerous case'],
     }),
-    ...relevantWhen('drop', 'idle-flow', { exhaustMassFlow: massFlowInput, ...dropInputs }),
+    ...wf.relevantWhen('drop', 'idle-flow', { exhaustMassFlow: massFlowInput, ...dropInputs }),
     startTemperature: startTemperatureInput,
     gasTemperature: gasTemperatureInput,
     oxygen: oxygenInput,
@@ -97,7 +81,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
     mostLoad: load("m'_2", 'Highest soot load', '7 g/L'),
     leastFlow: flow('\\dot m_1', 'Lowest flow', '60 kg/h'),
     mostFlow: flow('\\dot m_2', 'Highest flow', '300 kg/h'),
-    grid: choice({
+    grid: wf.choice({
       label: 'Size of the map',
       options: { coarse: '4 by 4 points', usual: '7 by 7 points' },
       default: ['usual', 'fine enough to draw'],
@@ -107,9 +91,14 @@ export const peakTemperatureMapCalculation = defineCalculation({
     ...honeycombIntermediates,
     ...channelIntermediates,
     heatOfCombustion: heatOfCombustionOutput,
-    hottestFeed: quantityOutput(temperature, { symbol: 'T_h', label: 'Highest temperature of gas or start', digits: 4, units: ['degC'] }),
-    gridPoints: countOutput({ symbol: 'n', label: 'Points each way' }),
-    damageTemperature: quantityOutput(temperature, {
+    hottestFeed: wf.quantityOutput(temperature, {
+      symbol: 'T_h',
+      label: 'Highest temperature of gas or start',
+      digits: 4,
+      units: ['degC'],
+    }),
+    gridPoints: wf.countOutput({ symbol: 'n', label: 'Points each way' }),
+    damageTemperature: wf.quantityOutput(temperature, {
       symbol: 'T_d',
       label: 'Temperature that damages the material',
       digits: 4,
@@ -117,15 +106,20 @@ export const peakTemperatureMapCalculation = defineCalculation({
     }),
   },
   outputs: {
-    hottest: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Hottest point of the map', digits: 4, units: ['degC', 'K', 'degF'] }),
-    map: tableOutput({
+    hottest: wf.quantityOutput(temperature, {
+      symbol: 'T_{max}',
+      label: 'Hottest point of the map',
+      digits: 4,
+      units: ['degC', 'K', 'degF'],
+    }),
+    map: wf.tableOutput({
       label: 'Peak temperature',
       columns: {
-        load: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load', digits: 4, units: ['g/L'] }),
-        flow: quantityOutput(massFlow, { symbol: '\\dot m', label: 'Flow', digits: 4, units: ['kg/h'] }),
-        peak: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Peak temperature', digits: 4, units: ['degC'] }),
-        adiabatic: quantityOutput(temperature, { symbol: 'T_{ad}', label: 'Adiabatic estimate', digits: 4, units: ['degC'] }),
-        judgement: choiceOutput({
+        load: wf.quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load', digits: 4, units: ['g/L'] }),
+        flow: wf.quantityOutput(massFlow, { symbol: '\\dot m', label: 'Flow', digits: 4, units: ['kg/h'] }),
+        peak: wf.quantityOutput(temperature, { symbol: 'T_{max}', label: 'Peak temperature', digits: 4, units: ['degC'] }),
+        adiabatic: wf.quantityOutput(temperature, { symbol: 'T_{ad}', label: 'Adiabatic estimate', digits: 4, units: ['degC'] }),
+        judgement: wf.choiceOutput({
           label: 'What the material does',
           options: { borne: 'withstood', ash: 'ash attacks from 800 °C', damage: 'damaged' },
         }),
@@ -135,26 +129,26 @@ export const peakTemperatureMapCalculation = defineCalculation({
   constants: {
     ...simulationConstants,
     ...channelConstants,
-    siliconCarbideDamage: constant(temperature, '1100 °C', {
+    siliconCarbideDamage: wf.constant(temperature, '1100 °C', {
       symbol: 'T_{SiC}',
       label: 'Silicon carbide: damaged from',
       source: ashReview2019,
     }),
-    cordieriteDamage: constant(temperature, '900 °C', { symbol: 'T_{Co}', label: 'Cordierite: damaged from', source: ashReview2019 }),
+    cordieriteDamage: wf.constant(temperature, '900 °C', { symbol: 'T_{Co}', label: 'Cordierite: damaged from', source: ashReview2019 }),
   },
   answer: 'hottest',
   steps: [
     ...honeycombSteps,
     ...channelSteps,
     heatOfCombustionStep,
-    cases('hottestFeed', {
+    wf.cases('hottestFeed', {
       "drop == 'idle-flow'":
         'max(startTemperature, startTemperature + (gasTemperature - startTemperature) * min(1, dropTime / rampDuration), idleTemperature)',
       otherwise: 'max(startTemperature, gasTemperature)',
     }),
-    cases('gridPoints', { "grid == 'coarse'": '4', otherwise: '7' }),
-    cases('damageTemperature', { "substrate == 'silicon-carbide'": 'siliconCarbideDamage', otherwise: 'cordieriteDamage' }),
-    rows(
+    wf.cases('gridPoints', { "grid == 'coarse'": '4', otherwise: '7' }),
+    wf.cases('damageTemperature', { "substrate == 'silicon-carbide'": 'siliconCarbideDamage', otherwise: 'cordieriteDamage' }),
+    wf.rows(
       'map',
       {
         load: 'min(leastLoad, mostLoad) + abs(mostLoad - leastLoad) * floor((row - 1) / gridPoints) / (gridPoints - 1)',
@@ -165,7 +159,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
       undefined,
       'The peak of every pair is simulated along the filter in 12 cells, until 10 min after the ramp or the drop. With a drop, the flow falls when the gas has just become hot.',
     ),
-    formula(
+    wf.formula(
       'hottest',
       'max(map.peak)',
       undefined,
@@ -194,9 +188,9 @@ export const peakTemperatureMapCalculation = defineCalculation({
     const loads = spaced(Math.min(input.leastLoad, input.mostLoad), Math.max(input.leastLoad, input.mostLoad), gridSizes[input.grid]);
     const flows = spaced(Math.min(input.leastFlow, input.mostFlow), Math.max(input.leastFlow, input.mostFlow), gridSizes[input.grid]);
     const dropping = input.drop === 'idle-flow';
-    const duration = timeAfter + (dropping ? known(input.dropTime) : input.rampDuration);
+    const duration = timeAfter + (dropping ? wf.known(input.dropTime) : input.rampDuration);
     const channels = channelsOf(input, context.constants);
-    if (isRefusal(channels)) return channels;
+    if (wf.isRefusal(channels)) return channels;
     const run = {
       ...input,
       duration: time.si(duration),
@@ -206,7 +200,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
       idleMassFlow: input.leastFlow,
     };
     const prepared = prepareRun(run, channels.channels, mapCells, context);
-    if (isRefusal(prepared)) return prepared;
+    if (wf.isRefusal(prepared)) return prepared;
     const points = peakTemperatureMap(loads, flows, (atLoad, atFlow) => ({
       ...prepared,
       soot: new Float64Array(mapCells).fill(atLoad),
@@ -234,7 +228,7 @@ export const peakTemperatureMapCalculation = defineCalculation({
             },
           ],
     );
-    if (map.length < points.length) return noSolution('a run of the map took too many steps; take a lower conductivity');
+    if (map.length < points.length) return wf.noSolution('a run of the map took too many steps; take a lower conductivity');
     return {
       ...channels.shown,
       honeycombDensity: bed.bulkDensity,

@@ -1,18 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  constant,
-  countOutput,
-  defineCalculation,
-  formula,
-  optional,
-  quantityOutput,
-  solved,
-  statement,
-  tableOutput,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   differentialPressure,
   fraction,
@@ -57,12 +43,12 @@ import { fuelLevelRow, sootRows } from './soot-rows.js';
 const celsius = 273.15;
 const practiceLimit = { source: permissionPractice };
 const outer = { source: outerBoundPractice };
-const load = (symbol: string, label: string, digits = 3) => quantityOutput(massConcentration, { symbol, label, digits, units: ['g/L'] });
+const load = (symbol: string, label: string, digits = 3) => wf.quantityOutput(massConcentration, { symbol, label, digits, units: ['g/L'] });
 const band = (symbol: string, label: string, value: number) =>
-  constant(massConcentration, value, { symbol, label, source: loadBandPractice });
+  wf.constant(massConcentration, value, { symbol, label, source: loadBandPractice });
 /** The end of a band: a share of the maker's limit, or that of the material. */
 const bandEnd = <const Key extends string>(gives: Key, share: number, hard: string, soft: string) =>
-  cases(
+  wf.cases(
     gives,
     {
       'known(makerMaximumSootLoad) and makerMaximumSootLoad <= outerLoad': `${share} * makerMaximumSootLoad`,
@@ -73,50 +59,54 @@ const bandEnd = <const Key extends string>(gives: Key, share: number, hard: stri
   );
 
 const constants = {
-  leastShare: constant(fraction, 0.3, { symbol: 'f_{min}', label: 'Least share of the load limit', ...practiceLimit }),
-  sensorZero: constant(differentialPressure, 200, {
+  leastShare: wf.constant(fraction, 0.3, { symbol: 'f_{min}', label: 'Least share of the load limit', ...practiceLimit }),
+  sensorZero: wf.constant(differentialPressure, 200, {
     symbol: '\\Delta p_{0,max}',
     label: 'Zero error of the sensor that is accepted',
     source: sensorPractice,
   }),
-  sensorSpread: constant(temperatureDifference, 10, { symbol: '\\Delta T_{s,max}', label: 'Largest sensor spread', ...practiceLimit }),
-  coolantLeast: constant(temperature, 75 + celsius, { symbol: 'T_{c,min}', label: 'Least coolant temperature', ...practiceLimit }),
-  coolantMost: constant(temperature, 100 + celsius, { symbol: 'T_{c,max}', label: 'Coolant temperature to stay below', ...practiceLimit }),
-  oilLeast: constant(temperature, 60 + celsius, { symbol: 'T_{o,min}', label: 'Least oil temperature', ...practiceLimit }),
-  oilMost: constant(temperature, 115 + celsius, { symbol: 'T_{o,max}', label: 'Highest oil temperature', ...practiceLimit }),
-  fuelInOilMost: constant(fraction, 0.04, { symbol: 'w_{f,max}', label: 'Fuel content of the oil to stay below', ...practiceLimit }),
-  fuelLevelLeast: constant(fraction, 0.25, { symbol: 'L_{f,min}', label: 'Least fuel level', ...practiceLimit }),
-  restVoltage: constant(voltage, 12.4, { symbol: 'U_{0,min}', label: 'Least voltage at rest of a 12 V system', ...practiceLimit }),
-  runningVoltage: constant(voltage, 13.5, { symbol: 'U_{r,min}', label: 'Least voltage running of a 12 V system', ...practiceLimit }),
-  outerSensorZero: constant(differentialPressure, 1000, { symbol: '\\Delta p_{0,o}', label: 'Outer bound: zero error', ...outer }),
-  outerCoolantLeast: constant(temperature, 60 + celsius, {
+  sensorSpread: wf.constant(temperatureDifference, 10, { symbol: '\\Delta T_{s,max}', label: 'Largest sensor spread', ...practiceLimit }),
+  coolantLeast: wf.constant(temperature, 75 + celsius, { symbol: 'T_{c,min}', label: 'Least coolant temperature', ...practiceLimit }),
+  coolantMost: wf.constant(temperature, 100 + celsius, {
+    symbol: 'T_{c,max}',
+    label: 'Coolant temperature to stay below',
+    ...practiceLimit,
+  }),
+  oilLeast: wf.constant(temperature, 60 + celsius, { symbol: 'T_{o,min}', label: 'Least oil temperature', ...practiceLimit }),
+  oilMost: wf.constant(temperature, 115 + celsius, { symbol: 'T_{o,max}', label: 'Highest oil temperature', ...practiceLimit }),
+  fuelInOilMost: wf.constant(fraction, 0.04, { symbol: 'w_{f,max}', label: 'Fuel content of the oil to stay below', ...practiceLimit }),
+  fuelLevelLeast: wf.constant(fraction, 0.25, { symbol: 'L_{f,min}', label: 'Least fuel level', ...practiceLimit }),
+  restVoltage: wf.constant(voltage, 12.4, { symbol: 'U_{0,min}', label: 'Least voltage at rest of a 12 V system', ...practiceLimit }),
+  runningVoltage: wf.constant(voltage, 13.5, { symbol: 'U_{r,min}', label: 'Least voltage running of a 12 V system', ...practiceLimit }),
+  outerSensorZero: wf.constant(differentialPressure, 1000, { symbol: '\\Delta p_{0,o}', label: 'Outer bound: zero error', ...outer }),
+  outerCoolantLeast: wf.constant(temperature, 60 + celsius, {
     symbol: 'T_{c,o1}',
     label: 'Outer bound: lowest coolant temperature',
     ...outer,
   }),
-  outerCoolantMost: constant(temperature, 110 + celsius, {
+  outerCoolantMost: wf.constant(temperature, 110 + celsius, {
     symbol: 'T_{c,o2}',
     label: 'Outer bound: highest coolant temperature',
     ...outer,
   }),
-  outerOilLeast: constant(temperature, 40 + celsius, { symbol: 'T_{o,o1}', label: 'Outer bound: lowest oil temperature', ...outer }),
-  outerOilMost: constant(temperature, 130 + celsius, { symbol: 'T_{o,o2}', label: 'Outer bound: highest oil temperature', ...outer }),
-  outerFuelInOil: constant(fraction, 0.07, { symbol: 'w_{f,o}', label: 'Outer bound: fuel content of the oil', ...outer }),
-  outerFuelLevel: constant(fraction, 0.1, { symbol: 'L_{f,o}', label: 'Outer bound: fuel level', ...outer }),
-  outerRestVoltage: constant(voltage, 12, { symbol: 'U_{0,o}', label: 'Outer bound: voltage at rest of a 12 V system', ...outer }),
-  outerRunningVoltage: constant(voltage, 12.8, { symbol: 'U_{r,o}', label: 'Outer bound: voltage running of a 12 V system', ...outer }),
-  outerClearance: constant(length, 1, { symbol: 'd_o', label: 'Outer bound: distance to anything that burns', source: freeJet }),
-  burnTemperature: constant(temperature, 600 + celsius, {
+  outerOilLeast: wf.constant(temperature, 40 + celsius, { symbol: 'T_{o,o1}', label: 'Outer bound: lowest oil temperature', ...outer }),
+  outerOilMost: wf.constant(temperature, 130 + celsius, { symbol: 'T_{o,o2}', label: 'Outer bound: highest oil temperature', ...outer }),
+  outerFuelInOil: wf.constant(fraction, 0.07, { symbol: 'w_{f,o}', label: 'Outer bound: fuel content of the oil', ...outer }),
+  outerFuelLevel: wf.constant(fraction, 0.1, { symbol: 'L_{f,o}', label: 'Outer bound: fuel level', ...outer }),
+  outerRestVoltage: wf.constant(voltage, 12, { symbol: 'U_{0,o}', label: 'Outer bound: voltage at rest of a 12 V system', ...outer }),
+  outerRunningVoltage: wf.constant(voltage, 12.8, { symbol: 'U_{r,o}', label: 'Outer bound: voltage running of a 12 V system', ...outer }),
+  outerClearance: wf.constant(length, 1, { symbol: 'd_o', label: 'Outer bound: distance to anything that burns', source: freeJet }),
+  burnTemperature: wf.constant(temperature, 600 + celsius, {
     symbol: 'T_1',
     label: 'Outer bound of the load: temperature at the start',
     ...outer,
   }),
-  damageTemperature: constant(temperature, 900 + celsius, {
+  damageTemperature: wf.constant(temperature, 900 + celsius, {
     symbol: 'T_2',
     label: 'Outer bound of the load: temperature that damages a filter with ash in it',
     source: ashReview2019,
   }),
-  keptShare: constant(fraction, 0.75, {
+  keptShare: wf.constant(fraction, 0.75, {
     symbol: 'f_k',
     label: 'Outer bound of the load: share of the heat that stays in the filter',
     source: triana2005,
@@ -132,11 +122,18 @@ const constants = {
   cordieriteDue: band("m'_{Co,2}", 'Cordierite: regeneration due up to', cordieriteBands.due),
   cordieriteService: band("m'_{Co,3}", 'Cordierite: load limit', cordieriteBands.service),
   cordieriteHigh: band("m'_{Co,4}", 'Cordierite: high up to', cordieriteBands.high),
-  clearanceLeast: constant(length, 2, { symbol: 'd_{min}', label: 'Least distance to anything that burns', ...practiceLimit }),
+  clearanceLeast: wf.constant(length, 2, { symbol: 'd_{min}', label: 'Least distance to anything that burns', ...practiceLimit }),
 };
 
 const counted = <const Key extends string>(gives: Key) =>
-  solved(gives, 'passed + refusals + unknowns = count(conditions.result)', {}, undefined, undefined, 'Counted in the table of conditions.');
+  wf.solved(
+    gives,
+    'passed + refusals + unknowns = count(conditions.result)',
+    {},
+    undefined,
+    undefined,
+    'Counted in the table of conditions.',
+  );
 
 /** Attempts in a row, this one included. */
 const attempts = { usual: 2, outer: 3 };
@@ -146,7 +143,7 @@ const startWords =
 
 const results = { pass: 'pass', refuse: 'refuse', unknown: 'not checked' };
 
-export const regenerationPermissionCalculation = defineCalculation({
+export const regenerationPermissionCalculation = wf.defineCalculation({
   id: 'regeneration-permission',
   version: '1.0.0',
   subject: 'regeneration',
@@ -189,12 +186,12 @@ export const regenerationPermissionCalculation = defineCalculation({
     powerTakeOff: false,
   },
   intermediates: {
-    readingUncertainty: optional(load("u(m'_s)", 'Uncertainty of the load from the readings, as used', 2)),
-    enteredUpper: optional(load("m'_u", 'Upper end of the soot load entered')),
-    readingUpper: optional(load("m'_s", 'Upper end of the soot load from the readings')),
-    countedLoad: optional(load("m'_c", 'Soot load that counts')),
-    countedUncertainty: optional(load("u(m'_c)", 'Uncertainty of the soot load that counts', 2)),
-    heatPerVolume: quantityOutput(volumetricHeatCapacity, {
+    readingUncertainty: wf.optional(load("u(m'_s)", 'Uncertainty of the load from the readings, as used', 2)),
+    enteredUpper: wf.optional(load("m'_u", 'Upper end of the soot load entered')),
+    readingUpper: wf.optional(load("m'_s", 'Upper end of the soot load from the readings')),
+    countedLoad: wf.optional(load("m'_c", 'Soot load that counts')),
+    countedUncertainty: wf.optional(load("u(m'_c)", 'Uncertainty of the soot load that counts', 2)),
+    heatPerVolume: wf.quantityOutput(volumetricHeatCapacity, {
       symbol: 's',
       label: 'Heat capacity of the filter per volume',
       digits: 4,
@@ -206,9 +203,9 @@ export const regenerationPermissionCalculation = defineCalculation({
     loadLimit: load("m'_3", 'Load limit for a forced regeneration'),
     highEnd: load("m'_4", 'High up to; above it too high to heat'),
     highestLoad: load("m'_{max}", 'Highest soot load to start with'),
-    loadMargin: optional(load("\\Delta m'", 'Room below the highest load (negative if above)')),
-    worstLoad: optional(load("m'_w", 'Soot load at the upper end of the estimate')),
-    loadBand: choiceOutput({
+    loadMargin: wf.optional(load("\\Delta m'", 'Room below the highest load (negative if above)')),
+    worstLoad: wf.optional(load("m'_w", 'Soot load at the upper end of the estimate')),
+    loadBand: wf.choiceOutput({
       label: 'Load band, at the upper end of the estimate',
       options: {
         normal: 'normal: nothing to burn',
@@ -221,58 +218,58 @@ export const regenerationPermissionCalculation = defineCalculation({
     }),
   },
   outputs: {
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: { permitted: 'permitted', refused: 'refused', unknown: 'not permitted yet: not everything was checked' },
     }),
-    refusedBy: optional(
-      textOutput({ label: 'Refused by', description: 'Each condition that refuses, what was found and what it must be.' }),
+    refusedBy: wf.optional(
+      wf.textOutput({ label: 'Refused by', description: 'Each condition that refuses, what was found and what it must be.' }),
     ),
-    notKnown: optional(
-      textOutput({ label: 'Not checked, so treated as failed', description: 'Each condition without an answer, and what it must be.' }),
+    notKnown: wf.optional(
+      wf.textOutput({ label: 'Not checked, so treated as failed', description: 'Each condition without an answer, and what it must be.' }),
     ),
-    next: textOutput({ label: 'Do this next' }),
-    conditions: tableOutput({
+    next: wf.textOutput({ label: 'Do this next' }),
+    conditions: wf.tableOutput({
       label: 'Conditions',
       columns: {
-        condition: textOutput({ label: 'Condition' }),
-        result: choiceOutput({ label: 'Result', options: results }),
-        measured: optional(textOutput({ label: 'Found' })),
-        limit: textOutput({ label: 'Limit' }),
-        margin: optional(textOutput({ label: 'Margin' })),
-        reason: textOutput({ label: 'Why it matters' }),
-        basis: textOutput({ label: 'Basis of the limit' }),
-        action: optional(textOutput({ label: 'What to do' })),
+        condition: wf.textOutput({ label: 'Condition' }),
+        result: wf.choiceOutput({ label: 'Result', options: results }),
+        measured: wf.optional(wf.textOutput({ label: 'Found' })),
+        limit: wf.textOutput({ label: 'Limit' }),
+        margin: wf.optional(wf.textOutput({ label: 'Margin' })),
+        reason: wf.textOutput({ label: 'Why it matters' }),
+        basis: wf.textOutput({ label: 'Basis of the limit' }),
+        action: wf.optional(wf.textOutput({ label: 'What to do' })),
       },
     }),
-    passed: countOutput({ symbol: 'n_p', label: 'Conditions that pass' }),
-    refusals: countOutput({ symbol: 'n_r', label: 'Conditions that refuse' }),
-    unknowns: countOutput({ symbol: 'n_u', label: 'Conditions not checked' }),
+    passed: wf.countOutput({ symbol: 'n_p', label: 'Conditions that pass' }),
+    refusals: wf.countOutput({ symbol: 'n_r', label: 'Conditions that refuse' }),
+    unknowns: wf.countOutput({ symbol: 'n_u', label: 'Conditions not checked' }),
   },
   constants,
   answer: 'verdict',
   steps: [
-    cases('readingUncertainty', {
+    wf.cases('readingUncertainty', {
       'known(measuredSootLoadUncertainty)': 'measuredSootLoadUncertainty',
       'known(measuredSootLoad)': 'sootLoadUncertainty',
     }),
-    formula('enteredUpper', 'sootLoad + sootLoadUncertainty'),
-    formula('readingUpper', 'measuredSootLoad + readingUncertainty'),
-    cases(
+    wf.formula('enteredUpper', 'sootLoad + sootLoadUncertainty'),
+    wf.formula('readingUpper', 'measuredSootLoad + readingUncertainty'),
+    wf.cases(
       'countedLoad',
       { 'readingUpper > enteredUpper': 'measuredSootLoad', 'known(sootLoad)': 'sootLoad', otherwise: 'measuredSootLoad' },
       permissionPractice,
     ),
-    cases('countedUncertainty', {
+    wf.cases('countedUncertainty', {
       'readingUpper > enteredUpper': 'readingUncertainty',
       'known(sootLoad)': 'sootLoadUncertainty',
       otherwise: 'readingUncertainty',
     }),
-    cases('heatPerVolume', {
+    wf.cases('heatPerVolume', {
       "substrate == 'silicon-carbide'": 'siliconCarbideDensity * siliconCarbideHeat',
       otherwise: 'cordieriteDensity * cordieriteHeat',
     }),
-    formula(
+    wf.formula(
       'outerLoad',
       '(damageTemperature - burnTemperature) * heatPerVolume * carbonMolarMass / (keptShare * heatToDioxide)',
       triana2005,
@@ -283,13 +280,13 @@ export const regenerationPermissionCalculation = defineCalculation({
     bandEnd('dueEnd', 0.75, 'siliconCarbideDue', 'cordieriteDue'),
     bandEnd('loadLimit', 1, 'siliconCarbideService', 'cordieriteService'),
     bandEnd('highEnd', 1.1, 'siliconCarbideHigh', 'cordieriteHigh'),
-    cases('highestLoad', {
+    wf.cases('highestLoad', {
       'known(countedUncertainty)': 'max(0, loadLimit - countedUncertainty)',
       otherwise: 'max(0, loadLimit - sootLoadUncertainty)',
     }),
-    formula('loadMargin', 'highestLoad - countedLoad'),
-    formula('worstLoad', 'countedLoad + countedUncertainty'),
-    verdict(
+    wf.formula('loadMargin', 'highestLoad - countedLoad'),
+    wf.formula('worstLoad', 'countedLoad + countedUncertainty'),
+    wf.verdict(
       'loadBand',
       {
         unknown: 'not known(worstLoad)',
@@ -301,11 +298,11 @@ export const regenerationPermissionCalculation = defineCalculation({
       },
       loadBandPractice,
     ),
-    statement('conditions', 'Every condition is compared with its limit; what was not checked is not a pass.', permissionPractice),
+    wf.statement('conditions', 'Every condition is compared with its limit; what was not checked is not a pass.', permissionPractice),
     counted('passed'),
     counted('refusals'),
     counted('unknowns'),
-    verdict('verdict', { refused: 'refusals > 0', permitted: 'unknowns == 0', unknown: 'otherwise' }, permissionPractice),
+    wf.verdict('verdict', { refused: 'refusals > 0', permitted: 'unknowns == 0', unknown: 'otherwise' }, permissionPractice),
   ],
   assumptions: {
     estimate_can_be_wrong: 'The soot load may be wrong by its uncertainty; the upper end decides.',

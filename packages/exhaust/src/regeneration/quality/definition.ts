@@ -1,22 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  countOutput,
-  defineCalculation,
-  formula,
-  fromTable,
-  isRefusal,
-  list,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  statement,
-  tableOutput,
-  together,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, mass, moleFraction, ratio, reactionRate, temperature, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { chosenKinetics, kineticsConstants, kineticsInputs, kineticsOptions } from '../../soot/oxidation/inputs.js';
@@ -30,8 +12,8 @@ import { qualityPractice } from '../sources.js';
 import { burnExponent, intervalsOf, timeAbove } from './kernel.js';
 
 const line = {
-  time: quantity(time, { symbol: 't', label: 'Time', range: '0 s <= x <= 24 h', example: '0 min', units: ['min', 's'] }),
-  temperature: quantity(temperature, {
+  time: wf.quantity(time, { symbol: 't', label: 'Time', range: '0 s <= x <= 24 h', example: '0 min', units: ['min', 's'] }),
+  temperature: wf.quantity(temperature, {
     symbol: 'T',
     label: 'Temperature before or in the filter',
     range: '-60 <= x <= 1500 °C',
@@ -57,14 +39,14 @@ const bothKinds = ['bai-2016', 'uncoated-2008'] as const;
 /** A longer log is not shown line by line. */
 const mostShown = 100;
 const longLog = (gives: string) =>
-  statement(gives, 'The log is too long to show line by line: worked out from each of its lines in the same way.');
+  wf.statement(gives, 'The log is too long to show line by line: worked out from each of its lines in the same way.');
 const integral = 'The rate at the temperature of each moment, summed over the log by Simpson’s rule.';
-const rate = (symbol: string, label: string) => quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/min', '1/s'] });
+const rate = (symbol: string, label: string) => wf.quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/min', '1/s'] });
 
 /** Hotter than a normal regeneration, K. */
 const tooHot = 1073.15;
 
-export const regenerationQualityCalculation = defineCalculation({
+export const regenerationQualityCalculation = wf.defineCalculation({
   id: 'regeneration-quality',
   version: '1.0.0',
   subject: 'regeneration',
@@ -73,32 +55,32 @@ export const regenerationQualityCalculation = defineCalculation({
   keywords: ['completeness', 'time above temperature', 'interrupted', 'log', 'DPF', 'regen'],
   method: 'time above temperature, expected burn-off by the rate law, measured loss of soot',
   inputs: {
-    log: list(line, { label: 'Log', description: 'Lines in order of time.', min: 2, max: 20_000, example }),
-    threshold: quantity(temperature, {
+    log: wf.list(line, { label: 'Log', description: 'Lines in order of time.', min: 2, max: 20_000, example }),
+    threshold: wf.quantity(temperature, {
       symbol: 'T_{min}',
       label: 'Temperature that counts as hot',
       range: '300 <= x <= 800 °C',
       default: ['550 °C', 'soot burns with oxygen from about 550 °C'],
       units: ['degC', 'K', 'degF'],
     }),
-    wantedTime: quantity(time, {
+    wantedTime: wf.quantity(time, {
       symbol: 't_{min}',
       label: 'Time wanted above that temperature',
       range: '0 s < x <= 2 h',
       default: ['10 min', 'the short end of 10 to 20 min; common practice, no source'],
       units: ['min', 's'],
     }),
-    oxygen: quantity(moleFraction, {
+    oxygen: wf.quantity(moleFraction, {
       symbol: 'x_{O_2}',
       label: 'Oxygen before the filter',
       range: '0 <= x <= 21 %',
       default: ['8 %', 'with injected fuel and the engine at raised idle'],
       units: ['%', '1'],
     }),
-    ...together(
+    ...wf.together(
       {
-        sootBefore: quantity(mass, { symbol: 'm_1', label: 'Soot before', range: '0 g < x <= 5 kg', example: '20 g', units: ['g'] }),
-        sootAfter: quantity(mass, {
+        sootBefore: wf.quantity(mass, { symbol: 'm_1', label: 'Soot before', range: '0 g < x <= 5 kg', example: '20 g', units: ['g'] }),
+        sootAfter: wf.quantity(mass, {
           symbol: 'm_2',
           label: 'Soot after',
           description: 'From the pressure drop, not from the soot counter: a control unit may simply set that to zero.',
@@ -110,7 +92,7 @@ export const regenerationQualityCalculation = defineCalculation({
       { otherwise: { code: 'soot_one_sided', text: 'Only one of the two soot masses was entered: the burn is not proven.' } },
     ),
     ...kineticsInputs,
-    kinetics: choice({
+    kinetics: wf.choice({
       label: 'Kind of filter (sets how fast soot burns)',
       options: { 'not-known': 'not known: both coated and uncoated are counted', ...kineticsOptions },
       default: ['not-known', 'a coating cannot be seen; soot burns several times faster in a coated filter'],
@@ -118,36 +100,36 @@ export const regenerationQualityCalculation = defineCalculation({
   },
   example: { sootBefore: '20 g', sootAfter: '3 g' },
   intermediates: {
-    intervals: optional(
-      tableOutput({
+    intervals: wf.optional(
+      wf.tableOutput({
         label: 'Log, line by line',
         columns: {
-          lineTime: quantityOutput(time, { symbol: 't', label: 'Time of the line', digits: 5, units: ['min', 's'] }),
-          lineTemperature: quantityOutput(temperature, { symbol: 'T', label: 'Temperature of the line', digits: 4, units: ['degC'] }),
-          above: optional(
-            quantityOutput(time, { symbol: '\\Delta t', label: 'Hot since the line before', digits: 4, units: ['min', 's'] }),
+          lineTime: wf.quantityOutput(time, { symbol: 't', label: 'Time of the line', digits: 5, units: ['min', 's'] }),
+          lineTemperature: wf.quantityOutput(temperature, { symbol: 'T', label: 'Temperature of the line', digits: 4, units: ['degC'] }),
+          above: wf.optional(
+            wf.quantityOutput(time, { symbol: '\\Delta t', label: 'Hot since the line before', digits: 4, units: ['min', 's'] }),
           ),
-          soFar: optional(quantityOutput(time, { symbol: 't_\\Sigma', label: 'Hot until here', digits: 4, units: ['min', 's'] })),
-          unbroken: optional(quantityOutput(time, { symbol: 't_u', label: 'Hot without a break', digits: 4, units: ['min', 's'] })),
-          cameBack: optional(countOutput({ symbol: 'n', label: 'Hot again after a break' })),
+          soFar: wf.optional(wf.quantityOutput(time, { symbol: 't_\\Sigma', label: 'Hot until here', digits: 4, units: ['min', 's'] })),
+          unbroken: wf.optional(wf.quantityOutput(time, { symbol: 't_u', label: 'Hot without a break', digits: 4, units: ['min', 's'] })),
+          cameBack: wf.optional(wf.countOutput({ symbol: 'n', label: 'Hot again after a break' })),
         },
       }),
     ),
-    totalTime: quantityOutput(time, {
+    totalTime: wf.quantityOutput(time, {
       symbol: 't_\\Sigma',
       label: 'Time above the temperature that counts',
       digits: 4,
       units: ['min', 's'],
     }),
-    longestTime: quantityOutput(time, { symbol: 't_1', label: 'Longest time without a break', digits: 4, units: ['min', 's'] }),
-    peak: quantityOutput(temperature, { symbol: 'T_{max}', label: 'Highest temperature', digits: 4, units: ['degC'] }),
+    longestTime: wf.quantityOutput(time, { symbol: 't_1', label: 'Longest time without a break', digits: 4, units: ['min', 's'] }),
+    peak: wf.quantityOutput(temperature, { symbol: 'T_{max}', label: 'Highest temperature', digits: 4, units: ['degC'] }),
     lawRate: rate('k_1', 'Rate of burning at the temperature that counts'),
-    uncoatedRate: optional(rate('k_2', 'The same in an uncoated filter')),
-    leastExponent: quantityOutput(ratio, { symbol: 'x_1', label: 'Rate times time over the log, slowest law', digits: 3, units: ['1'] }),
-    mostExponent: quantityOutput(ratio, { symbol: 'x_2', label: 'Rate times time over the log, fastest law', digits: 3, units: ['1'] }),
+    uncoatedRate: wf.optional(rate('k_2', 'The same in an uncoated filter')),
+    leastExponent: wf.quantityOutput(ratio, { symbol: 'x_1', label: 'Rate times time over the log, slowest law', digits: 3, units: ['1'] }),
+    mostExponent: wf.quantityOutput(ratio, { symbol: 'x_2', label: 'Rate times time over the log, fastest law', digits: 3, units: ['1'] }),
   },
   outputs: {
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         complete: 'complete: hot for long enough, and the soot is gone',
@@ -158,34 +140,34 @@ export const regenerationQualityCalculation = defineCalculation({
         doubtful: 'doubtful: hot enough, but hardly any soot burnt; look for ash or a wrong signal',
       },
     }),
-    leastExpected: quantityOutput(fraction, {
+    leastExpected: wf.quantityOutput(fraction, {
       symbol: 'X_1',
       label: 'Burn-off expected from the temperatures, minimum',
       digits: 2,
       units: ['%'],
     }),
-    mostExpected: quantityOutput(fraction, {
+    mostExpected: wf.quantityOutput(fraction, {
       symbol: 'X_2',
       label: 'Burn-off expected from the temperatures, maximum',
       digits: 2,
       units: ['%'],
     }),
-    measuredBurnOff: optional(
-      quantityOutput(fraction, { symbol: 'X_m', label: 'Burn-off from the soot before and after', digits: 3, units: ['%'] }),
+    measuredBurnOff: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'X_m', label: 'Burn-off from the soot before and after', digits: 3, units: ['%'] }),
     ),
-    timeShare: quantityOutput(fraction, {
+    timeShare: wf.quantityOutput(fraction, {
       symbol: 'f_t',
       label: 'Time above the temperature as a share of the time wanted',
       digits: 3,
       units: ['%'],
     }),
-    interruptions: countOutput({ symbol: 'n_i', label: 'Interruptions' }),
+    interruptions: wf.countOutput({ symbol: 'n_i', label: 'Interruptions' }),
   },
   constants: kineticsConstants,
   answer: 'verdict',
   steps: [
-    formula('peak', 'max(log.temperature)'),
-    rows(
+    wf.formula('peak', 'max(log.temperature)'),
+    wf.rows(
       'intervals',
       {
         lineTime: 'log.time',
@@ -204,33 +186,33 @@ export const regenerationQualityCalculation = defineCalculation({
       undefined,
       'The temperature runs straight from line to line.',
     ),
-    cases('totalTime', { 'known(intervals)': 'last(intervals.soFar)', otherwise: longLog('totalTime') }),
-    cases('longestTime', { 'known(intervals)': 'max(intervals.unbroken)', otherwise: longLog('longestTime') }),
-    cases('interruptions', { 'known(intervals)': 'count(intervals.cameBack)', otherwise: longLog('interruptions') }),
-    formula('timeShare', 'totalTime / wantedTime'),
-    cases('lawRate', {
+    wf.cases('totalTime', { 'known(intervals)': 'last(intervals.soFar)', otherwise: longLog('totalTime') }),
+    wf.cases('longestTime', { 'known(intervals)': 'max(intervals.unbroken)', otherwise: longLog('longestTime') }),
+    wf.cases('interruptions', { 'known(intervals)': 'count(intervals.cameBack)', otherwise: longLog('interruptions') }),
+    wf.formula('timeShare', 'totalTime / wantedTime'),
+    wf.cases('lawRate', {
       "kinetics == 'not-known'": oxygenRateAt('lawRate', 'threshold', 'oxygen', 'bai-2016'),
       otherwise: oxygenRateAt('lawRate', 'threshold', 'oxygen'),
     }),
-    cases('uncoatedRate', { "kinetics == 'not-known'": oxygenRateAt('uncoatedRate', 'threshold', 'oxygen', 'uncoated-2008') }),
-    fromTable('leastExponent', ['uncoatedRate'], uncoatedDisk2008, undefined, integral),
-    fromTable('mostExponent', ['lawRate'], bai2016, undefined, integral),
-    formula(
+    wf.cases('uncoatedRate', { "kinetics == 'not-known'": oxygenRateAt('uncoatedRate', 'threshold', 'oxygen', 'uncoated-2008') }),
+    wf.fromTable('leastExponent', ['uncoatedRate'], uncoatedDisk2008, undefined, integral),
+    wf.fromTable('mostExponent', ['lawRate'], bai2016, undefined, integral),
+    wf.formula(
       'leastExpected',
       '1 - exp(-leastExponent / 2)',
       uncoatedDisk2008,
       undefined,
       'A filter may burn at half the rate of the law of its kind.',
     ),
-    formula(
+    wf.formula(
       'mostExpected',
       '1 - exp(-2 * mostExponent)',
       bai2016,
       undefined,
       'A filter may burn at twice the rate of the law of its kind.',
     ),
-    formula('measuredBurnOff', '(sootBefore - sootAfter) / sootBefore'),
-    verdict(
+    wf.formula('measuredBurnOff', '(sootBefore - sootAfter) / sootBefore'),
+    wf.verdict(
       'verdict',
       {
         failed: 'timeShare < 0.25',
@@ -256,11 +238,11 @@ export const regenerationQualityCalculation = defineCalculation({
   compute(input, { constants, warn }) {
     const { threshold, sootBefore, sootAfter } = input;
     const log = checkedLog(input.log, warn);
-    if (isRefusal(log)) return log;
+    if (wf.isRefusal(log)) return log;
     const laws: SootKinetics[] = [];
     for (const kinetics of input.kinetics === 'not-known' ? bothKinds : [input.kinetics]) {
       const law = chosenKinetics({ ...input, kinetics }, constants);
-      if (isRefusal(law)) return law;
+      if (wf.isRefusal(law)) return law;
       laws.push(law);
     }
     const exponents = laws.map((law) => burnExponent(log, law, input.oxygen, constants.gasConstant));

@@ -1,16 +1,4 @@
-import {
-  cases,
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  isRefusal,
-  nested,
-  noSolution,
-  quantity,
-  quantityOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { mass, molarEnergy, ratio, reactionRate, temperature, temperatureDifference } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { chosenKinetics, kineticsConstants, kineticsInputs } from '../../soot/oxidation/inputs.js';
@@ -43,15 +31,15 @@ function verdictOf({ index, idleIndex, peak, idlePeak }: Found, bearable: number
 }
 
 const rise = (symbol: string, label: string, digits: number) =>
-  quantityOutput(temperatureDifference, { symbol, label, digits, units: ['K'] });
-const rate = (symbol: string, label: string) => quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/s', '1/min'] });
+  wf.quantityOutput(temperatureDifference, { symbol, label, digits, units: ['K'] });
+const rate = (symbol: string, label: string) => wf.quantityOutput(reactionRate, { symbol, label, digits: 3, units: ['1/s', '1/min'] });
 const degrees = (symbol: string, label: string, digits: number) =>
-  quantityOutput(temperature, { symbol, label, digits, units: ['degC', 'K', 'degF'] });
-const index = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 3, units: ['1'] });
+  wf.quantityOutput(temperature, { symbol, label, digits, units: ['degC', 'K', 'degF'] });
+const index = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 3, units: ['1'] });
 
 /** The same filter, stepped in time as one piece from a hot start. */
 const peakOf = <const Key extends string>(gives: Key, exhaustMassFlow: string, oxygen: string) =>
-  nested(
+  wf.nested(
     gives,
     regenerationLumpedCalculation,
     {
@@ -77,7 +65,7 @@ const peakOf = <const Key extends string>(gives: Key, exhaustMassFlow: string, o
 
 const hotter = 'exp(activationEnergy / gasConstant * (1 / filterTemperature - 1 / criticalTemperature))';
 
-export const runawayIndexCalculation = defineCalculation({
+export const runawayIndexCalculation = wf.defineCalculation({
   id: 'runaway-index',
   version: '1.0.0',
   subject: 'regeneration',
@@ -87,7 +75,7 @@ export const runawayIndexCalculation = defineCalculation({
   method: 'heat release against heat removal of a well mixed filter',
   inputs: {
     ...filterInputs,
-    filterTemperature: quantity(temperature, {
+    filterTemperature: wf.quantity(temperature, {
       symbol: 'T',
       label: 'Filter temperature (and that of the gas before it)',
       range: '200 <= x <= 900 °C',
@@ -104,9 +92,9 @@ export const runawayIndexCalculation = defineCalculation({
   },
   intermediates: {
     ...honeycombIntermediates,
-    sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot in the filter', digits: 3, units: ['g'] }),
+    sootMass: wf.quantityOutput(mass, { symbol: 'm_s', label: 'Soot in the filter', digits: 3, units: ['g'] }),
     heatOfCombustion: heatOfCombustionOutput,
-    activationEnergy: quantityOutput(molarEnergy, { symbol: 'E', label: 'Activation energy of the law', digits: 4, units: ['kJ/mol'] }),
+    activationEnergy: wf.quantityOutput(molarEnergy, { symbol: 'E', label: 'Activation energy of the law', digits: 4, units: ['kJ/mol'] }),
     criticalRise: rise('\\Delta T_c', 'Temperature rise that steady burning does not survive', 3),
     criticalTemperature: degrees('T_c', 'Filter temperature after that rise', 4),
     burnRate: rate('k', 'Rate of burning at the filter temperature, now'),
@@ -120,7 +108,7 @@ export const runawayIndexCalculation = defineCalculation({
     worstTemperature: degrees('T_w', 'Filter temperature if all the soot burnt without cooling', 4),
     peak: degrees('T_1', 'Highest mean temperature before the soot runs out, at this flow', 3),
     idlePeak: degrees('T_2', 'Highest mean temperature before the soot runs out, after a drop to idle', 3),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         stable: 'stable: the flow carries the heat away, also at idle',
@@ -135,7 +123,7 @@ export const runawayIndexCalculation = defineCalculation({
     ...heatConstants,
     ...honeycombConstants,
     airMolarMass,
-    bearable: constant(temperature, 1073.15, {
+    bearable: wf.constant(temperature, 1073.15, {
       symbol: 'T_b',
       label: 'Temperature from which ash attacks a filter',
       source: ashReview2019,
@@ -144,44 +132,44 @@ export const runawayIndexCalculation = defineCalculation({
   answer: 'verdict',
   steps: [
     ...honeycombSteps,
-    formula('sootMass', 'sootLoad * filterVolume'),
+    wf.formula('sootMass', 'sootLoad * filterVolume'),
     heatOfCombustionStep,
-    cases('activationEnergy', {
+    wf.cases('activationEnergy', {
       "kinetics == 'bai-2016'": 'baiOxygenEnergy',
       "kinetics == 'uncoated-2008'": 'uncoatedOxygenEnergy',
       "kinetics == 'bissett-shadman-1985'": 'bissettOxygenEnergy',
       otherwise: 'ownOxygenEnergy',
     }),
-    formula(
+    wf.formula(
       'criticalRise',
       'activationEnergy / (2 * gasConstant) * (1 - sqrt(1 - 4 * gasConstant * filterTemperature / activationEnergy)) - filterTemperature',
       semenov1928,
     ),
-    formula('criticalTemperature', 'filterTemperature + criticalRise'),
+    wf.formula('criticalTemperature', 'filterTemperature + criticalRise'),
     oxygenRateAt('burnRate', 'filterTemperature', 'oxygen'),
     oxygenRateAt('idleBurnRate', 'filterTemperature', 'idleOxygen'),
-    formula(
+    wf.formula(
       'index',
       `burnRate * ${hotter} * sootMass * heatOfCombustion / (exhaustMassFlow * gasHeatCapacity * criticalRise)`,
       semenov1928,
       undefined,
       'Heat released at the critical temperature over the heat that the gas carries away there.',
     ),
-    formula(
+    wf.formula(
       'idleIndex',
       `idleBurnRate * ${hotter} * sootMass * heatOfCombustion / (idleMassFlow * gasHeatCapacity * criticalRise)`,
       semenov1928,
     ),
     adiabaticRiseStep,
-    formula('worstTemperature', 'filterTemperature + adiabaticRise', adiabaticBalance),
-    formula(
+    wf.formula('worstTemperature', 'filterTemperature + adiabaticRise', adiabaticBalance),
+    wf.formula(
       'oxygenRise',
       'idleOxygen * carbonMolarMass * heatOfCombustion / ((1 - carbonMonoxideShare / 2) * airMolarMass * gasHeatCapacity)',
       carbonHeats,
     ),
     peakOf('peak', 'exhaustMassFlow', 'oxygen'),
     peakOf('idlePeak', 'idleMassFlow', 'idleOxygen'),
-    verdict(
+    wf.verdict(
       'verdict',
       { stable: 'max(index, idleIndex) <= 1', critical: 'peak > bearable', 'idle-critical': 'idlePeak > bearable', bounded: 'otherwise' },
       ashReview2019,
@@ -203,10 +191,10 @@ export const runawayIndexCalculation = defineCalculation({
   sources: [airTable, bai2016, bissettShadman1985, uncoatedDisk2008, siBrochure],
   compute(input, { constants, assume }) {
     const kinetics = chosenKinetics(input, constants);
-    if (isRefusal(kinetics)) return kinetics;
+    if (wf.isRefusal(kinetics)) return kinetics;
     const law = kinetics.oxygen;
     if (law === undefined || !(law.activationEnergy > 0))
-      return noSolution('the index needs a rate law with oxygen and an activation energy above zero');
+      return wf.noSolution('the index needs a rate law with oxygen and an activation energy above zero');
     const { filterTemperature: temperature, sootLoad, carbonMonoxideShare, gasHeatCapacity: gasSpecificHeat } = input;
     const { gasConstant, airMolarMass: gasMolarMass, carbonMolarMass } = constants;
     const heatOfCombustion = sootHeat(constants.heatToDioxide, constants.heatToMonoxide, carbonMonoxideShare, carbonMolarMass);
@@ -220,13 +208,13 @@ export const runawayIndexCalculation = defineCalculation({
     const index = runawayIndex({ ...common, ...now }, gasConstant);
     const idleIndex = runawayIndex({ ...common, ...idle }, gasConstant);
     if (critical === undefined || index === undefined || idleIndex === undefined)
-      return noSolution('with so low an activation energy the burning never speeds up by itself');
+      return wf.noSolution('with so low an activation energy the burning never speeds up by itself');
     const adiabatic = adiabaticRise(sootLoad, heatOfCombustion, bulkDensity, specificHeat);
     const combustion = { kinetics: { oxygen: law }, heatOfCombustion, carbonMonoxideShare, gasSpecificHeat, gasMolarMass, gasConstant };
     const bed = { volume: input.filterVolume, bulkDensity, specificHeat, combustion, sootLoad, temperature };
     const peak = hotStartPeak({ ...bed, ...now });
     const idlePeak = hotStartPeak({ ...bed, ...idle });
-    if (peak === undefined || idlePeak === undefined) return noSolution('the steps in time became too short');
+    if (peak === undefined || idlePeak === undefined) return wf.noSolution('the steps in time became too short');
     const rateAt = (oxygen: number) => sootOxidationRate(kinetics, { temperature, oxygen, nitrogenDioxide: 0 }, gasConstant).oxygen;
     return {
       ...honeycomb,

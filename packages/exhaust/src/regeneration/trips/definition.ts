@@ -1,23 +1,9 @@
-import {
-  choiceOutput,
-  count,
-  countOutput,
-  defineCalculation,
-  formula,
-  list,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, ratio, time } from '@wallflow/units';
 import { qualityPractice, tripChance } from '../sources.js';
 import { chanceOfNone, suitableShare, suitableTrips } from './kernel.js';
 
-export const regenerationTripsCalculation = defineCalculation({
+export const regenerationTripsCalculation = wf.defineCalculation({
   id: 'regeneration-trips',
   version: '1.0.0',
   subject: 'regeneration',
@@ -26,16 +12,16 @@ export const regenerationTripsCalculation = defineCalculation({
   keywords: ['short trips', 'interrupted regeneration', 'driving pattern', 'advice', 'DPF', 'regen'],
   method: 'share of trips that last at least as long as warming up and burning together',
   inputs: {
-    trips: list(
+    trips: wf.list(
       {
-        duration: quantity(time, {
+        duration: wf.quantity(time, {
           symbol: 't',
           label: 'Duration of the trip',
           range: '0 s < x <= 24 h',
           example: '15 min',
           units: ['min', 'h'],
         }),
-        perWeek: count({ label: 'Times a week', symbol: 'n', min: 0, max: 200, example: 10 }),
+        perWeek: wf.count({ label: 'Times a week', symbol: 'n', min: 0, max: 200, example: 10 }),
       },
       {
         label: 'Trips of a usual week',
@@ -49,21 +35,21 @@ export const regenerationTripsCalculation = defineCalculation({
         ],
       },
     ),
-    warmUp: quantity(time, {
+    warmUp: wf.quantity(time, {
       symbol: 't_w',
       label: 'From cold start to the start of the burn',
       range: '0 s <= x <= 2 h',
       default: ['10 min', 'until coolant and catalyst are warm; common practice, no source'],
       units: ['min'],
     }),
-    burning: quantity(time, {
+    burning: wf.quantity(time, {
       symbol: 't_b',
       label: 'Duration of the burn on the road',
       range: '0 s < x <= 2 h',
       default: ['15 min', 'usually 10 to 25 min; common practice, no source'],
       units: ['min'],
     }),
-    tripsLeft: count({
+    tripsLeft: wf.count({
       label: 'Trips left before the load limit',
       description: 'From the moment a regeneration becomes due.',
       symbol: 'N',
@@ -73,14 +59,14 @@ export const regenerationTripsCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    needed: quantityOutput(time, { symbol: 't_n', label: 'Least duration of a trip', digits: 3, units: ['min'] }),
-    longTrips: tableOutput({
+    needed: wf.quantityOutput(time, { symbol: 't_n', label: 'Least duration of a trip', digits: 3, units: ['min'] }),
+    longTrips: wf.tableOutput({
       label: 'Trips that are long enough',
-      columns: { counted: optional(countOutput({ symbol: 'n_l', label: 'Times a week' })) },
+      columns: { counted: wf.optional(wf.countOutput({ symbol: 'n_l', label: 'Times a week' })) },
     }),
   },
   outputs: {
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         suits: 'long enough: regenerations can finish',
@@ -88,11 +74,11 @@ export const regenerationTripsCalculation = defineCalculation({
         never: 'never long enough: no trip lets a regeneration finish',
       },
     }),
-    share: quantityOutput(fraction, { symbol: 'p', label: 'Share of trips that are long enough', digits: 3, units: ['%'] }),
-    tripsPerSuccess: optional(
-      quantityOutput(ratio, { symbol: '\\bar n', label: 'Trips until one is long enough, on average', digits: 3, units: ['1'] }),
+    share: wf.quantityOutput(fraction, { symbol: 'p', label: 'Share of trips that are long enough', digits: 3, units: ['%'] }),
+    tripsPerSuccess: wf.optional(
+      wf.quantityOutput(ratio, { symbol: '\\bar n', label: 'Trips until one is long enough, on average', digits: 3, units: ['1'] }),
     ),
-    chanceOfNone: quantityOutput(fraction, {
+    chanceOfNone: wf.quantityOutput(fraction, {
       symbol: 'P_0',
       label: 'Chance that none of the trips left is long enough',
       digits: 3,
@@ -101,12 +87,12 @@ export const regenerationTripsCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('needed', 'warmUp + burning', qualityPractice),
-    rows('longTrips', { counted: { 'trips.duration >= needed': 'trips.perWeek' } }),
-    formula('share', 'sum(longTrips.counted) / sum(trips.perWeek)', tripChance),
-    formula('tripsPerSuccess', '1 / share', tripChance),
-    formula('chanceOfNone', '(1 - share) ^ tripsLeft', tripChance),
-    verdict('verdict', { never: 'share == 0', suits: 'chanceOfNone <= 0.05', seldom: 'otherwise' }, qualityPractice),
+    wf.formula('needed', 'warmUp + burning', qualityPractice),
+    wf.rows('longTrips', { counted: { 'trips.duration >= needed': 'trips.perWeek' } }),
+    wf.formula('share', 'sum(longTrips.counted) / sum(trips.perWeek)', tripChance),
+    wf.formula('tripsPerSuccess', '1 / share', tripChance),
+    wf.formula('chanceOfNone', '(1 - share) ^ tripsLeft', tripChance),
+    wf.verdict('verdict', { never: 'share == 0', suits: 'chanceOfNone <= 0.05', seldom: 'otherwise' }, qualityPractice),
   ],
   assumptions: {
     trips_by_chance: 'Long and short trips come in no particular order, every trip starts cold, and the driving keeps the burn hot enough.',
@@ -116,7 +102,7 @@ export const regenerationTripsCalculation = defineCalculation({
     const needed = warmUp + burning;
     const kinds = trips.map(({ duration, perWeek }) => ({ duration, frequency: perWeek }));
     const share = suitableShare(kinds, needed);
-    if (share === undefined) return noSolution('no trip is driven in the week', ['trips']);
+    if (share === undefined) return wf.noSolution('no trip is driven in the week', ['trips']);
     const none = chanceOfNone(share, tripsLeft);
     return {
       needed,

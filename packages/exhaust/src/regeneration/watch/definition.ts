@@ -1,20 +1,4 @@
-import {
-  choiceOutput,
-  constant,
-  countOutput,
-  defineCalculation,
-  flag,
-  formula,
-  isRefusal,
-  list,
-  optional,
-  quantity,
-  quantityOutput,
-  statement,
-  tableOutput,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   differentialPressure,
   fraction,
@@ -35,15 +19,15 @@ import { watchAnswers } from './rules.js';
 
 const celsius = 273.15;
 const hot = (symbol: string, label: string, example: string) =>
-  optional(quantity(temperature, { symbol, label, range: '-60 <= x <= 1500 °C', example, units: ['degC', 'K', 'degF'] }));
+  wf.optional(wf.quantity(temperature, { symbol, label, range: '-60 <= x <= 1500 °C', example, units: ['degC', 'K', 'degF'] }));
 
 const sample = {
-  time: quantity(time, { symbol: 't', label: 'Time', range: '0 s <= x <= 24 h', example: '0 s', units: ['s', 'min'] }),
+  time: wf.quantity(time, { symbol: 't', label: 'Time', range: '0 s <= x <= 24 h', example: '0 s', units: ['s', 'min'] }),
   inlet: hot('T_{in}', 'Temperature before the filter', '600 °C'),
   bed: hot('T_b', 'Temperature in the filter', '620 °C'),
   outlet: hot('T_{out}', 'Temperature after the filter', '590 °C'),
-  pressureDrop: optional(
-    quantity(differentialPressure, {
+  pressureDrop: wf.optional(
+    wf.quantity(differentialPressure, {
       symbol: '\\Delta p',
       label: 'Pressure drop of the filter',
       range: '-1000 <= x <= 2000 mbar',
@@ -51,11 +35,11 @@ const sample = {
       units: ['mbar', 'kPa', 'hPa'],
     }),
   ),
-  engineSpeed: optional(
-    quantity(rotationalSpeed, { symbol: 'n', label: 'Engine speed', range: '0 <= x <= 10000 rpm', example: '2000 rpm' }),
+  engineSpeed: wf.optional(
+    wf.quantity(rotationalSpeed, { symbol: 'n', label: 'Engine speed', range: '0 <= x <= 10000 rpm', example: '2000 rpm' }),
   ),
-  massFlow: optional(
-    quantity(massFlow, {
+  massFlow: wf.optional(
+    wf.quantity(massFlow, {
       symbol: '\\dot m',
       label: 'Exhaust or air mass flow',
       range: '0 <= x <= 5000 kg/h',
@@ -63,8 +47,8 @@ const sample = {
       units: ['kg/h', 'g/s'],
     }),
   ),
-  coolantTemperature: optional(
-    quantity(temperature, {
+  coolantTemperature: wf.optional(
+    wf.quantity(temperature, {
       symbol: 'T_c',
       label: 'Coolant temperature',
       range: '-60 <= x <= 200 °C',
@@ -72,35 +56,35 @@ const sample = {
       units: ['degC', 'degF', 'K'],
     }),
   ),
-  oilPressureLamp: optional(flag({ label: 'Oil pressure lamp on', example: false })),
-  fire: optional(flag({ label: 'Fire or glowing parts outside the exhaust', example: false })),
-  smokeOrSmell: optional(flag({ label: 'Lasting white smoke or smell of fuel', example: false })),
+  oilPressureLamp: wf.optional(wf.flag({ label: 'Oil pressure lamp on', example: false })),
+  fire: wf.optional(wf.flag({ label: 'Fire or glowing parts outside the exhaust', example: false })),
+  smokeOrSmell: wf.optional(wf.flag({ label: 'Lasting white smoke or smell of fuel', example: false })),
 };
 
 const yesNo = { yes: 'yes', no: 'no' };
 
 const own = { source: watchPractice };
 const constants = {
-  inletLasting: constant(temperature, 700 + celsius, { symbol: 'T_{in,max}', label: 'Inlet temperature that must not last', ...own }),
-  inletTime: constant(time, 10, { symbol: 't_{in}', label: 'How long it may last', ...own }),
-  zoneLimit: constant(temperature, 750 + celsius, { symbol: 'T_{max}', label: 'Highest temperature in the filter zone', ...own }),
-  outletAbove: constant(temperatureDifference, 100, { symbol: '\\Delta T_{max}', label: 'Outlet above inlet, while rising', ...own }),
-  riseLimit: constant(temperatureRate, 10, { symbol: '\\dot T_{max}', label: 'Fastest rise', ...own }),
-  dropTime: constant(time, 180, { symbol: 't_{\\Delta p}', label: 'How long the pressure drop may rise', ...own }),
-  steadySpeed: constant(fraction, 0.05, { symbol: '\\delta_n', label: 'Change of engine speed that counts as steady', ...own }),
-  coolantLimit: constant(temperature, 105 + celsius, { symbol: 'T_{c,max}', label: 'Highest coolant temperature', ...own }),
-  hotTemperature: constant(temperature, 450 + celsius, {
+  inletLasting: wf.constant(temperature, 700 + celsius, { symbol: 'T_{in,max}', label: 'Inlet temperature that must not last', ...own }),
+  inletTime: wf.constant(time, 10, { symbol: 't_{in}', label: 'How long it may last', ...own }),
+  zoneLimit: wf.constant(temperature, 750 + celsius, { symbol: 'T_{max}', label: 'Highest temperature in the filter zone', ...own }),
+  outletAbove: wf.constant(temperatureDifference, 100, { symbol: '\\Delta T_{max}', label: 'Outlet above inlet, while rising', ...own }),
+  riseLimit: wf.constant(temperatureRate, 10, { symbol: '\\dot T_{max}', label: 'Fastest rise', ...own }),
+  dropTime: wf.constant(time, 180, { symbol: 't_{\\Delta p}', label: 'How long the pressure drop may rise', ...own }),
+  steadySpeed: wf.constant(fraction, 0.05, { symbol: '\\delta_n', label: 'Change of engine speed that counts as steady', ...own }),
+  coolantLimit: wf.constant(temperature, 105 + celsius, { symbol: 'T_{c,max}', label: 'Highest coolant temperature', ...own }),
+  hotTemperature: wf.constant(temperature, 450 + celsius, {
     symbol: 'T_h',
     label: 'Temperature from which the filter counts as burning',
     ...own,
   }),
-  hotTime: constant(time, 60, { symbol: 't_h', label: 'How long it counts as burning after it was last seen hot', ...own }),
-  stoppedSpeed: constant(rotationalSpeed, 300 / 60, { symbol: 'n_0', label: 'Engine speed below which it counts as stopped', ...own }),
-  idleSpeed: constant(rotationalSpeed, 900 / 60, { symbol: 'n_i', label: 'Engine speed below which it counts as idling', ...own }),
-  speedLoss: constant(fraction, 0.25, { symbol: '\\delta_l', label: 'Fall of the engine speed that is an alarm', ...own }),
-  flowLoss: constant(fraction, 0.5, { symbol: '\\delta_f', label: 'Fall of mass flow or pressure drop that is an alarm', ...own }),
-  lossTime: constant(time, 20, { symbol: 't_l', label: 'Time over which a fall is measured', ...own }),
-  riseTime: constant(time, 2, { symbol: 't_w', label: 'Time over which a rise is measured', ...own }),
+  hotTime: wf.constant(time, 60, { symbol: 't_h', label: 'How long it counts as burning after it was last seen hot', ...own }),
+  stoppedSpeed: wf.constant(rotationalSpeed, 300 / 60, { symbol: 'n_0', label: 'Engine speed below which it counts as stopped', ...own }),
+  idleSpeed: wf.constant(rotationalSpeed, 900 / 60, { symbol: 'n_i', label: 'Engine speed below which it counts as idling', ...own }),
+  speedLoss: wf.constant(fraction, 0.25, { symbol: '\\delta_l', label: 'Fall of the engine speed that is an alarm', ...own }),
+  flowLoss: wf.constant(fraction, 0.5, { symbol: '\\delta_f', label: 'Fall of mass flow or pressure drop that is an alarm', ...own }),
+  lossTime: wf.constant(time, 20, { symbol: 't_l', label: 'Time over which a fall is measured', ...own }),
+  riseTime: wf.constant(time, 2, { symbol: 't_w', label: 'Time over which a rise is measured', ...own }),
 };
 
 const exampleLog = [
@@ -147,7 +131,7 @@ function missingSignals(log: readonly WatchSample[]): string[] {
     .map(([key, name]) => (log.some((line) => line[key] !== undefined) ? `${name} (silent now)` : name));
 }
 
-export const regenerationWatchCalculation = defineCalculation({
+export const regenerationWatchCalculation = wf.defineCalculation({
   id: 'regeneration-watch',
   version: '1.0.0',
   subject: 'regeneration',
@@ -156,7 +140,7 @@ export const regenerationWatchCalculation = defineCalculation({
   keywords: ['abort', 'stop', 'runaway', 'log', 'over-temperature', 'safety', 'DPF', 'regen'],
   method: 'every line of the log against the limits; a rule once broken stays broken',
   inputs: {
-    log: list(sample, {
+    log: wf.list(sample, {
       label: 'Log',
       description: 'Lines in order of time, one every second or two if possible. Leave blank what is not measured.',
       min: 1,
@@ -165,12 +149,12 @@ export const regenerationWatchCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    temperaturesWatched: choiceOutput({ label: 'Both gas temperatures in the last of at least two lines', options: yesNo }),
-    flowWatched: choiceOutput({ label: 'Engine speed, mass flow or pressure drop in the last line', options: yesNo }),
-    urgency: optional(countOutput({ symbol: 'r_1', label: 'Highest urgency (lowest number) of the broken rules' })),
+    temperaturesWatched: wf.choiceOutput({ label: 'Both gas temperatures in the last of at least two lines', options: yesNo }),
+    flowWatched: wf.choiceOutput({ label: 'Engine speed, mass flow or pressure drop in the last line', options: yesNo }),
+    urgency: wf.optional(wf.countOutput({ symbol: 'r_1', label: 'Highest urgency (lowest number) of the broken rules' })),
   },
   outputs: {
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         'go-on': 'go on: nothing that is watched speaks against it',
@@ -181,35 +165,37 @@ export const regenerationWatchCalculation = defineCalculation({
         'stop-engine': 'stop the engine',
       },
     }),
-    act: textOutput({ label: 'Do this' }),
-    never: textOutput({ label: 'Never do this' }),
-    firstTime: optional(quantityOutput(time, { symbol: 't_1', label: 'Time of the first broken rule', digits: 5, units: ['s', 'min'] })),
-    notWatched: textOutput({ label: 'Not watched' }),
-    events: tableOutput({
+    act: wf.textOutput({ label: 'Do this' }),
+    never: wf.textOutput({ label: 'Never do this' }),
+    firstTime: wf.optional(
+      wf.quantityOutput(time, { symbol: 't_1', label: 'Time of the first broken rule', digits: 5, units: ['s', 'min'] }),
+    ),
+    notWatched: wf.textOutput({ label: 'Not watched' }),
+    events: wf.tableOutput({
       label: 'Broken rules',
       columns: {
-        time: quantityOutput(time, { symbol: 't', label: 'First at', digits: 5, units: ['s', 'min'] }),
-        rule: textOutput({ label: 'Rule' }),
-        found: textOutput({ label: 'Found' }),
-        act: textOutput({ label: 'Do' }),
-        never: textOutput({ label: 'Never' }),
-        urgency: countOutput({ symbol: 'r', label: 'Urgency (1 is the most urgent)' }),
+        time: wf.quantityOutput(time, { symbol: 't', label: 'First at', digits: 5, units: ['s', 'min'] }),
+        rule: wf.textOutput({ label: 'Rule' }),
+        found: wf.textOutput({ label: 'Found' }),
+        act: wf.textOutput({ label: 'Do' }),
+        never: wf.textOutput({ label: 'Never' }),
+        urgency: wf.countOutput({ symbol: 'r', label: 'Urgency (1 is the most urgent)' }),
       },
     }),
   },
   constants,
   answer: 'verdict',
   steps: [
-    statement(
+    wf.statement(
       'events',
       'Every line is compared with the limits: a hot inlet that lasts, any place too hot, outlet above inlet and rising, a rise too fast, a pressure drop that rises at steady speed (brought to one temperature by T to the power of −1.7), coolant, an engine that stops, idles or slows while the filter is hot, a flow that falls then, and what was seen.',
       watchPractice,
     ),
-    formula('firstTime', 'min(events.time)'),
-    formula('urgency', 'min(events.urgency)'),
-    statement('temperaturesWatched', 'One line shows no rise, and a sensor that has gone silent watches no longer.'),
-    statement('flowWatched', 'Otherwise nothing would show that the engine drops to idle.'),
-    verdict(
+    wf.formula('firstTime', 'min(events.time)'),
+    wf.formula('urgency', 'min(events.urgency)'),
+    wf.statement('temperaturesWatched', 'One line shows no rise, and a sensor that has gone silent watches no longer.'),
+    wf.statement('flowWatched', 'Otherwise nothing would show that the engine drops to idle.'),
+    wf.verdict(
       'verdict',
       {
         'stop-engine': 'urgency <= 2',
@@ -235,7 +221,7 @@ export const regenerationWatchCalculation = defineCalculation({
   dimensional: 'findings are text with units',
   compute(input, { constants: limits, warn }) {
     const log = checkedLog(input.log, warn);
-    if (isRefusal(log)) return log;
+    if (wf.isRefusal(log)) return log;
     const events = watchRegeneration(log, limits as WatchLimits);
     const answers = events.map((event) => ({ ...event, ...watchAnswers[event.rule] }));
     const worst = answers.toSorted((a, b) => a.urgency - b.urgency)[0];

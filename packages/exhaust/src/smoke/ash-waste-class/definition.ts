@@ -1,26 +1,12 @@
-import {
-  choice,
-  choiceOutput,
-  commonPractice,
-  constant,
-  defineCalculation,
-  formula,
-  optional,
-  quantity,
-  quantityOutput,
-  statement,
-  tableOutput,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, mass, massFraction } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { californiaZinc, washWaterGuidance } from '../sources.js';
 import { wasteRows } from './rows.js';
 
-const practice = commonPractice('Where no test exists, ash is handled as hazardous waste, closed, labelled and with papers');
+const practice = wf.commonPractice('Where no test exists, ash is handled as hazardous waste, closed, labelled and with papers');
 
-export const ashWasteClassCalculation = defineCalculation({
+export const ashWasteClassCalculation = wf.defineCalculation({
   id: 'ash-waste-class',
   version: '1.0.0',
   subject: 'smoke',
@@ -29,9 +15,9 @@ export const ashWasteClassCalculation = defineCalculation({
   keywords: ['ash', 'waste', 'zinc', 'wash water'],
   method: 'published threshold where one is held, otherwise taken as hazardous',
   inputs: {
-    place: choice({ label: 'Place', options: { california: 'California', elsewhere: 'elsewhere' }, example: 'california' }),
-    zinc: optional(
-      quantity(massFraction, {
+    place: wf.choice({ label: 'Place', options: { california: 'California', elsewhere: 'elsewhere' }, example: 'california' }),
+    zinc: wf.optional(
+      wf.quantity(massFraction, {
         symbol: 'w_{Zn}',
         label: 'Total zinc in the ash, from a laboratory',
         range: '0 <= x <= 500000 mg/kg',
@@ -39,19 +25,23 @@ export const ashWasteClassCalculation = defineCalculation({
         units: ['mg/kg', '%'],
       }),
     ),
-    ashMass: optional(
-      quantity(mass, { symbol: 'm', label: 'Mass of ash', range: '0 g <= x <= 1000 kg', example: '180 g', units: ['g', 'kg'] }),
+    ashMass: wf.optional(
+      wf.quantity(mass, { symbol: 'm', label: 'Mass of ash', range: '0 g <= x <= 1000 kg', example: '180 g', units: ['g', 'kg'] }),
     ),
   },
   example: { zinc: '12000 mg/kg' },
   outputs: {
-    shareOfThreshold: optional(quantityOutput(fraction, { symbol: 'q', label: 'Share of the threshold', digits: 3, units: ['%'] })),
-    zincMass: optional(quantityOutput(mass, { symbol: 'm_{Zn}', label: 'Zinc in this ash', digits: 3, units: ['g'] })),
-    rules: tableOutput({
+    shareOfThreshold: wf.optional(wf.quantityOutput(fraction, { symbol: 'q', label: 'Share of the threshold', digits: 3, units: ['%'] })),
+    zincMass: wf.optional(wf.quantityOutput(mass, { symbol: 'm_{Zn}', label: 'Zinc in this ash', digits: 3, units: ['g'] })),
+    rules: wf.tableOutput({
       label: 'What is held here',
-      columns: { waste: textOutput({ label: 'Waste' }), rule: textOutput({ label: 'Rule' }), basis: textOutput({ label: 'Basis' }) },
+      columns: {
+        waste: wf.textOutput({ label: 'Waste' }),
+        rule: wf.textOutput({ label: 'Rule' }),
+        basis: wf.textOutput({ label: 'Basis' }),
+      },
     }),
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Treat it as',
       options: {
         hazardous: 'hazardous: zinc reaches the threshold',
@@ -61,7 +51,7 @@ export const ashWasteClassCalculation = defineCalculation({
     }),
   },
   constants: {
-    threshold: constant(massFraction, '5000 mg/kg', {
+    threshold: wf.constant(massFraction, '5000 mg/kg', {
       symbol: 'w_{max}',
       label: 'Threshold for total zinc in California',
       source: californiaZinc,
@@ -69,10 +59,10 @@ export const ashWasteClassCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('zincMass', 'zinc * ashMass'),
-    formula('shareOfThreshold', 'zinc / threshold', californiaZinc),
-    statement('rules', 'Rules held here with their sources.'),
-    verdict(
+    wf.formula('zincMass', 'zinc * ashMass'),
+    wf.formula('shareOfThreshold', 'zinc / threshold', californiaZinc),
+    wf.statement('rules', 'Rules held here with their sources.'),
+    wf.verdict(
       'verdict',
       { 'assume-hazardous': "place != 'california' or not known(zinc)", hazardous: 'zinc >= threshold', 'below-threshold': 'otherwise' },
       californiaZinc,

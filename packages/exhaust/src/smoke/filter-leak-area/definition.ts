@@ -1,14 +1,4 @@
-import {
-  choiceOutput,
-  commonPractice,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  quantity,
-  quantityOutput,
-  type Source,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   absolutePressure,
   area,
@@ -30,15 +20,15 @@ import { leakArea, leakShare } from './kernel.js';
 /** Share of by-passed gas below which the uncertainty of a sound filter's efficiency hides a leak. */
 const smallestLeak = 0.001;
 
-const balance: Source = { type: 'derivation', title: 'Particle balance over a filter with a by-pass', mark: 'read' };
-const orifice: Source = {
+const balance: wf.Source = { type: 'derivation', title: 'Particle balance over a filter with a by-pass', mark: 'read' };
+const orifice: wf.Source = {
   type: 'book',
   title: 'Orifice flow, Q = C A √(2Δp/ρ), C = 0.61 for a sharp edge (fluid mechanics textbooks)',
   mark: 'from memory',
 };
-const practice = commonPractice('Soot in the tail pipe and black channels on the outlet face point to a crack');
+const practice = wf.commonPractice('Soot in the tail pipe and black channels on the outlet face point to a crack');
 
-export const filterLeakAreaCalculation = defineCalculation({
+export const filterLeakAreaCalculation = wf.defineCalculation({
   id: 'filter-leak-area',
   version: '1.0.0',
   subject: 'smoke',
@@ -47,7 +37,7 @@ export const filterLeakAreaCalculation = defineCalculation({
   keywords: ['crack', 'leak', 'by-pass', 'DPF', 'PN', 'particle number', 'filtration efficiency'],
   method: 'particle balance for the by-pass share, orifice flow for the area',
   inputs: {
-    particlesBefore: quantity(particleNumberConcentration, {
+    particlesBefore: wf.quantity(particleNumberConcentration, {
       symbol: 'N_1',
       label: 'Particle number before the filter',
       description: 'A warm diesel at idle gives about ten million per cubic centimetre, from memory; measure it if you can.',
@@ -56,21 +46,21 @@ export const filterLeakAreaCalculation = defineCalculation({
       example: '10000000 1/cm3',
       units: ['1/cm3'],
     }),
-    particlesAfter: quantity(particleNumberConcentration, {
+    particlesAfter: wf.quantity(particleNumberConcentration, {
       symbol: 'N_2',
       label: 'Particle number after the filter',
       range: '0 <= x <= 1000000000 1/cm3',
       example: '600000 1/cm3',
       units: ['1/cm3'],
     }),
-    soundEfficiency: quantity(fraction, {
+    soundEfficiency: wf.quantity(fraction, {
       symbol: 'E',
       label: 'Efficiency of the filter where it is sound',
       range: '50 <= x <= 99.9999 %',
       units: ['%'],
       default: ['99.9 %', 'wall-flow filter with a soot cake, from memory; less when freshly cleaned'],
     }),
-    exhaustVolumeFlow: quantity(volumeFlow, {
+    exhaustVolumeFlow: wf.quantity(volumeFlow, {
       symbol: '\\dot V',
       label: 'Exhaust volume flow',
       description: 'At the temperature and pressure in the filter.',
@@ -78,21 +68,21 @@ export const filterLeakAreaCalculation = defineCalculation({
       example: '60 m3/h',
       units: ['m3/h'],
     }),
-    pressureDrop: quantity(differentialPressure, {
+    pressureDrop: wf.quantity(differentialPressure, {
       symbol: '\\Delta p',
       label: 'Pressure drop',
       range: '0.1 < x <= 1000 mbar',
       example: '6 mbar',
       units: ['mbar', 'kPa'],
     }),
-    gasTemperature: quantity(temperature, {
+    gasTemperature: wf.quantity(temperature, {
       symbol: 'T',
       label: 'Gas temperature',
       range: '-20 <= x <= 900 °C',
       example: '130 °C',
       units: ['degC'],
     }),
-    gasPressure: quantity(absolutePressure, {
+    gasPressure: wf.quantity(absolutePressure, {
       symbol: 'p',
       label: 'Absolute pressure of the gas',
       range: '50 <= x <= 400 kPa',
@@ -100,7 +90,7 @@ export const filterLeakAreaCalculation = defineCalculation({
       units: ['kPa', 'mbar'],
       default: ['101.325 kPa', 'sea level; 1000 m of altitude change the area by 6 %'],
     }),
-    dischargeCoefficient: quantity(ratio, {
+    dischargeCoefficient: wf.quantity(ratio, {
       symbol: 'C',
       label: 'Discharge coefficient',
       range: '0.3 <= x <= 1',
@@ -109,18 +99,23 @@ export const filterLeakAreaCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    penetration: quantityOutput(fraction, { symbol: 'P', label: 'Share of the particles that gets through', digits: 3, units: ['%'] }),
-    leakShare: quantityOutput(fraction, {
+    penetration: wf.quantityOutput(fraction, { symbol: 'P', label: 'Share of the particles that gets through', digits: 3, units: ['%'] }),
+    leakShare: wf.quantityOutput(fraction, {
       symbol: '\\varphi',
       label: 'Share of the gas that by-passes the filter',
       digits: 3,
       units: ['%'],
     }),
-    gasDensity: quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', digits: 4, units: ['kg/m3'] }),
+    gasDensity: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', digits: 4, units: ['kg/m3'] }),
   },
   outputs: {
-    equivalentDiameter: quantityOutput(length, { symbol: 'd', label: 'Diameter of a round hole of that area', digits: 2, units: ['mm'] }),
-    verdict: choiceOutput({
+    equivalentDiameter: wf.quantityOutput(length, {
+      symbol: 'd',
+      label: 'Diameter of a round hole of that area',
+      digits: 2,
+      units: ['mm'],
+    }),
+    verdict: wf.choiceOutput({
       label: 'Reading',
       options: {
         tight: 'as tight as a sound filter',
@@ -128,17 +123,17 @@ export const filterLeakAreaCalculation = defineCalculation({
         'nothing-counted': 'not proven: nothing at all was counted after the filter',
       },
     }),
-    leakArea: quantityOutput(area, { symbol: 'A', label: 'Area of the leak', digits: 2, units: ['mm2'] }),
+    leakArea: wf.quantityOutput(area, { symbol: 'A', label: 'Area of the leak', digits: 2, units: ['mm2'] }),
   },
   constants: { gasConstant, airMolarMass },
   answer: 'leakArea',
   steps: [
-    formula('penetration', 'particlesAfter / particlesBefore'),
-    formula('leakShare', 'max(0, (penetration - (1 - soundEfficiency)) / soundEfficiency)', balance),
-    formula('gasDensity', 'gasPressure * airMolarMass / (gasConstant * gasTemperature)', siBrochure),
-    formula('leakArea', 'leakShare * exhaustVolumeFlow / (dischargeCoefficient * sqrt(2 * pressureDrop / gasDensity))', orifice),
-    formula('equivalentDiameter', '2 * sqrt(leakArea / pi)'),
-    verdict(
+    wf.formula('penetration', 'particlesAfter / particlesBefore'),
+    wf.formula('leakShare', 'max(0, (penetration - (1 - soundEfficiency)) / soundEfficiency)', balance),
+    wf.formula('gasDensity', 'gasPressure * airMolarMass / (gasConstant * gasTemperature)', siBrochure),
+    wf.formula('leakArea', 'leakShare * exhaustVolumeFlow / (dischargeCoefficient * sqrt(2 * pressureDrop / gasDensity))', orifice),
+    wf.formula('equivalentDiameter', '2 * sqrt(leakArea / pi)'),
+    wf.verdict(
       'verdict',
       { 'nothing-counted': 'particlesAfter == 0', leak: 'leakShare > 0.001', tight: 'otherwise' },
       undefined,
@@ -156,7 +151,7 @@ export const filterLeakAreaCalculation = defineCalculation({
   compute(input, { constants, warn }) {
     const penetration = input.particlesAfter / input.particlesBefore;
     if (penetration > 1)
-      return inconsistentInputs('more particles after the filter than before it', ['particlesAfter'], ['particlesBefore']);
+      return wf.inconsistentInputs('more particles after the filter than before it', ['particlesAfter'], ['particlesBefore']);
     const share = Math.max(0, leakShare({ penetration, soundEfficiency: input.soundEfficiency }));
     const rho = gasDensity(
       { pressure: input.gasPressure, temperature: input.gasTemperature, molarMass: constants.airMolarMass },

@@ -1,21 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  commonPractice,
-  countOutput,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  list,
-  nested,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  tableOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absorptionCoefficient, fraction } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { opacityConversionCalculation } from '../opacity-conversion/definition.js';
@@ -25,11 +8,11 @@ import { freeAcceleration, smokeVerdict } from './kernel.js';
 
 const needed = { 'mean-of-three': 3, 'stable-four': 4 } as const;
 
-const practice = commonPractice(
+const practice = wf.commonPractice(
   'Before a free acceleration: oil level, belt and general state of the engine are checked, as a weak one can be destroyed',
 );
 
-export const freeAccelerationCalculation = defineCalculation({
+export const freeAccelerationCalculation = wf.defineCalculation({
   id: 'free-acceleration',
   version: '1.0.0',
   subject: 'smoke',
@@ -38,9 +21,9 @@ export const freeAccelerationCalculation = defineCalculation({
   keywords: ['smoke test', 'opacity', 'free acceleration', 'average', 'band'],
   method: 'mean absorption coefficient of the readings that count',
   inputs: {
-    readings: list(
+    readings: wf.list(
       {
-        absorption: quantity(absorptionCoefficient, {
+        absorption: wf.quantity(absorptionCoefficient, {
           symbol: 'k_i',
           label: 'Reading',
           description: 'Peak of one free acceleration. Convert a percentage first: percentages do not average.',
@@ -56,7 +39,7 @@ export const freeAccelerationCalculation = defineCalculation({
         example: [{ absorption: '0.74 1/m' }, { absorption: '0.58 1/m' }, { absorption: '0.62 1/m' }, { absorption: '0.60 1/m' }],
       },
     ),
-    procedure: choice({
+    procedure: wf.choice({
       label: 'Procedure',
       options: {
         'mean-of-three': 'mean of the last three (periodic test)',
@@ -64,14 +47,14 @@ export const freeAccelerationCalculation = defineCalculation({
       },
       default: ['mean-of-three', 'usual at the periodic test'],
     }),
-    greatestBand: quantity(absorptionCoefficient, {
+    greatestBand: wf.quantity(absorptionCoefficient, {
       symbol: 'b',
       label: 'Greatest width of the readings that count',
       range: '0 < x <= 5 1/m',
       default: ['0.25 1/m', 'UN R24, from memory'],
     }),
-    absorptionLimit: optional(
-      quantity(absorptionCoefficient, {
+    absorptionLimit: wf.optional(
+      wf.quantity(absorptionCoefficient, {
         symbol: 'k_{max}',
         label: 'Limit',
         description: 'The plate value of the vehicle first, otherwise that of its class and date.',
@@ -82,33 +65,38 @@ export const freeAccelerationCalculation = defineCalculation({
   },
   example: { absorptionLimit: '1.5 1/m' },
   intermediates: {
-    readingsCounted: countOutput({ symbol: 'n', label: 'Number of readings that count' }),
-    series: tableOutput({
+    readingsCounted: wf.countOutput({ symbol: 'n', label: 'Number of readings that count' }),
+    series: wf.tableOutput({
       label: 'Readings that count',
       columns: {
-        counted: optional(
-          quantityOutput(absorptionCoefficient, { symbol: 'k_c', label: 'Reading that counts', digits: 3, units: ['1/m'] }),
+        counted: wf.optional(
+          wf.quantityOutput(absorptionCoefficient, { symbol: 'k_c', label: 'Reading that counts', digits: 3, units: ['1/m'] }),
         ),
-        change: optional(
-          quantityOutput(absorptionCoefficient, { symbol: '\\Delta k_c', label: 'Change from the one before', digits: 3, units: ['1/m'] }),
+        change: wf.optional(
+          wf.quantityOutput(absorptionCoefficient, {
+            symbol: '\\Delta k_c',
+            label: 'Change from the one before',
+            digits: 3,
+            units: ['1/m'],
+          }),
         ),
       },
     }),
-    band: quantityOutput(absorptionCoefficient, {
+    band: wf.quantityOutput(absorptionCoefficient, {
       symbol: '\\Delta k',
       label: 'Width of the readings that count',
       digits: 3,
       units: ['1/m'],
     }),
-    steadiness: choiceOutput({
+    steadiness: wf.choiceOutput({
       label: 'Steadiness',
       options: { steady: 'steady', wide: 'too wide: repeat', falling: 'still falling: the exhaust is being blown clean, repeat' },
     }),
   },
   outputs: {
-    meanAbsorption: quantityOutput(absorptionCoefficient, { symbol: '\\bar k', label: 'Result', digits: 3, units: ['1/m'] }),
-    opacity: quantityOutput(fraction, { symbol: 'N', label: 'The same as opacity over 430 mm', digits: 3, units: ['%'] }),
-    verdict: choiceOutput({
+    meanAbsorption: wf.quantityOutput(absorptionCoefficient, { symbol: '\\bar k', label: 'Result', digits: 3, units: ['1/m'] }),
+    opacity: wf.quantityOutput(fraction, { symbol: 'N', label: 'The same as opacity over 430 mm', digits: 3, units: ['%'] }),
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         pass: 'within the limit',
@@ -120,8 +108,8 @@ export const freeAccelerationCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    cases('readingsCounted', { "procedure == 'mean-of-three'": '3', otherwise: '4' }, unR24, undefined, 'The last of the series.'),
-    rows(
+    wf.cases('readingsCounted', { "procedure == 'mean-of-three'": '3', otherwise: '4' }, unR24, undefined, 'The last of the series.'),
+    wf.rows(
       'series',
       {
         counted: { 'row > count(readings.absorption) - readingsCounted': 'readings.absorption' },
@@ -129,8 +117,8 @@ export const freeAccelerationCalculation = defineCalculation({
       },
       unR24,
     ),
-    formula('band', 'max(series.counted) - min(series.counted)', unR24),
-    verdict(
+    wf.formula('band', 'max(series.counted) - min(series.counted)', unR24),
+    wf.verdict(
       'steadiness',
       {
         wide: 'band > greatestBand',
@@ -139,9 +127,9 @@ export const freeAccelerationCalculation = defineCalculation({
       },
       unR24,
     ),
-    formula('meanAbsorption', 'sum(series.counted) / readingsCounted', directive2014),
-    nested('opacity', opacityConversionCalculation, { absorptionCoefficient: 'meanAbsorption' }, 'opacityOut'),
-    verdict(
+    wf.formula('meanAbsorption', 'sum(series.counted) / readingsCounted', directive2014),
+    wf.nested('opacity', opacityConversionCalculation, { absorptionCoefficient: 'meanAbsorption' }, 'opacityOut'),
+    wf.verdict(
       'verdict',
       {
         'no-limit': 'not known(absorptionLimit)',
@@ -163,7 +151,7 @@ export const freeAccelerationCalculation = defineCalculation({
       input.procedure,
     );
     if (found === undefined)
-      return inconsistentInputs(`this procedure needs at least ${needed[input.procedure]} readings`, ['procedure'], ['readings']);
+      return wf.inconsistentInputs(`this procedure needs at least ${needed[input.procedure]} readings`, ['procedure'], ['readings']);
     const wide = found.band > input.greatestBand;
     const falling = input.procedure === 'stable-four' && found.falling;
     warn('from_memory', 'The averaging and the band are from memory of UN R24 and Directive 2014/45/EU.');

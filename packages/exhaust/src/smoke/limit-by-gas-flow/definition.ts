@@ -1,21 +1,9 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  defineCalculation,
-  formula,
-  fromTable,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absorptionCoefficient, rotationalSpeed, volume, volumeFlow } from '@wallflow/units';
 import { unR24 } from '../sources.js';
 import { limitByGasFlow, nominalGasFlow } from './kernel.js';
 
-export const limitByGasFlowCalculation = defineCalculation({
+export const limitByGasFlowCalculation = wf.defineCalculation({
   id: 'smoke-limit-by-gas-flow',
   version: '1.0.0',
   subject: 'smoke',
@@ -24,46 +12,57 @@ export const limitByGasFlowCalculation = defineCalculation({
   keywords: ['UN R24', 'full load', 'nominal gas flow', 'type approval'],
   method: 'table of UN Regulation No. 24 with straight lines between its rows',
   inputs: {
-    displacement: quantity(volume, { symbol: 'V', label: 'Displacement', range: '0.1 < x <= 60 L', example: '2.0 L', units: ['L', 'mL'] }),
-    engineSpeed: quantity(rotationalSpeed, {
+    displacement: wf.quantity(volume, {
+      symbol: 'V',
+      label: 'Displacement',
+      range: '0.1 < x <= 60 L',
+      example: '2.0 L',
+      units: ['L', 'mL'],
+    }),
+    engineSpeed: wf.quantity(rotationalSpeed, {
       symbol: 'n',
       label: 'Engine speed',
       range: '300 < x <= 8000 rpm',
       example: '3600 rpm',
       units: ['rpm'],
     }),
-    strokes: choice({ label: 'Cycle', options: { four: 'four-stroke', two: 'two-stroke' }, example: 'four' }),
-    absorptionReading: optional(
-      quantity(absorptionCoefficient, { symbol: 'k', label: 'Smoke at steady full load', range: '0 <= x <= 20 1/m', example: '1.1 1/m' }),
+    strokes: wf.choice({ label: 'Cycle', options: { four: 'four-stroke', two: 'two-stroke' }, example: 'four' }),
+    absorptionReading: wf.optional(
+      wf.quantity(absorptionCoefficient, {
+        symbol: 'k',
+        label: 'Smoke at steady full load',
+        range: '0 <= x <= 20 1/m',
+        example: '1.1 1/m',
+      }),
     ),
   },
-  intermediates: { gasFlow: quantityOutput(volumeFlow, { symbol: 'G', label: 'Nominal gas flow', digits: 4, units: ['L/s'] }) },
+  intermediates: { gasFlow: wf.quantityOutput(volumeFlow, { symbol: 'G', label: 'Nominal gas flow', digits: 4, units: ['L/s'] }) },
   outputs: {
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: { meets: 'meets the limit', exceeds: 'exceeds the limit', 'no-reading': 'no reading given' },
     }),
-    absorptionMargin: optional(
-      quantityOutput(absorptionCoefficient, {
+    absorptionMargin: wf.optional(
+      wf.quantityOutput(absorptionCoefficient, {
         symbol: '\\Delta k',
         label: 'Room below the limit',
         description: 'Negative above it.',
         digits: 3,
       }),
     ),
-    absorptionLimit: quantityOutput(absorptionCoefficient, { symbol: 'k_{max}', label: 'Limit', digits: 4 }),
+    absorptionLimit: wf.quantityOutput(absorptionCoefficient, { symbol: 'k_{max}', label: 'Limit', digits: 4 }),
   },
   answer: 'absorptionLimit',
   steps: [
-    cases(
+    wf.cases(
       'gasFlow',
       { "strokes == 'four'": 'displacement * engineSpeed / 2', otherwise: 'displacement * engineSpeed' },
       unR24,
       'Annex 4, 4.1',
     ),
-    fromTable('absorptionLimit', ['gasFlow'], unR24, 'Annex 7', 'Straight line between the rows of the table.'),
-    formula('absorptionMargin', 'absorptionLimit - absorptionReading'),
-    verdict('verdict', { 'no-reading': 'not known(absorptionReading)', meets: 'absorptionMargin >= 0', exceeds: 'otherwise' }),
+    wf.fromTable('absorptionLimit', ['gasFlow'], unR24, 'Annex 7', 'Straight line between the rows of the table.'),
+    wf.formula('absorptionMargin', 'absorptionLimit - absorptionReading'),
+    wf.verdict('verdict', { 'no-reading': 'not known(absorptionReading)', meets: 'absorptionMargin >= 0', exceeds: 'otherwise' }),
   ],
   assumptions: { steady: 'Steady full load, not a free acceleration.' },
   limits: { type_approval: 'For type approval of engines without a filter. The periodic test has limits of its own.' },
@@ -71,7 +70,7 @@ export const limitByGasFlowCalculation = defineCalculation({
   compute(input, { warn }) {
     const gasFlow = nominalGasFlow(input.displacement, input.engineSpeed, input.strokes === 'four' ? 4 : 2);
     const limit = limitByGasFlow(gasFlow);
-    if (limit === undefined) return noSolution('the table is empty');
+    if (limit === undefined) return wf.noSolution('the table is empty');
     warn(
       'from_memory',
       'The table is from memory of UN Regulation No. 24, Annex 7; the formula of the gas flow and the straight lines were read.',

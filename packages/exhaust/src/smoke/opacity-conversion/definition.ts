@@ -1,4 +1,4 @@
-import { cases, defineCalculation, oneOf, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absorptionCoefficient, fraction, length } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { cfr86Smoke, unR24, unR49Smoke } from '../sources.js';
@@ -10,7 +10,7 @@ const opacityOver = (path: string) => ({
   otherwise: `1 - exp(-absorptionOut * ${path})`,
 });
 
-export const opacityConversionCalculation = defineCalculation({
+export const opacityConversionCalculation = wf.defineCalculation({
   id: 'opacity-conversion',
   version: '1.0.0',
   subject: 'smoke',
@@ -19,8 +19,8 @@ export const opacityConversionCalculation = defineCalculation({
   keywords: ['opacity', 'smoke', 'absorption coefficient', 'k value', 'path length'],
   method: 'Beer–Lambert law',
   inputs: {
-    ...oneOf({
-      opacity: quantity(fraction, {
+    ...wf.oneOf({
+      opacity: wf.quantity(fraction, {
         symbol: 'N',
         label: 'Opacity',
         description: 'Means nothing without the path of light it was read over.',
@@ -29,7 +29,7 @@ export const opacityConversionCalculation = defineCalculation({
         example: '26 %',
         units: ['%'],
       }),
-      absorptionCoefficient: quantity(absorptionCoefficient, {
+      absorptionCoefficient: wf.quantity(absorptionCoefficient, {
         symbol: 'k',
         label: 'Absorption coefficient',
         range: '0 <= x <= 50 1/m',
@@ -38,15 +38,15 @@ export const opacityConversionCalculation = defineCalculation({
         units: ['1/m'],
       }),
     }),
-    pathLength: quantity(length, {
+    pathLength: wf.quantity(length, {
       symbol: 'L',
       label: 'Effective path of light through the smoke',
       range: '1 cm <= x <= 5 m',
       units: ['mm', 'm', 'in'],
       default: ['430 mm', 'effective path of the usual opacity scale, UN R24 and UN R49'],
     }),
-    otherPathLength: optional(
-      quantity(length, {
+    otherPathLength: wf.optional(
+      wf.quantity(length, {
         symbol: 'L_2',
         label: 'Another path of light',
         description: 'For example the width of a smoke stack, to get the opacity seen there.',
@@ -58,15 +58,15 @@ export const opacityConversionCalculation = defineCalculation({
   },
   example: { opacity: '26 %' },
   outputs: {
-    opacityOut: quantityOutput(fraction, { symbol: 'N', label: 'Opacity over the path', digits: 5, units: ['%'] }),
-    opacityOverOtherPath: optional(
-      quantityOutput(fraction, { symbol: 'N_2', label: 'Opacity over the other path', digits: 5, units: ['%'] }),
+    opacityOut: wf.quantityOutput(fraction, { symbol: 'N', label: 'Opacity over the path', digits: 5, units: ['%'] }),
+    opacityOverOtherPath: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'N_2', label: 'Opacity over the other path', digits: 5, units: ['%'] }),
     ),
-    absorptionOut: quantityOutput(absorptionCoefficient, { symbol: 'k', label: 'Absorption coefficient', digits: 6, units: ['1/m'] }),
+    absorptionOut: wf.quantityOutput(absorptionCoefficient, { symbol: 'k', label: 'Absorption coefficient', digits: 6, units: ['1/m'] }),
   },
   answer: 'absorptionOut',
   steps: [
-    cases(
+    wf.cases(
       'absorptionOut',
       {
         'known(absorptionCoefficient)': 'absorptionCoefficient',
@@ -76,8 +76,8 @@ export const opacityConversionCalculation = defineCalculation({
       },
       unR49Smoke,
     ),
-    cases('opacityOut', opacityOver('pathLength'), unR49Smoke),
-    cases('opacityOverOtherPath', opacityOver('otherPathLength'), cfr86Smoke),
+    wf.cases('opacityOut', opacityOver('pathLength'), unR49Smoke),
+    wf.cases('opacityOverOtherPath', opacityOver('otherPathLength'), cfr86Smoke),
   ],
   assumptions: { beer_lambert: 'The smoke is even along the path, and holds no droplets.' },
   limits: { no_averaging: 'Opacities neither add nor average: convert to the absorption coefficient first.' },

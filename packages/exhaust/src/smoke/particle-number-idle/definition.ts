@@ -1,21 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  citation,
-  commonPractice,
-  count,
-  defineCalculation,
-  formula,
-  fromTable,
-  list,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { mean, standardDeviation } from '@wallflow/numerics';
 import { fraction, particleNumberConcentration, particleNumberFlow as particleNumberFlowKind, ratio, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
@@ -33,9 +16,9 @@ const ruleNames = Object.fromEntries(Object.entries(particleRules).map(([id, rul
   readonly [Id in keyof typeof particleRules]: string;
 };
 
-const cake = commonPractice('A filter without its soot cake lets more particles through: wait 50 to 100 km or say so on the report');
+const cake = wf.commonPractice('A filter without its soot cake lets more particles through: wait 50 to 100 km or say so on the report');
 
-export const particleNumberIdleCalculation = defineCalculation({
+export const particleNumberIdleCalculation = wf.defineCalculation({
   id: 'particle-number-idle',
   version: '1.0.0',
   subject: 'smoke',
@@ -44,12 +27,12 @@ export const particleNumberIdleCalculation = defineCalculation({
   keywords: ['particle number', 'PN', 'idle', 'filter', 'periodic test'],
   method: 'mean of the settled readings against the limit of a named rule',
   inputs: {
-    rule: choice({ label: 'Rule', options: ruleNames, example: 'eu-recommendation' }),
-    testYear: count({ symbol: 'y', label: 'Year of the test', min: 2015, max: 2100, example: 2026 }),
-    testMonth: count({ symbol: 'm', label: 'Month of the test', min: 1, max: 12, example: 11, default: [1, 'month not given'] }),
-    readings: list(
+    rule: wf.choice({ label: 'Rule', options: ruleNames, example: 'eu-recommendation' }),
+    testYear: wf.count({ symbol: 'y', label: 'Year of the test', min: 2015, max: 2100, example: 2026 }),
+    testMonth: wf.count({ symbol: 'm', label: 'Month of the test', min: 1, max: 12, example: 11, default: [1, 'month not given'] }),
+    readings: wf.list(
       {
-        particleConcentration: quantity(particleNumberConcentration, {
+        particleConcentration: wf.quantity(particleNumberConcentration, {
           symbol: 'N_i',
           label: 'Reading',
           range: '0 <= x <= 1000000000 1/cm3',
@@ -70,8 +53,8 @@ export const particleNumberIdleCalculation = defineCalculation({
         ],
       },
     ),
-    background: optional(
-      quantity(particleNumberConcentration, {
+    background: wf.optional(
+      wf.quantity(particleNumberConcentration, {
         symbol: 'N_b',
         label: 'Reading in the air beside the vehicle',
         range: '0 <= x <= 10000000 1/cm3',
@@ -80,27 +63,27 @@ export const particleNumberIdleCalculation = defineCalculation({
         units: ['1/cm3'],
       }),
     ),
-    dilution: quantity(ratio, {
+    dilution: wf.quantity(ratio, {
       symbol: 'd',
       label: 'Dilution that the reading does not yet contain',
       range: '1 <= x <= 1000',
       default: ['1', 'most counters show the undiluted value'],
     }),
-    counterUncertainty: quantity(fraction, {
+    counterUncertainty: wf.quantity(fraction, {
       symbol: 'u',
       label: 'How well the counter reads (±)',
       range: '0 <= x <= 90 %',
       units: ['%'],
       default: ['25 %', 'calibration tolerances of hand-held counters, from memory'],
     }),
-    freshlyCleaned: choice({
+    freshlyCleaned: wf.choice({
       label: 'Filter cleaned or regenerated in the last 100 km',
       options: { no: 'no', yes: 'yes', unknown: 'not known' },
       example: 'no',
       default: ['unknown', 'not stated'],
     }),
-    exhaustVolumeFlow: optional(
-      quantity(volumeFlow, {
+    exhaustVolumeFlow: wf.optional(
+      wf.quantity(volumeFlow, {
         symbol: '\\dot V',
         label: 'Exhaust volume flow at the state of the reading',
         description: 'Give it to get particles per second.',
@@ -111,25 +94,25 @@ export const particleNumberIdleCalculation = defineCalculation({
     ),
   },
   intermediates: {
-    numberLimit: quantityOutput(particleNumberConcentration, { symbol: 'N_{max}', label: 'Limit', digits: 4, units: ['1/cm3'] }),
-    readingSpread: quantityOutput(fraction, { symbol: 's', label: 'Spread of the readings', digits: 2, units: ['%'] }),
+    numberLimit: wf.quantityOutput(particleNumberConcentration, { symbol: 'N_{max}', label: 'Limit', digits: 4, units: ['1/cm3'] }),
+    readingSpread: wf.quantityOutput(fraction, { symbol: 's', label: 'Spread of the readings', digits: 2, units: ['%'] }),
   },
   outputs: {
-    meanConcentration: quantityOutput(particleNumberConcentration, {
+    meanConcentration: wf.quantityOutput(particleNumberConcentration, {
       symbol: '\\bar N',
       label: 'Mean concentration',
       digits: 3,
       units: ['1/cm3'],
     }),
-    aboveBackground: optional(
-      quantityOutput(particleNumberConcentration, { symbol: 'N_v', label: 'Of it from the vehicle', digits: 3, units: ['1/cm3'] }),
+    aboveBackground: wf.optional(
+      wf.quantityOutput(particleNumberConcentration, { symbol: 'N_v', label: 'Of it from the vehicle', digits: 3, units: ['1/cm3'] }),
     ),
-    shareOfLimit: quantityOutput(fraction, { symbol: 'q', label: 'Share of the limit', digits: 3, units: ['%'] }),
-    perSecond: optional(
-      quantityOutput(particleNumberFlowKind, { symbol: '\\dot N', label: 'Particles per second', digits: 3, units: ['1/s'] }),
+    shareOfLimit: wf.quantityOutput(fraction, { symbol: 'q', label: 'Share of the limit', digits: 3, units: ['%'] }),
+    perSecond: wf.optional(
+      wf.quantityOutput(particleNumberFlowKind, { symbol: '\\dot N', label: 'Particles per second', digits: 3, units: ['1/s'] }),
     ),
-    basis: textOutput({ label: 'Basis' }),
-    verdict: choiceOutput({
+    basis: wf.textOutput({ label: 'Basis' }),
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         below: 'below the limit, also with the uncertainty of the counter',
@@ -142,16 +125,16 @@ export const particleNumberIdleCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    fromTable('numberLimit', ['rule']),
-    formula('meanConcentration', 'dilution * mean(readings.particleConcentration)', jrcPeriodicParticles),
-    cases('readingSpread', {
+    wf.fromTable('numberLimit', ['rule']),
+    wf.formula('meanConcentration', 'dilution * mean(readings.particleConcentration)', jrcPeriodicParticles),
+    wf.cases('readingSpread', {
       'count(readings.particleConcentration) < 2 or sum(readings.particleConcentration) == 0': '0',
       otherwise: 'deviation(readings.particleConcentration) / mean(readings.particleConcentration)',
     }),
-    formula('aboveBackground', 'max(0, meanConcentration - background)'),
-    formula('shareOfLimit', 'meanConcentration / numberLimit'),
-    formula('perSecond', 'meanConcentration * exhaustVolumeFlow'),
-    verdict(
+    wf.formula('aboveBackground', 'max(0, meanConcentration - background)'),
+    wf.formula('shareOfLimit', 'meanConcentration / numberLimit'),
+    wf.formula('perSecond', 'meanConcentration * exhaustVolumeFlow'),
+    wf.verdict(
       'verdict',
       {
         'nothing-counted': 'meanConcentration == 0',
@@ -173,8 +156,8 @@ export const particleNumberIdleCalculation = defineCalculation({
   compute(input, { warn, method }) {
     const rule: ParticleRule = particleRules[input.rule];
     const average = mean(input.readings.map((reading) => reading.particleConcentration));
-    if (average === undefined) return noSolution('no readings', ['readings']);
-    const basis = citation(rule.source);
+    if (average === undefined) return wf.noSolution('no readings', ['readings']);
+    const basis = wf.citation(rule.source);
     method(`limit by ${basis}`);
     if (rule.source.mark !== 'read')
       warn('from_memory', `The limit is from memory: ${basis}. Read the text in force before telling a customer pass or fail.`);

@@ -1,14 +1,4 @@
-import {
-  choice,
-  choiceOutput,
-  citation,
-  countOutput,
-  defineCalculation,
-  formula,
-  statement,
-  tableOutput,
-  textOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { cautions } from '../../cautions.js';
 import {
   californiaSmoke,
@@ -30,7 +20,7 @@ const subjects = {
   offence: 'offence',
 } as const;
 
-export const roadworthinessRulesCalculation = defineCalculation({
+export const roadworthinessRulesCalculation = wf.defineCalculation({
   id: 'roadworthiness-rules',
   version: '1.0.0',
   subject: 'smoke',
@@ -38,23 +28,23 @@ export const roadworthinessRulesCalculation = defineCalculation({
   purpose: 'What does the periodic test ask for here, and how far was that checked?',
   keywords: ['roadworthiness', 'periodic test', 'filter', 'law'],
   method: 'table of rules, held as data',
-  inputs: { place: choice({ label: 'Place', options: { all: 'all places held here', ...rulePlaces }, example: 'uk' }) },
+  inputs: { place: wf.choice({ label: 'Place', options: { all: 'all places held here', ...rulePlaces }, example: 'uk' }) },
   outputs: {
-    rules: tableOutput({
+    rules: wf.tableOutput({
       label: 'Rules',
       columns: {
-        place: choiceOutput({ label: 'Place', options: rulePlaces }),
-        subject: choiceOutput({ label: 'About', options: subjects }),
-        rule: textOutput({ label: 'Rule' }),
-        basis: textOutput({ label: 'Basis' }),
+        place: wf.choiceOutput({ label: 'Place', options: rulePlaces }),
+        subject: wf.choiceOutput({ label: 'About', options: subjects }),
+        rule: wf.textOutput({ label: 'Rule' }),
+        basis: wf.textOutput({ label: 'Basis' }),
       },
     }),
-    ruleCount: countOutput({ symbol: 'n', label: 'Rules held' }),
+    ruleCount: wf.countOutput({ symbol: 'n', label: 'Rules held' }),
   },
   answer: 'ruleCount',
   steps: [
-    statement('rules', 'Rows for the place chosen, each with its source and how far it was checked.'),
-    formula('ruleCount', 'count(rules.rule)'),
+    wf.statement('rules', 'Rows for the place chosen, each with its source and how far it was checked.'),
+    wf.formula('ruleCount', 'count(rules.rule)'),
   ],
   assumptions: { not_legal_advice: 'The table helps to prepare a test. The text in force and the inspector decide.' },
   limits: { as_known: 'Rules change; the state of the text is the year of each source.' },
@@ -76,7 +66,7 @@ export const roadworthinessRulesCalculation = defineCalculation({
     if (rows.some((row) => row.source.note !== undefined))
       warn('read_second_hand', 'Some of these rules were read in reports about them, not in the text itself; see their sources.');
     return {
-      rules: rows.map((row) => ({ place: row.place, subject: row.subject, rule: row.rule, basis: citation(row.source) })),
+      rules: rows.map((row) => ({ place: row.place, subject: row.subject, rule: row.rule, basis: wf.citation(row.source) })),
       ruleCount: rows.length,
     };
   },

@@ -1,27 +1,10 @@
-import {
-  type Advice,
-  cases,
-  choice,
-  choiceOutput,
-  citation,
-  count,
-  defineCalculation,
-  flag,
-  fromTable,
-  noSolution,
-  optional,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { absorptionCoefficient, fraction } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { californiaSmoke, directive2014, ukTestLimits } from '../sources.js';
 import { emissionClasses, monthIndex, smokeLimitFor } from './limits.js';
 
-export const smokeLimitCalculation = defineCalculation({
+export const smokeLimitCalculation = wf.defineCalculation({
   id: 'smoke-limit',
   version: '1.0.0',
   subject: 'smoke',
@@ -30,13 +13,13 @@ export const smokeLimitCalculation = defineCalculation({
   keywords: ['smoke limit', 'roadworthiness', 'opacity', 'plate value'],
   method: 'table of the law, held as data',
   inputs: {
-    regime: choice({
+    regime: wf.choice({
       label: 'Where it is tested',
       options: { eu: 'European Union', uk: 'United Kingdom', california: 'California' },
       example: 'eu',
     }),
-    firstUseYear: count({ symbol: 'y', label: 'Year of first use, or model year', min: 1950, max: 2100, example: 2016 }),
-    firstUseMonth: count({
+    firstUseYear: wf.count({ symbol: 'y', label: 'Year of first use, or model year', min: 1950, max: 2100, example: 2016 }),
+    firstUseMonth: wf.count({
       symbol: 'm',
       label: 'Month of first use',
       min: 1,
@@ -44,8 +27,8 @@ export const smokeLimitCalculation = defineCalculation({
       example: 3,
       default: [12, 'month not given; December gives the newer and lower limit'],
     }),
-    ...relevantWhen('regime', 'eu', {
-      emissionClass: choice({
+    ...wf.relevantWhen('regime', 'eu', {
+      emissionClass: wf.choice({
         label: 'Emission class',
         description: 'From the registration papers.',
         options: emissionClasses,
@@ -53,15 +36,15 @@ export const smokeLimitCalculation = defineCalculation({
         default: ['unknown', 'the lowest limit of the classes that were on sale at first use'],
       }),
     }),
-    ...relevantWhen('regime', ['eu', 'uk'], {
-      engine: choice({
+    ...wf.relevantWhen('regime', ['eu', 'uk'], {
+      engine: wf.choice({
         label: 'Engine',
         options: { turbocharged: 'turbocharged', aspirated: 'without turbocharger', unknown: 'not known' },
         example: 'turbocharged',
         default: ['unknown', 'the lower of the two limits is used'],
       }),
-      plateValue: optional(
-        quantity(absorptionCoefficient, {
+      plateValue: wf.optional(
+        wf.quantity(absorptionCoefficient, {
           symbol: 'k_p',
           label: 'Value on the plate of the vehicle',
           description: 'It comes before the table where it is lower and the rule allows it.',
@@ -69,8 +52,8 @@ export const smokeLimitCalculation = defineCalculation({
           example: '0.5 1/m',
         }),
       ),
-      absorptionReading: optional(
-        quantity(absorptionCoefficient, {
+      absorptionReading: wf.optional(
+        wf.quantity(absorptionCoefficient, {
           symbol: 'k',
           label: 'Test result, absorption coefficient',
           range: '0 <= x <= 20 1/m',
@@ -78,10 +61,10 @@ export const smokeLimitCalculation = defineCalculation({
         }),
       ),
     }),
-    ...relevantWhen('regime', 'california', {
-      levelThreeRetrofit: optional(flag({ label: 'Level 3 filter fitted later', example: false })),
-      opacityReading: optional(
-        quantity(fraction, {
+    ...wf.relevantWhen('regime', 'california', {
+      levelThreeRetrofit: wf.optional(wf.flag({ label: 'Level 3 filter fitted later', example: false })),
+      opacityReading: wf.optional(
+        wf.quantity(fraction, {
           symbol: 'N',
           label: 'Test result, opacity at the stack',
           range: '0 <= x <= 100 %',
@@ -90,13 +73,13 @@ export const smokeLimitCalculation = defineCalculation({
         }),
       ),
     }),
-    filterFitted: choice({
+    filterFitted: wf.choice({
       label: 'Particulate filter as standard',
       options: { yes: 'yes', no: 'no', unknown: 'not known' },
       example: 'yes',
       default: ['unknown', 'not stated'],
     }),
-    visibleSmoke: choice({
+    visibleSmoke: wf.choice({
       label: 'Visible smoke of any colour',
       options: { no: 'none', yes: 'visible', 'not-watched': 'not watched' },
       example: 'no',
@@ -105,16 +88,20 @@ export const smokeLimitCalculation = defineCalculation({
   },
   example: { absorptionReading: '0.15 1/m' },
   intermediates: {
-    ruleText: textOutput({ label: 'Row of the table' }),
-    tableLimit: optional(quantityOutput(absorptionCoefficient, { symbol: 'k_t', label: 'Limit of the table', digits: 3, units: ['1/m'] })),
+    ruleText: wf.textOutput({ label: 'Row of the table' }),
+    tableLimit: wf.optional(
+      wf.quantityOutput(absorptionCoefficient, { symbol: 'k_t', label: 'Limit of the table', digits: 3, units: ['1/m'] }),
+    ),
   },
   outputs: {
-    absorptionLimit: optional(
-      quantityOutput(absorptionCoefficient, { symbol: 'k_{max}', label: 'Limit, absorption coefficient', digits: 3, units: ['1/m'] }),
+    absorptionLimit: wf.optional(
+      wf.quantityOutput(absorptionCoefficient, { symbol: 'k_{max}', label: 'Limit, absorption coefficient', digits: 3, units: ['1/m'] }),
     ),
-    opacityLimit: optional(quantityOutput(fraction, { symbol: 'N_{max}', label: 'Limit, opacity at the stack', digits: 3, units: ['%'] })),
-    basis: textOutput({ label: 'Basis' }),
-    verdict: choiceOutput({
+    opacityLimit: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'N_{max}', label: 'Limit, opacity at the stack', digits: 3, units: ['%'] }),
+    ),
+    basis: wf.textOutput({ label: 'Basis' }),
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         meets: 'meets the limit',
@@ -128,10 +115,10 @@ export const smokeLimitCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    fromTable('tableLimit', ['regime', 'firstUseYear', 'firstUseMonth', 'emissionClass', 'engine'], directive2014),
-    cases('absorptionLimit', { 'plateValue < tableLimit': 'plateValue', otherwise: 'tableLimit' }, directive2014),
-    fromTable('opacityLimit', ['firstUseYear', 'levelThreeRetrofit'], californiaSmoke),
-    verdict(
+    wf.fromTable('tableLimit', ['regime', 'firstUseYear', 'firstUseMonth', 'emissionClass', 'engine'], directive2014),
+    wf.cases('absorptionLimit', { 'plateValue < tableLimit': 'plateValue', otherwise: 'tableLimit' }, directive2014),
+    wf.fromTable('opacityLimit', ['firstUseYear', 'levelThreeRetrofit'], californiaSmoke),
+    wf.verdict(
       'verdict',
       {
         'visible-smoke': "regime == 'uk' and filterFitted == 'yes' and visibleSmoke == 'yes'",
@@ -162,14 +149,14 @@ export const smokeLimitCalculation = defineCalculation({
       retrofit: input.levelThreeRetrofit ?? true,
       emissionClass: input.emissionClass ?? 'unknown',
     });
-    if (row === undefined) return noSolution('no limit is held for this vehicle', ['regime']);
+    if (row === undefined) return wf.noSolution('no limit is held for this vehicle', ['regime']);
     if (row.retrofit && input.levelThreeRetrofit === undefined)
       warn('retrofit_unknown', 'Whether a level 3 filter was fitted later is not known: the limit of one counts, which is the lowest.');
     if (row.classes?.length === 1 && input.emissionClass === 'unknown')
       warn('class_unknown', 'The emission class is not known: the limit may be higher. Look in the registration papers.', [
         'emissionClass',
       ]);
-    const basis = citation(row.source);
+    const basis = wf.citation(row.source);
     method(`table: ${basis}`);
     if (row.source.mark !== 'read')
       warn('from_memory', `The limit is from memory: ${basis}. Read the text in force before telling a customer pass or fail.`);
@@ -186,7 +173,7 @@ export const smokeLimitCalculation = defineCalculation({
     };
   },
   advise({ verdict }, { visibleSmoke, filterFitted }) {
-    const advice: Advice[] = [];
+    const advice: wf.Advice[] = [];
     if (verdict === 'smoke-not-judged')
       advice.push({ tone: 'do', text: 'Watch the tail pipe during the test: where a filter is standard, smoke of any colour fails.' });
     if (verdict === 'filter-unknown')

@@ -1,19 +1,4 @@
-import {
-  cases,
-  choice,
-  choiceOutput,
-  citation,
-  commonPractice,
-  defineCalculation,
-  formula,
-  fromTable,
-  optional,
-  quantity,
-  quantityOutput,
-  type Source,
-  textOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, moleFraction, ratio, time, volume, volumeFlow } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { dangerAtOnce, dieselExhaustLimit, eh40, euExposureLimits, iarc2012 } from '../sources.js';
@@ -28,10 +13,10 @@ function airVerdict(atEnd: number, { eightHours, fifteenMinutes, dangerous }: Wo
   return atEnd > eightHours ? ('above-eight-hours' as const) : ('below' as const);
 }
 
-const mixing: Source = { type: 'derivation', title: 'Balance of a well-mixed room', mark: 'read' };
-const practice = commonPractice('A hood some centimetres off the tail pipe, not a tight hose, with a carbon monoxide alarm in the room');
+const mixing: wf.Source = { type: 'derivation', title: 'Balance of a well-mixed room', mark: 'read' };
+const practice = wf.commonPractice('A hood some centimetres off the tail pipe, not a tight hose, with a carbon monoxide alarm in the room');
 
-export const workplaceAirCalculation = defineCalculation({
+export const workplaceAirCalculation = wf.defineCalculation({
   id: 'workplace-air',
   version: '1.0.0',
   subject: 'smoke',
@@ -40,8 +25,8 @@ export const workplaceAirCalculation = defineCalculation({
   keywords: ['workplace', 'ventilation', 'carbon monoxide', 'nitrogen dioxide', 'exposure limit'],
   method: 'well-mixed room',
   inputs: {
-    gas: choice({ label: 'Gas', options: gases, example: 'nitrogen-dioxide' }),
-    exhaustVolumeFlow: quantity(volumeFlow, {
+    gas: wf.choice({ label: 'Gas', options: gases, example: 'nitrogen-dioxide' }),
+    exhaustVolumeFlow: wf.quantity(volumeFlow, {
       symbol: 'Q_e',
       label: 'Exhaust of the engine, cooled to room temperature',
       description: 'About 40 m³/h for a two-litre engine at idle.',
@@ -49,14 +34,14 @@ export const workplaceAirCalculation = defineCalculation({
       example: '40 m3/h',
       units: ['m3/h'],
     }),
-    exhaustFraction: quantity(moleFraction, {
+    exhaustFraction: wf.quantity(moleFraction, {
       symbol: 'x_e',
       label: 'Gas in the exhaust',
       range: '0 <= x <= 100000 ppm',
       example: '60 ppm',
       units: ['ppm'],
     }),
-    escapingShare: quantity(fraction, {
+    escapingShare: wf.quantity(fraction, {
       symbol: 's',
       label: 'Share that gets past the extraction',
       description: '100 % without extraction.',
@@ -64,14 +49,14 @@ export const workplaceAirCalculation = defineCalculation({
       example: '100 %',
       units: ['%'],
     }),
-    roomVolume: quantity(volume, {
+    roomVolume: wf.quantity(volume, {
       symbol: 'V',
       label: 'Air in the room',
       range: '10 <= x <= 100000 m3',
       example: '300 m3',
       units: ['m3'],
     }),
-    freshAirFlow: quantity(volumeFlow, {
+    freshAirFlow: wf.quantity(volumeFlow, {
       symbol: 'Q_f',
       label: 'Fresh air',
       description: '0 m³/h in a closed garage.',
@@ -79,14 +64,14 @@ export const workplaceAirCalculation = defineCalculation({
       example: '300 m3/h',
       units: ['m3/h'],
     }),
-    duration: quantity(time, {
+    duration: wf.quantity(time, {
       symbol: 't',
       label: 'How long the engine runs',
       range: '0 min <= x <= 12 h',
       example: '30 min',
       units: ['min', 'h'],
     }),
-    mixingFactor: quantity(fraction, {
+    mixingFactor: wf.quantity(fraction, {
       symbol: 'm',
       label: 'Share of the fresh air that mixes in',
       range: '10 <= x <= 100 %',
@@ -95,13 +80,18 @@ export const workplaceAirCalculation = defineCalculation({
     }),
   },
   intermediates: {
-    airChanges: quantityOutput(ratio, { symbol: 'n', label: 'Air changes while the engine runs', digits: 3 }),
-    steadyShare: quantityOutput(moleFraction, { symbol: 'x_\\infty', label: 'In the room after a long time', digits: 3, units: ['ppm'] }),
-    limitEightHours: quantityOutput(moleFraction, { symbol: 'x_8', label: 'Limit, mean over eight hours', digits: 3, units: ['ppm'] }),
-    limitFifteenMinutes: optional(
-      quantityOutput(moleFraction, { symbol: 'x_{15}', label: 'Limit, mean over fifteen minutes', digits: 3, units: ['ppm'] }),
+    airChanges: wf.quantityOutput(ratio, { symbol: 'n', label: 'Air changes while the engine runs', digits: 3 }),
+    steadyShare: wf.quantityOutput(moleFraction, {
+      symbol: 'x_\\infty',
+      label: 'In the room after a long time',
+      digits: 3,
+      units: ['ppm'],
+    }),
+    limitEightHours: wf.quantityOutput(moleFraction, { symbol: 'x_8', label: 'Limit, mean over eight hours', digits: 3, units: ['ppm'] }),
+    limitFifteenMinutes: wf.optional(
+      wf.quantityOutput(moleFraction, { symbol: 'x_{15}', label: 'Limit, mean over fifteen minutes', digits: 3, units: ['ppm'] }),
     ),
-    limitDangerous: quantityOutput(moleFraction, {
+    limitDangerous: wf.quantityOutput(moleFraction, {
       symbol: 'x_d',
       label: 'Level that endangers life at once',
       digits: 3,
@@ -109,15 +99,15 @@ export const workplaceAirCalculation = defineCalculation({
     }),
   },
   outputs: {
-    atEnd: quantityOutput(moleFraction, { symbol: 'x', label: 'In the room at the end of the run', digits: 3, units: ['ppm'] }),
-    freshAirNeeded: quantityOutput(volumeFlow, {
+    atEnd: wf.quantityOutput(moleFraction, { symbol: 'x', label: 'In the room at the end of the run', digits: 3, units: ['ppm'] }),
+    freshAirNeeded: wf.quantityOutput(volumeFlow, {
       symbol: 'Q_n',
       label: 'Fresh air that would keep it at the eight-hour limit',
       digits: 3,
       units: ['m3/h'],
     }),
-    basis: textOutput({ label: 'Basis' }),
-    verdict: choiceOutput({
+    basis: wf.textOutput({ label: 'Basis' }),
+    verdict: wf.choiceOutput({
       label: 'Verdict',
       options: {
         dangerous: 'danger to life: stop the engine, leave at once, let nobody in',
@@ -129,8 +119,8 @@ export const workplaceAirCalculation = defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    formula('airChanges', '(mixingFactor * freshAirFlow + escapingShare * exhaustVolumeFlow) * duration / roomVolume', mixing),
-    cases(
+    wf.formula('airChanges', '(mixingFactor * freshAirFlow + escapingShare * exhaustVolumeFlow) * duration / roomVolume', mixing),
+    wf.cases(
       'steadyShare',
       {
         'escapingShare == 0': '0',
@@ -139,7 +129,7 @@ export const workplaceAirCalculation = defineCalculation({
       },
       mixing,
     ),
-    cases(
+    wf.cases(
       'atEnd',
       {
         'airChanges < 1e-5': 'steadyShare * airChanges * (1 - airChanges / 2)',
@@ -147,11 +137,15 @@ export const workplaceAirCalculation = defineCalculation({
       },
       mixing,
     ),
-    fromTable('limitEightHours', ['gas'], eh40),
-    fromTable('limitFifteenMinutes', ['gas'], eh40),
-    fromTable('limitDangerous', ['gas'], dangerAtOnce),
-    formula('freshAirNeeded', 'max(0, escapingShare * exhaustVolumeFlow / mixingFactor * (exhaustFraction / limitEightHours - 1))', mixing),
-    verdict(
+    wf.fromTable('limitEightHours', ['gas'], eh40),
+    wf.fromTable('limitFifteenMinutes', ['gas'], eh40),
+    wf.fromTable('limitDangerous', ['gas'], dangerAtOnce),
+    wf.formula(
+      'freshAirNeeded',
+      'max(0, escapingShare * exhaustVolumeFlow / mixingFactor * (exhaustFraction / limitEightHours - 1))',
+      mixing,
+    ),
+    wf.verdict(
       'verdict',
       {
         dangerous: 'atEnd >= limitDangerous',
@@ -191,7 +185,7 @@ export const workplaceAirCalculation = defineCalculation({
       limitFifteenMinutes: shortTerm,
       limitDangerous: limit.dangerous,
       freshAirNeeded: freshAirFor(room.exhaustFlow, room.exhaustFraction, limit.eightHours) / input.mixingFactor,
-      basis: limit.sources.map((source) => citation(source)).join('; '),
+      basis: limit.sources.map((source) => wf.citation(source)).join('; '),
       verdict: airVerdict(atEnd, limit),
     };
   },

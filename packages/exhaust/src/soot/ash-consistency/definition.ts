@@ -1,27 +1,13 @@
-import {
-  cases,
-  choiceOutput,
-  defineCalculation,
-  formula,
-  optional,
-  quantity,
-  quantityOutput,
-  rows,
-  statement,
-  tableOutput,
-  textOutput,
-  together,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { mass, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { ashPractice, weightedMean as weightedMeanSource } from '../sources.js';
 import { deviationFromOthers, type Estimate, weightedMean } from './kernel.js';
 
 const ash = (symbol: string, label: string, example: string, description: string) =>
-  quantity(mass, { symbol, label, range: '0 g <= x <= 10 kg', example, units: ['g', 'kg'], description });
+  wf.quantity(mass, { symbol, label, range: '0 g <= x <= 10 kg', example, units: ['g', 'kg'], description });
 const spread = (symbol: string, label: string, example: string) =>
-  quantity(mass, {
+  wf.quantity(mass, {
     symbol,
     label,
     range: '0 g < x <= 2 kg',
@@ -29,15 +15,15 @@ const spread = (symbol: string, label: string, example: string) =>
     example,
     units: ['g', 'kg'],
   });
-const grams = (symbol: string, label: string, digits: number) => quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
-const ratioOutput = (symbol: string, label: string) => quantityOutput(ratio, { symbol, label, digits: 3, units: ['1'] });
+const grams = (symbol: string, label: string, digits: number) => wf.quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
+const ratioOutput = (symbol: string, label: string) => wf.quantityOutput(ratio, { symbol, label, digits: 3, units: ['1'] });
 const figure = {
-  method: textOutput({ label: 'By' }),
+  method: wf.textOutput({ label: 'By' }),
   ash: grams('m_a', 'Ash', 3),
   uncertainty: grams('u', 'Standard uncertainty', 2),
-  othersMean: optional(grams('m_o', 'Weighted mean of the others', 3)),
-  othersUncertainty: optional(grams('u_o', 'Its uncertainty', 2)),
-  deviation: optional(ratioOutput('E', 'Deviation from the others ÷ its uncertainty')),
+  othersMean: wf.optional(grams('m_o', 'Weighted mean of the others', 3)),
+  othersUncertainty: wf.optional(grams('u_o', 'Its uncertainty', 2)),
+  deviation: wf.optional(ratioOutput('E', 'Deviation from the others ÷ its uncertainty')),
 };
 
 const methods = [
@@ -50,7 +36,7 @@ const methods = [
 /** Deviations beyond this many standard uncertainties are not taken as chance. */
 const farAway = 2;
 
-export const ashConsistencyCalculation = defineCalculation({
+export const ashConsistencyCalculation = wf.defineCalculation({
   id: 'ash-consistency',
   version: '1.0.0',
   subject: 'soot',
@@ -59,19 +45,19 @@ export const ashConsistencyCalculation = defineCalculation({
   keywords: ['ash', 'plausibility', 'weighing', 'reset', 'counter', 'DPF'],
   method: 'each estimate against the weighted mean of the others',
   inputs: {
-    ...together({
+    ...wf.together({
       modelAsh: ash('m_{mod}', 'Ash by the model', '41 g', 'What the control unit counts, or oil consumption gives.'),
       modelAshUncertainty: spread('u_{mod}', 'Standard uncertainty of the ash by the model', '20 g'),
     }),
-    ...together({
+    ...wf.together({
       weighedAsh: ash('m_{w}', 'Ash by weighing', '70 g', 'Weight hot and free of soot, less the weight when new.'),
       weighedAshUncertainty: spread('u_w', 'Standard uncertainty of the ash by weighing', '6 g'),
     }),
-    ...together({
+    ...wf.together({
       rodAsh: ash('m_r', 'Ash by the rod', '62 g', 'Only the plugs; add what lies on the walls to the uncertainty.'),
       rodAshUncertainty: spread('u_r', 'Standard uncertainty of the ash by the rod', '12 g'),
     }),
-    ...together({
+    ...wf.together({
       dropAsh: ash('m_d', 'Ash by the pressure drop', '78 g', 'From the drop at known flow after a complete, hot regeneration.'),
       dropAshUncertainty: spread('u_d', 'Standard uncertainty of the ash by the pressure drop', '25 g'),
     }),
@@ -87,16 +73,16 @@ export const ashConsistencyCalculation = defineCalculation({
     dropAshUncertainty: '25 g',
   },
   intermediates: {
-    allMean: optional(grams('m_{all}', 'Weighted mean of all figures', 4)),
-    allUncertainty: optional(grams('u_{all}', 'Standard uncertainty of the mean of all figures', 3)),
-    largestDeviation: optional(ratioOutput('E_{max}', 'Largest deviation from the others')),
-    rest: optional(tableOutput({ label: 'Figures without the furthest', columns: figure })),
-    restMean: optional(grams('m_{rest}', 'Weighted mean without the furthest', 4)),
-    restUncertainty: optional(grams('u_{rest}', 'Standard uncertainty of the mean without the furthest', 3)),
-    restDeviation: optional(ratioOutput('E_{rest}', 'Largest deviation without the furthest')),
+    allMean: wf.optional(grams('m_{all}', 'Weighted mean of all figures', 4)),
+    allUncertainty: wf.optional(grams('u_{all}', 'Standard uncertainty of the mean of all figures', 3)),
+    largestDeviation: wf.optional(ratioOutput('E_{max}', 'Largest deviation from the others')),
+    rest: wf.optional(wf.tableOutput({ label: 'Figures without the furthest', columns: figure })),
+    restMean: wf.optional(grams('m_{rest}', 'Weighted mean without the furthest', 4)),
+    restUncertainty: wf.optional(grams('u_{rest}', 'Standard uncertainty of the mean without the furthest', 3)),
+    restDeviation: wf.optional(ratioOutput('E_{rest}', 'Largest deviation without the furthest')),
   },
   outputs: {
-    verdict: choiceOutput({
+    verdict: wf.choiceOutput({
       label: 'Agreement',
       options: {
         agree: 'they agree',
@@ -105,31 +91,31 @@ export const ashConsistencyCalculation = defineCalculation({
         'too-few': 'too few figures to compare',
       },
     }),
-    bestAsh: optional(grams('\\bar m_a', 'Mean of the figures that agree', 3)),
-    bestUncertainty: optional(grams('u(\\bar m_a)', 'Standard uncertainty of that mean', 2)),
-    doubtful: textOutput({ label: 'Figure to doubt first' }),
-    comparison: tableOutput({
+    bestAsh: wf.optional(grams('\\bar m_a', 'Mean of the figures that agree', 3)),
+    bestUncertainty: wf.optional(grams('u(\\bar m_a)', 'Standard uncertainty of that mean', 2)),
+    doubtful: wf.textOutput({ label: 'Figure to doubt first' }),
+    comparison: wf.tableOutput({
       label: 'Each figure against the others',
       columns: figure,
     }),
   },
   answer: 'verdict',
   steps: [
-    rows(
+    wf.rows(
       'comparison',
       { deviation: '(ash - othersMean) / sqrt(uncertainty ^ 2 + othersUncertainty ^ 2)' },
       weightedMeanSource,
       undefined,
       'Each figure against the weighted mean of the others.',
     ),
-    formula('largestDeviation', 'max(abs(comparison.deviation))'),
-    formula('allUncertainty', '1 / sqrt(sum(1 / comparison.uncertainty ^ 2))', weightedMeanSource),
-    formula('allMean', 'sum(comparison.ash / comparison.uncertainty ^ 2) * allUncertainty ^ 2', weightedMeanSource),
-    statement('rest', 'The same comparison without the figure that lies furthest from the others.', weightedMeanSource),
-    formula('restDeviation', 'max(abs(rest.deviation))'),
-    formula('restUncertainty', '1 / sqrt(sum(1 / rest.uncertainty ^ 2))', weightedMeanSource),
-    formula('restMean', 'sum(rest.ash / rest.uncertainty ^ 2) * restUncertainty ^ 2', weightedMeanSource),
-    verdict(
+    wf.formula('largestDeviation', 'max(abs(comparison.deviation))'),
+    wf.formula('allUncertainty', '1 / sqrt(sum(1 / comparison.uncertainty ^ 2))', weightedMeanSource),
+    wf.formula('allMean', 'sum(comparison.ash / comparison.uncertainty ^ 2) * allUncertainty ^ 2', weightedMeanSource),
+    wf.statement('rest', 'The same comparison without the figure that lies furthest from the others.', weightedMeanSource),
+    wf.formula('restDeviation', 'max(abs(rest.deviation))'),
+    wf.formula('restUncertainty', '1 / sqrt(sum(1 / rest.uncertainty ^ 2))', weightedMeanSource),
+    wf.formula('restMean', 'sum(rest.ash / rest.uncertainty ^ 2) * restUncertainty ^ 2', weightedMeanSource),
+    wf.verdict(
       'verdict',
       {
         'too-few': 'count(comparison.ash) < 2',
@@ -139,9 +125,9 @@ export const ashConsistencyCalculation = defineCalculation({
       },
       weightedMeanSource,
     ),
-    cases('bestAsh', { 'largestDeviation <= 2': 'allMean', otherwise: 'restMean' }, weightedMeanSource),
-    cases('bestUncertainty', { 'largestDeviation <= 2': 'allUncertainty', otherwise: 'restUncertainty' }, weightedMeanSource),
-    statement('doubtful', 'The figure that is furthest from the others, if these agree without it.'),
+    wf.cases('bestAsh', { 'largestDeviation <= 2': 'allMean', otherwise: 'restMean' }, weightedMeanSource),
+    wf.cases('bestUncertainty', { 'largestDeviation <= 2': 'allUncertainty', otherwise: 'restUncertainty' }, weightedMeanSource),
+    wf.statement('doubtful', 'The figure that is furthest from the others, if these agree without it.'),
   ],
   assumptions: { independent: 'The figures do not depend on each other, and their uncertainties are realistic standard uncertainties.' },
   limits: {

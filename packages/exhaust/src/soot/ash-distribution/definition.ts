@@ -1,4 +1,4 @@
-import { defineCalculation, formula, noSolution, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, length, mass, massConcentration, ratio } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
@@ -6,7 +6,7 @@ import { ashDensityInput, ashFilterInputs, channelWidthOf, openInlet, sootLimitI
 import { ashGeometry, ashPractice, ashReview2019 } from '../sources.js';
 import { inletOpenFraction, layerFill, layerThickness, plugShare } from './kernel.js';
 
-export const ashDistributionCalculation = defineCalculation({
+export const ashDistributionCalculation = wf.defineCalculation({
   id: 'ash-distribution',
   version: '1.0.0',
   subject: 'soot',
@@ -15,7 +15,7 @@ export const ashDistributionCalculation = defineCalculation({
   keywords: ['ash plug', 'ash layer', 'effective volume', 'soot capacity', 'DPF'],
   method: 'volume of the ash in square inlet channels',
   inputs: {
-    ashMass: quantity(mass, {
+    ashMass: wf.quantity(mass, {
       symbol: 'm_a',
       label: 'Ash in the filter',
       range: '0 g <= x <= 10 kg',
@@ -23,7 +23,7 @@ export const ashDistributionCalculation = defineCalculation({
       example: '70 g',
       units: ['g', 'kg'],
     }),
-    plugPart: quantity(fraction, {
+    plugPart: wf.quantity(fraction, {
       symbol: 'f_p',
       label: 'Part of the ash in end plugs',
       range: '0 <= x <= 100 %',
@@ -36,8 +36,8 @@ export const ashDistributionCalculation = defineCalculation({
   },
   intermediates: {
     ...openInlet.intermediates,
-    ashLoad: quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load', digits: 4, units: ['g/L'] }),
-    layerFill: quantityOutput(fraction, {
+    ashLoad: wf.quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load', digits: 4, units: ['g/L'] }),
+    layerFill: wf.quantityOutput(fraction, {
       symbol: 'x_v',
       label: 'Share of the free channels filled by the layer',
       digits: 4,
@@ -45,12 +45,17 @@ export const ashDistributionCalculation = defineCalculation({
     }),
   },
   outputs: {
-    plugShare: quantityOutput(fraction, { symbol: 'x_p', label: 'Share of the channel depth taken by the plug', digits: 3, units: ['%'] }),
-    plugLength: quantityOutput(length, { symbol: 'L_p', label: 'Length of the ash plug', digits: 3, units: ['mm'] }),
-    layerThickness: quantityOutput(length, { symbol: 'w_a', label: 'Thickness of the ash layer', digits: 3, units: ['um', 'mm'] }),
-    layerShare: quantityOutput(fraction, { symbol: 'x_w', label: 'Layer thickness ÷ channel width', digits: 3, units: ['%'] }),
-    sootCapacity: quantityOutput(mass, { symbol: 'm_{s,max}', label: 'Soot that the filter may still hold', digits: 3, units: ['g'] }),
-    loadFactor: quantityOutput(ratio, {
+    plugShare: wf.quantityOutput(fraction, {
+      symbol: 'x_p',
+      label: 'Share of the channel depth taken by the plug',
+      digits: 3,
+      units: ['%'],
+    }),
+    plugLength: wf.quantityOutput(length, { symbol: 'L_p', label: 'Length of the ash plug', digits: 3, units: ['mm'] }),
+    layerThickness: wf.quantityOutput(length, { symbol: 'w_a', label: 'Thickness of the ash layer', digits: 3, units: ['um', 'mm'] }),
+    layerShare: wf.quantityOutput(fraction, { symbol: 'x_w', label: 'Layer thickness ÷ channel width', digits: 3, units: ['%'] }),
+    sootCapacity: wf.quantityOutput(mass, { symbol: 'm_{s,max}', label: 'Soot that the filter may still hold', digits: 3, units: ['g'] }),
+    loadFactor: wf.quantityOutput(ratio, {
       symbol: 'F',
       label: 'Real soot load ÷ soot load counted on the whole volume',
       digits: 3,
@@ -60,26 +65,26 @@ export const ashDistributionCalculation = defineCalculation({
   answer: 'sootCapacity',
   steps: [
     ...openInlet.steps,
-    formula('ashLoad', 'ashMass / filterVolume'),
-    formula('plugShare', 'plugPart * ashMass / (ashPackingDensity * filterVolume * inletOpen)', ashGeometry),
-    formula('plugLength', 'plugShare * channelLength'),
-    formula(
+    wf.formula('ashLoad', 'ashMass / filterVolume'),
+    wf.formula('plugShare', 'plugPart * ashMass / (ashPackingDensity * filterVolume * inletOpen)', ashGeometry),
+    wf.formula('plugLength', 'plugShare * channelLength'),
+    wf.formula(
       'layerFill',
       '(1 - plugPart) * ashMass / (ashLayerPackingDensity * filterVolume * inletOpen * (1 - plugShare))',
       ashGeometry,
       undefined,
       'The rest of the ash, on the depth that the plug leaves free.',
     ),
-    formula(
+    wf.formula(
       'layerThickness',
       'channelWidth * layerFill / (2 * (1 + sqrt(1 - layerFill)))',
       konstandopoulos2000,
       'Eq. A10',
       'The same as α (1 − √(1 − x)) / 2, written so that a thin layer keeps its digits.',
     ),
-    formula('layerShare', 'layerThickness / channelWidth', ashReview2019),
-    formula('loadFactor', '1 / (1 - plugShare)', ashGeometry),
-    formula('sootCapacity', 'sootLimit * filterVolume * (1 - plugShare)', ashGeometry),
+    wf.formula('layerShare', 'layerThickness / channelWidth', ashReview2019),
+    wf.formula('loadFactor', '1 / (1 - plugShare)', ashGeometry),
+    wf.formula('sootCapacity', 'sootLimit * filterVolume * (1 - plugShare)', ashGeometry),
   ],
   assumptions: {
     even_channels: 'All inlet channels hold the same ash; the plug is solid and the layer is even.',
@@ -97,11 +102,11 @@ export const ashDistributionCalculation = defineCalculation({
     const channels = { ...input, channelWidth };
     const { ashMass, plugPart, ashLayerPackingDensity } = input;
     const share = plugShare(plugPart * ashMass, input.ashPackingDensity, channels);
-    if (share >= 1) return noSolution('this ash does not fit as a plug into the channels at this packing density', ['ashMass']);
+    if (share >= 1) return wf.noSolution('this ash does not fit as a plug into the channels at this packing density', ['ashMass']);
     const layer = [(1 - plugPart) * ashMass, ashLayerPackingDensity, 1 - share, channels] as const;
     const thickness = layerThickness(...layer);
     if (thickness === undefined)
-      return noSolution('this ash does not fit as a layer into the channels at this packing density', ['ashMass']);
+      return wf.noSolution('this ash does not fit as a layer into the channels at this packing density', ['ashMass']);
     return {
       channelWidth,
       layerFill: layerFill(...layer),

@@ -1,15 +1,4 @@
-import {
-  cases,
-  constant,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  type Source,
-  whenGiven,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   density,
   fraction,
@@ -27,15 +16,16 @@ import { sootLimitInput } from '../ash-inputs.js';
 import { ashGuide, ashMassBalance, ashPractice, ashReview2019 } from '../sources.js';
 import { ashFromAdditive, ashFromOil, ashShare, distanceToAshLimit } from './kernel.js';
 
-const perDistance = (symbol: string, label: string) => quantityOutput(massPerDistance, { symbol, label, digits: 3, units: ['g/1000km'] });
+const perDistance = (symbol: string, label: string) =>
+  wf.quantityOutput(massPerDistance, { symbol, label, digits: 3, units: ['g/1000km'] });
 
-const fullOfAsh: Source = {
+const fullOfAsh: wf.Source = {
   type: 'derivation',
   title: 'Inlet channels of 200 cells per square inch with 12 mil walls, 34.5 % of the volume, full of ash at 0.4 kg/L',
   mark: 'read',
 };
 
-export const ashRateCalculation = defineCalculation({
+export const ashRateCalculation = wf.defineCalculation({
   id: 'ash-rate',
   version: '1.0.0',
   subject: 'soot',
@@ -44,7 +34,7 @@ export const ashRateCalculation = defineCalculation({
   keywords: ['ash', 'sulphated ash', 'SAPS', 'oil consumption', 'service interval', 'additive', 'DPF'],
   method: 'mass balance of the ash of oil and additive',
   inputs: {
-    oilConsumption: quantity(volumePerDistance, {
+    oilConsumption: wf.quantity(volumePerDistance, {
       symbol: 'q_o',
       label: 'Oil consumption',
       range: '0 <= x <= 20 L/1000km',
@@ -52,7 +42,7 @@ export const ashRateCalculation = defineCalculation({
       example: '0.12 L/1000km',
       units: ['L/1000km'],
     }),
-    sulphatedAsh: quantity(massFraction, {
+    sulphatedAsh: wf.quantity(massFraction, {
       symbol: 'w_{SA}',
       label: 'Sulphated ash of the oil',
       description: 'From the data sheet of the oil.',
@@ -61,21 +51,21 @@ export const ashRateCalculation = defineCalculation({
       example: '0.8 %',
       units: ['%'],
     }),
-    ashCapture: quantity(fraction, {
+    ashCapture: wf.quantity(fraction, {
       symbol: '\\eta_a',
       label: "Share of the oil's ash that stays in the filter",
       range: '0 <= x <= 100 %',
       usual: ['20 %', '70 %', 'published shares lie between 20 % and 70 %'],
       default: ['60 %', 'towards the upper end of 20 % to 70 %: the safe side'],
     }),
-    oilDensity: quantity(density, {
+    oilDensity: wf.quantity(density, {
       symbol: '\\rho_o',
       label: 'Density of the oil',
       range: '0.7 <= x <= 1 kg/L',
       default: ['0.85 kg/L', 'usual engine oil, from memory'],
       units: ['kg/L', 'kg/m3'],
     }),
-    distanceDriven: quantity(length, {
+    distanceDriven: wf.quantity(length, {
       symbol: 's',
       label: 'Distance on this filter',
       description: 'Since it was new or last cleaned of ash.',
@@ -83,7 +73,7 @@ export const ashRateCalculation = defineCalculation({
       example: '146300 km',
       units: ['km', 'mi'],
     }),
-    initialAsh: quantity(mass, {
+    initialAsh: wf.quantity(mass, {
       symbol: 'm_{a,0}',
       label: 'Ash at the beginning of that distance',
       description: 'What a cleaning left, measured; zero only for a new filter.',
@@ -91,7 +81,7 @@ export const ashRateCalculation = defineCalculation({
       default: ['0 g', 'a new filter'],
       units: ['g', 'kg'],
     }),
-    ashLimit: quantity(mass, {
+    ashLimit: wf.quantity(mass, {
       symbol: 'm_{a,max}',
       label: 'Ash at which the filter is cleaned or replaced',
       range: '0 g < x <= 10 kg',
@@ -99,7 +89,7 @@ export const ashRateCalculation = defineCalculation({
       example: '150 g',
       units: ['g', 'kg'],
     }),
-    filterVolume: quantity(volume, {
+    filterVolume: wf.quantity(volume, {
       symbol: 'V',
       label: 'Filter volume',
       range: '0.1 <= x <= 200 L',
@@ -107,8 +97,8 @@ export const ashRateCalculation = defineCalculation({
       units: ['L', 'm3'],
     }),
     sootLimit: sootLimitInput('Soot load limit'),
-    additiveMetal: optional(
-      quantity(massConcentration, {
+    additiveMetal: wf.optional(
+      wf.quantity(massConcentration, {
         symbol: 'c_m',
         label: 'Metal of the additive per volume of fuel',
         description: 'Iron or cerium of a fuel-borne catalyst; from its data sheet.',
@@ -117,8 +107,8 @@ export const ashRateCalculation = defineCalculation({
         units: ['mg/L', 'g/m3'],
       }),
     ),
-    ...whenGiven('additiveMetal', {
-      fuelConsumption: quantity(volumePerDistance, {
+    ...wf.whenGiven('additiveMetal', {
+      fuelConsumption: wf.quantity(volumePerDistance, {
         symbol: 'q_f',
         label: 'Fuel consumption',
         range: '0 < x <= 100 L/100km',
@@ -126,7 +116,7 @@ export const ashRateCalculation = defineCalculation({
         example: '16 L/100km',
         units: ['L/100km', 'mpg_imp', 'mpg_US'],
       }),
-      oxidePerMetal: quantity(massRatio, {
+      oxidePerMetal: wf.quantity(massRatio, {
         symbol: 'r_{ox}',
         label: 'Oxide per metal, by mass',
         range: '1 <= x <= 2',
@@ -141,28 +131,28 @@ export const ashRateCalculation = defineCalculation({
   },
   outputs: {
     ashRate: perDistance('r', 'Ash into the filter'),
-    ashMass: quantityOutput(mass, { symbol: 'm_a', label: 'Ash in the filter', digits: 3, units: ['g', 'kg'] }),
-    ashLoad: quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load', digits: 3, units: ['g/L'] }),
-    ashShare: quantityOutput(fraction, {
+    ashMass: wf.quantityOutput(mass, { symbol: 'm_a', label: 'Ash in the filter', digits: 3, units: ['g', 'kg'] }),
+    ashLoad: wf.quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load', digits: 3, units: ['g/L'] }),
+    ashShare: wf.quantityOutput(fraction, {
       symbol: 'f_a',
       label: 'Share of ash in the deposit when soot is at its limit',
       digits: 3,
       units: ['%'],
     }),
-    serviceDistance: optional(
-      quantityOutput(length, { symbol: 's_{max}', label: 'Distance from empty to the ash limit', digits: 3, units: ['km', 'mi'] }),
+    serviceDistance: wf.optional(
+      wf.quantityOutput(length, { symbol: 's_{max}', label: 'Distance from empty to the ash limit', digits: 3, units: ['km', 'mi'] }),
     ),
-    distanceLeft: optional(
-      quantityOutput(length, { symbol: 's_{left}', label: 'Distance left to the ash limit', digits: 3, units: ['km', 'mi'] }),
+    distanceLeft: wf.optional(
+      wf.quantityOutput(length, { symbol: 's_{left}', label: 'Distance left to the ash limit', digits: 3, units: ['km', 'mi'] }),
     ),
   },
   constants: {
-    documentedAshLoad: constant(massConcentration, '42 g/L', {
+    documentedAshLoad: wf.constant(massConcentration, '42 g/L', {
       symbol: "m'_{doc}",
       label: 'Highest ash load documented',
       source: ashReview2019,
     }),
-    fullAshLoad: constant(massConcentration, '140 g/L', {
+    fullAshLoad: wf.constant(massConcentration, '140 g/L', {
       symbol: "m'_{full}",
       label: 'Ash load at which the inlet channels are full',
       source: fullOfAsh,
@@ -170,14 +160,18 @@ export const ashRateCalculation = defineCalculation({
   },
   answer: 'ashMass',
   steps: [
-    formula('oilAshRate', 'oilConsumption * oilDensity * sulphatedAsh * ashCapture', ashMassBalance),
-    cases('additiveAshRate', { 'known(additiveMetal)': 'fuelConsumption * additiveMetal * oxidePerMetal', otherwise: '0' }, ashMassBalance),
-    formula('ashRate', 'oilAshRate + additiveAshRate'),
-    formula('ashMass', 'initialAsh + ashRate * distanceDriven', ashMassBalance),
-    formula('ashLoad', 'ashMass / filterVolume'),
-    formula('ashShare', 'ashMass / (ashMass + sootLimit * filterVolume)', ashGuide),
-    formula('serviceDistance', 'ashLimit / ashRate'),
-    cases('distanceLeft', { 'ashMass >= ashLimit': '0', otherwise: '(ashLimit - ashMass) / ashRate' }),
+    wf.formula('oilAshRate', 'oilConsumption * oilDensity * sulphatedAsh * ashCapture', ashMassBalance),
+    wf.cases(
+      'additiveAshRate',
+      { 'known(additiveMetal)': 'fuelConsumption * additiveMetal * oxidePerMetal', otherwise: '0' },
+      ashMassBalance,
+    ),
+    wf.formula('ashRate', 'oilAshRate + additiveAshRate'),
+    wf.formula('ashMass', 'initialAsh + ashRate * distanceDriven', ashMassBalance),
+    wf.formula('ashLoad', 'ashMass / filterVolume'),
+    wf.formula('ashShare', 'ashMass / (ashMass + sootLimit * filterVolume)', ashGuide),
+    wf.formula('serviceDistance', 'ashLimit / ashRate'),
+    wf.cases('distanceLeft', { 'ashMass >= ashLimit': '0', otherwise: '(ashLimit - ashMass) / ashRate' }),
   ],
   assumptions: { steady_consumption: 'Oil consumption and oil stay as they are; all metal of an additive stays in the filter as oxide.' },
   limits: {
@@ -195,7 +189,7 @@ export const ashRateCalculation = defineCalculation({
   compute(input, { constants, warn }) {
     const { ashLimit, filterVolume, fuelConsumption = 0, additiveMetal = 0, oxidePerMetal = 0 } = input;
     if (ashLimit > constants.fullAshLoad * filterVolume)
-      return inconsistentInputs('the inlet channels of this filter would be full before this much ash', ['ashLimit'], ['filterVolume']);
+      return wf.inconsistentInputs('the inlet channels of this filter would be full before this much ash', ['ashLimit'], ['filterVolume']);
     if (ashLimit > constants.documentedAshLoad * filterVolume)
       warn('ash_limit_loose', 'The ash limit is above the highest ash load documented, 42 g/L: check limit and filter volume.', [
         'ashLimit',

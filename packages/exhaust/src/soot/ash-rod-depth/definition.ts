@@ -1,14 +1,4 @@
-import {
-  choiceOutput,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  list,
-  optional,
-  quantity,
-  quantityOutput,
-  verdict,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, length, mass, massConcentration } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { inletOpenFraction, plugAsh } from '../ash-distribution/kernel.js';
@@ -16,7 +6,7 @@ import { ashFilterInputs, channelWidthOf, openInlet } from '../ash-inputs.js';
 import { ashGeometry, ashPractice, weightedMean } from '../sources.js';
 import { depthStatistics } from './kernel.js';
 
-export const ashRodDepthCalculation = defineCalculation({
+export const ashRodDepthCalculation = wf.defineCalculation({
   id: 'ash-rod-depth',
   version: '1.0.0',
   subject: 'soot',
@@ -26,9 +16,9 @@ export const ashRodDepthCalculation = defineCalculation({
   method: 'mean missing depth times open inlet area and packing density',
   inputs: {
     ...ashFilterInputs,
-    depths: list(
+    depths: wf.list(
       {
-        depth: quantity(length, {
+        depth: wf.quantity(length, {
           symbol: 'd',
           label: 'Depth reached',
           range: '0 <= x <= 600 mm',
@@ -48,25 +38,30 @@ export const ashRodDepthCalculation = defineCalculation({
   },
   intermediates: {
     ...openInlet.intermediates,
-    meanDepth: quantityOutput(length, { symbol: '\\bar d', label: 'Mean depth', digits: 4, units: ['mm'] }),
-    depthDeviation: optional(
-      quantityOutput(length, { symbol: 's_d', label: 'Standard deviation of the depths', digits: 2, units: ['mm'] }),
+    meanDepth: wf.quantityOutput(length, { symbol: '\\bar d', label: 'Mean depth', digits: 4, units: ['mm'] }),
+    depthDeviation: wf.optional(
+      wf.quantityOutput(length, { symbol: 's_d', label: 'Standard deviation of the depths', digits: 2, units: ['mm'] }),
     ),
   },
   outputs: {
-    plugLength: quantityOutput(length, { symbol: 'L_p', label: 'Length of the ash plug', digits: 3, units: ['mm'] }),
-    plugShare: quantityOutput(fraction, { symbol: 'x_p', label: 'Share of the channel depth taken by the plug', digits: 3, units: ['%'] }),
-    plugAshMass: quantityOutput(mass, { symbol: 'm_a', label: 'Ash in the plugs', digits: 3, units: ['g', 'kg'] }),
-    plugAshUncertainty: optional(
-      quantityOutput(mass, {
+    plugLength: wf.quantityOutput(length, { symbol: 'L_p', label: 'Length of the ash plug', digits: 3, units: ['mm'] }),
+    plugShare: wf.quantityOutput(fraction, {
+      symbol: 'x_p',
+      label: 'Share of the channel depth taken by the plug',
+      digits: 3,
+      units: ['%'],
+    }),
+    plugAshMass: wf.quantityOutput(mass, { symbol: 'm_a', label: 'Ash in the plugs', digits: 3, units: ['g', 'kg'] }),
+    plugAshUncertainty: wf.optional(
+      wf.quantityOutput(mass, {
         symbol: 'u(m_a)',
         label: 'Standard uncertainty of that ash from the scatter of the depths',
         digits: 2,
         units: ['g'],
       }),
     ),
-    plugAshLoad: quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load of the plugs', digits: 3, units: ['g/L'] }),
-    verdict: choiceOutput({
+    plugAshLoad: wf.quantityOutput(massConcentration, { symbol: "m'_a", label: 'Ash load of the plugs', digits: 3, units: ['g/L'] }),
+    verdict: wf.choiceOutput({
       label: 'Depth against a clean channel',
       options: { clean: 'at least 95 % free: as a cleaned filter should be', plugged: 'less than 95 % free: ash is left' },
     }),
@@ -74,19 +69,19 @@ export const ashRodDepthCalculation = defineCalculation({
   answer: 'plugAshMass',
   steps: [
     ...openInlet.steps,
-    formula('meanDepth', 'mean(depths.depth)'),
-    formula('depthDeviation', 'deviation(depths.depth)'),
-    formula('plugLength', 'max(0, channelLength - meanDepth)', ashGeometry),
-    formula('plugShare', 'plugLength / channelLength'),
-    formula('plugAshMass', 'plugShare * ashPackingDensity * filterVolume * inletOpen', ashGeometry),
-    formula(
+    wf.formula('meanDepth', 'mean(depths.depth)'),
+    wf.formula('depthDeviation', 'deviation(depths.depth)'),
+    wf.formula('plugLength', 'max(0, channelLength - meanDepth)', ashGeometry),
+    wf.formula('plugShare', 'plugLength / channelLength'),
+    wf.formula('plugAshMass', 'plugShare * ashPackingDensity * filterVolume * inletOpen', ashGeometry),
+    wf.formula(
       'plugAshUncertainty',
       'depthDeviation / sqrt(count(depths.depth)) / channelLength * ashPackingDensity * filterVolume * inletOpen',
       weightedMean,
       'standard deviation of the mean',
     ),
-    formula('plugAshLoad', 'plugAshMass / filterVolume'),
-    verdict('verdict', { clean: 'plugShare <= 0.05', plugged: 'otherwise' }, ashPractice),
+    wf.formula('plugAshLoad', 'plugAshMass / filterVolume'),
+    wf.verdict('verdict', { clean: 'plugShare <= 0.05', plugged: 'otherwise' }, ashPractice),
   ],
   assumptions: {
     sample_stands_for_all: 'The channels probed are typical of all, and all have the full depth.',
@@ -99,7 +94,7 @@ export const ashRodDepthCalculation = defineCalculation({
     if (typeof channelWidth !== 'number') return channelWidth;
     const deep = input.depths.findIndex(({ depth }) => depth > input.channelLength * (1 + 1e-9));
     if (deep >= 0)
-      return inconsistentInputs('a depth is larger than the depth of a clean channel', ['depths', deep, 'depth'], ['channelLength']);
+      return wf.inconsistentInputs('a depth is larger than the depth of a clean channel', ['depths', deep, 'depth'], ['channelLength']);
     const channels = { ...input, channelWidth };
     const { mean, deviation, uncertainty } = depthStatistics(input.depths.map(({ depth }) => depth));
     const plugLength = Math.max(0, input.channelLength - mean);

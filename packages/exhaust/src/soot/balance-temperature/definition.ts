@@ -1,4 +1,4 @@
-import { constant, defineCalculation, formula, noSolution, quantity, quantityOutput, solved } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, mass, massFlow, reactionRate, temperature } from '@wallflow/units';
 import { chosenKinetics, gasInputs, kineticsConstants, kineticsInputs, oneLaw } from '../oxidation/inputs.js';
 import { sootOxidationRate } from '../oxidation/kernel.js';
@@ -8,7 +8,7 @@ import { balanceTemperature } from './kernel.js';
 
 const there = { filterTemperature: 'balanceTemperature', oxygen: 'oxygen', nitrogenDioxide: 'nitrogenDioxide' };
 
-export const balanceTemperatureCalculation = defineCalculation({
+export const balanceTemperatureCalculation = wf.defineCalculation({
   id: 'soot-balance-temperature',
   version: '1.0.0',
   subject: 'soot',
@@ -17,7 +17,7 @@ export const balanceTemperatureCalculation = defineCalculation({
   keywords: ['balance point temperature', 'BPT', 'passive regeneration', 'passive regen', 'DPF'],
   method: 'root of burn rate times soot mass less soot flow',
   inputs: {
-    sootMass: quantity(mass, {
+    sootMass: wf.quantity(mass, {
       symbol: 'm',
       label: 'Soot in the filter',
       range: '0 g < x <= 5 kg',
@@ -25,7 +25,7 @@ export const balanceTemperatureCalculation = defineCalculation({
       example: '17 g',
       units: ['g', 'kg'],
     }),
-    sootFlow: quantity(massFlow, {
+    sootFlow: wf.quantity(massFlow, {
       symbol: '\\dot m_{in}',
       label: 'Engine-out soot',
       range: '0 < x <= 100 mg/s',
@@ -38,22 +38,37 @@ export const balanceTemperatureCalculation = defineCalculation({
     ...kineticsInputs,
   },
   intermediates: {
-    burnRate: quantityOutput(reactionRate, { symbol: 'k', label: 'Rate of burning, share per time', digits: 4, units: ['1/s', '1/h'] }),
-    rateNeeded: quantityOutput(reactionRate, { symbol: 'k_n', label: 'Rate of burning that is needed', digits: 4, units: ['1/s', '1/h'] }),
+    burnRate: wf.quantityOutput(reactionRate, { symbol: 'k', label: 'Rate of burning, share per time', digits: 4, units: ['1/s', '1/h'] }),
+    rateNeeded: wf.quantityOutput(reactionRate, {
+      symbol: 'k_n',
+      label: 'Rate of burning that is needed',
+      digits: 4,
+      units: ['1/s', '1/h'],
+    }),
   },
   outputs: {
-    balanceTemperature: quantityOutput(temperature, { symbol: 'T_{bal}', label: 'Balance temperature', digits: 4, units: ['degC', 'K'] }),
-    passiveShare: quantityOutput(fraction, { symbol: 'f_{NO_2}', label: 'Share burnt by nitrogen dioxide there', digits: 3, units: ['%'] }),
+    balanceTemperature: wf.quantityOutput(temperature, {
+      symbol: 'T_{bal}',
+      label: 'Balance temperature',
+      digits: 4,
+      units: ['degC', 'K'],
+    }),
+    passiveShare: wf.quantityOutput(fraction, {
+      symbol: 'f_{NO_2}',
+      label: 'Share burnt by nitrogen dioxide there',
+      digits: 3,
+      units: ['%'],
+    }),
   },
   constants: {
     ...kineticsConstants,
-    coldest: constant(temperature, 373.15, { symbol: 'T_1', label: 'Coldest temperature searched', source: wholeFilterBalance }),
-    hottest: constant(temperature, 1273.15, { symbol: 'T_2', label: 'Hottest temperature searched', source: wholeFilterBalance }),
+    coldest: wf.constant(temperature, 373.15, { symbol: 'T_1', label: 'Coldest temperature searched', source: wholeFilterBalance }),
+    hottest: wf.constant(temperature, 1273.15, { symbol: 'T_2', label: 'Hottest temperature searched', source: wholeFilterBalance }),
   },
   answer: 'balanceTemperature',
   steps: [
-    formula('rateNeeded', 'sootFlow / sootMass', wholeFilterBalance),
-    solved('balanceTemperature', 'burnRate = rateNeeded', { within: 1e-6 }, bai2016),
+    wf.formula('rateNeeded', 'sootFlow / sootMass', wholeFilterBalance),
+    wf.solved('balanceTemperature', 'burnRate = rateNeeded', { within: 1e-6 }, bai2016),
     burnRateAt('burnRate', there),
     burnRateAt('passiveShare', there, 'passiveShare'),
   ],
@@ -71,7 +86,7 @@ export const balanceTemperatureCalculation = defineCalculation({
     const between = [constants.coldest, constants.hottest] as const;
     const found = balanceTemperature({ kinetics, sootMass, sootFlow, oxygen, nitrogenDioxide, between }, constants.gasConstant);
     if (found === undefined) {
-      return noSolution('between 100 °C and 1000 °C there is no temperature at which as much soot burns as the engine puts in');
+      return wf.noSolution('between 100 °C and 1000 °C there is no temperature at which as much soot burns as the engine puts in');
     }
     const at = sootOxidationRate(kinetics, { temperature: found, oxygen, nitrogenDioxide }, constants.gasConstant);
     return { rateNeeded: sootFlow / sootMass, balanceTemperature: found, burnRate: at.total, passiveShare: at.nitrogenDioxide / at.total };

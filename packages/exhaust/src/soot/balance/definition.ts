@@ -1,4 +1,4 @@
-import { cases, constant, defineCalculation, formula, optional, quantity, quantityOutput } from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { mass, massConcentration, massFlow, massRatio, molarMass, reactionRate, time, volume } from '@wallflow/units';
 import { airMolarMass } from '../../vocabulary/constants.js';
 import { chosenKinetics, gasInputs, kineticsConstants, kineticsInputs, oneLaw } from '../oxidation/inputs.js';
@@ -9,7 +9,7 @@ import { equilibriumSootMass, nitrogenDioxidePerCarbon, sootBalance } from './ke
 
 const molarMassOfNitrogenDioxide = 0.0460055;
 
-export const sootBalanceCalculation = defineCalculation({
+export const sootBalanceCalculation = wf.defineCalculation({
   id: 'soot-balance',
   version: '1.0.0',
   subject: 'soot',
@@ -18,14 +18,14 @@ export const sootBalanceCalculation = defineCalculation({
   keywords: ['passive regeneration', 'passive regen', 'balance point', 'NO2', 'soot mass', 'DPF'],
   method: 'mass balance with a first-order burn rate, closed form',
   inputs: {
-    startSootMass: quantity(mass, {
+    startSootMass: wf.quantity(mass, {
       symbol: 'm_0',
       label: 'Soot at the start',
       range: '0 g <= x <= 5 kg',
       example: '17 g',
       units: ['g', 'kg'],
     }),
-    sootFlow: quantity(massFlow, {
+    sootFlow: wf.quantity(massFlow, {
       symbol: '\\dot m_{in}',
       label: 'Engine-out soot',
       range: '0 <= x <= 100 mg/s',
@@ -33,16 +33,16 @@ export const sootBalanceCalculation = defineCalculation({
       example: '3 g/h',
       units: ['g/h', 'mg/s'],
     }),
-    duration: quantity(time, { symbol: 't', label: 'Duration', range: '0 s <= x <= 1000 h', example: '1 h', units: ['h', 'min', 's'] }),
-    filterVolume: quantity(volume, {
+    duration: wf.quantity(time, { symbol: 't', label: 'Duration', range: '0 s <= x <= 1000 h', example: '1 h', units: ['h', 'min', 's'] }),
+    filterVolume: wf.quantity(volume, {
       symbol: 'V',
       label: 'Filter volume',
       range: '0.1 <= x <= 200 L',
       example: '5.79 L',
       units: ['L', 'm3'],
     }),
-    exhaustMassFlow: optional(
-      quantity(massFlow, {
+    exhaustMassFlow: wf.optional(
+      wf.quantity(massFlow, {
         symbol: '\\dot m_e',
         label: 'Exhaust mass flow',
         description: 'Only to check whether there is enough nitrogen dioxide.',
@@ -55,9 +55,9 @@ export const sootBalanceCalculation = defineCalculation({
     ...kineticsInputs,
   },
   intermediates: {
-    burnRate: quantityOutput(reactionRate, { symbol: 'k', label: 'Rate of burning, share per time', digits: 4, units: ['1/s', '1/h'] }),
-    supplyRatio: optional(
-      quantityOutput(massRatio, {
+    burnRate: wf.quantityOutput(reactionRate, { symbol: 'k', label: 'Rate of burning, share per time', digits: 4, units: ['1/s', '1/h'] }),
+    supplyRatio: wf.optional(
+      wf.quantityOutput(massRatio, {
         symbol: 'r_{NO_2}',
         label: 'Nitrogen dioxide ÷ engine-out soot, by mass',
         digits: 3,
@@ -66,21 +66,26 @@ export const sootBalanceCalculation = defineCalculation({
     ),
   },
   outputs: {
-    finalSootMass: quantityOutput(mass, { symbol: 'm', label: 'Soot at the end', digits: 4, units: ['g', 'kg'] }),
-    finalSootLoad: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load at the end', digits: 4, units: ['g/L'] }),
-    burntSoot: quantityOutput(mass, { symbol: 'm_{ox}', label: 'Soot burnt', digits: 4, units: ['g'] }),
-    depositedSoot: quantityOutput(mass, { symbol: 'm_{in}', label: 'Soot that came in', digits: 4, units: ['g'] }),
-    equilibriumSootMass: optional(
-      quantityOutput(mass, { symbol: 'm_{eq}', label: 'Soot at which the filter settles', digits: 3, units: ['g', 'kg'] }),
+    finalSootMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Soot at the end', digits: 4, units: ['g', 'kg'] }),
+    finalSootLoad: wf.quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load at the end', digits: 4, units: ['g/L'] }),
+    burntSoot: wf.quantityOutput(mass, { symbol: 'm_{ox}', label: 'Soot burnt', digits: 4, units: ['g'] }),
+    depositedSoot: wf.quantityOutput(mass, { symbol: 'm_{in}', label: 'Soot that came in', digits: 4, units: ['g'] }),
+    equilibriumSootMass: wf.optional(
+      wf.quantityOutput(mass, { symbol: 'm_{eq}', label: 'Soot at which the filter settles', digits: 3, units: ['g', 'kg'] }),
     ),
-    equilibriumSootLoad: optional(
-      quantityOutput(massConcentration, { symbol: "m'_{eq}", label: 'Soot load at which the filter settles', digits: 3, units: ['g/L'] }),
+    equilibriumSootLoad: wf.optional(
+      wf.quantityOutput(massConcentration, {
+        symbol: "m'_{eq}",
+        label: 'Soot load at which the filter settles',
+        digits: 3,
+        units: ['g/L'],
+      }),
     ),
   },
   constants: {
     ...kineticsConstants,
     airMolarMass,
-    nitrogenDioxideMolarMass: constant(molarMass, molarMassOfNitrogenDioxide, {
+    nitrogenDioxideMolarMass: wf.constant(molarMass, molarMassOfNitrogenDioxide, {
       symbol: 'M_{NO_2}',
       label: 'Molar mass of nitrogen dioxide',
       source: nitrogenDioxideSupply,
@@ -89,15 +94,15 @@ export const sootBalanceCalculation = defineCalculation({
   answer: 'finalSootMass',
   steps: [
     burnRateAt('burnRate', { filterTemperature: 'filterTemperature', oxygen: 'oxygen', nitrogenDioxide: 'nitrogenDioxide' }),
-    formula(
+    wf.formula(
       'supplyRatio',
       'exhaustMassFlow * nitrogenDioxide * nitrogenDioxideMolarMass / (airMolarMass * sootFlow)',
       nitrogenDioxideSupply,
     ),
-    formula('depositedSoot', 'sootFlow * duration'),
-    formula('equilibriumSootMass', 'sootFlow / burnRate', bai2016, 'balance point'),
-    formula('equilibriumSootLoad', 'equilibriumSootMass / filterVolume'),
-    cases(
+    wf.formula('depositedSoot', 'sootFlow * duration'),
+    wf.formula('equilibriumSootMass', 'sootFlow / burnRate', bai2016, 'balance point'),
+    wf.formula('equilibriumSootLoad', 'equilibriumSootMass / filterVolume'),
+    wf.cases(
       'finalSootMass',
       {
         'burnRate == 0': 'startSootMass + depositedSoot',
@@ -105,8 +110,8 @@ export const sootBalanceCalculation = defineCalculation({
       },
       wholeFilterBalance,
     ),
-    formula('burntSoot', 'startSootMass + depositedSoot - finalSootMass'),
-    formula('finalSootLoad', 'finalSootMass / filterVolume'),
+    wf.formula('burntSoot', 'startSootMass + depositedSoot - finalSootMass'),
+    wf.formula('finalSootLoad', 'finalSootMass / filterVolume'),
   ],
   assumptions: {
     steady: 'Temperature, gas and soot flow stay the same over the whole time.',

@@ -1,14 +1,4 @@
-import {
-  count,
-  defineCalculation,
-  formula,
-  optional,
-  quantity,
-  quantityOutput,
-  solved,
-  statement,
-  tableOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { length, mass, massConcentration, massPerDistance, time, volume } from '@wallflow/units';
 import { kineticsConstants, kineticsInputs, oneLaw } from '../oxidation/inputs.js';
 import { drivingPractice, wholeFilterBalance } from '../sources.js';
@@ -16,7 +6,7 @@ import { drivingPatternInput, stretchesOf } from './inputs.js';
 import { type DrivenState, drivePattern, settledMass } from './kernel.js';
 import { passValues, passWorking } from './working.js';
 
-export const sootDrivingPatternCalculation = defineCalculation({
+export const sootDrivingPatternCalculation = wf.defineCalculation({
   id: 'soot-driving-pattern',
   version: '1.0.0',
   subject: 'soot',
@@ -25,41 +15,41 @@ export const sootDrivingPatternCalculation = defineCalculation({
   keywords: ['driving pattern', 'soot load over time', 'short trips', 'DPF'],
   method: 'closed form of the soot balance, stretch by stretch',
   inputs: {
-    startSootMass: quantity(mass, {
+    startSootMass: wf.quantity(mass, {
       symbol: 'm_0',
       label: 'Soot at the start',
       range: '0 g <= x <= 5 kg',
       example: '3 g',
       units: ['g', 'kg'],
     }),
-    filterVolume: quantity(volume, {
+    filterVolume: wf.quantity(volume, {
       symbol: 'V',
       label: 'Filter volume',
       range: '0.1 <= x <= 200 L',
       example: '5.79 L',
       units: ['L', 'm3'],
     }),
-    repeats: count({ label: 'Times the pattern is driven', symbol: 'N', min: 1, max: 200, example: 30 }),
+    repeats: wf.count({ label: 'Times the pattern is driven', symbol: 'N', min: 1, max: 200, example: 30 }),
     pattern: drivingPatternInput,
     ...kineticsInputs,
   },
   intermediates: passWorking.intermediates,
   outputs: {
-    finalSootMass: quantityOutput(mass, { symbol: 'm', label: 'Soot at the end', digits: 4, units: ['g'] }),
-    finalSootLoad: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load at the end', digits: 4, units: ['g/L'] }),
-    netSootPerDistance: optional(
-      quantityOutput(massPerDistance, { symbol: 'r', label: 'Net gain of soot per distance', digits: 3, units: ['g/km', 'mg/km'] }),
+    finalSootMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Soot at the end', digits: 4, units: ['g'] }),
+    finalSootLoad: wf.quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load at the end', digits: 4, units: ['g/L'] }),
+    netSootPerDistance: wf.optional(
+      wf.quantityOutput(massPerDistance, { symbol: 'r', label: 'Net gain of soot per distance', digits: 3, units: ['g/km', 'mg/km'] }),
     ),
-    settledSootMass: optional(
-      quantityOutput(mass, { symbol: 'm_{eq}', label: 'Soot at which the pattern settles, before each pass', digits: 3, units: ['g'] }),
+    settledSootMass: wf.optional(
+      wf.quantityOutput(mass, { symbol: 'm_{eq}', label: 'Soot at which the pattern settles, before each pass', digits: 3, units: ['g'] }),
     ),
-    series: tableOutput({
+    series: wf.tableOutput({
       label: 'Soot over time',
       columns: {
-        time: quantityOutput(time, { symbol: 't', label: 'Time', digits: 4, units: ['h', 'min'] }),
-        distance: quantityOutput(length, { symbol: 'd', label: 'Distance', digits: 4, units: ['km', 'mi'] }),
-        mass: quantityOutput(mass, { symbol: 'm', label: 'Soot', digits: 4, units: ['g'] }),
-        load: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load', digits: 4, units: ['g/L'] }),
+        time: wf.quantityOutput(time, { symbol: 't', label: 'Time', digits: 4, units: ['h', 'min'] }),
+        distance: wf.quantityOutput(length, { symbol: 'd', label: 'Distance', digits: 4, units: ['km', 'mi'] }),
+        mass: wf.quantityOutput(mass, { symbol: 'm', label: 'Soot', digits: 4, units: ['g'] }),
+        load: wf.quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load', digits: 4, units: ['g/L'] }),
       },
       plot: { x: 'distance', y: ['mass'] },
     }),
@@ -68,15 +58,15 @@ export const sootDrivingPatternCalculation = defineCalculation({
   answer: 'finalSootMass',
   steps: [
     ...passWorking.steps,
-    statement(
+    wf.statement(
       'series',
       'Soot after every stretch, [[repeats]] times the pattern: the share that stays, and what is added.',
       wholeFilterBalance,
     ),
-    formula('finalSootMass', 'last(series.mass)'),
-    formula('finalSootLoad', 'finalSootMass / filterVolume'),
-    formula('netSootPerDistance', '(finalSootMass - startSootMass) / (repeats * patternDistance)'),
-    solved('settledSootMass', 'settledSootMass = settledSootMass * patternKept + patternGain', {}, wholeFilterBalance),
+    wf.formula('finalSootMass', 'last(series.mass)'),
+    wf.formula('finalSootLoad', 'finalSootMass / filterVolume'),
+    wf.formula('netSootPerDistance', '(finalSootMass - startSootMass) / (repeats * patternDistance)'),
+    wf.solved('settledSootMass', 'settledSootMass = settledSootMass * patternKept + patternGain', {}, wholeFilterBalance),
   ],
   assumptions: {
     steady_stretches: 'Every stretch has its own steady temperature, gas and soot flow; warming up needs stretches of its own.',

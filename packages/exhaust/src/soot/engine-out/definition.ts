@@ -1,15 +1,4 @@
-import {
-  cases,
-  choice,
-  defineCalculation,
-  formula,
-  known,
-  missingInputs,
-  optional,
-  quantity,
-  quantityOutput,
-  relevantWhen,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import {
   fraction,
   massConcentration,
@@ -25,9 +14,9 @@ import { drivingPractice, emissionRates } from '../sources.js';
 import { capturedSoot, sootFlowFrom } from './kernel.js';
 
 const sootPerHour = (symbol: string, label: string, digits: number) =>
-  quantityOutput(massFlow, { symbol, label, digits, units: ['g/h', 'mg/s'] });
+  wf.quantityOutput(massFlow, { symbol, label, digits, units: ['g/h', 'mg/s'] });
 
-export const sootEngineOutCalculation = defineCalculation({
+export const sootEngineOutCalculation = wf.defineCalculation({
   id: 'soot-engine-out',
   version: '1.0.0',
   subject: 'soot',
@@ -36,7 +25,7 @@ export const sootEngineOutCalculation = defineCalculation({
   keywords: ['engine-out', 'soot rate', 'g/h', 'g/km', 'g/kWh', 'smoke', 'DPF'],
   method: 'specific emission times what it is specific to',
   inputs: {
-    sootStatedAs: choice({
+    sootStatedAs: wf.choice({
       label: 'Soot is stated as',
       options: {
         'per-time': 'soot per hour',
@@ -46,8 +35,8 @@ export const sootEngineOutCalculation = defineCalculation({
       },
       example: 'per-distance',
     }),
-    ...relevantWhen('sootStatedAs', 'per-time', {
-      sootPerTime: quantity(massFlow, {
+    ...wf.relevantWhen('sootStatedAs', 'per-time', {
+      sootPerTime: wf.quantity(massFlow, {
         symbol: '\\dot m_t',
         label: 'Soot per time',
         range: '0 <= x <= 500 g/h',
@@ -55,8 +44,8 @@ export const sootEngineOutCalculation = defineCalculation({
         units: ['g/h', 'mg/s'],
       }),
     }),
-    ...relevantWhen('sootStatedAs', 'per-distance', {
-      sootPerDistance: quantity(massPerDistance, {
+    ...wf.relevantWhen('sootStatedAs', 'per-distance', {
+      sootPerDistance: wf.quantity(massPerDistance, {
         symbol: 'e_d',
         label: 'Soot per distance',
         range: '0 <= x <= 5 g/km',
@@ -64,8 +53,8 @@ export const sootEngineOutCalculation = defineCalculation({
         units: ['g/km', 'mg/km'],
       }),
     }),
-    speed: optional(
-      quantity(velocity, {
+    speed: wf.optional(
+      wf.quantity(velocity, {
         symbol: 'v',
         label: 'Mean speed',
         range: '0 <= x <= 200 km/h',
@@ -73,15 +62,15 @@ export const sootEngineOutCalculation = defineCalculation({
         units: ['km/h', 'mph', 'm/s'],
       }),
     ),
-    ...relevantWhen('sootStatedAs', 'per-energy', {
-      sootPerWork: quantity(massPerEnergy, {
+    ...wf.relevantWhen('sootStatedAs', 'per-energy', {
+      sootPerWork: wf.quantity(massPerEnergy, {
         symbol: 'e_P',
         label: 'Soot per work',
         range: '0 <= x <= 5 g/kWh',
         example: '0.05 g/kWh',
         units: ['g/kWh', 'mg/kWh'],
       }),
-      enginePower: quantity(power, {
+      enginePower: wf.quantity(power, {
         symbol: 'P',
         label: 'Mean engine power',
         range: '0 <= x <= 1000 kW',
@@ -89,8 +78,8 @@ export const sootEngineOutCalculation = defineCalculation({
         units: ['kW', 'hp_metric'],
       }),
     }),
-    ...relevantWhen('sootStatedAs', 'concentration', {
-      sootConcentration: quantity(massConcentration, {
+    ...wf.relevantWhen('sootStatedAs', 'concentration', {
+      sootConcentration: wf.quantity(massConcentration, {
         symbol: 'c',
         label: 'Soot per volume of exhaust at the standard state',
         description: 'From a smoke number or an opacity by the smoke calculations; watch which state of the gas it is stated for.',
@@ -98,14 +87,14 @@ export const sootEngineOutCalculation = defineCalculation({
         example: '10 mg/m3',
         units: ['mg/m3', 'g/m3'],
       }),
-      standardExhaustFlow: quantity(standardVolumeFlow, {
+      standardExhaustFlow: wf.quantity(standardVolumeFlow, {
         symbol: '\\dot V_0',
         label: 'Exhaust flow at the standard state (0 °C, 1 atm)',
         range: '0 <= x <= 5000 m3/h_0C',
         example: '147 m3/h_0C',
       }),
     }),
-    sootCapture: quantity(fraction, {
+    sootCapture: wf.quantity(fraction, {
       symbol: '\\eta_f',
       label: 'Share that the filter holds back',
       range: '0 <= x <= 100 %',
@@ -118,13 +107,18 @@ export const sootEngineOutCalculation = defineCalculation({
   outputs: {
     capturedSoot: sootPerHour('\\dot m_{in}', 'Soot that stays in the filter', 4),
     passedSoot: sootPerHour('\\dot m_p', 'Soot that passes the filter', 3),
-    capturedPerDistance: optional(
-      quantityOutput(massPerDistance, { symbol: 'e_f', label: 'Soot into the filter per distance', digits: 4, units: ['g/km', 'mg/km'] }),
+    capturedPerDistance: wf.optional(
+      wf.quantityOutput(massPerDistance, {
+        symbol: 'e_f',
+        label: 'Soot into the filter per distance',
+        digits: 4,
+        units: ['g/km', 'mg/km'],
+      }),
     ),
   },
   answer: 'capturedSoot',
   steps: [
-    cases(
+    wf.cases(
       'sootFlow',
       {
         "sootStatedAs == 'per-time'": 'sootPerTime',
@@ -134,9 +128,9 @@ export const sootEngineOutCalculation = defineCalculation({
       },
       emissionRates,
     ),
-    formula('passedSoot', 'sootFlow * (1 - sootCapture)', emissionRates),
-    formula('capturedSoot', 'sootFlow * sootCapture', emissionRates),
-    formula('capturedPerDistance', 'capturedSoot / speed', emissionRates),
+    wf.formula('passedSoot', 'sootFlow * (1 - sootCapture)', emissionRates),
+    wf.formula('capturedSoot', 'sootFlow * sootCapture', emissionRates),
+    wf.formula('capturedPerDistance', 'capturedSoot / speed', emissionRates),
   ],
   assumptions: { mean_values: 'Speed, power and flow are means over the same time as the emission.' },
   limits: { engine_condition: 'A worn injector, a stuck EGR valve or a boost leak multiplies the soot: measure it rather than assume it.' },
@@ -144,14 +138,14 @@ export const sootEngineOutCalculation = defineCalculation({
   sources: [drivingPractice],
   compute(input) {
     const { speed } = input;
-    if (input.sootStatedAs === 'per-distance' && speed === undefined) return missingInputs('speed');
+    if (input.sootStatedAs === 'per-distance' && speed === undefined) return wf.missingInputs('speed');
     const [stated, times] = {
       'per-time': [input.sootPerTime, 1],
       'per-distance': [input.sootPerDistance, speed],
       'per-energy': [input.sootPerWork, input.enginePower],
       concentration: [input.sootConcentration, input.standardExhaustFlow],
     }[input.sootStatedAs];
-    const sootFlow = sootFlowFrom(known(stated), known(times));
+    const sootFlow = sootFlowFrom(wf.known(stated), wf.known(times));
     const { captured, passed } = capturedSoot(sootFlow, input.sootCapture);
     return {
       sootFlow,

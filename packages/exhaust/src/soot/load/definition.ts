@@ -1,20 +1,4 @@
-import {
-  type CheckedOf,
-  cases,
-  choice,
-  defineCalculation,
-  formula,
-  inconsistentInputs,
-  known,
-  missingInputs,
-  oneOf,
-  optional,
-  quantity,
-  quantityOutput,
-  type Refusal,
-  relevantWhen,
-  whenGiven,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { area, cellDensity, fraction, length, mass, massConcentration, surfaceLoad, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { loadDefinition, percentPractice, squareCells } from '../sources.js';
@@ -23,7 +7,7 @@ import { sootLoadFrom, sootLoadIn, squareCellFiltrationArea } from './kernel.js'
 const perLitre = { units: ['g/L', 'kg/m3'] } as const;
 
 const inputs = {
-  loadStatedAs: choice({
+  loadStatedAs: wf.choice({
     label: 'Soot is stated as',
     description: 'A percent figure means nothing without what 100 % stands for: ask whether it is the trigger or the limit.',
     options: {
@@ -35,7 +19,7 @@ const inputs = {
     },
     example: 'percent-of-limit',
   }),
-  filterVolume: quantity(volume, {
+  filterVolume: wf.quantity(volume, {
     symbol: 'V',
     label: 'Filter volume',
     description: 'Outer volume of the honeycomb.',
@@ -44,8 +28,8 @@ const inputs = {
     example: '5.79 L',
     units: ['L', 'm3', 'in3'],
   }),
-  ...relevantWhen('loadStatedAs', 'mass', {
-    knownMass: quantity(mass, {
+  ...wf.relevantWhen('loadStatedAs', 'mass', {
+    knownMass: wf.quantity(mass, {
       symbol: 'm_k',
       label: 'Soot mass',
       range: '0 g <= x <= 5 kg',
@@ -53,8 +37,8 @@ const inputs = {
       units: ['g', 'kg', 'oz'],
     }),
   }),
-  ...relevantWhen('loadStatedAs', 'load', {
-    knownLoad: quantity(massConcentration, {
+  ...wf.relevantWhen('loadStatedAs', 'load', {
+    knownLoad: wf.quantity(massConcentration, {
       symbol: "m'_k",
       label: 'Soot load per litre',
       range: '0 <= x <= 60 g/L',
@@ -62,8 +46,8 @@ const inputs = {
       ...perLitre,
     }),
   }),
-  ...relevantWhen('loadStatedAs', 'surface-load', {
-    knownSurfaceLoad: quantity(surfaceLoad, {
+  ...wf.relevantWhen('loadStatedAs', 'surface-load', {
+    knownSurfaceLoad: wf.quantity(surfaceLoad, {
       symbol: "m''_k",
       label: 'Soot load per wall area, as stated',
       range: '0 <= x <= 60 g/m2',
@@ -71,8 +55,8 @@ const inputs = {
       units: ['g/m2', 'kg/m2'],
     }),
   }),
-  ...relevantWhen('loadStatedAs', ['percent-of-trigger', 'percent-of-limit'], {
-    knownPercent: quantity(fraction, {
+  ...wf.relevantWhen('loadStatedAs', ['percent-of-trigger', 'percent-of-limit'], {
+    knownPercent: wf.quantity(fraction, {
       symbol: 'P',
       label: 'Soot percent',
       range: '0 <= x <= 300 %',
@@ -80,8 +64,8 @@ const inputs = {
       units: ['%', '1'],
     }),
   }),
-  triggerLoad: optional(
-    quantity(massConcentration, {
+  triggerLoad: wf.optional(
+    wf.quantity(massConcentration, {
       symbol: "m'_{trig}",
       label: 'Load at which a regeneration is triggered',
       range: '0 < x <= 12 g/L',
@@ -89,8 +73,8 @@ const inputs = {
       ...perLitre,
     }),
   ),
-  limitLoad: optional(
-    quantity(massConcentration, {
+  limitLoad: wf.optional(
+    wf.quantity(massConcentration, {
       symbol: "m'_{lim}",
       label: 'Load limit',
       description:
@@ -105,9 +89,9 @@ const inputs = {
       ...perLitre,
     }),
   ),
-  ...oneOf(
+  ...wf.oneOf(
     {
-      filtrationArea: quantity(area, {
+      filtrationArea: wf.quantity(area, {
         symbol: 'A',
         label: 'Filtration area',
         description: 'Wall area of all inlet channels, if you know it; otherwise enter cell density and wall thickness.',
@@ -115,12 +99,17 @@ const inputs = {
         example: '5.1 m2',
         units: ['m2', 'cm2'],
       }),
-      cellDensity: quantity(cellDensity, { symbol: '\\sigma', label: 'Cell density', range: '50 <= x <= 600 cpsi', example: '200 cpsi' }),
+      cellDensity: wf.quantity(cellDensity, {
+        symbol: '\\sigma',
+        label: 'Cell density',
+        range: '50 <= x <= 600 cpsi',
+        example: '200 cpsi',
+      }),
     },
     { required: false, prefer: 'filtrationArea' },
   ),
-  ...whenGiven('cellDensity', {
-    wallThickness: quantity(length, {
+  ...wf.whenGiven('cellDensity', {
+    wallThickness: wf.quantity(length, {
       symbol: 'w_s',
       label: 'Wall thickness',
       range: '0.05 <= x <= 1 mm',
@@ -130,23 +119,23 @@ const inputs = {
   }),
 };
 
-type Inputs = CheckedOf<typeof inputs>;
+type Inputs = wf.CheckedOf<typeof inputs>;
 
 /** Filtration area per volume in 1/m, from the area or from the cells. */
-function areaPerVolume({ filtrationArea, filterVolume, cellDensity: cells, wallThickness }: Inputs): number | undefined | Refusal {
+function areaPerVolume({ filtrationArea, filterVolume, cellDensity: cells, wallThickness }: Inputs): number | undefined | wf.Refusal {
   if (filtrationArea !== undefined) return filtrationArea / filterVolume;
   if (cells === undefined || wallThickness === undefined) return undefined;
   if (wallThickness * Math.sqrt(cells) >= 1)
-    return inconsistentInputs('the wall is thicker than the distance between the walls', ['wallThickness'], ['cellDensity']);
+    return wf.inconsistentInputs('the wall is thicker than the distance between the walls', ['wallThickness'], ['cellDensity']);
   return squareCellFiltrationArea(cells, wallThickness);
 }
 
-function missingReference({ loadStatedAs }: Inputs): Refusal {
-  if (loadStatedAs === 'percent-of-trigger') return missingInputs('triggerLoad');
-  return missingInputs(loadStatedAs === 'percent-of-limit' ? 'limitLoad' : 'filtrationArea');
+function missingReference({ loadStatedAs }: Inputs): wf.Refusal {
+  if (loadStatedAs === 'percent-of-trigger') return wf.missingInputs('triggerLoad');
+  return wf.missingInputs(loadStatedAs === 'percent-of-limit' ? 'limitLoad' : 'filtrationArea');
 }
 
-export const sootLoadCalculation = defineCalculation({
+export const sootLoadCalculation = wf.defineCalculation({
   id: 'soot-load',
   version: '1.0.0',
   subject: 'soot',
@@ -157,20 +146,26 @@ export const sootLoadCalculation = defineCalculation({
   inputs,
   example: { knownPercent: '60 %', limitLoad: '5 g/L', triggerLoad: '4 g/L', cellDensity: '200 cpsi', wallThickness: '0.305 mm' },
   intermediates: {
-    wallArea: optional(quantityOutput(area, { symbol: 'A_f', label: 'Filtration area of the whole filter', digits: 4, units: ['m2'] })),
+    wallArea: wf.optional(
+      wf.quantityOutput(area, { symbol: 'A_f', label: 'Filtration area of the whole filter', digits: 4, units: ['m2'] }),
+    ),
   },
   outputs: {
-    sootMass: quantityOutput(mass, { symbol: 'm_s', label: 'Soot in the filter', digits: 4, units: ['g', 'kg'] }),
-    sootLoad: quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load per litre of filter', digits: 4, units: ['g/L'] }),
-    surfaceLoad: optional(quantityOutput(surfaceLoad, { symbol: "m''", label: 'Soot load per wall area', digits: 4, units: ['g/m2'] })),
-    fractionOfTrigger: optional(
-      quantityOutput(fraction, { symbol: 'P_{trig}', label: 'Percent of the trigger load', digits: 4, units: ['%'] }),
+    sootMass: wf.quantityOutput(mass, { symbol: 'm_s', label: 'Soot in the filter', digits: 4, units: ['g', 'kg'] }),
+    sootLoad: wf.quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load per litre of filter', digits: 4, units: ['g/L'] }),
+    surfaceLoad: wf.optional(
+      wf.quantityOutput(surfaceLoad, { symbol: "m''", label: 'Soot load per wall area', digits: 4, units: ['g/m2'] }),
     ),
-    fractionOfLimit: optional(quantityOutput(fraction, { symbol: 'P_{lim}', label: 'Percent of the load limit', digits: 4, units: ['%'] })),
+    fractionOfTrigger: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'P_{trig}', label: 'Percent of the trigger load', digits: 4, units: ['%'] }),
+    ),
+    fractionOfLimit: wf.optional(
+      wf.quantityOutput(fraction, { symbol: 'P_{lim}', label: 'Percent of the load limit', digits: 4, units: ['%'] }),
+    ),
   },
   answer: 'sootMass',
   steps: [
-    cases(
+    wf.cases(
       'wallArea',
       {
         'known(filtrationArea)': 'filtrationArea',
@@ -180,7 +175,7 @@ export const sootLoadCalculation = defineCalculation({
       'Eq. A3',
       'For square cells, inlet channels only.',
     ),
-    cases(
+    wf.cases(
       'sootLoad',
       {
         "loadStatedAs == 'mass'": 'knownMass / filterVolume',
@@ -191,10 +186,10 @@ export const sootLoadCalculation = defineCalculation({
       },
       loadDefinition,
     ),
-    formula('sootMass', 'sootLoad * filterVolume', loadDefinition),
-    formula('surfaceLoad', 'sootMass / wallArea', loadDefinition),
-    formula('fractionOfTrigger', 'sootLoad / triggerLoad', percentPractice),
-    formula('fractionOfLimit', 'sootLoad / limitLoad', percentPractice),
+    wf.formula('sootMass', 'sootLoad * filterVolume', loadDefinition),
+    wf.formula('surfaceLoad', 'sootMass / wallArea', loadDefinition),
+    wf.formula('fractionOfTrigger', 'sootLoad / triggerLoad', percentPractice),
+    wf.formula('fractionOfLimit', 'sootLoad / limitLoad', percentPractice),
   ],
   assumptions: {
     soot_spread_evenly: 'The load is the mean over the filter; parts of it can hold more, as after interrupted regenerations.',
@@ -207,9 +202,9 @@ export const sootLoadCalculation = defineCalculation({
   compute(input) {
     const { triggerLoad, limitLoad, filterVolume } = input;
     if (triggerLoad !== undefined && limitLoad !== undefined && triggerLoad > limitLoad) {
-      return inconsistentInputs('a regeneration would only be triggered above the limit', ['triggerLoad'], ['limitLoad']);
+      return wf.inconsistentInputs('a regeneration would only be triggered above the limit', ['triggerLoad'], ['limitLoad']);
     }
-    const value = known(input.knownMass ?? input.knownLoad ?? input.knownSurfaceLoad ?? input.knownPercent);
+    const value = wf.known(input.knownMass ?? input.knownLoad ?? input.knownSurfaceLoad ?? input.knownPercent);
     const filtrationAreaPerVolume = areaPerVolume(input);
     if (typeof filtrationAreaPerVolume === 'object') return filtrationAreaPerVolume;
     const reference = { filterVolume, filtrationAreaPerVolume, triggerLoad, limitLoad };

@@ -1,20 +1,4 @@
-import {
-  choiceOutput,
-  constant,
-  defineCalculation,
-  formula,
-  found,
-  known,
-  optional,
-  quantity,
-  quantityOutput,
-  solved,
-  statement,
-  tableOutput,
-  together,
-  verdict,
-  whenGiven,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { length, mass, massFlow, massPerDistance, moleFraction, temperature, time, velocity } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { drivingPatternInput, stretchesOf } from '../driving-pattern/inputs.js';
@@ -25,9 +9,9 @@ import { sootOxidationRate } from '../oxidation/kernel.js';
 import { drivingPractice, wholeFilterBalance } from '../sources.js';
 import { preventingStretch, reachTrigger } from './kernel.js';
 
-const grams = (symbol: string, label: string, digits: number) => quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
+const grams = (symbol: string, label: string, digits: number) => wf.quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
 
-export const nextRegenerationCalculation = defineCalculation({
+export const nextRegenerationCalculation = wf.defineCalculation({
   id: 'next-regeneration',
   version: '1.0.0',
   subject: 'soot',
@@ -36,8 +20,14 @@ export const nextRegenerationCalculation = defineCalculation({
   keywords: ['regeneration interval', 'regen', 'trigger', 'short trips', 'motorway', 'DPF'],
   method: 'soot balance over the repeated pattern, first time at the trigger',
   inputs: {
-    sootMass: quantity(mass, { symbol: 'm_0', label: 'Soot in the filter', range: '0 g <= x <= 5 kg', example: '3 g', units: ['g', 'kg'] }),
-    triggerMass: quantity(mass, {
+    sootMass: wf.quantity(mass, {
+      symbol: 'm_0',
+      label: 'Soot in the filter',
+      range: '0 g <= x <= 5 kg',
+      example: '3 g',
+      units: ['g', 'kg'],
+    }),
+    triggerMass: wf.quantity(mass, {
       symbol: 'm_{trig}',
       label: 'Soot at which a regeneration is triggered',
       range: '0 g < x <= 5 kg',
@@ -46,20 +36,20 @@ export const nextRegenerationCalculation = defineCalculation({
       units: ['g', 'kg'],
     }),
     pattern: drivingPatternInput,
-    ...together({
-      hotTemperature: quantity(temperature, {
+    ...wf.together({
+      hotTemperature: wf.quantity(temperature, {
         symbol: 'T_h',
         label: 'Hot driving: filter temperature',
         range: '0 <= x <= 700 °C',
         example: '350 °C',
       }),
-      hotNitrogenDioxide: quantity(moleFraction, {
+      hotNitrogenDioxide: wf.quantity(moleFraction, {
         symbol: 'x_{NO_2,h}',
         label: 'Hot driving: nitrogen dioxide before the filter',
         range: '0 <= x <= 2000 ppm',
         example: '300 ppm',
       }),
-      hotSootFlow: quantity(massFlow, {
+      hotSootFlow: wf.quantity(massFlow, {
         symbol: '\\dot m_h',
         label: 'Hot driving: engine-out soot',
         range: '0 <= x <= 360 g/h',
@@ -67,8 +57,8 @@ export const nextRegenerationCalculation = defineCalculation({
         units: ['g/h', 'mg/s'],
       }),
     }),
-    ...whenGiven('hotTemperature', {
-      hotOxygen: quantity(moleFraction, {
+    ...wf.whenGiven('hotTemperature', {
+      hotOxygen: wf.quantity(moleFraction, {
         symbol: 'x_{O_2,h}',
         label: 'Hot driving: oxygen',
         range: '0 <= x <= 21 %',
@@ -76,8 +66,8 @@ export const nextRegenerationCalculation = defineCalculation({
         default: ['10 %', 'lean diesel exhaust at part load'],
         units: ['%'],
       }),
-      hotSpeed: optional(
-        quantity(velocity, {
+      hotSpeed: wf.optional(
+        wf.quantity(velocity, {
           symbol: 'v_h',
           label: 'Hot driving: speed',
           range: '0 <= x <= 200 km/h',
@@ -91,86 +81,88 @@ export const nextRegenerationCalculation = defineCalculation({
   example: { hotTemperature: '350 °C', hotNitrogenDioxide: '300 ppm', hotOxygen: '9 %', hotSootFlow: '3 g/h', hotSpeed: '80 km/h' },
   intermediates: {
     ...passWorking.intermediates,
-    settledSootMass: optional(
-      quantityOutput(mass, {
+    settledSootMass: wf.optional(
+      wf.quantityOutput(mass, {
         symbol: 'm_{eq}',
         label: 'Soot at which the pattern settles, before each pass',
         digits: 3,
         units: ['g', 'kg'],
       }),
     ),
-    netSootPerDistance: optional(
-      quantityOutput(massPerDistance, { symbol: 'r', label: 'Net gain of soot per distance', digits: 3, units: ['g/km', 'mg/km'] }),
+    netSootPerDistance: wf.optional(
+      wf.quantityOutput(massPerDistance, { symbol: 'r', label: 'Net gain of soot per distance', digits: 3, units: ['g/km', 'mg/km'] }),
     ),
-    lastPass: optional(
-      tableOutput({
+    lastPass: wf.optional(
+      wf.tableOutput({
         label: 'Pass in which the trigger is reached',
         columns: {
-          time: quantityOutput(time, { symbol: 't', label: 'Time', digits: 4, units: ['h', 'min'] }),
-          distance: quantityOutput(length, { symbol: 'd', label: 'Distance', digits: 4, units: ['km', 'mi'] }),
+          time: wf.quantityOutput(time, { symbol: 't', label: 'Time', digits: 4, units: ['h', 'min'] }),
+          distance: wf.quantityOutput(length, { symbol: 'd', label: 'Distance', digits: 4, units: ['km', 'mi'] }),
           mass: grams('m', 'Soot', 4),
         },
       }),
     ),
-    hotPass: optional(tableOutput({ label: 'Settled pass with that hot driving', columns: { mass: grams('m', 'Soot', 4) } })),
-    hotPeak: optional(grams('m_h', 'Most soot during that pass', 4)),
+    hotPass: wf.optional(wf.tableOutput({ label: 'Settled pass with that hot driving', columns: { mass: grams('m', 'Soot', 4) } })),
+    hotPeak: wf.optional(grams('m_h', 'Most soot during that pass', 4)),
   },
   outputs: {
-    outcome: choiceOutput({
+    outcome: wf.choiceOutput({
       label: 'Outcome',
       options: { due: 'due now', coming: 'comes with this pattern', never: 'never comes with this pattern' },
     }),
-    timeToNext: optional(
-      quantityOutput(time, { symbol: 't_n', label: 'Driving time to the next regeneration', digits: 3, units: ['h', 'min'] }),
+    timeToNext: wf.optional(
+      wf.quantityOutput(time, { symbol: 't_n', label: 'Driving time to the next regeneration', digits: 3, units: ['h', 'min'] }),
     ),
-    distanceToNext: optional(
-      quantityOutput(length, { symbol: 'd_n', label: 'Distance to the next regeneration', digits: 3, units: ['km', 'mi'] }),
+    distanceToNext: wf.optional(
+      wf.quantityOutput(length, { symbol: 'd_n', label: 'Distance to the next regeneration', digits: 3, units: ['km', 'mi'] }),
     ),
-    hotDuration: optional(
-      quantityOutput(time, {
+    hotDuration: wf.optional(
+      wf.quantityOutput(time, {
         symbol: 't_h',
         label: 'Hot driving at the end of every pass that makes regenerations unnecessary',
         digits: 2,
         units: ['min', 'h'],
       }),
     ),
-    hotDistance: optional(quantityOutput(length, { symbol: 'd_h', label: 'Distance of that hot driving', digits: 2, units: ['km', 'mi'] })),
+    hotDistance: wf.optional(
+      wf.quantityOutput(length, { symbol: 'd_h', label: 'Distance of that hot driving', digits: 2, units: ['km', 'mi'] }),
+    ),
   },
   constants: {
     ...kineticsConstants,
-    longest: constant(time, 86_400, { symbol: 't_{max}', label: 'Longest hot stretch looked at', source: drivingPractice }),
+    longest: wf.constant(time, 86_400, { symbol: 't_{max}', label: 'Longest hot stretch looked at', source: drivingPractice }),
   },
   answer: 'outcome',
   steps: [
     ...passWorking.steps,
-    solved('settledSootMass', 'settledSootMass = settledSootMass * patternKept + patternGain', {}, wholeFilterBalance),
-    formula(
+    wf.solved('settledSootMass', 'settledSootMass = settledSootMass * patternKept + patternGain', {}, wholeFilterBalance),
+    wf.formula(
       'netSootPerDistance',
       '(patternGain - sootMass * (1 - patternKept)) / patternDistance',
       wholeFilterBalance,
       undefined,
       'In the first pass from now on.',
     ),
-    statement('lastPass', 'The first pass in which the soot reaches [[triggerMass]].', wholeFilterBalance),
-    found(
+    wf.statement('lastPass', 'The first pass in which the soot reaches [[triggerMass]].', wholeFilterBalance),
+    wf.found(
       'timeToNext',
       ['timeToNext >= first(lastPass.time)', 'timeToNext <= last(lastPass.time)'],
       wholeFilterBalance,
       undefined,
       'The moment in that pass when the soot reaches the trigger.',
     ),
-    found('distanceToNext', ['distanceToNext >= first(lastPass.distance)', 'distanceToNext <= last(lastPass.distance)']),
-    verdict('outcome', { due: 'sootMass >= triggerMass', coming: 'known(timeToNext)', never: 'otherwise' }),
-    found(
+    wf.found('distanceToNext', ['distanceToNext >= first(lastPass.distance)', 'distanceToNext <= last(lastPass.distance)']),
+    wf.verdict('outcome', { due: 'sootMass >= triggerMass', coming: 'known(timeToNext)', never: 'otherwise' }),
+    wf.found(
       'hotDuration',
       ['hotPeak <= triggerMass * 1.000001'],
       wholeFilterBalance,
       undefined,
       'The least hot stretch per pass with which the settled soot stays below the trigger.',
     ),
-    statement('hotPass', 'Soot before that pass, once it repeats itself, and after each stretch, the hot one last.', wholeFilterBalance),
-    formula('hotPeak', 'max(hotPass.mass)'),
-    formula('hotDistance', 'hotSpeed * hotDuration'),
+    wf.statement('hotPass', 'Soot before that pass, once it repeats itself, and after each stretch, the hot one last.', wholeFilterBalance),
+    wf.formula('hotPeak', 'max(hotPass.mass)'),
+    wf.formula('hotDistance', 'hotSpeed * hotDuration'),
   ],
   assumptions: {
     steady_stretches: 'Every stretch has its own steady temperature, gas and soot flow.',
@@ -190,9 +182,9 @@ export const nextRegenerationCalculation = defineCalculation({
     let hotDuration: number | undefined;
     let hotPass: { readonly mass: number }[] | undefined;
     if (hotTemperature !== undefined) {
-      const at = { temperature: hotTemperature, nitrogenDioxide: known(input.hotNitrogenDioxide), oxygen: known(input.hotOxygen) };
+      const at = { temperature: hotTemperature, nitrogenDioxide: wf.known(input.hotNitrogenDioxide), oxygen: wf.known(input.hotOxygen) };
       const rate = sootOxidationRate(kinetics, at, constants.gasConstant).total;
-      const hot = { speed: hotSpeed ?? 0, sootFlow: known(input.hotSootFlow), rate };
+      const hot = { speed: hotSpeed ?? 0, sootFlow: wf.known(input.hotSootFlow), rate };
       hotDuration = preventingStretch(stretches, hot, triggerMass, constants.longest);
       if (hotDuration !== undefined) {
         const whole = [...stretches, { ...hot, duration: hotDuration }];

@@ -1,15 +1,4 @@
-import {
-  cases,
-  constant,
-  defineCalculation,
-  formula,
-  optional,
-  quantity,
-  quantityOutput,
-  statement,
-  tableOutput,
-  textOutput,
-} from '@wallflow/calculation';
+import * as wf from '@wallflow/calculation';
 import { fraction, molarEnergy, moleFraction, ratio, reactionRate, time } from '@wallflow/units';
 import { konstandopoulos2000, konstandopoulos2008 } from '../../sources.js';
 import { bai2016 } from '../sources.js';
@@ -17,15 +6,15 @@ import { chosenKinetics, gasInputs, kineticsConstants, kineticsInputs } from './
 import { sootOxidationRate } from './kernel.js';
 import { publishedEnergies } from './published.js';
 
-const perSecond = (symbol: string, label: string) => quantityOutput(reactionRate, { symbol, label, digits: 4, units: ['1/s'] });
-const energy = (symbol: string, label: string) => quantityOutput(molarEnergy, { symbol, label, digits: 4, units: ['kJ/mol'] });
-const oxygenOfLaws = constant(moleFraction, '10 %', {
+const perSecond = (symbol: string, label: string) => wf.quantityOutput(reactionRate, { symbol, label, digits: 4, units: ['1/s'] });
+const energy = (symbol: string, label: string) => wf.quantityOutput(molarEnergy, { symbol, label, digits: 4, units: ['kJ/mol'] });
+const oxygenOfLaws = wf.constant(moleFraction, '10 %', {
   symbol: 'x_{O_2,0}',
   label: 'Oxygen for which the factors of the published laws hold',
   source: bai2016,
 });
 
-export const sootOxidationRateCalculation = defineCalculation({
+export const sootOxidationRateCalculation = wf.defineCalculation({
   id: 'soot-oxidation-rate',
   version: '1.0.0',
   subject: 'soot',
@@ -35,7 +24,7 @@ export const sootOxidationRateCalculation = defineCalculation({
   method: 'first-order rate laws of the whole filter',
   inputs: {
     ...gasInputs,
-    targetShare: quantity(fraction, {
+    targetShare: wf.quantity(fraction, {
       symbol: 'X',
       label: 'Share of the soot to burn',
       range: '0 < x < 100 %',
@@ -44,55 +33,55 @@ export const sootOxidationRateCalculation = defineCalculation({
     ...kineticsInputs,
   },
   intermediates: {
-    oxygenFactor: optional(perSecond('A_O', 'Factor of the oxygen law')),
-    oxygenEnergy: optional(energy('E_O', 'Activation energy of the oxygen law')),
-    oxygenReference: optional(
-      quantityOutput(moleFraction, { symbol: 'x_r', label: 'Oxygen for which that factor holds', digits: 3, units: ['%'] }),
+    oxygenFactor: wf.optional(perSecond('A_O', 'Factor of the oxygen law')),
+    oxygenEnergy: wf.optional(energy('E_O', 'Activation energy of the oxygen law')),
+    oxygenReference: wf.optional(
+      wf.quantityOutput(moleFraction, { symbol: 'x_r', label: 'Oxygen for which that factor holds', digits: 3, units: ['%'] }),
     ),
     oxygenRate: perSecond('k_{O_2}', 'Rate with oxygen'),
-    nitrogenDioxideFactor: optional(perSecond('A_N', 'Factor of the nitrogen dioxide law')),
-    nitrogenDioxideEnergy: optional(energy('E_N', 'Activation energy of the nitrogen dioxide law')),
-    nitrogenDioxideOrder: optional(quantityOutput(ratio, { symbol: 'n_N', label: 'Order in nitrogen dioxide', digits: 3 })),
+    nitrogenDioxideFactor: wf.optional(perSecond('A_N', 'Factor of the nitrogen dioxide law')),
+    nitrogenDioxideEnergy: wf.optional(energy('E_N', 'Activation energy of the nitrogen dioxide law')),
+    nitrogenDioxideOrder: wf.optional(wf.quantityOutput(ratio, { symbol: 'n_N', label: 'Order in nitrogen dioxide', digits: 3 })),
     nitrogenDioxideRate: perSecond('k_{NO_2}', 'Rate with nitrogen dioxide'),
   },
   outputs: {
-    burnRate: quantityOutput(reactionRate, {
+    burnRate: wf.quantityOutput(reactionRate, {
       symbol: 'k',
       label: 'Rate of burning, share per time',
       digits: 4,
       units: ['1/s', '1/min', '1/h'],
     }),
-    passiveShare: quantityOutput(fraction, { symbol: 'f_{NO_2}', label: 'Share burnt by nitrogen dioxide', digits: 3, units: ['%'] }),
-    burnTime: optional(
-      quantityOutput(time, { symbol: 't_X', label: 'Time for the share at this temperature', digits: 3, units: ['min', 'h', 's'] }),
+    passiveShare: wf.quantityOutput(fraction, { symbol: 'f_{NO_2}', label: 'Share burnt by nitrogen dioxide', digits: 3, units: ['%'] }),
+    burnTime: wf.optional(
+      wf.quantityOutput(time, { symbol: 't_X', label: 'Time for the share at this temperature', digits: 3, units: ['min', 'h', 's'] }),
     ),
-    published: tableOutput({
+    published: wf.tableOutput({
       label: 'Published activation energies, for comparison',
       description: 'Energies of laws with and without a temperature factor are not interchangeable; most lack a usable factor.',
       columns: {
-        oxidant: textOutput({ label: 'Oxidant' }),
-        energy: textOutput({ label: 'Activation energy' }),
-        from: textOutput({ label: 'Source' }),
+        oxidant: wf.textOutput({ label: 'Oxidant' }),
+        energy: wf.textOutput({ label: 'Activation energy' }),
+        from: wf.textOutput({ label: 'Source' }),
       },
     }),
   },
   constants: { ...kineticsConstants, oxygenOfLaws },
   answer: 'burnRate',
   steps: [
-    cases('oxygenFactor', {
+    wf.cases('oxygenFactor', {
       "kinetics == 'bai-2016'": 'baiOxygenFactor',
       "kinetics == 'uncoated-2008'": 'uncoatedOxygenFactor',
       "kinetics == 'bissett-shadman-1985'": 'bissettOxygenFactor',
       otherwise: 'ownOxygenFactor',
     }),
-    cases('oxygenEnergy', {
+    wf.cases('oxygenEnergy', {
       "kinetics == 'bai-2016'": 'baiOxygenEnergy',
       "kinetics == 'uncoated-2008'": 'uncoatedOxygenEnergy',
       "kinetics == 'bissett-shadman-1985'": 'bissettOxygenEnergy',
       otherwise: 'ownOxygenEnergy',
     }),
-    cases('oxygenReference', { "kinetics == 'own'": 'ownOxygenReference', otherwise: 'oxygenOfLaws' }),
-    cases(
+    wf.cases('oxygenReference', { "kinetics == 'own'": 'ownOxygenReference', otherwise: 'oxygenOfLaws' }),
+    wf.cases(
       'oxygenRate',
       {
         'known(oxygenFactor)': 'oxygenFactor * exp(-oxygenEnergy / (gasConstant * filterTemperature)) * oxygen / oxygenReference',
@@ -101,10 +90,10 @@ export const sootOxidationRateCalculation = defineCalculation({
       bai2016,
       'Table 6, corrected',
     ),
-    cases('nitrogenDioxideFactor', { "kinetics == 'own'": 'ownNitrogenDioxideFactor', otherwise: 'baiNitrogenDioxideFactor' }),
-    cases('nitrogenDioxideEnergy', { "kinetics == 'own'": 'ownNitrogenDioxideEnergy', otherwise: 'baiNitrogenDioxideEnergy' }),
-    cases('nitrogenDioxideOrder', { "kinetics == 'own'": 'ownNitrogenDioxideOrder', otherwise: '1.13' }, bai2016),
-    cases(
+    wf.cases('nitrogenDioxideFactor', { "kinetics == 'own'": 'ownNitrogenDioxideFactor', otherwise: 'baiNitrogenDioxideFactor' }),
+    wf.cases('nitrogenDioxideEnergy', { "kinetics == 'own'": 'ownNitrogenDioxideEnergy', otherwise: 'baiNitrogenDioxideEnergy' }),
+    wf.cases('nitrogenDioxideOrder', { "kinetics == 'own'": 'ownNitrogenDioxideOrder', otherwise: '1.13' }, bai2016),
+    wf.cases(
       'nitrogenDioxideRate',
       {
         'known(nitrogenDioxideFactor)':
@@ -114,10 +103,10 @@ export const sootOxidationRateCalculation = defineCalculation({
       bai2016,
       'Tables 4 and 5',
     ),
-    formula('burnRate', 'oxygenRate + nitrogenDioxideRate'),
-    cases('passiveShare', { 'burnRate > 0': 'nitrogenDioxideRate / burnRate', otherwise: '0' }),
-    formula('burnTime', '-ln(1 - targetShare) / burnRate'),
-    statement('published', 'Energies as published, some without the factor that a rate needs.'),
+    wf.formula('burnRate', 'oxygenRate + nitrogenDioxideRate'),
+    wf.cases('passiveShare', { 'burnRate > 0': 'nitrogenDioxideRate / burnRate', otherwise: '0' }),
+    wf.formula('burnTime', '-ln(1 - targetShare) / burnRate'),
+    wf.statement('published', 'Energies as published, some without the factor that a rate needs.'),
   ],
   assumptions: {
     first_order: 'The rate is proportional to the soot that is left; the whole filter is at one temperature.',
