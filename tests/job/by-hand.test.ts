@@ -111,12 +111,12 @@ describe('what may be reset', () => {
   };
   const verdictFor = (job: unknown, code: string) => rowsOf(job).values.find((row) => row.code === code)?.verdict;
 
-  it('after a clean on the vehicle is the sensor zero, not the ash, and the soot at zero only after a verified regeneration', () => {
+  it('after a clean on the vehicle is the sensor zero, not the ash, and the soot is set and never zero, even after a verified regeneration', () => {
     expect(verdictFor(onVehicle(), 'ash')).toBe('leave');
     expect(verdictFor(onVehicle(), 'soot')).toBe('set');
     const job = onVehicle();
     job.reset.regenerationVerified = true;
-    expect(verdictFor(job, 'soot')).toBe('reset');
+    expect(verdictFor(job, 'soot')).toBe('set');
     expect(rowsOf(onVehicle()).values.map(({ verdict }) => verdict)).toContain('relearn');
   });
 

@@ -197,8 +197,7 @@ describe('a job whose filter reads clean', () => {
     delete job.reset.residualAsh;
     const result = resultOf(job);
     const soot = outputs(result.reset).values.find(({ code }: { code: string }) => code === 'soot');
-    // The upper end of what the estimate allows after the work.
-    expect(soot).toMatchObject({ verdict: 'set', value: result.estimateAfter?.sootMass.p95 });
+    expect(soot.verdict).toBe('set');
     expect(sheetOf(job)).not.toMatch(/do it completely/);
     expect(sheetOf(job)).not.toMatch(/Forced regeneration now: refused\. (Do not heat it: remove|Leave it)/);
   });
@@ -224,6 +223,48 @@ describe('a job whose filter reads clean', () => {
     );
     job.reset = { ...job.reset, filterWork: 'none', regenerationVerified: true };
     expect(sheetOf(job)).toMatch(/soot cannot explain what is left: it is ash/);
+  });
+});
+
+describe('the soot that may be written into the control unit', () => {
+  /** Kinds of work on a filter that stays or is not new, with every other proof a yes. */
+  const worked = [
+    ['cleaned off the vehicle, baked and weighed', { filterWork: 'off-vehicle' }],
+    ['exchanged for a reconditioned one, weighed', { filterWork: 'exchange' }],
+    ['regenerated completely on the vehicle', { filterWork: 'on-vehicle', regenerationVerified: true }],
+    ['cleaned on the vehicle, not regenerated', { filterWork: 'on-vehicle', regenerationVerified: false }],
+  ] as const;
+
+  it.each(worked)('is the most that the estimate allows, in whole grams rounded up: %s', (_, done) => {
+    const job = byHand();
+    job.reset = { ...job.reset, ...done };
+    const result = resultOf(job);
+    const soot = outputs(result.reset).values.find(({ code }: { code: string }) => code === 'soot');
+    const most = (result.estimateAfter?.sootMass.p95 ?? Number.NaN) * 1000;
+    expect(soot.verdict).toBe('set');
+    expect(soot.value * 1000).toBeGreaterThanOrEqual(most);
+    expect(soot.value * 1000).toBeLessThan(most + 1);
+    expect(soot.value * 1000).toBeCloseTo(Math.round(soot.value * 1000), 9);
+  });
+
+  it('is nowhere zero while a range of soot after the work stands beside it', () => {
+    const text = sheetOf(byHand());
+    const [, most = ''] = /Soot after, 90 % range [\d.]+ to ([\d.]+) g\/L/.exec(text) ?? [];
+    // 190.5 mm across and 203.2 mm long.
+    const grams = Number(most) * (Math.PI / 4) * 1.905 ** 2 * 2.032;
+    const [, written = ''] = /Soot load · may be [^·]* · value ([\d.]+) g/.exec(text) ?? [];
+    expect(Number(written)).toBeGreaterThan(grams * 0.97);
+    expect(text).not.toMatch(/Soot load · may be reset to zero/);
+  });
+
+  it('is zero for a new filter, whose soot is not taken from readings', () => {
+    const job = byHand();
+    job.reset = { ...job.reset, filterWork: 'new' };
+    delete job.reset.ashBasis;
+    delete job.reset.residualAsh;
+    expect(sheetOf(job)).toMatch(/Soot load · may be reset to zero/);
+    expect(sheetOf(job)).not.toMatch(/Soot after, 90 % range/);
+    expect(sheetOf(job)).toMatch(/Soot after none: a new filter was fitted/);
   });
 });
 

@@ -150,6 +150,21 @@ describe('what may be reset', () => {
     );
   });
 
+  it('writes no less soot than the readings allow, whatever else is proven, unless the filter is new', () => {
+    const seen = new Set<string>();
+    fc.assert(
+      fc.property(anyInput, grams(0.1, 100), (input, mostSoot) => {
+        const soot = advice({ ...input, mostSoot }).values.find(({ code }) => code === 'soot');
+        if (soot === undefined || !changing.includes(soot.verdict)) return;
+        seen.add(String(input.filterWork));
+        const { filterWork: work } = input;
+        expect([soot.verdict, soot.value]).toEqual(work === 'new' ? ['reset', 0] : ['set', expect.closeTo(mostSoot.value / 1000, 12)]);
+      }),
+      { numRuns: 600 },
+    );
+    expect([...seen].sort()).toEqual(['exchange', 'new', 'off-vehicle', 'on-vehicle']);
+  });
+
   it('enters ash as zero only for a new filter, and never less than was measured or can be measured', () => {
     const seen = new Set<unknown>();
     fc.assert(

@@ -66,8 +66,14 @@ export function estimateInput(side: MeasuredSide, job: JobFile, after: boolean):
   };
 }
 
+const none = { p5: 0, p50: 0, p95: 0 };
+/** A filter that was fitted new holds neither soot nor ash: that is known, and no reading has to show it. */
+const ofNewFilter = { sootLoad: none, sootMass: none, ashLoad: none, ashMass: none, chanceOfSootAbove: () => 0 };
+
 /** The estimate of one side; undefined where neither displacement nor filter volume is known. */
 export function estimateOf(side: MeasuredSide, job: JobFile, after: boolean): FilterEstimate | undefined {
   const input = estimateInput(side, job, after);
-  return input === undefined ? undefined : estimateFilter(input);
+  if (input === undefined) return undefined;
+  const estimate = estimateFilter(input);
+  return after && job.reset?.filterWork === 'new' ? { ...estimate, ...ofNewFilter } : estimate;
 }

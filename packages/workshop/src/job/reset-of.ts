@@ -2,9 +2,9 @@ import type { FilterEstimate } from '../estimate/index.js';
 import { dropProven } from './comparison.js';
 import { type Attempt, evaluate, si } from './evaluation.js';
 
-/** The upper end of the soot that the estimate allows after the work, as a mass. */
+/** The upper end of the soot that the estimate allows after the work: rounded up to whole grams, as a control unit takes it. */
 function mostSoot(after: FilterEstimate | undefined): Readonly<Record<string, unknown>> {
-  return after === undefined ? {} : { mostSoot: si(after.sootMass.p95, 'kg') };
+  return after === undefined ? {} : { mostSoot: si(Math.ceil(after.sootMass.p95 * 1000), 'g') };
 }
 
 /** What may be reset, with the drop and the soot taken as proven only where the readings prove it, whatever was typed in. */

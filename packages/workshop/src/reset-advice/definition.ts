@@ -9,7 +9,7 @@ import { openProofs, resetRows } from './rows.js';
 
 const verdicts = {
   reset: 'reset to zero, or clear',
-  set: 'set to the value that was measured or is printed on the part',
+  set: 'set to the value shown here, or printed on the part',
   relearn: 'relearn',
   confirm: 'let the vehicle confirm it by its own test',
   leave: 'leave as it is',

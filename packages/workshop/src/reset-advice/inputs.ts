@@ -94,8 +94,7 @@ const soot = {
   mostSoot: quantity(mass, {
     symbol: 'm_{s,max}',
     label: 'Most soot that the readings after the work allow',
-    description:
-      'Upper end of the estimate by pressure drop. Without a verified regeneration the soot value may be set to it, never to zero.',
+    description: 'Upper end of the estimate by pressure drop. The soot value is then set to it, and to zero only for a new filter.',
     min: '0 g',
     max: '2 kg',
     example: '9 g',

@@ -42,14 +42,18 @@ function row(code: string, what: string, ruling: ReasonedRuling, answers: Answer
 const freeOfSoot: readonly Proof[] = ['regeneration', 'sootFree'];
 
 /**
- * Where nothing is missing but the proof that the filter is free of soot, the soot value may be set to the most that the readings
- * allow: too high asks for a regeneration too early, which harms nothing. Without this a clean filter would have to be regenerated
- * although it holds too little soot to burn.
+ * Where the readings after the work leave room for soot, the soot value is set to the most that they allow, and never to zero: baking
+ * and burning take out nearly all, and nobody has looked into the channels afterwards. Too high asks for a regeneration too early,
+ * which harms nothing. It also needs no proof that the filter is free of soot: without this a clean filter would have to be
+ * regenerated although it holds too little soot to burn. Only a new filter holds none, whatever the readings allow.
  */
-function sootBySetting(row: ResetRow, { dropVerified, mostSoot }: ResetInput): ResetRow {
+function sootByReadings(row: ResetRow, { filterWork, dropVerified, mostSoot }: ResetInput): ResetRow {
+  if (mostSoot === undefined || filterWork === 'new') return row;
   const onlySoot = row.missing.length > 0 && row.missing.every((proof) => freeOfSoot.includes(proof));
-  if (row.verdict !== 'not-yet' || !onlySoot || dropVerified !== true || mostSoot === undefined) return row;
-  const why = 'The readings prove that no more than this is left. Too high a value only brings the next regeneration earlier.';
+  const bySetting = row.verdict === 'not-yet' && onlySoot && dropVerified === true;
+  if (row.verdict !== 'reset' && !bySetting) return row;
+  const why =
+    'The readings after the work allow up to this much. Zero could hide soot; too high a value only brings the next regeneration earlier.';
   return { ...row, verdict: 'set', missing: [], why };
 }
 
@@ -62,7 +66,7 @@ export function resetRows(input: ResetInput): readonly ResetRow[] {
     ...keys.map((key) => {
       const ruling = key === 'pressureZero' && input.pressureSensor ? pressureSensorRuling : ofFilter[key];
       const ruled = row(filterCodes[key], filterValues[key], ruling, answers);
-      return key === 'soot' ? sootBySetting(ruled, input) : ruled;
+      return key === 'soot' ? sootByReadings(ruled, input) : ruled;
     }),
     ...partRulings.map((part) => row(part.code, part.what, part.after.some((work) => input[work]) ? part : notWorkedOn, answers)),
     row('fault_codes', 'Stored fault codes', faultCodeRuling(input), answers),

@@ -23,8 +23,12 @@ export function estimateBlocks(result: JobResult): Block[] {
   if (estimateAfter !== undefined) {
     rows.push(
       ['Something restricts the exhaust, after', chanceText(estimateAfter.restricted)],
-      ['Soot after, 90 % range', range(estimateAfter.sootLoad)],
-      ['Soot above the limit for heat, after', chanceText(found.permission.chanceAboveLimit)],
+      ...(result.job.reset?.filterWork === 'new'
+        ? ([['Soot after', 'none: a new filter was fitted']] as const)
+        : ([
+            ['Soot after, 90 % range', range(estimateAfter.sootLoad)],
+            ['Soot above the limit for heat, after', chanceText(found.permission.chanceAboveLimit)],
+          ] as const)),
     );
   }
   return [
