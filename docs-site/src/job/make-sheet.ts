@@ -1,6 +1,7 @@
 import { type JobIssue, jobAnnex, jobFromForm, jobIssueText, jobSheet, placeInForm, runJob, sheetAsHtml } from '@wallflow/workshop';
 import { issueView } from '../calculator/result-view.js';
 import type { FieldData, IssueView } from '../data/types.js';
+import { nameOfAfter } from './log-names.js';
 import type { Logs, SheetView } from './messages.js';
 
 function view(problem: JobIssue, fields: readonly FieldData[]): IssueView {
@@ -17,7 +18,7 @@ function logNames({ before, after }: Logs): { before?: string; after?: string } 
   const same = before !== undefined && before.name === after?.name;
   return {
     ...(before === undefined ? {} : { before: before.name }),
-    ...(after === undefined ? {} : { after: same ? after.name.replace(/(\.[^.]*)?$/, ' (after)$1') : after.name }),
+    ...(after === undefined ? {} : { after: same ? nameOfAfter(after.name) : after.name }),
   };
 }
 
