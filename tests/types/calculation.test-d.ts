@@ -1,4 +1,5 @@
 import { defineCalculation, quantity, quantityOutput, quantityWithDefault } from '@wallflow/calculation';
+import { prepare } from '@wallflow/calculation/prepare';
 import { dynamicViscosityCalculation, gasDensityCalculation } from '@wallflow/exhaust/calculations';
 import type { gasDensityCalculation as fromSubject } from '@wallflow/exhaust/calculations/gas';
 import { differentialPressure, gaugePressure, type Quantity } from '@wallflow/units';
@@ -105,4 +106,29 @@ test('a verdict is compared with its own words only', () => {
   expectTypeOf(verdict === 'blocked').toBeBoolean();
   // @ts-expect-error there is no such verdict
   expectTypeOf(verdict === 'bloked').toBeBoolean();
+});
+
+test('units, rows and columns of a prepared calculation are those of its inputs', () => {
+  const prepared = prepare(gasDensityCalculation, { units: { gasPressure: 'bar' }, given: { molarMass: '28.96 g/mol' } });
+  prepared.row({ gasPressure: 1, gasTemperature: '20 °C' });
+  prepared.row({ gasPressure: '1,5', gasTemperature: '20 °C', molarMass: '18 g/mol' });
+  // @ts-expect-error no unit was said for temperatures
+  prepared.row({ gasPressure: 1, gasTemperature: 20 });
+  // @ts-expect-error the input is called gasPressure
+  prepared.row({ pressure: 1, gasTemperature: '20 °C' });
+  // @ts-expect-error a row needs a temperature
+  prepared.row({ gasPressure: 1 });
+  // @ts-expect-error kg is not a unit of pressure
+  prepare(gasDensityCalculation, { units: { gasPressure: 'kg' } });
+  // @ts-expect-error an input that does not exist
+  prepare(gasDensityCalculation, { units: { pressure: 'bar' } });
+  const { results } = prepared.columns({ gasPressure: new Float64Array(2), gasTemperature: ['20 °C'] }, { units: { density: 'kg/m3' } });
+  expectTypeOf(results.density).toEqualTypeOf<Float64Array>();
+  // @ts-expect-error bar is not a unit of density
+  prepared.columns({ gasPressure: [1], gasTemperature: ['20 °C'] }, { units: { density: 'bar' } });
+  // @ts-expect-error a result that does not exist
+  prepared.columns({ gasPressure: [1], gasTemperature: ['20 °C'] }, { results: ['densty'] });
+  const viscosity = prepare(dynamicViscosityCalculation);
+  // @ts-expect-error a choice that does not exist
+  viscosity.row({ gasTemperature: '20 °C', model: 'sutherlnd' });
 });

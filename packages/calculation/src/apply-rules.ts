@@ -28,7 +28,7 @@ interface Found {
 const ruled = new WeakMap<z.ZodObject, boolean>();
 
 /** Whether any rule stands in a schema; most have none. */
-function hasRules(schema: z.ZodObject): boolean {
+export function hasRules(schema: z.ZodObject): boolean {
   const known = ruled.get(schema);
   if (known !== undefined) return known;
   const found = shapeOf(schema).some(([, child]) => {

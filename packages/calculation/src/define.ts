@@ -1,18 +1,15 @@
 import type * as z from 'zod';
 import { checkWithRules, type RuledInputs } from './check-inputs.js';
+import { computing, constantValues } from './compute.js';
 import {
   type AnyCalculation,
   type Calculation,
-  type ComputeContext,
   type Constants,
-  type ConstantValues,
   type Definition,
   type DefinitionSpec,
   type Explained,
   type Failure,
   isRefusal,
-  noSolution,
-  type Refusal,
   type RunResult,
   type Success,
 } from './definition.js';
@@ -25,41 +22,13 @@ import { withExample } from './issues-from-zod.js';
 import { inputJsonSchema } from './json-schema.js';
 import { issueText } from './messages.js';
 import { wholeSpec } from './normalise.js';
-import type { OutputField, Outputs, ValuesOf } from './outputs.js';
+import type { Outputs, ValuesOf } from './outputs.js';
 import { propagate } from './propagate.js';
 import { assertWhole } from './whole.js';
 import { explainResult } from './working/explain.js';
 import type { AnySpec } from './working/spec.js';
 
 type Values = Readonly<Record<string, unknown>>;
-
-interface Evaluation {
-  readonly values: Values;
-  readonly warnings: Warning[];
-  readonly assumptions: { code: string; text: string }[];
-  readonly method: string;
-}
-
-/** The first output that is missing or not a finite number, if any. */
-function firstBad(fields: Outputs, values: Values, at = ''): string | undefined {
-  for (const [key, field] of Object.entries(fields)) {
-    const bad = badValue(field, values[key], `${at}${key}`);
-    if (bad !== undefined) return bad;
-  }
-  return undefined;
-}
-
-function badValue(field: OutputField, value: unknown, at: string): string | undefined {
-  if (value === undefined) return field.optional ? undefined : at;
-  if (field.type === 'quantity' || field.type === 'count') return Number.isFinite(value) ? undefined : at;
-  if (field.type === 'choice') return typeof value === 'string' && Object.hasOwn(field.options, value) ? undefined : at;
-  if (field.type !== 'table') return typeof value === 'string' ? undefined : at;
-  for (const [index, row] of (value as Values[]).entries()) {
-    const bad = firstBad(field.columns, row, `${at}[${index}].`);
-    if (bad !== undefined) return bad;
-  }
-  return undefined;
-}
 
 /** The first issues as sentences; an exception's message is to be read. */
 function sentences(issues: readonly Issue[], most = 10): string {
@@ -90,37 +59,8 @@ function calculationOf<I extends z.ZodObject, O extends Outputs, M extends Outpu
 ): Calculation<I, O, M, C> {
   assertWhole(spec as unknown as AnySpec);
   const definition = { id: spec.id, version: spec.version };
-  const ownConstants = Object.fromEntries(Object.entries(spec.constants).map(([key, { value }]) => [key, value])) as ConstantValues<C>;
-
-  function compute(input: z.output<I>, constants: ConstantValues<C>): Evaluation | Refusal {
-    const warnings: Warning[] = [];
-    const assumptions: { code: string; text: string }[] = [];
-    let method = spec.method;
-    const context: ComputeContext<C> = {
-      constants,
-      warn: (code, text, path) => void warnings.push({ code, text, ...(path === undefined ? {} : { path }) }),
-      assume: (code, text) => void assumptions.push({ code, text }),
-      method: (name) => {
-        method = name;
-      },
-    };
-    const values = computed(input, context);
-    if (isRefusal(values)) return values;
-    const bad = firstBad({ ...spec.intermediates, ...spec.outputs }, values as Values);
-    if (bad !== undefined) {
-      return { refused: [{ code: 'no_solution', path: [], cause: 'not_finite', reason: `${bad} has no finite value for these inputs` }] };
-    }
-    return { values: values as Values, warnings, assumptions, method };
-  }
-
-  /** What `compute` gives; an error in it is no reason for a program to stop. */
-  function computed(input: z.output<I>, context: ComputeContext<C>) {
-    try {
-      return spec.compute(input, context);
-    } catch (error) {
-      return noSolution(`the calculation failed (${error instanceof Error ? error.message : String(error)})`);
-    }
-  }
+  const ownConstants = constantValues(spec.constants);
+  const compute = computing(spec);
 
   function succeed(checked: Checked): Worked | Failure {
     const { input, ruled } = checked;

@@ -80,7 +80,7 @@ function unitNote({ kind, label }: QuantityField, unit: string, alternatives: re
   return { code: 'unit_assumed', path, text };
 }
 
-function usualWarning(field: QuantityField, value: number, unit: string, given: unknown, path: Path): Warning | undefined {
+export function usualWarning(field: QuantityField, value: number, unit: string, given: unknown, path: Path): Warning | undefined {
   const usual = field.usual;
   if (usual === undefined) return undefined;
   const slack = 1e-12 * Math.abs(value);

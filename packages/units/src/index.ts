@@ -3,6 +3,7 @@
  *
  * @module
  */
+export { numbersFromSI, numbersToSI } from './converters.js';
 export type { FormatOptions } from './format.js';
 export * from './generated/kinds.js';
 export type { UnitIds } from './generated/unit-ids.js';
