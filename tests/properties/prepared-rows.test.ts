@@ -1,4 +1,4 @@
-import { type AnyCalculation, fieldOf, shapeOf } from '@wallflow/calculation';
+import { type AnyCalculation, fieldOf, itemSchema, shapeOf } from '@wallflow/calculation';
 import { prepare } from '@wallflow/calculation/prepare';
 import type { Kind, KindName } from '@wallflow/units';
 import fc from 'fast-check';
@@ -30,6 +30,14 @@ function unitsOf(calculation: AnyCalculation): Record<string, string> {
       return field?.type === 'quantity' ? [[key, field.units[0] ?? field.kind.baseUnit]] : [];
     }),
   );
+}
+
+/** Whether entries of a list or members of a group have rules of their own: their rows are checked the whole way. */
+function hasInnerRules(calculation: AnyCalculation): boolean {
+  return shapeOf(calculation.spec.inputs).some(([, child]) => {
+    const item = itemSchema(child);
+    return item !== undefined && shapeOf(item).some(([, inner]) => fieldOf(inner)?.rules !== undefined);
+  });
 }
 
 interface Example {
@@ -74,7 +82,7 @@ describe.each(allCalculations.map((calculation) => [calculation.id, calculation]
           expect(many).toEqual(once);
           return;
         }
-        expect(seen.whole()).toBe(before);
+        if (!hasInnerRules(calculation)) expect(seen.whole()).toBe(before);
         const { outputs, intermediates, warnings, method } = once;
         expect(many).toEqual({ ok: true, outputs, intermediates, warnings, method });
       }),

@@ -60,7 +60,8 @@ function assertUnits(inputs: z.ZodObject, units: Readonly<Record<string, string 
 /**
  * Make a calculation ready for many rows: units are looked up once, and a row costs little more than `evaluate`. Every row gets
  * the checks of `run`, and the same results, warnings and issues; a row with a ± among its values is worked out with it. Lists and
- * groups belong into `given`: one that changes from row to row costs what `run` costs.
+ * groups belong into `given`: one that changes from row to row, or whose entries have rules of their own, costs
+ * what `run` costs.
  *
  * @throws `UnitError` or `TypeError` if `units` names a unit or an input that does not exist
  */
