@@ -25,26 +25,32 @@ const ceilings: readonly { readonly code: string; readonly bytes: number; readon
     bytes: 100,
     without: ['zod', 'decimal.js', '@wallflow/units', '@wallflow/numerics'],
   },
-  // One calculation by name, and one by its subject: neither brings the other 111 along.
+  // One calculation by name, and one by its subject: neither brings the other 111 along,
+  // nor the parts of zod that describe a schema: of zod comes what checks an input.
   {
     code: "export { gasDensityCalculation } from '@wallflow/exhaust/calculations'",
-    bytes: 56_000,
+    bytes: 36_000,
     without: ['decimal.js', '@wallflow/numerics'],
   },
   {
     code: "export { gasDensityCalculation } from '@wallflow/exhaust/calculations/gas'",
-    bytes: 56_000,
+    bytes: 36_000,
     without: ['decimal.js', '@wallflow/numerics'],
   },
-  { code: "export * from '@wallflow/exhaust/calculations/filter'", bytes: 115_000, without: ['decimal.js'] },
+  { code: "export * from '@wallflow/exhaust/calculations/filter'", bytes: 93_000, without: ['decimal.js'] },
   // Reading a log needs none of the calculations, and the umbrella brings only the package that is used.
-  { code: "export { readLog } from '@wallflow/workshop'", bytes: 26_000, without: ['zod', 'decimal.js', '@wallflow/exhaust'] },
+  { code: "export { readLog } from '@wallflow/workshop'", bytes: 25_000, without: ['zod', 'decimal.js', '@wallflow/exhaust'] },
+  {
+    code: "export { differentialPressure } from 'wallflow'",
+    bytes: 5_900,
+    without: ['zod', 'decimal.js', '@wallflow/calculation', '@wallflow/exhaust', '@wallflow/workshop'],
+  },
   {
     code: "import { units } from 'wallflow'; export const drop = units.differentialPressure",
     bytes: 17_000,
     without: ['zod', 'decimal.js', '@wallflow/exhaust', '@wallflow/workshop'],
   },
-  { code: "export * from '@wallflow/calculation'", bytes: 53_000, without: ['decimal.js'] },
+  { code: "export * from '@wallflow/calculation'", bytes: 34_000, without: ['decimal.js'] },
 ];
 
 let consumer: Consumer;

@@ -1,8 +1,9 @@
 import { type AnyCalculation, checkInputs, isRefusal, mapQuantities, type OutputField } from '@wallflow/calculation';
+import { inputJsonSchema } from '@wallflow/calculation/json-schema';
 import type { Dimension } from '@wallflow/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { twinInput } from '../support/arbitrary-input.js';
 import { allCalculations } from '../support/calculations.js';
 import { differing } from '../support/close.js';
@@ -44,7 +45,7 @@ describe.each(allCalculations.map((calculation) => [calculation.id, calculation]
   });
 
   it('describes its input as JSON Schema', () => {
-    const schema = calculation.jsonSchema() as { type?: string; properties?: object };
+    const schema = inputJsonSchema(calculation) as { type?: string; properties?: object };
     expect(schema.type).toBe('object');
     expect(Object.keys(schema.properties ?? {})).toEqual(Object.keys(calculation.spec.inputs.shape));
   });
@@ -83,7 +84,7 @@ describe.each(allCalculations.map((calculation) => [calculation.id, calculation]
       const scales = fc.array(fc.double({ min: 0.5, max: 2, noNaN: true }), { minLength: 6, maxLength: 6 });
       fc.assert(
         fc.property(twinInput(calculation), scales, ({ si }, scale) => {
-          const inputs = calculation.spec.inputs as z.ZodObject;
+          const inputs = calculation.spec.inputs as z.core.$ZodObject;
           const checked = checkInputs(inputs, si);
           if (!checked.ok) return;
           const plain = calculation.evaluate(checked.input);

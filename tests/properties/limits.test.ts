@@ -1,7 +1,7 @@
 import { type AnyCalculation, checkInputs, fieldOf, type InputField, itemSchema, type Path, shapeOf } from '@wallflow/calculation';
 import type { Kind, KindName } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { allCalculations } from '../support/calculations.js';
 import { countingInputs } from '../support/counting-inputs.js';
 
@@ -11,7 +11,7 @@ interface Place {
   readonly field: QuantityField;
 }
 
-function quantitiesOf(schema: z.ZodObject, path: Path = []): Place[] {
+function quantitiesOf(schema: z.core.$ZodObject, path: Path = []): Place[] {
   return shapeOf(schema).flatMap(([key, child]): Place[] => {
     const field = fieldOf(child);
     if (field?.type === 'quantity') return [{ path: [...path, key], field }];

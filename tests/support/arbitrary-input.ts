@@ -1,7 +1,7 @@
 import { type AnyCalculation, fieldOf, type InputField, isOptional, itemSchema, shapeOf } from '@wallflow/calculation';
 import type { Kind, KindName } from '@wallflow/units';
 import fc from 'fast-check';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 
 type QuantityInputField = Extract<InputField, { type: 'quantity' }>;
 
@@ -90,7 +90,7 @@ function fieldTwin(schema: z.core.$ZodType): fc.Arbitrary<{ si: unknown; other: 
 }
 
 /** Keys to leave out so that sets of inputs keep their rules: one or, where that is allowed, more of them; all or none. */
-function leftOut(schema: z.ZodObject): fc.Arbitrary<ReadonlySet<string>> {
+function leftOut(schema: z.core.$ZodObject): fc.Arbitrary<ReadonlySet<string>> {
   const rules = shapeOf(schema).map(([, child]) => fieldOf(child)?.rules);
   const choices = [...new Set(rules.flatMap((rule) => rule?.oneOf ?? []))].map(({ keys, required, both }) => {
     const one = fc.constantFrom(...keys).map((kept) => keys.filter((key) => key !== kept));
@@ -101,7 +101,7 @@ function leftOut(schema: z.ZodObject): fc.Arbitrary<ReadonlySet<string>> {
   return fc.tuple(...choices, ...parts).map((sets) => new Set(sets.flat()));
 }
 
-function objectTwin(schema: z.ZodObject): fc.Arbitrary<TwinInput> {
+function objectTwin(schema: z.core.$ZodObject): fc.Arbitrary<TwinInput> {
   const entries = shapeOf(schema).map(([key, child]) => {
     const twin = fieldTwin(child);
     const rules = fieldOf(child)?.rules;
@@ -121,5 +121,5 @@ function objectTwin(schema: z.ZodObject): fc.Arbitrary<TwinInput> {
 
 /** Inputs of a calculation, each twice in different units. */
 export function twinInput(calculation: AnyCalculation): fc.Arbitrary<TwinInput> {
-  return objectTwin(calculation.spec.inputs as z.ZodObject);
+  return objectTwin(calculation.spec.inputs as z.core.$ZodObject);
 }

@@ -26,7 +26,7 @@ const passing = defineCalculation({
       default: '0 Pa',
       defaultReason: 'x',
     }),
-    gauge: quantity(gaugePressure, { symbol: 'g', label: 'Gauge', min: '0 Pa', max: '1 bar', example: '1 mbar' }).optional(),
+    gauge: z.optional(quantity(gaugePressure, { symbol: 'g', label: 'Gauge', min: '0 Pa', max: '1 bar', example: '1 mbar' })),
   }),
   intermediates: {},
   outputs: { drop: quantityOutput(differentialPressure, { symbol: 'p', label: 'Drop' }) },

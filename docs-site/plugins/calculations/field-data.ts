@@ -1,6 +1,6 @@
 import { fieldOf, type InputField, isOptional, itemSchema, shapeOf, shortText } from '@wallflow/calculation';
 import { unitSymbol } from '@wallflow/units';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { unitChoices } from '../../src/calculator/result-view.js';
 import type { FieldData, QuantityFieldData } from '../../src/data/types.js';
 
@@ -116,6 +116,6 @@ function fieldData(key: string, schema: z.core.$ZodType): FieldData {
 }
 
 /** The inputs of a calculation as the form needs them. */
-export function fieldsData(schema: z.ZodObject): FieldData[] {
+export function fieldsData(schema: z.core.$ZodObject): FieldData[] {
   return shapeOf(schema).map(([key, child]) => fieldData(key, child));
 }

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf, type InputField } from './field.js';
 import type { Assumption, Issue, Path, Warning } from './issue.js';
 import { pathText } from './issue.js';
@@ -25,10 +25,10 @@ interface Found {
   readonly idle: Set<string>;
 }
 
-const ruled = new WeakMap<z.ZodObject, boolean>();
+const ruled = new WeakMap<z.core.$ZodObject, boolean>();
 
 /** Whether any rule stands in a schema; most have none. */
-export function hasRules(schema: z.ZodObject): boolean {
+export function hasRules(schema: z.core.$ZodObject): boolean {
   const known = ruled.get(schema);
   if (known !== undefined) return known;
   const found = shapeOf(schema).some(([, child]) => {
@@ -54,24 +54,24 @@ function valueFor(field: InputField | undefined, given: unknown): unknown {
 }
 
 /** Apply what a definition says of inputs among each other: which count, which are missing, which exclude each other. */
-export function applyRules(schema: z.ZodObject, raw: unknown): Ruled {
+export function applyRules(schema: z.core.$ZodObject, raw: unknown): Ruled {
   const found: Found = { issues: [], warnings: [], assumptions: [], idle: new Set() };
   if (!hasRules(schema) || !isRecord(raw)) return { raw, ...found };
   return { raw: recordRuled(schema, raw, [], [], found), ...found };
 }
 
-function recordRuled(schema: z.ZodObject, raw: Raw, path: Path, outer: readonly [z.ZodObject, Raw][], found: Found): Raw {
-  const records = [[schema, raw] as [z.ZodObject, Raw], ...outer];
+function recordRuled(schema: z.core.$ZodObject, raw: Raw, path: Path, outer: readonly [z.core.$ZodObject, Raw][], found: Found): Raw {
+  const records = [[schema, raw] as [z.core.$ZodObject, Raw], ...outer];
   const shape = shapeOf(schema);
   const kept: Record<string, unknown> = { ...raw };
   const given = (key: string) => Object.hasOwn(raw, key) && raw[key] !== undefined;
   const counts = new Map<string, boolean>();
   const holds = (when: When): boolean => [when.key, ...(when.or ?? [])].some((key) => holdsFor({ ...when, key }));
   const holdsFor = (when: When): boolean => {
-    const [own, values] = records.find(([one]) => Object.hasOwn(one.shape, when.key)) ?? [schema, raw];
+    const [own, values] = records.find(([one]) => Object.hasOwn(one._zod.def.shape, when.key)) ?? [schema, raw];
     // A condition on an input that does not count itself does not hold.
     if (own === schema && counts.get(when.key) === false) return false;
-    const child = own.shape[when.key];
+    const child = own._zod.def.shape[when.key];
     const value = valueFor(
       child === undefined ? undefined : fieldOf(child),
       Object.hasOwn(values, when.key) ? values[when.key] : undefined,
@@ -123,8 +123,8 @@ function setsOf<T>(shape: readonly (readonly [string, z.core.$ZodType])[], of: (
   return [...new Set(found)];
 }
 
-function labelOf(schema: z.ZodObject, key: string): string {
-  const child = schema.shape[key];
+function labelOf(schema: z.core.$ZodObject, key: string): string {
+  const child = schema._zod.def.shape[key];
   return (child === undefined ? undefined : fieldOf(child)?.label) ?? key;
 }
 
@@ -132,7 +132,7 @@ function choose(
   rule: OneOf,
   keys: readonly string[],
   given: readonly string[],
-  schema: z.ZodObject,
+  schema: z.core.$ZodObject,
   path: Path,
   kept: Record<string, unknown>,
   found: Found,
@@ -140,7 +140,7 @@ function choose(
   const [first] = keys;
   if (first === undefined) return;
   const paths = keys.map((key) => [...path, key]);
-  const child = schema.shape[first];
+  const child = schema._zod.def.shape[first];
   if (given.length === 0 && rule.required) {
     found.issues.push({
       code: 'missing_input',
@@ -177,7 +177,7 @@ function join(
   rule: Together,
   keys: readonly string[],
   given: readonly string[],
-  schema: z.ZodObject,
+  schema: z.core.$ZodObject,
   path: Path,
   kept: Record<string, unknown>,
   found: Found,
@@ -193,7 +193,7 @@ function join(
     return;
   }
   for (const key of missing) {
-    const child = schema.shape[key];
+    const child = schema._zod.def.shape[key];
     found.issues.push({ code: 'missing_input', path: [...path, key], ...exampleIn(child === undefined ? undefined : fieldOf(child)) });
   }
 }

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import {
   type ComputeContext,
   type Constants,
@@ -47,7 +47,7 @@ function badValue(field: OutputField, value: unknown, at: string): string | unde
 }
 
 /** The computing of a definition: from checked input to values that are all there and finite, or a refusal. Never throws. */
-export function computing<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
+export function computing<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
   spec: DefinitionSpec<I, O, M, C>,
 ): (input: z.output<I>, constants: ConstantValues<C>) => Evaluation | Refusal {
   const fields = Object.entries<OutputField>({ ...spec.intermediates, ...spec.outputs });

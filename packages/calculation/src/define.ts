@@ -1,8 +1,7 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { checkWithRules, type RuledInputs } from './check-inputs.js';
 import { computing, constantValues } from './compute.js';
 import {
-  type AnyCalculation,
   type Calculation,
   type Constants,
   type Definition,
@@ -19,7 +18,6 @@ import { freezeData } from './freeze.js';
 import { type Given, readGiven } from './given.js';
 import { CalculationError, type Issue, type Warning } from './issue.js';
 import { withExample } from './issues-from-zod.js';
-import { inputJsonSchema } from './json-schema.js';
 import { issueText } from './messages.js';
 import { wholeSpec } from './normalise.js';
 import type { Outputs, ValuesOf } from './outputs.js';
@@ -54,7 +52,7 @@ export function defineCalculation<
   return calculationOf<ObjectOf<S>, O, M, C>(wholeSpec(written));
 }
 
-function calculationOf<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
+function calculationOf<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
   spec: DefinitionSpec<I, O, M, C>,
 ): Calculation<I, O, M, C> {
   assertWhole(spec as unknown as AnySpec);
@@ -137,7 +135,6 @@ function calculationOf<I extends z.ZodObject, O extends Outputs, M extends Outpu
       const evaluation = compute(input, constants);
       return isRefusal(evaluation) ? evaluation : (evaluation.values as ValuesOf<O> & ValuesOf<M>);
     },
-    jsonSchema: () => inputJsonSchema(calculation as AnyCalculation),
   };
   // Not its inputs: a schema fills itself in as it is used.
   for (const part of Object.values({ ...spec, inputs: undefined })) freezeData(part);

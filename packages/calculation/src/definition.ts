@@ -1,5 +1,5 @@
 import type { Kind, KindName } from '@wallflow/units';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { ObjectOf, Shape } from './fields.js';
 import type { Assumption, Issue, Path, Warning } from './issue.js';
 import type { Outputs, PlainValuesOf, ValuesOf } from './outputs.js';
@@ -95,7 +95,7 @@ export function inconsistentInputs(reason: string, ...paths: Path[]): Refusal {
 }
 
 /** A whole definition, as a calculation carries it: every part is there. */
-export interface DefinitionSpec<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants> {
+export interface DefinitionSpec<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, C extends Constants> {
   /** Kebab-case, unique, never changed once published. */
   readonly id: string;
   /** Semantic version of the definition: a changed number is a new minor or major version. */
@@ -228,7 +228,7 @@ export type Explained<O extends Outputs, M extends Outputs> =
 
 /** A calculation that is ready to run: what `defineCalculation` returns. It and its metadata are frozen, as all users share them. */
 export interface Calculation<
-  I extends z.ZodObject = z.ZodObject,
+  I extends z.core.$ZodObject = z.core.$ZodObject,
   O extends Outputs = Outputs,
   M extends Outputs = Outputs,
   C extends Constants = Constants,
@@ -252,8 +252,6 @@ export interface Calculation<
   explainUnknown(input: unknown): Explained<O, M>;
   /** Compute from checked SI values; constants may be replaced, as the property tests do. */
   evaluate(input: z.output<I>, constants?: ConstantValues<C>): (ValuesOf<O> & ValuesOf<M>) | Refusal;
-  /** JSON Schema of the input. */
-  jsonSchema(): Record<string, unknown>;
 }
 
 /** A calculation whose own types are not known here, as registries, forms and the command line hold it. */

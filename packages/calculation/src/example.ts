@@ -1,9 +1,9 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf, isOptional } from './field.js';
 import { shapeOf } from './walk.js';
 
 /** The example of every input that has one, in the form a user would type; together they fit the rules. */
-export function exampleOf(schema: z.ZodObject): Record<string, unknown> {
+export function exampleOf(schema: z.core.$ZodObject): Record<string, unknown> {
   const example: Record<string, unknown> = {};
   for (const [key, child] of shapeOf(schema)) {
     const field = fieldOf(child);

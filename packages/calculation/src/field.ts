@@ -1,5 +1,5 @@
 import type { Kind, KindName } from '@wallflow/units';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { QuantityLimits } from './quantity-input.js';
 import type { FieldRules } from './rule.js';
 import type { UsualReason } from './usual-reason.js';

@@ -1,9 +1,9 @@
 import type { Kind, KindName, Quantity } from '@wallflow/units';
-import * as z from 'zod';
-import { $ZodObject, clone } from 'zod/v4/core';
+import * as z from 'zod/mini';
+import { $ZodObject } from 'zod/v4/core';
 import { exampleOf } from './example.js';
 import { describeField, type FieldText, type InputField, type QuantityField } from './field.js';
-import { parseQuantityInput, type QuantityInput, type QuantityLimits } from './quantity-input.js';
+import { parseQuantityInput, type QuantityInput, type QuantityLimits, type UncheckedQuantity } from './quantity-input.js';
 import { readRange } from './range.js';
 import type { InputRecord } from './rules.js';
 import type { UsualReason } from './usual-reason.js';
@@ -29,7 +29,7 @@ export interface QuantityOptions<K extends KindName> extends FieldText {
   readonly units?: readonly Parameters<Kind<K>['in']>[1][];
 }
 
-type QuantitySchema<K extends KindName> = z.ZodType<Quantity<K>, QuantityInput<K>>;
+type QuantitySchema<K extends KindName> = z.core.$ZodType<Quantity<K>, QuantityInput<K>>;
 
 function definitionValue<K extends KindName>(kind: Kind<K>, text: string, label: string): number {
   const parsed = kind.parse(text);
@@ -106,21 +106,31 @@ function quantityField<K extends KindName>(kind: Kind<K>, options: QuantityOptio
   };
 }
 
+/** What a JSON Schema says of an input in words. */
+function named<S extends z.core.$ZodType>(schema: S, text: FieldText, others: Readonly<Record<string, unknown>> = {}): S {
+  const description = text.description === undefined ? {} : { description: text.description };
+  z.globalRegistry.add(schema, { title: text.label, ...description, ...others });
+  return schema;
+}
+
+/** The schema, or with a standard value one that takes it where nothing is given. */
+function orDefault(schema: z.core.$ZodType, standard: unknown): z.core.$ZodType {
+  return standard === undefined ? schema : z.prefault(schema, standard);
+}
+
 function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySchema<K> {
-  const object = z.strictObject({ value: z.number(), unit: z.string(), uncertainty: z.number().optional() });
+  const object = z.strictObject({ value: z.number(), unit: z.string(), uncertainty: z.optional(z.number()) });
   const text = z.string();
   // A bare number is let through to the parser, which refuses it with the units to choose from
   // unless the kind has none to name.
   const accepted = z.union([text, object, z.number()]);
-  const schema = accepted.transform((raw, context) => {
+  const read = z.transform((raw: UncheckedQuantity, context) => {
     const parsed = parseQuantityInput(field, raw);
     if (parsed.ok) return parsed.quantity;
     context.issues.push({ code: 'custom', input: raw, params: { issue: parsed.issue } });
     return z.NEVER;
   });
-  return schema.meta({
-    title: field.label,
-    ...(field.description === undefined ? {} : { description: field.description }),
+  return named(z.pipe(accepted, read), field, {
     'x-kind': field.kind.kind,
     'x-units': field.units,
   }) as unknown as QuantitySchema<K>;
@@ -134,7 +144,7 @@ function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySc
 export function quantity<K extends KindName>(
   kind: Kind<K>,
   options: QuantityOptions<K> & { readonly default: WithReason<string> },
-): z.ZodPrefault<QuantitySchema<K>>;
+): z.core.$ZodPrefault<QuantitySchema<K>>;
 export function quantity<K extends KindName>(
   kind: Kind<K>,
   options: QuantityOptions<K> & { readonly example: string; readonly default?: undefined },
@@ -142,24 +152,24 @@ export function quantity<K extends KindName>(
 export function quantity<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K> & DefaultOptions): z.core.$ZodType {
   const field = quantityField(kind, options);
   const schema = quantitySchema(field);
-  return describeField(field.default === undefined ? schema : schema.prefault(field.default), field as unknown as InputField);
+  return describeField(orDefault(schema, field.default), field as unknown as InputField);
 }
 
 /** A quantity that may be left out; the result then lists the default as an assumption. */
 export function quantityWithDefault<K extends KindName>(
   kind: Kind<K>,
   options: QuantityOptions<K> & { readonly default: string; readonly defaultReason: string },
-): z.ZodPrefault<QuantitySchema<K>> {
+): z.core.$ZodPrefault<QuantitySchema<K>> {
   const { default: standard, defaultReason, ...others } = options;
   return quantity(kind, { ...others, default: [standard, defaultReason] });
 }
 
-type ChoiceSchema<O> = z.ZodType<keyof O & string, keyof O & string>;
+type ChoiceSchema<O> = z.core.$ZodType<keyof O & string, keyof O & string>;
 
 /** One of a few named possibilities; with `default: ['none', 'nothing was said about it']` it may be left out. */
 export function choice<const O extends Readonly<Record<string, string>>>(
   options: FieldText & { readonly options: O; readonly example?: keyof O & string; readonly default: WithReason<keyof O & string> },
-): z.ZodPrefault<ChoiceSchema<O>>;
+): z.core.$ZodPrefault<ChoiceSchema<O>>;
 export function choice<const O extends Readonly<Record<string, string>>>(
   options: FieldText & { readonly options: O; readonly example: keyof O & string; readonly default?: undefined },
 ): ChoiceSchema<O>;
@@ -169,11 +179,11 @@ export function choice(
     readonly example?: string;
     readonly default?: WithReason<string> | undefined;
   },
-): z.ZodType {
+): z.core.$ZodType {
   const { default: given, ...others } = options;
   const standard = given === undefined ? {} : defaultOf<string>({ default: given });
   const schema = choiceSchema(options.options, options);
-  return describeField(standard.default === undefined ? schema : schema.prefault(standard.default), {
+  return describeField(orDefault(schema, standard.default), {
     type: 'choice',
     ...others,
     example: shownExample(options, standard.default),
@@ -189,17 +199,14 @@ export function choiceWithDefault<const O extends Readonly<Record<string, string
     readonly default: keyof O & string;
     readonly defaultReason: string;
   },
-): z.ZodPrefault<ChoiceSchema<O>> {
+): z.core.$ZodPrefault<ChoiceSchema<O>> {
   const { default: standard, defaultReason, ...others } = options;
   return choice<O>({ ...others, default: [standard, defaultReason] });
 }
 
 function choiceSchema<O extends Readonly<Record<string, string>>>(options: O, text: FieldText): ChoiceSchema<O> {
   const keys = Object.keys(options) as [string, ...string[]];
-  return z.enum(keys).meta({
-    title: text.label,
-    ...(text.description === undefined ? {} : { description: text.description }),
-  }) as unknown as ChoiceSchema<O>;
+  return named(z.enum(keys), text) as unknown as ChoiceSchema<O>;
 }
 
 /** A yes or no, or a number, with a default in a pair with its reason or, as texts of older definitions have it, beside it. */
@@ -212,61 +219,47 @@ interface Default<T> {
 /** A whole number: cylinders, passes, cells. A string of digits is accepted, as a form gives it. */
 export function count(
   options: FieldText & { readonly symbol: string; readonly min: number; readonly max: number } & Default<number>,
-): z.ZodType<number, number | string> {
-  const base = z
-    .union([
-      z.number(),
-      z
-        .string()
-        .max(20)
-        .regex(/^\s*[+-]?\d+\s*$/),
-    ])
-    .transform((raw) => Number(raw))
-    .pipe(z.int().min(options.min).max(options.max))
-    .meta({
-      title: options.label,
-      ...(options.description === undefined ? {} : { description: options.description }),
-    });
+): z.core.$ZodType<number, number | string> {
+  const accepted = z.union([z.number(), z.string().check(z.maxLength(20), z.regex(/^\s*[+-]?\d+\s*$/))]);
+  const whole = z.int().check(z.gte(options.min), z.lte(options.max));
+  const read = z.transform((raw: number | string) => Number(raw));
+  const base = named(z.pipe(z.pipe(accepted, read), whole), options);
   const { default: _, defaultReason: __, ...others } = options;
   const standard = defaultOf<number>(options);
-  const schema = standard.default === undefined ? base : base.prefault(standard.default);
+  const schema = orDefault(base, standard.default);
   describeField(schema, { type: 'count', ...others, example: shownExample(options, standard.default), ...standard });
-  return schema as unknown as z.ZodType<number, number | string>;
+  return schema as unknown as z.core.$ZodType<number, number | string>;
 }
 
 // Without a flag, which a JSON Schema has no place for.
 const yesOrNo = /^\s*(?:[Yy][Ee][Ss]|[Nn][Oo]|[Tt][Rr][Uu][Ee]|[Ff][Aa][Ll][Ss][Ee])\s*$/;
 
 /** Yes or no. A form's or a command line's `"yes"`, `"no"`, `"true"`, `"false"` are accepted, in upper and lower case. */
-export function flag(options: FieldText & Default<boolean>): z.ZodType<boolean, boolean | string> {
-  const base = z
-    .union([z.boolean(), z.string().max(20).regex(yesOrNo)])
-    .transform((raw) => raw === true || (typeof raw === 'string' && /yes|true/i.test(raw)))
-    .meta({
-      title: options.label,
-      ...(options.description === undefined ? {} : { description: options.description }),
-    });
+export function flag(options: FieldText & Default<boolean>): z.core.$ZodType<boolean, boolean | string> {
+  const accepted = z.union([z.boolean(), z.string().check(z.maxLength(20), z.regex(yesOrNo))]);
+  const read = z.transform((raw: boolean | string) => raw === true || (typeof raw === 'string' && /yes|true/i.test(raw)));
+  const base = named(z.pipe(accepted, read), options);
   const { default: _, defaultReason: __, ...others } = options;
   const standard = defaultOf<boolean>(options);
-  const schema = standard.default === undefined ? base : base.prefault(standard.default);
+  const schema = orDefault(base, standard.default);
   describeField(schema, { type: 'flag', ...others, example: shownExample(options, standard.default), ...standard });
-  return schema as unknown as z.ZodType<boolean, boolean | string>;
+  return schema as unknown as z.core.$ZodType<boolean, boolean | string>;
 }
 
 /** A short text that the calculation passes on, such as the name of a sample. */
-export function text(options: FieldText & { readonly example: string; readonly maxLength?: number }): z.ZodType<string, string> {
+export function text(options: FieldText & { readonly example: string; readonly maxLength?: number }): z.core.$ZodType<string, string> {
   const maxLength = options.maxLength ?? 200;
-  const schema = z.string().max(maxLength).meta({ title: options.label });
+  const schema = named(z.string().check(z.maxLength(maxLength)), { label: options.label });
   return describeField(schema, { type: 'text', ...options, maxLength });
 }
 
 /** Inputs as a record, or as an object schema of one. */
-export type Shape = InputRecord | z.ZodObject;
+export type Shape = InputRecord | z.core.$ZodObject;
 /** The object schema of a record of inputs. */
-export type ObjectOf<S> = S extends z.ZodObject
+export type ObjectOf<S> = S extends z.core.$ZodObject
   ? S
   : S extends InputRecord
-    ? z.ZodObject<{ -readonly [Key in keyof S]: S[Key] }, z.core.$strict>
+    ? z.core.$ZodObject<{ -readonly [Key in keyof S]: S[Key] }, z.core.$strict>
     : never;
 /** What a record of inputs gives once it is checked: branded SI numbers, keys of choices, lists. */
 export type CheckedOf<S> = z.output<ObjectOf<S>>;
@@ -282,36 +275,25 @@ export function objectOf<S extends Shape>(shape: S): ObjectOf<S> {
 export function list<const S extends Shape>(
   item: S,
   options: FieldText & { readonly min: number; readonly max: number; readonly example: readonly GivenOf<S>[] },
-): z.ZodArray<ObjectOf<S>> {
-  const schema = z
-    .array(objectOf(item))
-    .min(options.min)
-    .max(options.max)
-    .meta({
-      title: options.label,
-      ...(options.description === undefined ? {} : { description: options.description }),
-    });
+): z.core.$ZodArray<ObjectOf<S>> {
+  const schema = named(z.array(objectOf(item)).check(z.minLength(options.min), z.maxLength(options.max)), options);
   describeField(schema, { type: 'list', ...options } as unknown as InputField);
-  return schema as unknown as z.ZodArray<ObjectOf<S>>;
+  return schema as unknown as z.core.$ZodArray<ObjectOf<S>>;
 }
 
 /** A list that may be left out; it is then empty, and the result lists that as an assumption. */
 export function listOrNone<const S extends Shape>(
   item: S,
   options: FieldText & { readonly max: number; readonly example: readonly GivenOf<S>[] },
-): z.ZodPrefault<z.ZodArray<ObjectOf<S>>> {
-  const schema = (list(item, { ...options, min: 0 }) as unknown as z.ZodArray).prefault([]);
+): z.core.$ZodPrefault<z.core.$ZodArray<ObjectOf<S>>> {
+  const schema = orDefault(list(item, { ...options, min: 0 }), []);
   describeField(schema, { type: 'list', ...options, min: 0, default: [] } as unknown as InputField);
-  return schema as unknown as z.ZodPrefault<z.ZodArray<ObjectOf<S>>>;
+  return schema as unknown as z.core.$ZodPrefault<z.core.$ZodArray<ObjectOf<S>>>;
 }
 
 /** A record of inputs within the input, with a heading of its own: `ambient: group({ temperature: …, pressure: … }, …)`. */
 export function group<const S extends Shape>(fields: S, options: FieldText): ObjectOf<S> {
-  const object = objectOf(fields);
-  const schema = clone(object as z.ZodObject).meta({
-    title: options.label,
-    ...(options.description === undefined ? {} : { description: options.description }),
-  });
+  const schema = named(z.clone(objectOf(fields) as z.core.$ZodObject), options);
   describeField(schema, { type: 'group', ...options, example: exampleOf(schema) });
   return schema as unknown as ObjectOf<S>;
 }

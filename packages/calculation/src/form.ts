@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf, type InputField, isOptional } from './field.js';
 import type { OneOf, Section, Together, When } from './rule.js';
 import { itemSchema, shapeOf } from './walk.js';
@@ -45,7 +45,7 @@ function formField(key: string, schema: z.core.$ZodType): FormField[] {
 }
 
 /** What a form of these inputs shows: the fields in order, which exclude or need each other, when each counts, the headings. */
-export function formOf(inputs: z.ZodObject): Form {
+export function formOf(inputs: z.core.$ZodObject): Form {
   const fields = shapeOf(inputs).flatMap(([key, child]) => formField(key, child));
   const rules = fields.map(({ field }) => field.rules);
   const headings = [...new Set(rules.flatMap((rule) => rule?.section ?? []))];

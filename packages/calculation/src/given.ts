@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { InputField, QuantityField } from './field.js';
 import { type Assumption, type Path, pathText, type Warning } from './issue.js';
 import { isInverted, limitInUnit } from './limit.js';
@@ -27,7 +27,7 @@ export interface Given {
 }
 
 /** Read from the raw input what the checked one no longer shows: units, digits, uncertainties, defaults that were used. */
-export function readGiven(schema: z.ZodObject, raw: unknown, idle: ReadonlySet<string> = new Set()): Given {
+export function readGiven(schema: z.core.$ZodObject, raw: unknown, idle: ReadonlySet<string> = new Set()): Given {
   const typed: TypedInput[] = [];
   const uncertain: UncertainInput[] = [];
   const warnings: Warning[] = [];

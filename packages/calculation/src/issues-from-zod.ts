@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf, type InputField } from './field.js';
 import { givenData } from './given-data.js';
 import type { Issue, Path } from './issue.js';
@@ -20,7 +20,7 @@ function schemaAt(schema: z.core.$ZodType, path: Path): z.core.$ZodType | undefi
     if (current === undefined) return undefined;
     if (typeof key === 'number') current = itemSchema(current);
     else {
-      const shape: Readonly<Record<string, z.core.$ZodType>> | undefined = (current as unknown as z.ZodObject).shape;
+      const shape: Readonly<Record<string, z.core.$ZodType>> | undefined = (current as unknown as z.core.$ZodObject)._zod.def.shape;
       current = shape !== undefined && Object.hasOwn(shape, key) ? shape[key] : undefined;
     }
   }
@@ -53,7 +53,7 @@ function exampleOf(field: InputField | undefined): { example: string } | Record<
 }
 
 /** Turn what zod found into our own issues, with what the user gave and what would be right. */
-export function issuesFromZod(schema: z.ZodObject, raw: unknown, error: z.core.$ZodError): Issue[] {
+export function issuesFromZod(schema: z.core.$ZodObject, raw: unknown, error: z.core.$ZodError): Issue[] {
   return error.issues.flatMap((found): Issue[] => {
     const path = found.path.map((part) => (typeof part === 'symbol' ? String(part) : part));
     return issuesAt(schema, raw, path, found).map((issue) =>
@@ -62,7 +62,7 @@ export function issuesFromZod(schema: z.ZodObject, raw: unknown, error: z.core.$
   });
 }
 
-function issuesAt(schema: z.ZodObject, raw: unknown, path: Path, found: z.core.$ZodIssue): Issue[] {
+function issuesAt(schema: z.core.$ZodObject, raw: unknown, path: Path, found: z.core.$ZodIssue): Issue[] {
   const target = schemaAt(schema, path);
   const field = target === undefined ? undefined : fieldOf(target);
   const given = valueAt(raw, path);
@@ -71,7 +71,7 @@ function issuesAt(schema: z.ZodObject, raw: unknown, path: Path, found: z.core.$
     if (issue !== undefined) return [{ ...issue, path }];
   }
   if (found.code === 'unrecognized_keys') {
-    const known = Object.keys((target as unknown as z.ZodObject | undefined)?.shape ?? {});
+    const known = Object.keys((target as unknown as z.core.$ZodObject | undefined)?._zod.def.shape ?? {});
     return found.keys.map((key) => ({
       code: 'unknown_input',
       path: [...path, key],
@@ -97,7 +97,7 @@ function issuesAt(schema: z.ZodObject, raw: unknown, path: Path, found: z.core.$
 }
 
 /** A refusal by a calculation names a missing input by its path only; the example stands in the field. */
-export function withExample(schema: z.ZodObject, issue: Issue): Issue {
+export function withExample(schema: z.core.$ZodObject, issue: Issue): Issue {
   if (issue.code !== 'missing_input' || issue.example !== undefined) return issue;
   const target = schemaAt(schema, issue.path);
   return { ...issue, ...exampleOf(target === undefined ? undefined : fieldOf(target)) };

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { AnyCalculation } from './definition.js';
 import { fieldOf, type InputField, type QuantityField } from './field.js';
 import { limitInUnit } from './limit.js';
@@ -69,7 +69,7 @@ export function inputJsonSchema(calculation: AnyCalculation): Record<string, unk
   const schema = z.toJSONSchema(calculation.spec.inputs, {
     io: 'input',
     override: ({ zodSchema, jsonSchema }) => {
-      if (zodSchema._zod.def.type === 'object') Object.assign(jsonSchema, ruleKeywords(zodSchema as unknown as z.ZodObject));
+      if (zodSchema._zod.def.type === 'object') Object.assign(jsonSchema, ruleKeywords(zodSchema as unknown as z.core.$ZodObject));
       const field = fieldOf(zodSchema);
       if (field === undefined) return;
       const reason = 'defaultReason' in field && field.defaultReason !== undefined ? { 'x-default-reason': field.defaultReason } : {};

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf, type InputField } from './field.js';
 import type { Path } from './issue.js';
 import { itemSchema } from './walk.js';
@@ -9,7 +9,7 @@ export interface Move {
   readonly by: number;
 }
 
-type Evaluate<I extends z.ZodObject, V> = (input: z.output<I>) => V | undefined;
+type Evaluate<I extends z.core.$ZodObject, V> = (input: z.output<I>) => V | undefined;
 
 function isPossible(value: number, { limits }: Extract<InputField, { type: 'quantity' }>): boolean {
   const { min, max, minInclusive, maxInclusive } = limits;
@@ -32,9 +32,9 @@ function resultThere<I, V>(evaluate: (input: I) => V | undefined, input: I): V |
 class MovedCopy {
   readonly values: Record<string, unknown>;
   private readonly own: Set<unknown>;
-  private readonly schema: z.ZodObject;
+  private readonly schema: z.core.$ZodObject;
 
-  constructor(schema: z.ZodObject, input: object) {
+  constructor(schema: z.core.$ZodObject, input: object) {
     this.schema = schema;
     this.values = { ...input };
     this.own = new Set([this.values]);
@@ -42,7 +42,7 @@ class MovedCopy {
 
   /** Adds to one number; false where the sum is not possible for that input. */
   add({ path, by }: Move): boolean {
-    let schema: z.ZodObject | undefined = this.schema;
+    let schema: z.core.$ZodObject | undefined = this.schema;
     let record = this.values;
     // Groups and the entries of lists on the way.
     for (let at = 0; at + 1 < path.length; at += 1) {
@@ -53,10 +53,10 @@ class MovedCopy {
         record = this.ownCopy(list, index, (value: Record<string, unknown>) => ({ ...value }));
         at += 1;
       } else record = this.ownCopy(record, key, (value: Record<string, unknown>) => ({ ...value }));
-      schema = schema?.shape[key] === undefined ? undefined : itemSchema(schema.shape[key]);
+      schema = schema?._zod.def.shape[key] === undefined ? undefined : itemSchema(schema._zod.def.shape[key]);
     }
     const key = String(path[path.length - 1]);
-    const field = schema?.shape[key] === undefined ? undefined : fieldOf(schema.shape[key]);
+    const field = schema?._zod.def.shape[key] === undefined ? undefined : fieldOf(schema._zod.def.shape[key]);
     if (field?.type !== 'quantity') return true;
     const sum = (record[key] as number) + by;
     record[key] = sum;
@@ -78,7 +78,7 @@ class MovedCopy {
  *
  * @returns undefined where an input would leave the range in which it makes sense, or where there is no result
  */
-export function evaluateMoved<I extends z.ZodObject, V>(
+export function evaluateMoved<I extends z.core.$ZodObject, V>(
   schema: I,
   input: z.output<I>,
   moves: readonly Move[],

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { CodedText, CodedTexts, Constant, Constants, Definition, DefinitionSpec } from './definition.js';
 import { type ObjectOf, objectOf, type Shape } from './fields.js';
 import type { Outputs } from './outputs.js';
@@ -62,5 +62,5 @@ export function wholeSpec<I extends Shape, O extends Outputs, M extends Outputs,
     cautions: codedTexts(definition.cautions),
     sources,
   };
-  return spec as unknown as DefinitionSpec<ObjectOf<I>, O, M, C> & { readonly inputs: z.ZodObject };
+  return spec as unknown as DefinitionSpec<ObjectOf<I>, O, M, C> & { readonly inputs: z.core.$ZodObject };
 }

@@ -1,5 +1,5 @@
 import type { Kind, KindName, Quantity } from '@wallflow/units';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { optionalInput } from './rules.js';
 
 /** A number with a kind that a calculation gives. */
@@ -115,7 +115,7 @@ export function tableOutput<const C extends Columns>(
  * `undefined`, never a made-up number.
  */
 export function optional<F extends OutputField>(field: F): Optional<F>;
-export function optional<S extends z.core.$ZodType>(schema: S): z.ZodOptional<S>;
+export function optional<S extends z.core.$ZodType>(schema: S): z.core.$ZodOptional<S>;
 export function optional(field: OutputField | z.core.$ZodType): unknown {
   return '_zod' in field ? optionalInput(field) : { ...field, optional: true };
 }

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { BudgetEntry, Constants, DefinitionSpec, Uncertainty } from './definition.js';
 import type { UncertainInput } from './given.js';
 import type { Path, Warning } from './issue.js';
@@ -50,7 +50,7 @@ function directions(outputs: readonly (readonly Contribution[])[]): Move[][] {
  * that the inputs had: a standard uncertainty for standard uncertainties. A choice that changes on the way, or where inputs
  * together move an output by its uncertainty, gives a warning.
  */
-export function propagate<I extends z.ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
+export function propagate<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
   spec: DefinitionSpec<I, O, M, C>,
   input: z.output<I>,
   nominal: Values,

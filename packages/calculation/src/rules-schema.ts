@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf, type InputField } from './field.js';
 import type { OneOf, Together, When } from './rule.js';
 import { shapeOf } from './walk.js';
@@ -65,7 +65,7 @@ function shared(keys: readonly string[], fields: Fields): readonly When[] | unde
 }
 
 /** What a JSON Schema can say of inputs among each other: `oneOf`, `dependentRequired`, `if` and `then`. */
-export function ruleKeywords(schema: z.ZodObject): Keywords {
+export function ruleKeywords(schema: z.core.$ZodObject): Keywords {
   const fields: Fields = new Map(
     shapeOf(schema).flatMap(([key, child]) => {
       const field = fieldOf(child);

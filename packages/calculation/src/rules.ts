@@ -1,12 +1,11 @@
-import * as z from 'zod';
-import { clone } from 'zod/v4/core';
+import * as z from 'zod/mini';
 import { describeField, fieldOf, type InputField } from './field.js';
 import type { FieldRules, OneOf, Section, Together, When } from './rule.js';
 
 /** Inputs by key, as definitions write them. */
 export type InputRecord = Readonly<Record<string, z.core.$ZodType>>;
 
-type OptionalField<F extends z.core.$ZodType> = F extends z.ZodOptional ? F : z.ZodOptional<F>;
+type OptionalField<F extends z.core.$ZodType> = F extends z.core.$ZodOptional ? F : z.core.$ZodOptional<F>;
 /** The same inputs, each of which may be left out. */
 export type OptionalFields<R> = { [Key in keyof R]: R[Key] extends z.core.$ZodType ? OptionalField<R[Key]> : never };
 
@@ -30,14 +29,14 @@ function withRules(
     Object.keys(record).map((key) => {
       const { schema, field } = fieldAt(record, key);
       // A schema of its own, as the same field may stand in other definitions without the rule.
-      const own = asOptional && schema._zod.def.type !== 'optional' ? z.optional(schema) : clone(schema);
+      const own = asOptional && schema._zod.def.type !== 'optional' ? z.optional(schema) : z.clone(schema);
       return [key, describeField(own, { ...field, rules: { ...field.rules, ...rulesOf(schema, field) } })];
     }),
   );
 }
 
 /** An input that may be left out. */
-export function optionalInput<F extends z.core.$ZodType>(schema: F): z.ZodOptional<F> {
+export function optionalInput<F extends z.core.$ZodType>(schema: F): z.core.$ZodOptional<F> {
   const field = fieldOf(schema);
   const own = z.optional(schema);
   return field === undefined ? own : describeField(own, field);

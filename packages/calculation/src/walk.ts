@@ -1,17 +1,17 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf, type InputField } from './field.js';
 import type { Path } from './issue.js';
 
 /** Fields of an object schema in order of definition. */
-export function shapeOf(schema: z.ZodObject): [string, z.core.$ZodType][] {
-  return Object.entries(schema.shape);
+export function shapeOf(schema: z.core.$ZodObject): [string, z.core.$ZodType][] {
+  return Object.entries(schema._zod.def.shape);
 }
 
 /** The object schema of a list's items, or of a group. */
-export function itemSchema(schema: z.core.$ZodType): z.ZodObject | undefined {
+export function itemSchema(schema: z.core.$ZodType): z.core.$ZodObject | undefined {
   const def = schema._zod.def as { type: string; element?: z.core.$ZodType; innerType?: z.core.$ZodType };
-  if (def.type === 'array' && def.element?._zod.def.type === 'object') return def.element as unknown as z.ZodObject;
-  if (def.type === 'object') return schema as unknown as z.ZodObject;
+  if (def.type === 'array' && def.element?._zod.def.type === 'object') return def.element as unknown as z.core.$ZodObject;
+  if (def.type === 'object') return schema as unknown as z.core.$ZodObject;
   return def.innerType === undefined ? undefined : itemSchema(def.innerType);
 }
 
@@ -21,7 +21,7 @@ function own(record: unknown, key: string): unknown {
 
 /** Visit every input with the raw value given for it: of a list that is given its items, of one that is not the list itself. */
 export function visitInputs(
-  schema: z.ZodObject,
+  schema: z.core.$ZodObject,
   raw: unknown,
   visit: (field: InputField, value: unknown, path: Path) => void,
   path: Path = [],
@@ -50,7 +50,7 @@ export function visitInputs(
 
 /** A copy of checked input with every number of a quantity replaced. */
 export function mapQuantities<T extends object>(
-  schema: z.ZodObject,
+  schema: z.core.$ZodObject,
   input: T,
   map: (value: number, field: Extract<InputField, { type: 'quantity' }>, path: Path) => number,
   path: Path = [],

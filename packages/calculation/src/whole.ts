@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf } from './field.js';
 import type { OutputField, Outputs } from './outputs.js';
 import type { Step } from './step.js';
@@ -33,7 +33,7 @@ function assertStep(spec: AnySpec, step: Step, fail: Fail): void {
     fail(`step ${step.gives} has neither a formula nor words`);
   if (typeof step.source === 'string' && !(step.source in spec.sources)) fail(`step ${step.gives} names an unknown source ${step.source}`);
   for (const [, key = ''] of `${step.tex ?? ''}${step.text ?? ''}`.matchAll(/\[\[(\w+)\]\]/g)) {
-    const known = key in spec.inputs.shape || key in spec.outputs || key in spec.intermediates || key in spec.constants;
+    const known = key in spec.inputs._zod.def.shape || key in spec.outputs || key in spec.intermediates || key in spec.constants;
     if (!known) fail(`step ${step.gives} mentions an unknown name ${key}`);
   }
 }
@@ -45,10 +45,10 @@ function needsStep(field: OutputField): boolean {
 /** Every result has one step, which rests on inputs, constants and earlier results only. */
 function assertWorking(spec: AnySpec, fail: Fail): void {
   const results: Outputs = { ...spec.intermediates, ...spec.outputs };
-  const given = new Set([...Object.keys(spec.inputs.shape), ...Object.keys(spec.constants)]);
+  const given = new Set([...Object.keys(spec.inputs._zod.def.shape), ...Object.keys(spec.constants)]);
   for (const key of Object.keys(results))
     if (given.has(key)) fail(`${key} is a result and an input or a constant; formulas could not tell them apart`);
-  for (const key of Object.keys(spec.constants)) if (key in spec.inputs.shape) fail(`${key} is an input and a constant`);
+  for (const key of Object.keys(spec.constants)) if (key in spec.inputs._zod.def.shape) fail(`${key} is an input and a constant`);
   const done = new Set<string>();
   for (const step of spec.steps) {
     const { gives } = step;
@@ -86,21 +86,22 @@ function assertNested({ gives, how }: Step, fail: Fail): void {
   if (how?.type === 'cases') for (const way of how.cases) assertNested(way.step, fail);
   if (how?.type !== 'nested') return;
   const other = how.calculation.spec as AnySpec;
-  for (const key of Object.keys(how.inputs)) if (!(key in other.inputs.shape)) fail(`step ${gives}: ${other.id} has no input ${key}`);
+  for (const key of Object.keys(how.inputs))
+    if (!(key in other.inputs._zod.def.shape)) fail(`step ${gives}: ${other.id} has no input ${key}`);
   if (!(how.output in other.outputs) && !(how.output in other.intermediates)) fail(`step ${gives}: ${other.id} gives no ${how.output}`);
 }
 
-function assertColumn(inputs: z.ZodObject, key: string, column: string, gives: string, fail: Fail): void {
-  const child = inputs.shape[key];
+function assertColumn(inputs: z.core.$ZodObject, key: string, column: string, gives: string, fail: Fail): void {
+  const child = inputs._zod.def.shape[key];
   const item = child === undefined ? undefined : itemSchema(child);
-  if (item === undefined || !(column in item.shape)) fail(`step ${gives} uses an unknown name ${key}.${column}`);
+  if (item === undefined || !(column in item._zod.def.shape)) fail(`step ${gives} uses an unknown name ${key}.${column}`);
 }
 
 function assertLabels(labels: readonly string[], fail: Fail): void {
   for (const [index, label] of labels.entries()) if (labels.indexOf(label) !== index) fail(`two fields are called "${label}"`);
 }
 
-function assertInputLabels(schema: z.ZodObject, fail: Fail): void {
+function assertInputLabels(schema: z.core.$ZodObject, fail: Fail): void {
   const children = shapeOf(schema).map(([, child]) => child);
   assertLabels(
     children.map((child) => fieldOf(child)?.label ?? ''),
@@ -113,16 +114,17 @@ function assertInputLabels(schema: z.ZodObject, fail: Fail): void {
 }
 
 /** Rules name inputs of the same record, or of one around it. */
-function assertRules(schema: z.ZodObject, outer: readonly z.ZodObject[], fail: Fail): void {
+function assertRules(schema: z.core.$ZodObject, outer: readonly z.core.$ZodObject[], fail: Fail): void {
   const records = [schema, ...outer];
   for (const [key, child] of shapeOf(schema)) {
     const rules = fieldOf(child)?.rules;
     for (const set of [rules?.oneOf, rules?.together]) {
-      for (const other of set?.keys ?? []) if (!(other in schema.shape)) fail(`${key} goes with ${other}, which is no input beside it`);
+      for (const other of set?.keys ?? [])
+        if (!(other in schema._zod.def.shape)) fail(`${key} goes with ${other}, which is no input beside it`);
     }
     for (const when of (rules?.when ?? []).flatMap((one) => [one.key, ...(one.or ?? [])].map((other) => ({ ...one, key: other })))) {
-      const home = records.find((record) => when.key in record.shape);
-      const target = home?.shape[when.key];
+      const home = records.find((record) => when.key in record._zod.def.shape);
+      const target = home?._zod.def.shape[when.key];
       const field = target === undefined ? undefined : fieldOf(target);
       if (field === undefined) fail(`${key} depends on ${when.key}, which is no input`);
       for (const value of when.is ?? []) {

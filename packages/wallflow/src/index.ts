@@ -1,5 +1,6 @@
 /**
- * Everything under one name: units, numerics, the definition language, physics and the workshop job.
+ * Everything under one name: units, numerics, the definition language, physics and the workshop job. The kinds of quantity
+ * stand here under their own names too, so that a bundler takes one without the others.
  *
  * @module
  */
@@ -12,6 +13,7 @@ export * as exhaust from '@wallflow/exhaust';
 export * as logs from '@wallflow/logs';
 export * as numerics from '@wallflow/numerics';
 export * as units from '@wallflow/units';
+export * from '@wallflow/units';
 export * as workshop from '@wallflow/workshop';
 
 /** Every calculation by id and subject. */

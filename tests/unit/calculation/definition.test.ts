@@ -7,6 +7,7 @@ import {
   quantity,
   quantityOutput,
 } from '@wallflow/calculation';
+import { inputJsonSchema } from '@wallflow/calculation/json-schema';
 import { length, mass } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
@@ -71,7 +72,7 @@ describe('evaluate', () => {
 
 describe('JSON Schema', () => {
   it('names kinds, units and examples and what is needed', () => {
-    const schema = heater.jsonSchema() as {
+    const schema = inputJsonSchema(heater) as {
       required: string[];
       properties: Record<string, Record<string, unknown>>;
       additionalProperties: boolean;
@@ -107,7 +108,7 @@ describe('an input that only this method needs', () => {
   it('is asked for with the example of its field', () => {
     const asking = defineCalculation({
       ...base,
-      inputs: z.strictObject({ side: side.optional() }),
+      inputs: z.strictObject({ side: z.optional(side) }),
       compute: () => missingInputs('side'),
     } as never);
     const result = asking.run({});

@@ -1,4 +1,5 @@
 import { type AnyCalculation, fieldOf } from '@wallflow/calculation';
+import { inputJsonSchema } from '@wallflow/calculation/json-schema';
 import { describe, expect, it } from 'vitest';
 import { allCalculations } from '../../support/calculations.js';
 import { good, heater } from './sample.js';
@@ -11,7 +12,7 @@ interface Schema {
   readonly [keyword: string]: unknown;
 }
 
-const schema = heater.jsonSchema() as Schema;
+const schema = inputJsonSchema(heater) as Schema;
 
 function property(key: string): Schema {
   const found = schema.properties?.[key];
@@ -67,7 +68,7 @@ describe('the JSON Schema of an input', () => {
   it.each(allCalculations.map((calculation) => [calculation.id, calculation] as const))(
     'of %s takes a bare number only where the calculation does',
     (_, calculation: AnyCalculation) => {
-      const described = calculation.jsonSchema() as Schema;
+      const described = inputJsonSchema(calculation) as Schema;
       for (const [field, own] of fieldsOf(calculation.spec.inputs.shape, described)) {
         if (field?.type !== 'quantity') continue;
         const types = own.anyOf?.map(({ type }) => type);

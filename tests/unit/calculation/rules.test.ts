@@ -16,6 +16,7 @@ import {
   together,
   whenGiven,
 } from '@wallflow/calculation';
+import { inputJsonSchema } from '@wallflow/calculation/json-schema';
 import { length, mass, time, volume } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
 
@@ -181,7 +182,7 @@ function conditional(asked: object, rule: object): object {
 
 describe('the JSON Schema', () => {
   it('says the rules in standard keywords', () => {
-    const schema = sample.jsonSchema() as { allOf: unknown[]; properties: Record<string, { items?: unknown }> };
+    const schema = inputJsonSchema(sample) as { allOf: unknown[]; properties: Record<string, { items?: unknown }> };
     expect(schema.allOf).toEqual(
       expect.arrayContaining([
         { oneOf: [{ required: ['mass'] }, { required: ['volume'] }] },
@@ -200,7 +201,7 @@ describe('a definition is refused', () => {
     ['for a condition on what is no input', { ...whenGiven('nothing', { pace: seconds('Pace') }) }, 'depends on nothing'],
     [
       'for a condition that cannot hold',
-      { way: sample.spec.inputs.shape.way, ...relevantWhen('way', 'round', { pace: seconds('Pace') }) },
+      { way: sample.spec.inputs._zod.def.shape.way, ...relevantWhen('way', 'round', { pace: seconds('Pace') }) },
       'which it cannot be',
     ],
     ['for two inputs with one label', { pace: seconds('Pace'), other: seconds('Pace') }, 'two fields are called "Pace"'],

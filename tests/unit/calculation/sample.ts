@@ -71,14 +71,16 @@ export const heater = defineCalculation({
     repeats: count({ symbol: 'n', label: 'Repeats', min: 1, max: 5, example: 1 }),
     checked: flag({ label: 'Checked', example: true }),
     name: text({ label: 'Name', example: 'A', maxLength: 5 }),
-    backPressure: quantity(differentialPressure, {
-      symbol: 'p',
-      label: 'Pressure',
-      min: '-1 psi',
-      max: '10 psi',
-      example: '1 psi',
-    }).optional(),
-    fluidTemperature: quantity(temperature, { symbol: 'T', label: 'Fluid', min: '0 °C', max: '100 °C', example: '20 °C' }).optional(),
+    backPressure: optional(
+      quantity(differentialPressure, {
+        symbol: 'p',
+        label: 'Pressure',
+        min: '-1 psi',
+        max: '10 psi',
+        example: '1 psi',
+      }),
+    ),
+    fluidTemperature: optional(quantity(temperature, { symbol: 'T', label: 'Fluid', min: '0 °C', max: '100 °C', example: '20 °C' })),
   }),
   intermediates: {
     power: quantityOutput(power, { symbol: 'P', label: 'Power', units: ['W'] }),

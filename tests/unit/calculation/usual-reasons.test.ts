@@ -1,6 +1,6 @@
 import { fieldOf, itemSchema, type QuantityField, shapeOf } from '@wallflow/calculation';
 import { describe, expect, it } from 'vitest';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { allCalculations } from '../../support/calculations.js';
 
 /** Words that speak of one side only; "seldom more" is no reason against less. */
@@ -9,7 +9,7 @@ const ofLess =
 const ofMore =
   /\b(more|higher|larger|hotter|faster|longer|thicker|above|most|richer|heavier|stronger|exceeds?|too (?:hot|fast|large|much))\b/i;
 
-function quantities(schema: z.ZodObject, place: string): [string, QuantityField][] {
+function quantities(schema: z.core.$ZodObject, place: string): [string, QuantityField][] {
   return shapeOf(schema).flatMap(([key, child]): [string, QuantityField][] => {
     const field = fieldOf(child);
     const item = itemSchema(child);
@@ -19,7 +19,7 @@ function quantities(schema: z.ZodObject, place: string): [string, QuantityField]
 }
 
 const ranges = allCalculations
-  .flatMap(({ id, spec }) => quantities(spec.inputs as z.ZodObject, id))
+  .flatMap(({ id, spec }) => quantities(spec.inputs as z.core.$ZodObject, id))
   .flatMap(([place, { usual, usualReason, limits }]) =>
     usual === undefined ? [] : [{ place, reason: usualReason, below: usual[0] > limits.min, above: usual[1] < limits.max }],
   );

@@ -1,12 +1,12 @@
 import { fieldOf, type InputField, itemSchema, shapeOf } from '@wallflow/calculation';
 import { describe, expect, it } from 'vitest';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { allCalculations, registry } from '../../support/calculations.js';
 
 const own = allCalculations.filter(({ spec }) => spec.subject === 'soot' || spec.subject === 'regeneration');
 
 /** Fields that stand beside each other in one form, list by list. */
-function forms(schema: z.ZodObject): InputField[][] {
+function forms(schema: z.core.$ZodObject): InputField[][] {
   const fields = shapeOf(schema).flatMap(([, child]) => fieldOf(child) ?? []);
   const inner = shapeOf(schema).flatMap(([, child]) => {
     const item = fieldOf(child)?.type === 'list' ? itemSchema(child) : undefined;

@@ -1,5 +1,5 @@
 import { UnitError } from '@wallflow/units';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { computing, constantValues } from '../compute.js';
 import { type Calculation, type Constants, type Failure, isRefusal, type Refusal, type Success } from '../definition.js';
 import { fieldOf } from '../field.js';
@@ -23,7 +23,7 @@ export interface PrepareOptions<U, G> {
 }
 
 /** A calculation that was made ready for many rows. */
-export interface Prepared<I extends z.ZodObject, O extends Outputs, M extends Outputs, U, G> {
+export interface Prepared<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, U, G> {
   readonly definition: { readonly id: string; readonly version: string };
   /** What every row takes for granted; single rows may take more. */
   readonly assumptions: readonly Assumption[];
@@ -45,7 +45,7 @@ function withMore(said: readonly Warning[], more: readonly Warning[]): readonly 
   return said.length === 0 ? more : [...said, ...more];
 }
 
-function assertUnits(inputs: z.ZodObject, units: Readonly<Record<string, string | undefined>>): void {
+function assertUnits(inputs: z.core.$ZodObject, units: Readonly<Record<string, string | undefined>>): void {
   const fields = new Map(shapeOf(inputs).map(([key, child]) => [key, fieldOf(child)] as const));
   for (const [key, unit] of Object.entries(units)) {
     const field = fields.get(key);
@@ -66,7 +66,7 @@ function assertUnits(inputs: z.ZodObject, units: Readonly<Record<string, string 
  * @throws `UnitError` or `TypeError` if `units` names a unit or an input that does not exist
  */
 export function prepare<
-  I extends z.ZodObject,
+  I extends z.core.$ZodObject,
   O extends Outputs,
   M extends Outputs,
   C extends Constants,

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { applyRules, hasRules } from '../apply-rules.js';
 import type { Warning } from '../issue.js';
 import { type Slot, unsettled } from './slots.js';
@@ -14,7 +14,7 @@ export interface Ruling {
  * Applies the rules of a definition to rows. What they say hangs on which inputs are given and on what is chosen, never on numbers
  * with units, so that the answer for one row holds for the next ones like it.
  */
-export function rulingOf(inputs: z.ZodObject, slots: readonly Slot[]): (raws: readonly unknown[]) => Ruling | undefined {
+export function rulingOf(inputs: z.core.$ZodObject, slots: readonly Slot[]): (raws: readonly unknown[]) => Ruling | undefined {
   const all: Ruling = { counts: slots.map(() => true), warnings: [] };
   if (!hasRules(inputs)) return () => all;
   const asked: unknown[] = slots.map(() => unsettled);
@@ -35,7 +35,7 @@ export function rulingOf(inputs: z.ZodObject, slots: readonly Slot[]): (raws: re
   };
 }
 
-function judged(inputs: z.ZodObject, slots: readonly Slot[], raws: readonly unknown[]): Ruling | undefined {
+function judged(inputs: z.core.$ZodObject, slots: readonly Slot[], raws: readonly unknown[]): Ruling | undefined {
   const given = slots.flatMap(({ key }, at) => (raws[at] === undefined ? [] : [[key, raws[at]] as const]));
   const { issues, idle, warnings } = applyRules(inputs, Object.fromEntries(given));
   const isInner = [...idle].some((path) => /[.[]/.test(path));

@@ -1,5 +1,5 @@
 import { type Kind, type KindName, numbersToSI } from '@wallflow/units';
-import type * as z from 'zod';
+import * as z from 'zod/mini';
 import { fieldOf, type InputField, type QuantityField } from '../field.js';
 import { readGiven, usualWarning } from '../given.js';
 import type { Warning } from '../issue.js';
@@ -108,17 +108,17 @@ function isPlain(field: InputField, raw: unknown): boolean {
   return field.type === 'flag' && typeof raw === 'boolean';
 }
 
-function plainReading(field: InputField, schema: z.ZodType): Reading {
+function plainReading(field: InputField, schema: z.core.$ZodType): Reading {
   const checked = lastRead((raw) => {
-    const parsed = schema.safeParse(raw);
+    const parsed = z.safeParse(schema, raw);
     return parsed.success ? parsed.data : unsettled;
   });
   return { whole: asItIs, read: (raw) => (isPlain(field, raw) ? raw : checked(raw)), warnings: () => none };
 }
 
 /** Lists and groups: read once where they are the same for all rows, else the whole way. */
-function recordReading(key: string, inputs: z.ZodObject, schema: z.ZodType, given: unknown): Reading {
-  const parsed = given === undefined ? undefined : schema.safeParse(given);
+function recordReading(key: string, inputs: z.core.$ZodObject, schema: z.core.$ZodType, given: unknown): Reading {
+  const parsed = given === undefined ? undefined : z.safeParse(schema, given);
   const notes = parsed?.success === true ? readGiven(inputs, { [key]: given }) : undefined;
   const settled = parsed?.success === true && notes?.uncertain.length === 0;
   return {
@@ -130,15 +130,15 @@ function recordReading(key: string, inputs: z.ZodObject, schema: z.ZodType, give
 
 /** The inputs of a calculation in the order of their definition. */
 export function slotsOf(
-  inputs: z.ZodObject,
+  inputs: z.core.$ZodObject,
   units: Readonly<Record<string, string | undefined>>,
   given: Readonly<Record<string, unknown>>,
 ): readonly Slot[] {
   return shapeOf(inputs).map(([key, child]): Slot => {
     const field = fieldOf(child);
     if (field === undefined) throw new Error(`${key}: made without one of the field functions`);
-    const schema = child as z.ZodType;
-    const left = schema.safeParse(undefined);
+    const schema = child as z.core.$ZodType;
+    const left = z.safeParse(schema, undefined);
     const reading =
       field.type === 'quantity'
         ? quantityReading(key, field, units[key])

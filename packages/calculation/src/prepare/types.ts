@@ -1,5 +1,5 @@
 import type { KindName, Quantity, UnitOf } from '@wallflow/units';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { Failure, Uncertainty } from '../definition.js';
 import type { Issue, Warning } from '../issue.js';
 import type { Columns, Outputs, ValuesOf } from '../outputs.js';
@@ -8,7 +8,7 @@ import type { Columns, Outputs, ValuesOf } from '../outputs.js';
 type UnitsOfValue<T> = 0 extends 1 & T ? string : [T] extends [Quantity<infer K extends KindName>] ? UnitOf<K> : never;
 
 /** A unit for any of the inputs that are quantities. */
-export type InputUnits<I extends z.ZodObject> = {
+export type InputUnits<I extends z.core.$ZodObject> = {
   readonly [Key in keyof z.output<I> as UnitsOfValue<NonNullable<z.output<I>[Key]>> extends never ? never : Key]?: UnitsOfValue<
     NonNullable<z.output<I>[Key]>
   >;
@@ -29,13 +29,13 @@ export type ResultUnits<V extends Outputs> = {
 type Cell = number | string;
 
 /** One row: numbers where a unit was said, all else as `run` takes it; what `given` holds may be left out. */
-export type Row<I extends z.ZodObject, U, G> = {
+export type Row<I extends z.core.$ZodObject, U, G> = {
   readonly [Key in keyof z.input<I> as Key extends keyof G ? never : Key]: Key extends keyof U ? RowCell<z.input<I>[Key]> : z.input<I>[Key];
 } & { readonly [Key in keyof G & keyof z.input<I>]?: Key extends keyof U ? Cell : z.input<I>[Key] };
 type RowCell<T> = undefined extends T ? Cell | undefined : Cell;
 
 /** Columns of equal length: numbers of those with a unit, of the others any list of what `run` takes. */
-export type InputColumns<I extends z.ZodObject, U, G> = {
+export type InputColumns<I extends z.core.$ZodObject, U, G> = {
   readonly [Key in keyof z.input<I> as Key extends keyof G ? never : Key]: Column<Key, z.input<I>[Key], U>;
 } & { readonly [Key in keyof G & keyof z.input<I>]?: Column<Key, z.input<I>[Key], U> };
 type Column<Key, T, U> = Key extends keyof U ? Float64Array | ArrayLike<RowCell<T>> : ArrayLike<T>;

@@ -9,7 +9,7 @@ import type { Run } from './run.js';
 import { scopeOf } from './scope.js';
 import type { AnySpec } from './spec.js';
 
-type Shape = AnySpec['inputs']['shape'];
+type Shape = AnySpec['inputs']['_zod']['def']['shape'];
 
 /** A value of this definition as the other calculation takes it: quantities as records in SI. */
 function asGiven(schema: Shape[string] | undefined, value: unknown): unknown {
@@ -18,7 +18,9 @@ function asGiven(schema: Shape[string] | undefined, value: unknown): unknown {
   const item = schema === undefined ? undefined : itemSchema(schema);
   if (item === undefined || !Array.isArray(value)) return value;
   return value.map((row: Readonly<Record<string, unknown>>) =>
-    Object.fromEntries(Object.entries(row).flatMap(([key, one]) => (one === undefined ? [] : [[key, asGiven(item.shape[key], one)]]))),
+    Object.fromEntries(
+      Object.entries(row).flatMap(([key, one]) => (one === undefined ? [] : [[key, asGiven(item._zod.def.shape[key], one)]])),
+    ),
   );
 }
 
@@ -26,7 +28,7 @@ function asGiven(schema: Shape[string] | undefined, value: unknown): unknown {
 export function nestedWorking(how: Extract<How, { type: 'nested' }>, field: OutputField, run: Run): Partial<ExplainedStep> {
   const { calculation, inputs, output } = how;
   const scope = scopeOf(run.names, field);
-  const shape = (calculation.spec as AnySpec).inputs.shape;
+  const shape = (calculation.spec as AnySpec).inputs._zod.def.shape;
   const given = Object.fromEntries(
     Object.entries(inputs).flatMap(([key, input]) => {
       if ('is' in input) return [[key, input.is]];

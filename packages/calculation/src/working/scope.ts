@@ -48,9 +48,9 @@ export function namesOf(spec: AnySpec, input: Values, results: Values): Names {
 
 function columnField(spec: AnySpec, known: Known | undefined, column: string): Field | undefined {
   if (known?.field.type === 'table') return known.field.columns[column];
-  const schema = known === undefined ? undefined : spec.inputs.shape[known.key];
+  const schema = known === undefined ? undefined : spec.inputs._zod.def.shape[known.key];
   const item = schema === undefined ? undefined : itemSchema(schema);
-  const inner = item?.shape[column];
+  const inner = item?._zod.def.shape[column];
   return inner === undefined ? undefined : fieldOf(inner);
 }
 

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { fieldOf } from '../field.js';
 import { shortText } from '../limit.js';
 import type { OutputField, Outputs } from '../outputs.js';
@@ -60,7 +60,7 @@ export function templateNames(spec: AnySpec, input: Values, values: Values, inpu
       words: shortText(kind, value, kind.units[0] ?? kind.baseUnit),
     });
   }
-  for (const [key, schema] of Object.entries(spec.inputs.shape)) names.set(key, inputName(schema as z.core.$ZodType, input[key]));
+  for (const [key, schema] of Object.entries(spec.inputs._zod.def.shape)) names.set(key, inputName(schema as z.core.$ZodType, input[key]));
   for (const [key, field] of Object.entries({ ...spec.intermediates, ...spec.outputs } as Outputs)) {
     names.set(key, outputName(field, values[key], inputDigits));
   }

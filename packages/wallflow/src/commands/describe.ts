@@ -1,4 +1,5 @@
 import { type AnyCalculation, citation, fieldOf, type InputField, isOptional, shapeOf } from '@wallflow/calculation';
+import { inputJsonSchema } from '@wallflow/calculation/json-schema';
 import { type ExitCode, type Io, json } from '../io.js';
 
 function usage(field: InputField, optional: boolean): string {
@@ -57,7 +58,7 @@ function describeJson(calculation: AnyCalculation) {
     title,
     purpose,
     method,
-    inputs: calculation.jsonSchema(),
+    inputs: inputJsonSchema(calculation),
     outputs,
     example,
     assumptions,

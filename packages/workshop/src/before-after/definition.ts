@@ -2,7 +2,7 @@ import * as wf from '@wallflow/calculation';
 import { sutherlandViscosity } from '@wallflow/exhaust';
 import { cautions, sharedSources, viscosityConstants } from '@wallflow/exhaust/calculations';
 import { differentialPressure, dynamicViscosity, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { acceptance, equalConditions, readingBands } from '../sources.js';
 import { type ChangeVerdict, type CleanReference, changeVerdict, resistanceOf } from './kernel.js';
 
@@ -54,8 +54,8 @@ export const beforeAfterCalculation = wf.defineCalculation({
     dropAfter: dropInput('\\Delta p_2', 'Pressure drop after', '13.4 mbar'),
     flowAfter: flowInput('Q_2', 'Exhaust volume flow after', '376 m3/h'),
     temperatureAfter: temperatureInput('T_2', 'Gas temperature after', '184 °C'),
-    cleanDrop: wf
-      .quantity(differentialPressure, {
+    cleanDrop: wf.optional(
+      wf.quantity(differentialPressure, {
         symbol: '\\Delta p_c',
         label: 'Drop of the clean filter at the flow and temperature after',
         description: 'From its record when new, or calculated from its size. Without it nobody can say that the filter is clean.',
@@ -65,8 +65,8 @@ export const beforeAfterCalculation = wf.defineCalculation({
         usualReason: 'a clean filter has a few millibar to a few tens at raised engine speed',
         example: '10 mbar',
         units: ['mbar', 'kPa', 'hPa', 'psi'],
-      })
-      .optional(),
+      }),
+    ),
     cleanFrom: wf.choiceWithDefault({
       label: 'Where the clean drop comes from',
       options: { measured: 'measured on this filter when it was new or clean', calculated: 'calculated, or of a filter of the same type' },

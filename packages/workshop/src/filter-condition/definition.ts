@@ -10,7 +10,7 @@ import {
   wallInputs,
 } from '@wallflow/exhaust/calculations';
 import { absolutePressure, differentialPressure, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { backPressureCeiling, oneResistance, readingBands, zeroPractice } from '../sources.js';
 import { type ConditionVerdict, conditionOfReading, flowTooLow, type GrowthShape, growthOf, growthShape } from './kernel.js';
 import { contradiction } from './kernel-contradiction.js';
@@ -88,8 +88,8 @@ export const filterConditionCalculation = wf.defineCalculation({
   keywords: ['blocked', 'clean', 'diagnosis', 'idle', 'pressure sensor', 'hose'],
   method: 'measured drop against the drop calculated for a clean filter at the same flow and temperature',
   inputs: z.strictObject({
-    zeroReading: wf
-      .quantity(differentialPressure, {
+    zeroReading: wf.optional(
+      wf.quantity(differentialPressure, {
         symbol: '\\Delta p_0',
         label: 'Reading with the engine off',
         description: 'Ignition on, engine stopped for 30 s, hoses connected. It is subtracted from every reading.',
@@ -97,8 +97,8 @@ export const filterConditionCalculation = wf.defineCalculation({
         max: '1000 mbar',
         example: '0 mbar',
         units: ['mbar', 'kPa', 'hPa', 'psi'],
-      })
-      .optional(),
+      }),
+    ),
     readings: wf.list(reading, {
       label: 'Readings, warm engine',
       description: 'One at idle and one or two at raised speed; the highest flow tells most.',

@@ -1,15 +1,15 @@
-import { list, listOrNone, quantity, text } from '@wallflow/calculation';
+import { list, listOrNone, optional, quantity, text } from '@wallflow/calculation';
 import { calculations as exhaust } from '@wallflow/exhaust/calculations';
 import { absolutePressure, temperature } from '@wallflow/units';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { filterConditionCalculation } from '../filter-condition/definition.js';
 import { readingList } from '../job/typed-readings.js';
 import { resetInputs } from '../reset-advice/inputs.js';
 
 /** Some inputs of a calculation, as it describes them itself. */
-function inputsOf(id: string, keys: readonly string[]): z.ZodObject {
+function inputsOf(id: string, keys: readonly string[]): z.core.$ZodObject {
   const found = [...exhaust, filterConditionCalculation].find((calculation) => calculation.id === id);
-  const shape = found?.spec.inputs.shape as Readonly<Record<string, z.ZodType>> | undefined;
+  const shape = found?.spec.inputs.shape as Readonly<Record<string, z.core.$ZodType>> | undefined;
   return z.strictObject(
     Object.fromEntries(
       keys.map((key) => {
@@ -22,7 +22,7 @@ function inputsOf(id: string, keys: readonly string[]): z.ZodObject {
 }
 
 /** All inputs of a calculation but those that the job works out itself. */
-function inputsBut(id: string, but: readonly string[]): z.ZodObject {
+function inputsBut(id: string, but: readonly string[]): z.core.$ZodObject {
   const found = exhaust.find((calculation) => calculation.id === id);
   return inputsOf(
     id,
@@ -31,9 +31,9 @@ function inputsBut(id: string, but: readonly string[]): z.ZodObject {
 }
 
 /** The fields of one row of a calculation's list. */
-function rowsOf(id: string, key: string): z.ZodObject {
-  const field = inputsOf(id, [key]).shape[key] as unknown as z.ZodArray<z.ZodObject>;
-  return field.element;
+function rowsOf(id: string, key: string): z.core.$ZodObject {
+  const field = inputsOf(id, [key])._zod.def.shape[key] as unknown as z.core.$ZodArray<z.core.$ZodObject>;
+  return field._zod.def.element;
 }
 
 const words = (label: string, example: string, description?: string) =>
@@ -42,7 +42,7 @@ const line = (label: string, example: string, description?: string) =>
   text({ label, example, maxLength: 200, ...(description === undefined ? {} : { description }) });
 
 /** One record as a section of the form. */
-const section = (fields: z.ZodObject, label: string, description: string) =>
+const section = (fields: z.core.$ZodObject, label: string, description: string) =>
   list(fields, { label, description, min: 1, max: 1, example: [{}] });
 /** Any number of lines of text. */
 const lines = (label: string, description: string, example: string) =>
@@ -63,12 +63,12 @@ const permissionFields = inputsBut('regeneration-permission', [
 export const jobForm = z.strictObject({
   about: section(
     z.strictObject({
-      title: line('Title of the sheet', 'Demo: library bus with a loaded filter', 'Left empty, it is made from the vehicle.').optional(),
+      title: optional(line('Title of the sheet', 'Demo: library bus with a loaded filter', 'Left empty, it is made from the vehicle.')),
       vehicle: line('Vehicle', 'Library bus, 3.9 L diesel with particulate filter and SCR'),
-      odometer: line('Odometer', '146300 km').optional(),
+      odometer: optional(line('Odometer', '146300 km')),
       date: line('Date', '2026-03-12', 'Year, month, day.'),
-      reference: line('Reference', 'BUS-7', 'Your own number of the job.').optional(),
-      technician: line('Technician', 'Workshop at the mill').optional(),
+      reference: optional(line('Reference', 'BUS-7', 'Your own number of the job.')),
+      technician: optional(line('Technician', 'Workshop at the mill')),
       complaint: words('Complaint', 'Low power, the filter lamp is on.', 'What the customer says.'),
     }),
     'Vehicle and complaint',
@@ -91,13 +91,15 @@ export const jobForm = z.strictObject({
         example: '986 hPa',
         units: ['hPa', 'kPa', 'mbar'],
       }),
-      temperature: quantity(temperature, {
-        symbol: 'T_a',
-        label: 'Ambient temperature',
-        min: '-50 °C',
-        max: '60 °C',
-        example: '14 °C',
-      }).optional(),
+      temperature: optional(
+        quantity(temperature, {
+          symbol: 'T_a',
+          label: 'Ambient temperature',
+          min: '-50 °C',
+          max: '60 °C',
+          example: '14 °C',
+        }),
+      ),
     }),
     'Ambient conditions',
     'Used to work out the flow.',
@@ -130,8 +132,8 @@ export const jobForm = z.strictObject({
         'layout',
         'inletWidthRatio',
         'wallPermeability',
-      ]).shape,
-      ...inputsOf('regeneration-permission', ['substrate']).shape,
+      ])._zod.def.shape,
+      ...inputsOf('regeneration-permission', ['substrate'])._zod.def.shape,
     }),
     'Filter',
     'From the data sheet of the part: diameter or volume, length, cells and wall.',
@@ -152,7 +154,7 @@ export const jobForm = z.strictObject({
     'Cleaning',
     'Left empty when the filter is not cleaned with liquid.',
   ),
-  readingsAfter: listOrNone(readingList.element, {
+  readingsAfter: listOrNone(readingList._zod.def.element, {
     label: 'Readings after the work',
     description: 'At the same engine speeds as before; left out until the work is done.',
     max: 50,
@@ -181,7 +183,7 @@ export const jobForm = z.strictObject({
     'Quantity and time from the test instruction of the vehicle maker; left empty when there was no test.',
   ),
   reset: section(
-    resetInputs.omit({ dropVerified: true, mostSoot: true }),
+    z.omit(resetInputs, { dropVerified: true, mostSoot: true }),
     'What was done, and what is proven',
     'For what may be reset. The drop counts as proven only when the readings before and after prove it.',
   ),
@@ -193,8 +195,8 @@ export const jobForm = z.strictObject({
   advice: lines('Advice', 'What the customer can do.', 'Once a week 30 min of steady driving on the main road'),
   closing: section(
     z.strictObject({
-      rootCause: words('Cause found', 'Charge-air hose split under its clamp: less air, more soot.').optional(),
-      nextCheck: words('Next check', 'in 2000 km or six weeks').optional(),
+      rootCause: optional(words('Cause found', 'Charge-air hose split under its clamp: less air, more soot.')),
+      nextCheck: optional(words('Next check', 'in 2000 km or six weeks')),
     }),
     'Cause and next check',
     'What the customer should remember.',

@@ -1,5 +1,5 @@
 import { fieldOf, type Issue, issueText, itemSchema, type Path, shapeOf } from '@wallflow/calculation';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { jobForm } from '../form/fields.js';
 import { placeInForm } from '../form/issue-place.js';
 import { channels } from './channels.js';
@@ -23,7 +23,7 @@ function sideOf(where: string): string | undefined {
 }
 
 /** Labels on the way to a place in the form: section, row of a list, field. */
-function labelsAt(schema: z.ZodObject, [key, ...rest]: Path): readonly string[] {
+function labelsAt(schema: z.core.$ZodObject, [key, ...rest]: Path): readonly string[] {
   const child = shapeOf(schema).find(([name]) => name === key)?.[1];
   const field = child === undefined ? undefined : fieldOf(child);
   if (child === undefined || field === undefined) return [];

@@ -1,6 +1,6 @@
 import { checkInputs, givenData, type Issue, type Path, quantity } from '@wallflow/calculation';
 import { absolutePressure, length, temperature } from '@wallflow/units';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { type JobFile, jobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
 

@@ -1,6 +1,6 @@
-import { checkInputs, list, quantity } from '@wallflow/calculation';
+import { checkInputs, list, optional, quantity } from '@wallflow/calculation';
 import { differentialPressure, type Kind, type KindName, massFlow, rotationalSpeed, temperature } from '@wallflow/units';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { type ChannelName, channelNames, channels } from './channels.js';
 import type { JobIssue } from './job-issue.js';
 import type { SteadyReading } from './steady.js';
@@ -24,30 +24,36 @@ export const readingFields = z.strictObject({
     example: '95 mbar',
     units: ['mbar', 'kPa', 'hPa', 'bar', 'psi'],
   }),
-  gasTemperature: quantity(temperature, {
-    symbol: 'T',
-    label: 'Gas temperature before the filter',
-    description: 'Needed while the engine runs.',
-    min: channels.gasTemperature.min,
-    max: channels.gasTemperature.max,
-    example: '206 °C',
-  }).optional(),
-  airMassFlow: quantity(massFlow, {
-    symbol: '\\dot m_a',
-    label: 'Air mass flow',
-    description: 'From the air-mass signal; left out, it is worked out from displacement and speed.',
-    min: channels.airMassFlow.min,
-    max: channels.airMassFlow.max,
-    example: '300 kg/h',
-    units: ['kg/h', 'g/s'],
-  }).optional(),
-  coolantTemperature: quantity(temperature, {
-    symbol: 'T_c',
-    label: 'Coolant temperature',
-    min: channels.coolantTemperature.min,
-    max: channels.coolantTemperature.max,
-    example: '88 °C',
-  }).optional(),
+  gasTemperature: optional(
+    quantity(temperature, {
+      symbol: 'T',
+      label: 'Gas temperature before the filter',
+      description: 'Needed while the engine runs.',
+      min: channels.gasTemperature.min,
+      max: channels.gasTemperature.max,
+      example: '206 °C',
+    }),
+  ),
+  airMassFlow: optional(
+    quantity(massFlow, {
+      symbol: '\\dot m_a',
+      label: 'Air mass flow',
+      description: 'From the air-mass signal; left out, it is worked out from displacement and speed.',
+      min: channels.airMassFlow.min,
+      max: channels.airMassFlow.max,
+      example: '300 kg/h',
+      units: ['kg/h', 'g/s'],
+    }),
+  ),
+  coolantTemperature: optional(
+    quantity(temperature, {
+      symbol: 'T_c',
+      label: 'Coolant temperature',
+      min: channels.coolantTemperature.min,
+      max: channels.coolantTemperature.max,
+      example: '88 °C',
+    }),
+  ),
 });
 
 /** The readings of one side of the job as an input of a form. */

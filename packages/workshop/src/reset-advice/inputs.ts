@@ -1,6 +1,6 @@
-import { choice, flag, quantity, quantityWithDefault } from '@wallflow/calculation';
+import { choice, flag, optional, quantity, quantityWithDefault } from '@wallflow/calculation';
 import { mass } from '@wallflow/units';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 /** Work on a part. What nobody mentions counts as not worked on, so its value is left alone. */
 const work = (label: string, example: boolean, description?: string) =>
@@ -14,7 +14,7 @@ const work = (label: string, example: boolean, description?: string) =>
 
 /** A proof. Left out it is not known, and not known is not a yes. */
 const proof = (label: string, description?: string) =>
-  flag({ label, example: true, ...(description === undefined ? {} : { description }) }).optional();
+  optional(flag({ label, example: true, ...(description === undefined ? {} : { description }) }));
 
 const done = {
   filterWork: choice({
@@ -64,20 +64,24 @@ const proven = {
 };
 
 const ash = {
-  ashBasis: choice({
-    label: 'How the ash left in the filter is known',
-    options: { weighed: 'weighed hot, baked free of soot', estimated: 'estimated' },
-    example: 'weighed',
-  }).optional(),
-  residualAsh: quantity(mass, {
-    symbol: 'm_a',
-    label: 'Ash left in the filter',
-    description: 'Weight hot and free of soot, less the weight when new.',
-    min: '0 g',
-    max: '10 kg',
-    example: '18 g',
-    units: ['g', 'kg'],
-  }).optional(),
+  ashBasis: optional(
+    choice({
+      label: 'How the ash left in the filter is known',
+      options: { weighed: 'weighed hot, baked free of soot', estimated: 'estimated' },
+      example: 'weighed',
+    }),
+  ),
+  residualAsh: optional(
+    quantity(mass, {
+      symbol: 'm_a',
+      label: 'Ash left in the filter',
+      description: 'Weight hot and free of soot, less the weight when new.',
+      min: '0 g',
+      max: '10 kg',
+      example: '18 g',
+      units: ['g', 'kg'],
+    }),
+  ),
   ashUncertainty: quantityWithDefault(mass, {
     symbol: 'u(m_a)',
     label: 'Uncertainty of that ash',
@@ -91,15 +95,17 @@ const ash = {
 };
 
 const soot = {
-  mostSoot: quantity(mass, {
-    symbol: 'm_{s,max}',
-    label: 'Most soot that the readings after the work allow',
-    description: 'Upper end of the estimate by pressure drop. The soot value is then set to it, and to zero only for a new filter.',
-    min: '0 g',
-    max: '2 kg',
-    example: '9 g',
-    units: ['g', 'kg'],
-  }).optional(),
+  mostSoot: optional(
+    quantity(mass, {
+      symbol: 'm_{s,max}',
+      label: 'Most soot that the readings after the work allow',
+      description: 'Upper end of the estimate by pressure drop. The soot value is then set to it, and to zero only for a new filter.',
+      min: '0 g',
+      max: '2 kg',
+      example: '9 g',
+      units: ['g', 'kg'],
+    }),
+  ),
 };
 
 export const resetInputs = z.strictObject({ ...done, ...ash, ...soot, ...proven });
