@@ -32,8 +32,8 @@ describe('the soot load of the permission', () => {
     const { countedLoad, conditions } = outputs(permissionBefore);
     expect(countedLoad).toBeGreaterThan(6.6);
     const upper = conditions.find(({ condition }: { condition: string }) => condition.startsWith('Soot load not above'));
-    expect(upper).toMatchObject({ result: 'refuse', measured: expect.stringMatching(/from the readings \(entered: 6.6 g\/L/) });
-    expect(sheetOf(byHand())).toMatch(/Before, as entered 6.6 g\/L ± 1 g\/L/);
+    expect(upper).toMatchObject({ result: 'refuse', measured: expect.stringMatching(/from the readings \(entered: 6\.56 g\/L/) });
+    expect(sheetOf(byHand())).toMatch(/Before, as entered 38 g in the whole filter, ± 1 g\/L/);
   });
 
   it('that was typed low does not permit what the readings refuse', () => {
@@ -46,10 +46,16 @@ describe('the soot load of the permission', () => {
 
   it('that is further off than both uncertainties refuses, and the likely reason is named', () => {
     const job = byHand();
-    job.permission.before = { ...job.permission.before, sootLoad: '0.2 g/L', sootLoadUncertainty: '0.1 g/L' };
+    job.permission.before = { ...job.permission.before, sootMass: '1.2 g', sootLoadUncertainty: '0.1 g/L' };
     const conditions = outputs(resultOf(job).permissionBefore).conditions as { condition: string; result: string; reason: string }[];
     const agreement = conditions.find(({ condition }) => condition === 'The two soot loads agree');
     expect(agreement).toMatchObject({ result: 'refuse', reason: expect.stringContaining('control unit believes a wrong sensor') });
+  });
+
+  it('in grams is a load by the volume of this filter', () => {
+    // 38 g in π/4 · (1.905 dm)² · 2.032 dm = 5.792 L.
+    expect(outputs(resultOf(byHand()).permissionBefore).enteredLoad).toBeCloseTo(38 / 5.792, 2);
+    expect(sheetOf(byHand())).not.toMatch(/Filter volume: not used/);
   });
 
   it('has one limit: sections that name different materials are refused', () => {

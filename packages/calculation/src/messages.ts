@@ -1,6 +1,7 @@
 import { kindLabel } from '@wallflow/units';
 import { givenText, shortName } from './given-data.js';
 import { type Issue, type Path, pathText } from './issue.js';
+import { perStrokeText } from './per-stroke.js';
 
 function listed(candidates: readonly string[], most = 6): string {
   return candidates.length > most ? `${candidates.slice(0, most).join(', ')}, …` : candidates.join(', ');
@@ -44,8 +45,11 @@ export function issueText(issue: Issue): string {
     }
     case 'missing_unit':
       return `${name}: ${givenText(issue.given)} has no unit; use one of ${listed(issue.candidates)}.`;
-    case 'unknown_unit':
+    case 'unknown_unit': {
+      const perStroke = perStrokeText(issue.unit);
+      if (perStroke !== undefined) return `${name}: "${shortName(issue.unit)}" ${perStroke}`;
       return `${name}: the unit "${shortName(issue.unit)}" is not known${issue.candidates.length === 0 ? '' : `; did you mean ${listed(issue.candidates)}?`}`;
+    }
     case 'ambiguous_unit':
       return `${name}: "${shortName(issue.unit)}" can mean more than one unit; write one of ${listed(issue.candidates)}.`;
     case 'wrong_kind':

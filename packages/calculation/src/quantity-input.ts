@@ -1,6 +1,7 @@
 import type { Kind, KindName, Quantity, UnitIssue, UnitOf } from '@wallflow/units';
 import type { Issue } from './issue.js';
 import { isInverted, limitInUnit } from './limit.js';
+import { perStrokeText } from './per-stroke.js';
 
 /**
  * How a quantity crosses the boundary: text with a unit, a record, or a bare number for kinds that have one without a unit. A
@@ -87,7 +88,14 @@ function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: Uncheck
       return { code: 'missing_unit', path, given, candidates: target.units, example };
     case 'unknown_unit':
     case 'ambiguous_unit':
-      return { code: issue.code, path, given, unit: issue.unit, candidates: issue.candidates };
+      // No unit of flow may be offered with the same number for an amount per stroke.
+      return {
+        code: issue.code,
+        path,
+        given,
+        unit: issue.unit,
+        candidates: perStrokeText(issue.unit) === undefined ? issue.candidates : [],
+      };
     case 'wrong_kind':
       return { code: 'wrong_kind', path, given, unit: issue.unit, expected: issue.expected, found: issue.found, candidates: target.units };
     case 'below_absolute_zero':

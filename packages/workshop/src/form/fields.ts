@@ -50,6 +50,8 @@ const lines = (label: string, description: string, example: string) =>
 
 const permissionFields = inputsBut('regeneration-permission', [
   'substrate',
+  // Of the section about the filter.
+  'filterVolume',
   'measuredSootLoad',
   'measuredSootLoadUncertainty',
   'pressureSensorZero',

@@ -13,12 +13,20 @@ function value<K extends KindName>(kind: Kind<K>, given: unknown): number | unde
 /** Filters of light engines have about this volume for each volume of displacement (derived from published filters). */
 const volumePerDisplacement = 1.5;
 
-function filterOf({ filter }: JobFile) {
+/** Volume of the filter in m³, as it was entered or from its diameter and length. */
+export function filterVolume({ filter }: JobFile): number | undefined {
   const length = value(kinds.length, filter.filterLength);
   const diameter = value(kinds.length, filter.filterDiameter);
-  const volume =
+  return (
     value(kinds.volume, filter.filterVolume) ??
-    (length !== undefined && diameter !== undefined ? (Math.PI / 4) * diameter ** 2 * length : undefined);
+    (length !== undefined && diameter !== undefined ? (Math.PI / 4) * diameter ** 2 * length : undefined)
+  );
+}
+
+function filterOf(job: JobFile) {
+  const { filter } = job;
+  const length = value(kinds.length, filter.filterLength);
+  const volume = filterVolume(job);
   const cellDensity = value(kinds.cellDensity, filter.cellDensity);
   const wallThickness = value(kinds.length, filter.wallThickness);
   return {

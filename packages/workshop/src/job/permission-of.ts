@@ -1,4 +1,5 @@
 import type { FilterEstimate } from '../estimate/index.js';
+import { filterVolume } from './estimate-of.js';
 import { type Attempt, evaluate, inputsFor, si } from './evaluation.js';
 import type { JobFile } from './job-file.js';
 import type { MeasuredSide } from './measured-side.js';
@@ -16,6 +17,13 @@ function estimatedLoad(estimate: FilterEstimate | undefined): Readonly<Record<st
 /** Least uncertainty of a soot load that was not weighed, kg/m³ (common practice, no source). */
 const leastSootUncertainty = 1;
 
+/** Soot in grams becomes a load by the volume of the filter; without grams the volume is not asked for. */
+function volumeFor(typed: Readonly<Record<string, unknown>>, job: JobFile): Readonly<Record<string, unknown>> {
+  if (typed.sootMass === undefined) return {};
+  const volume = filterVolume(job);
+  return volume === undefined ? {} : { filterVolume: si(volume, 'm3') };
+}
+
 /** May the filter be regenerated now: what was typed beside what the readings give, each for itself. */
 export function permissionOf(
   side: MeasuredSide,
@@ -23,11 +31,13 @@ export function permissionOf(
   job: JobFile,
   estimate: FilterEstimate | undefined,
 ): Attempt {
+  const { filterVolume: _, ...filter } = job.filter;
   const coolant = side.deciding.steady.mean.coolantTemperature;
   return evaluate('regeneration-permission', {
     ...(coolant === undefined ? {} : { coolantTemperature: si(coolant, 'K') }),
     ...typed,
-    ...inputsFor('regeneration-permission', job.filter),
+    ...inputsFor('regeneration-permission', filter),
+    ...volumeFor(typed, job),
     ...estimatedLoad(estimate),
     ...(side.zero?.mean.pressureDrop === undefined ? {} : { pressureSensorZero: si(side.zero.mean.pressureDrop, 'Pa') }),
   });

@@ -166,9 +166,9 @@ function sootText(attempt: Attempt): string {
 
 /** A load as somebody typed it, control unit or own estimate. */
 function typedLoad(inputs: Readonly<Record<string, unknown>> | undefined): string | undefined {
-  const [load, uncertainty] = [asTyped(inputs?.sootLoad), asTyped(inputs?.sootLoadUncertainty)];
-  if (load === undefined) return undefined;
-  return `${load}${uncertainty === undefined ? '' : ` ± ${uncertainty}`} (control unit or own estimate)`;
+  const [load, mass, uncertainty] = [asTyped(inputs?.sootLoad), asTyped(inputs?.sootMass), asTyped(inputs?.sootLoadUncertainty)];
+  if (load === undefined && mass === undefined) return undefined;
+  return `${load ?? `${mass} in the whole filter,`}${uncertainty === undefined ? '' : ` ± ${uncertainty}`} (control unit or own estimate)`;
 }
 
 export function sootBlocks({ before, after, job }: JobResult): Block[] {

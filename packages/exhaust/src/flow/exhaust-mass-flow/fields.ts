@@ -20,7 +20,7 @@ export const exhaustMassFlowInputs = {
     airMassFlow: quantity(massFlow, {
       symbol: '\\dot m_{air,s}',
       label: 'Air-mass signal',
-      description: 'Live value of the air-mass sensor.',
+      description: 'Live value of the air-mass sensor. If it is shown in mg per stroke, choose air mass per stroke above.',
       range: '0.01 < x <= 30000 kg/h',
       usual: ['5 kg/h', '3000 kg/h', 'road and machine diesels draw this much'],
       example: '301 kg/h',

@@ -30,7 +30,7 @@ import {
   workSafeBC,
 } from '../sources.js';
 import { batteryRows, engineRows, readingRows } from './engine-rows.js';
-import { permissionInputs } from './inputs.js';
+import { permissionInputs, withLoad } from './inputs.js';
 import { permissionVerdict } from './kernel.js';
 import { cordieriteBands, siliconCarbideBands } from './kernel-load-band.js';
 import { heatBoundLoad } from './kernel-maker-limit.js';
@@ -186,6 +186,7 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
     powerTakeOff: false,
   },
   intermediates: {
+    enteredLoad: wf.optional(load("m'_e", 'Soot load entered')),
     readingUncertainty: wf.optional(load("u(m'_s)", 'Uncertainty of the load from the readings, as used', 2)),
     enteredUpper: wf.optional(load("m'_u", 'Upper end of the soot load entered')),
     readingUpper: wf.optional(load("m'_s", 'Upper end of the soot load from the readings')),
@@ -249,20 +250,21 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   constants,
   answer: 'verdict',
   steps: [
+    wf.cases('enteredLoad', { 'known(sootLoad)': 'sootLoad', 'known(sootMass)': 'sootMass / filterVolume' }),
     wf.cases('readingUncertainty', {
       'known(measuredSootLoadUncertainty)': 'measuredSootLoadUncertainty',
       'known(measuredSootLoad)': 'sootLoadUncertainty',
     }),
-    wf.formula('enteredUpper', 'sootLoad + sootLoadUncertainty'),
+    wf.formula('enteredUpper', 'enteredLoad + sootLoadUncertainty'),
     wf.formula('readingUpper', 'measuredSootLoad + readingUncertainty'),
     wf.cases(
       'countedLoad',
-      { 'readingUpper > enteredUpper': 'measuredSootLoad', 'known(sootLoad)': 'sootLoad', otherwise: 'measuredSootLoad' },
+      { 'readingUpper > enteredUpper': 'measuredSootLoad', 'known(enteredLoad)': 'enteredLoad', otherwise: 'measuredSootLoad' },
       permissionPractice,
     ),
     wf.cases('countedUncertainty', {
       'readingUpper > enteredUpper': 'readingUncertainty',
-      'known(sootLoad)': 'sootLoadUncertainty',
+      'known(enteredLoad)': 'sootLoadUncertainty',
       otherwise: 'readingUncertainty',
     }),
     wf.cases('heatPerVolume', {
@@ -326,7 +328,8 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   ],
   dimensional: 'the table of conditions is text with units',
   sources: [outerBoundPractice, carbonHeats, honeycombData, massBalanceEstimate, estimateError2019, workSafeBC, inhibitReasons, siBrochure],
-  compute(given, { constants: limits, assume, warn }) {
+  compute(asked, { constants: limits, assume, warn }) {
+    const given = withLoad(asked);
     const hard = given.substrate === 'silicon-carbide';
     const bulkDensity = hard ? limits.siliconCarbideDensity : limits.cordieriteDensity;
     const specificHeat = hard ? limits.siliconCarbideHeat : limits.cordieriteHeat;
@@ -365,6 +368,7 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
         'The soot load from the readings is assumed to be as uncertain as the other one, because its own uncertainty was not entered.',
       );
     return {
+      enteredLoad: soot.entered?.load,
       readingUncertainty: soot.measured?.uncertainty,
       enteredUpper: upper(soot.entered),
       readingUpper: upper(soot.measured),

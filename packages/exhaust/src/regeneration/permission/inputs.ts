@@ -1,5 +1,15 @@
-import { type CheckedOf, choice, count, flag, optional, quantity, whenGiven } from '@wallflow/calculation';
-import { differentialPressure, fraction, length, massConcentration, temperature, temperatureDifference, voltage } from '@wallflow/units';
+import { type CheckedOf, choice, count, flag, oneOf, optional, quantity, whenGiven } from '@wallflow/calculation';
+import {
+  differentialPressure,
+  fraction,
+  length,
+  mass,
+  massConcentration,
+  temperature,
+  temperatureDifference,
+  voltage,
+  volume,
+} from '@wallflow/units';
 
 function known(label: string, example: boolean, description?: string) {
   return optional(flag({ label, example, ...(description === undefined ? {} : { description }) }));
@@ -33,12 +43,36 @@ const measured = {
     example: 'cordierite',
     default: ['unknown', 'not known counts as cordierite, the stricter of the two'],
   }),
-  sootLoad: load(
-    "m'",
-    'Soot load from the control unit or your own estimate',
-    '3.0 g/L',
-    'For the whole filter. Turn a percentage into g/L first; you need to know what 100 % stands for.',
+  ...oneOf(
+    {
+      sootLoad: load(
+        "m'",
+        'Soot load from the control unit or your own estimate',
+        '3.0 g/L',
+        'For the whole filter. Turn a percentage into g/L first; you need to know what 100 % stands for.',
+      ),
+      sootMass: quantity(mass, {
+        symbol: 'm_s',
+        label: 'Soot mass shown by the control unit',
+        description: 'Where it shows grams instead of a load per litre.',
+        range: '0 g <= x <= 5 kg',
+        example: '17 g',
+        units: ['g', 'kg', 'oz'],
+      }),
+    },
+    { required: false },
   ),
+  ...whenGiven('sootMass', {
+    filterVolume: quantity(volume, {
+      symbol: 'V',
+      label: 'Filter volume',
+      description: 'Outer volume of the honeycomb.',
+      range: '0.1 <= V <= 200 L',
+      usual: ['0.5 L', '60 L', 'vehicle filters are made in this range'],
+      example: '5.79 L',
+      units: ['L', 'in3', 'cm3'],
+    }),
+  }),
   sootLoadUncertainty: quantity(massConcentration, {
     symbol: "u(m')",
     label: 'Uncertainty of that soot load',
@@ -177,3 +211,11 @@ export const permissionInputs = { ...measured, ...makers };
 
 /** Checked values in SI. */
 export type PermissionInput = CheckedOf<typeof permissionInputs>;
+
+/** Grams in the whole filter as the load that they are; every condition asks for the load. */
+export function withLoad(input: PermissionInput): PermissionInput {
+  const { sootMass, filterVolume } = input;
+  return sootMass === undefined || filterVolume === undefined
+    ? input
+    : { ...input, sootLoad: massConcentration.si(sootMass / filterVolume) };
+}
