@@ -4,6 +4,7 @@ import type { Assumption, Issue, Path, Warning } from './issue.js';
 import { pathText } from './issue.js';
 import type { OneOf, Together, When } from './rule.js';
 import { itemSchema, shapeOf } from './walk.js';
+import { say } from './words/say.js';
 
 type Raw = Readonly<Record<string, unknown>>;
 
@@ -89,7 +90,7 @@ function recordRuled(schema: z.core.$ZodObject, raw: Raw, path: Path, outer: rea
     }
     found.idle.add(pathText([...path, key]));
     if (given(key) && field !== undefined) {
-      found.assumptions.push({ code: 'not_used', path: [...path, key], text: `${field.label}: not used with what is chosen` });
+      found.assumptions.push({ code: 'not_used', path: [...path, key], text: say`${field.label}: not used with what is chosen` });
     }
     delete kept[key];
   }
@@ -155,7 +156,7 @@ function choose(
       code: 'inconsistent_inputs',
       path: [...path, given[0] ?? first],
       paths: given.map((key) => [...path, key]),
-      reason: 'enter only one of them',
+      reason: say`enter only one of them`,
     });
     return;
   }
@@ -168,7 +169,7 @@ function choose(
     found.warnings.push({
       code: 'given_twice',
       path: [...path, key],
-      text: `${labelOf(schema, key)} was not used, because ${labelOf(schema, used ?? first)} was entered too.`,
+      text: say`${labelOf(schema, key)} was not used, because ${labelOf(schema, used ?? first)} was entered too.`,
     });
   }
 }

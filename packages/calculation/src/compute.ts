@@ -10,6 +10,7 @@ import {
 } from './definition.js';
 import type { Warning } from './issue.js';
 import type { OutputField, Outputs } from './outputs.js';
+import { say, spoken } from './words/say.js';
 
 type Values = Readonly<Record<string, unknown>>;
 
@@ -21,27 +22,28 @@ export interface Evaluation {
   readonly method: string;
 }
 
-/** The first output that is missing or not a finite number, if any. */
-function firstBad(fields: readonly (readonly [string, OutputField])[], values: Values, at = ''): string | undefined {
+/** The first output that is missing or not a finite number, by its label, if any. */
+function firstBad(fields: readonly (readonly [string, OutputField])[], values: Values): string | undefined {
   for (const [key, field] of fields) {
     const value = values[key];
     // Nearly all there are, and there may be many rows of them.
     if (typeof value === 'number' && Number.isFinite(value) && (field.type === 'quantity' || field.type === 'count')) continue;
-    const bad = badValue(field, value, `${at}${key}`);
+    const bad = badValue(field, value);
     if (bad !== undefined) return bad;
   }
   return undefined;
 }
 
-function badValue(field: OutputField, value: unknown, at: string): string | undefined {
-  if (value === undefined) return field.optional ? undefined : at;
-  if (field.type === 'quantity' || field.type === 'count') return Number.isFinite(value) ? undefined : at;
-  if (field.type === 'choice') return typeof value === 'string' && Object.hasOwn(field.options, value) ? undefined : at;
-  if (field.type !== 'table') return typeof value === 'string' ? undefined : at;
+function badValue(field: OutputField, value: unknown): string | undefined {
+  const { label } = field;
+  if (value === undefined) return field.optional ? undefined : label;
+  if (field.type === 'quantity' || field.type === 'count') return Number.isFinite(value) ? undefined : label;
+  if (field.type === 'choice') return typeof value === 'string' && Object.hasOwn(field.options, value) ? undefined : label;
+  if (field.type !== 'table') return typeof value === 'string' ? undefined : label;
   const columns = Object.entries(field.columns);
   for (const [index, row] of (value as Values[]).entries()) {
-    const bad = firstBad(columns, row, `${at}[${index}].`);
-    if (bad !== undefined) return bad;
+    const bad = firstBad(columns, row);
+    if (bad !== undefined) return say`${label}, row ${index + 1}: ${bad}`;
   }
   return undefined;
 }
@@ -57,7 +59,7 @@ export function computing<I extends z.core.$ZodObject, O extends Outputs, M exte
     try {
       return spec.compute(input, context);
     } catch (error) {
-      return noSolution(`the calculation failed (${error instanceof Error ? error.message : String(error)})`);
+      return noSolution(say`the calculation failed (${error instanceof Error ? error.message : String(error)})`);
     }
   }
 
@@ -67,17 +69,19 @@ export function computing<I extends z.core.$ZodObject, O extends Outputs, M exte
     let method = spec.method;
     const context: ComputeContext<C> = {
       constants,
-      warn: (code, text, path) => void warnings.push({ code, text, ...(path === undefined ? {} : { path }) }),
-      assume: (code, text) => void assumptions.push({ code, text }),
+      warn: (code, text, path) => void warnings.push({ code, text: spoken(text), ...(path === undefined ? {} : { path }) }),
+      assume: (code, text) => void assumptions.push({ code, text: spoken(text) }),
       method: (name) => {
-        method = name;
+        method = spoken(name);
       },
     };
     const values = computed(input, context);
     if (isRefusal(values)) return values;
     const bad = firstBad(fields, values as Values);
     if (bad !== undefined) {
-      return { refused: [{ code: 'no_solution', path: [], cause: 'not_finite', reason: `${bad} has no finite value for these inputs` }] };
+      return {
+        refused: [{ code: 'no_solution', path: [], cause: 'not_finite', reason: say`${bad} has no finite value for these inputs` }],
+      };
     }
     return { values: values as Values, warnings, assumptions, method };
   };

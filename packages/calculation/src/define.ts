@@ -23,6 +23,7 @@ import { wholeSpec } from './normalise.js';
 import type { Outputs, ValuesOf } from './outputs.js';
 import { propagate } from './propagate.js';
 import { assertWhole } from './whole.js';
+import { type Dictionary, speaking } from './words/say.js';
 import { explainResult } from './working/explain.js';
 import type { AnySpec } from './working/spec.js';
 
@@ -52,8 +53,10 @@ export function defineCalculation<
   return calculationOf<ObjectOf<S>, O, M, C>(wholeSpec(written));
 }
 
-function calculationOf<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
+/** A calculation of a whole definition; with a dictionary, what it says of a result is in that language. */
+export function calculationOf<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
   spec: DefinitionSpec<I, O, M, C>,
+  dictionary?: Dictionary,
 ): Calculation<I, O, M, C> {
   assertWhole(spec as unknown as AnySpec);
   const definition = { id: spec.id, version: spec.version };
@@ -97,13 +100,21 @@ function calculationOf<I extends z.core.$ZodObject, O extends Outputs, M extends
   type Worked = { readonly result: Success<O, M>; readonly given: Given };
 
   function run(raw: unknown): RunResult<O, M> {
+    return speaking(dictionary, () => runSpeaking(raw));
+  }
+
+  function explainUnknown(raw: unknown): Explained<O, M> {
+    return speaking(dictionary, () => explainSpeaking(raw));
+  }
+
+  function runSpeaking(raw: unknown): RunResult<O, M> {
     const checked = checkWithRules(spec.inputs, raw);
     if (!checked.ok) return refuse(checked.issues);
     const worked = succeed(checked);
     return 'result' in worked ? worked.result : worked;
   }
 
-  function explainUnknown(raw: unknown): Explained<O, M> {
+  function explainSpeaking(raw: unknown): Explained<O, M> {
     const checked = checkWithRules(spec.inputs, raw);
     if (!checked.ok) return refuse(checked.issues);
     const worked = succeed(checked);

@@ -5,6 +5,7 @@ import { isInverted, limitInUnit } from './limit.js';
 import { parseQuantityInput, type UncheckedQuantity } from './quantity-input.js';
 import { reasonOfSide } from './usual-reason.js';
 import { visitInputs } from './walk.js';
+import { say } from './words/say.js';
 
 export interface UncertainInput {
   readonly path: Path;
@@ -63,20 +64,22 @@ function typedOf(field: QuantityField, given: UncheckedQuantity, path: Path): Ty
 
 /** A default as a person reads it. */
 function defaultText(value: unknown): string {
-  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+  if (typeof value === 'boolean') return value ? say`yes` : say`no`;
+  return String(value);
 }
 
 function defaultNote(field: InputField, path: Path): Assumption | undefined {
   if (!('default' in field) || field.default === undefined) return undefined;
-  if (field.type === 'list') return { code: 'default_assumed', path, text: `${field.label}: none, as none is given` };
+  if (field.type === 'list') return { code: 'default_assumed', path, text: say`${field.label}: none, as none is given` };
   const shown = defaultText(field.type === 'choice' ? (field.options[field.default] ?? field.default) : field.default);
-  const reason = field.defaultReason === undefined ? '' : ` (${field.defaultReason})`;
-  return { code: 'default_assumed', path, text: `${field.label}: ${shown} assumed${reason}` };
+  const { label, defaultReason: reason } = field;
+  const text = reason === undefined ? say`${label}: ${shown} assumed` : say`${label}: ${shown} assumed (${reason})`;
+  return { code: 'default_assumed', path, text };
 }
 
 function unitNote({ kind, label }: QuantityField, unit: string, alternatives: readonly string[], path: Path): Assumption {
   const symbol = (id: string) => kind.symbol(id as never) || id;
-  const text = `${label}: read in ${symbol(unit)}; the unit as written can also mean ${alternatives.map(symbol).join(' or ')}, which differs by less than the digits entered`;
+  const text = say`${label}: read in ${symbol(unit)}; the unit as written can also mean ${alternatives.map(symbol).join(say` or `)}, which differs by less than the digits entered`;
   return { code: 'unit_assumed', path, text };
 }
 
@@ -94,13 +97,16 @@ export function usualWarning(field: QuantityField, value: number, unit: string, 
   const shared = typeof field.usualReason === 'string' && usual[0] > field.limits.min && usual[1] < field.limits.max;
   const inverted = isInverted(field.kind, unit);
   const range = inverted ? [upper, lower] : [lower, upper];
-  const passed = shared ? `the usual ${range.map((end) => end.text).join(' to ')}` : limit.text;
+  const [from, to] = range.map((end) => end.text) as [string, string];
+  const passed = shared ? say`the usual ${from} to ${to}` : limit.text;
+  const isBelow = low !== inverted;
+  const found = isBelow ? say`${field.label} is below ${passed}` : say`${field.label} is above ${passed}`;
   return {
     code: 'outside_usual_range',
     path,
     given,
     bound: low ? 'min' : 'max',
     limit,
-    text: `${field.label} is ${low !== inverted ? 'below' : 'above'} ${passed}${reason === undefined ? '' : `: ${reason}`}`,
+    text: reason === undefined ? found : say`${found}: ${reason}`,
   };
 }

@@ -100,4 +100,6 @@ export { cases, formula, found, fromTable, nested, rows, solved, statement, verd
 export { numberTex, quantityTex, textTex, unitTex } from './tex.js';
 export type { UsualReason } from './usual-reason.js';
 export { itemSchema, mapQuantities, shapeOf, visitInputs } from './walk.js';
+export { say, spoken } from './words/say.js';
+export { comparedTexts, type Texts, textsOf, withTexts } from './words/texts.js';
 export type { ColumnWorking, Comparison, ExplainedStep, Explanation, UnitChange } from './working/explained.js';

@@ -1,6 +1,7 @@
 import type { UncertainInput } from './given.js';
 import type { Warning } from './issue.js';
 import type { Move } from './moved-inputs.js';
+import { say } from './words/say.js';
 
 export type Values = Readonly<Record<string, unknown>>;
 
@@ -53,10 +54,10 @@ export function propagateTogether(
   const mean = (all: readonly number[]) => all.reduce((sum, one) => sum + one, 0) / all.length;
   const values = Object.fromEntries([...squares].map(([key, all]) => [key, Math.sqrt(mean(all))]));
   const percent = Math.ceil(100 / Math.sqrt(2 * draws));
-  const text = `The ± of ${uncertain.length} inputs were moved together in ${draws} drawn ways, to save time: the ± of the result is itself known to about ${percent} %, and what each input adds to it is not shown.`;
+  const text = say`The ± of ${uncertain.length} inputs were moved together in ${draws} drawn ways, to save time: the ± of the result is itself known to about ${percent} %, and what each input adds to it is not shown.`;
   const warnings: Warning[] = [{ code: 'uncertainty_sampled', text }];
   if (missing) {
-    const partly = 'The result does not exist over the whole range of these uncertainties; what is shown covers a part of it.';
+    const partly = say`The result does not exist over the whole range of these uncertainties; what is shown covers a part of it.`;
     warnings.push({ code: 'uncertainty_incomplete', text: partly });
   }
   return { values, warnings, seen };

@@ -6,6 +6,7 @@ import { evaluateMoved, type Move } from './moved-inputs.js';
 import type { Outputs } from './outputs.js';
 import { change, propagateTogether, type Values } from './propagate-together.js';
 import { unsureChoices } from './unsure-choices.js';
+import { say } from './words/say.js';
 
 interface Contribution {
   readonly path: Path;
@@ -75,7 +76,7 @@ export function propagate<I extends z.core.$ZodObject, O extends Outputs, M exte
     const down = moved([{ path, by: -uncertainty }]);
     seen.push(...[up, down].filter((values) => values !== undefined));
     if (up === undefined || down === undefined) {
-      const text = 'The result does not exist over the whole range of this uncertainty; what is shown covers one side only.';
+      const text = say`The result does not exist over the whole range of this uncertainty; what is shown covers one side only.`;
       warnings.push({ code: 'uncertainty_incomplete', path, text });
     }
     for (const key of keys) {

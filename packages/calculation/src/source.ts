@@ -1,3 +1,5 @@
+import { say, spoken } from './words/say.js';
+
 /** How far a statement was checked before it was relied on. */
 export type SourceMark = 'read' | 'from memory' | 'common practice, no source';
 
@@ -29,11 +31,11 @@ export function commonPractice(title: string, note?: string): Source {
 export function citation(source: Source): string {
   const parts = [
     source.by,
-    source.title,
+    spoken(source.title),
     source.locator,
     source.year === undefined ? undefined : String(source.year),
     source.doi === undefined ? undefined : `doi ${source.doi}`,
   ].filter((part): part is string => part !== undefined);
-  const mark = source.mark === 'read' ? '' : ` (${source.mark})`;
+  const mark = source.mark === 'read' ? '' : ` (${source.mark === 'from memory' ? say`from memory` : say`common practice, no source`})`;
   return `${parts.join(', ')}${mark}`;
 }

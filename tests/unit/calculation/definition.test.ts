@@ -66,7 +66,7 @@ describe('evaluate', () => {
   it('turns a number that is not finite into an issue', () => {
     const broken = defineCalculation({ ...base, compute: () => ({ double: Number.NaN }) } as never);
     const result = broken.run({ side: '1 m' });
-    expect(result.ok ? [] : result.issues).toMatchObject([{ code: 'no_solution', reason: expect.stringContaining('double') }]);
+    expect(result.ok ? [] : result.issues).toMatchObject([{ code: 'no_solution', reason: expect.stringContaining('Double') }]);
   });
 });
 

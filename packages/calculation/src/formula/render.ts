@@ -1,4 +1,5 @@
 import { textTex } from '../tex.js';
+import { say } from '../words/say.js';
 import { type Expression, signTightness, tightness } from './expression.js';
 import { texOf } from './functions.js';
 
@@ -29,9 +30,12 @@ const relations: Readonly<Record<string, readonly [tex: string, plain: string]>>
   '<=': ['\\le', '≤'],
   '>': ['>', '>'],
   '>=': ['\\ge', '≥'],
-  and: ['\\text{ and }', 'and'],
-  or: ['\\text{ or }', 'or'],
 };
+
+/** The word between two conditions. */
+function joint(sign: string): string | undefined {
+  return sign === 'and' ? say`and` : sign === 'or' ? say`or` : undefined;
+}
 
 /** A number that a bracket must keep together under a power or after a minus. */
 function numberHolds(text: string): number {
@@ -57,7 +61,7 @@ function pairTex(pair: Pair, writing: Writing): Written {
   if (sign === '*') return { text: startsWithNumber(b) ? `${a}\\cdot ${b}` : `${a}\\,${b}`, holds };
   if (sign === '+' || sign === '-')
     return { text: `${a}${sign}${startsWithNumber(b) && b.startsWith('-') ? `\\left(${b}\\right)` : b}`, holds };
-  return { text: `${a}${relations[sign]?.[0] ?? sign} ${b}`, holds };
+  return { text: `${a}${joint(sign) === undefined ? (relations[sign]?.[0] ?? sign) : `\\text{ ${joint(sign)} }`} ${b}`, holds };
 }
 
 function callTex({ name, of }: Extract<Expression, { type: 'call' }>, writing: Writing): Written {
@@ -70,7 +74,7 @@ function callTex({ name, of }: Extract<Expression, { type: 'call' }>, writing: W
   if (name === 'as' && second?.type === 'text') {
     return { text: `${bracketTex(inner, tightness['*'])}\\,${writing.unit(second.value)}`, holds: tightness['*'] };
   }
-  if (name === 'known') return { text: `${inner.text}\\text{ is given}`, holds: tightness['<'] };
+  if (name === 'known') return { text: `${inner.text}\\text{ ${say`is given`}}`, holds: tightness['<'] };
   if (name === 'where' && second !== undefined) {
     const kept = bracketTex(inner, whole);
     // TeX takes no second index on a first.
@@ -138,7 +142,7 @@ function writePlain(expression: Expression, name: (name: Name) => string): Writt
       return { text: expression.key === 'pi' ? 'π' : name(expression), holds: whole };
     case 'sign': {
       const inner = writePlain(expression.of, name);
-      if (expression.sign === 'not') return { text: `not ${bracket(inner, tightness['+'])}`, holds: signTightness.not };
+      if (expression.sign === 'not') return { text: `${say`not`} ${bracket(inner, tightness['+'])}`, holds: signTightness.not };
       return { text: `−${bracket(inner, tightness['*'])}`, holds: tightness['+'] };
     }
     case 'pair': {
@@ -147,13 +151,14 @@ function writePlain(expression: Expression, name: (name: Name) => string): Writt
       const strict = sign === '-' || sign === '/' || sign === '^';
       const left = bracket(writePlain(expression.left, name), sign === '^' ? whole : sign === '/' ? tightness['*'] : holds);
       const right = bracket(writePlain(expression.right, name), strict ? (sign === '/' ? signTightness['-'] : holds + 1) : holds);
-      const shown = sign === '*' ? '×' : sign === '-' ? '−' : (relations[sign]?.[1] ?? sign);
+      const shown = sign === '*' ? '×' : sign === '-' ? '−' : (joint(sign) ?? relations[sign]?.[1] ?? sign);
       return { text: sign === '^' ? `${left}^${right}` : `${left} ${shown} ${right}`, holds };
     }
     case 'call': {
       const { name: called, of } = expression;
       const first = of[0];
-      if (called === 'known' && first !== undefined) return { text: `${writePlain(first, name).text} is given`, holds: tightness['<'] };
+      if (called === 'known' && first !== undefined)
+        return { text: `${writePlain(first, name).text} ${say`is given`}`, holds: tightness['<'] };
       if ((called === 'in' || called === 'as') && first !== undefined) return writePlain(first, name);
       const parts = of.map((one) => writePlain(one, name).text).join(', ');
       return { text: `${called}(${parts})`, holds: whole };

@@ -4,6 +4,7 @@ import { presentValue } from '../present.js';
 import { citation, type Source } from '../source.js';
 import type { Step } from '../step.js';
 import { quantityTex } from '../tex.js';
+import { say } from '../words/say.js';
 import type { ExplainedStep } from './explained.js';
 import { howWorked } from './how.js';
 import type { Run, WorkedResult } from './run.js';
@@ -44,7 +45,7 @@ export function explainResult(spec: AnySpec, input: Values, given: Given, result
         ...worked.parts,
         ...(text === undefined ? {} : { text: fill(text, templates, 'words') }),
         value,
-        valueText: shown.type === 'table' ? `${shown.rows.length} rows` : shown.text,
+        valueText: shown.type === 'table' ? say`${shown.rows.length} rows` : shown.text,
         ...(field.type === 'quantity' ? { valueTex: quantityTex(field.kind, value as number, field.units[0], 6) } : {}),
         ...(source === undefined ? {} : { source }),
         how: worked.how,

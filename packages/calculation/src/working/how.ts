@@ -4,6 +4,7 @@ import { formulaTex, formulaText } from '../formula/render.js';
 import { withNumbers } from '../formula/substitute.js';
 import type { OutputField } from '../outputs.js';
 import { expressionsOf, type How, type Step } from '../step.js';
+import { say } from '../words/say.js';
 import { unitChanges } from './changes.js';
 import { columnsWorked } from './columns.js';
 import type { Comparison, ExplainedStep } from './explained.js';
@@ -70,7 +71,7 @@ function casesWorked(how: Extract<How, { type: 'cases' }>, field: OutputField, v
   if (taken === undefined) return { how: 'formula', parts: { recomputed: undefined } };
   const { step: inner, when } = taken;
   const worked = howWorked(inner, field, value, run);
-  const said = when === undefined ? 'otherwise' : formulaText(withWords(when, run.names), words(run.names));
+  const said = when === undefined ? say`otherwise` : formulaText(withWords(when, run.names), words(run.names));
   return {
     ...worked,
     parts: { ...worked.parts, when: said },

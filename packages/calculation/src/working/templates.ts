@@ -4,6 +4,7 @@ import { shortText } from '../limit.js';
 import type { OutputField, Outputs } from '../outputs.js';
 import { presentValue } from '../present.js';
 import { quantityTex, textTex } from '../tex.js';
+import { say } from '../words/say.js';
 import type { AnySpec } from './spec.js';
 
 type Values = Readonly<Record<string, unknown>>;
@@ -35,7 +36,7 @@ function inputName(schema: z.core.$ZodType, value: unknown): Name {
   if (field === undefined) return { symbol: '?', number: '?', words: '?' };
   const label = textTex(field.label);
   if (field.type === 'quantity') {
-    if (typeof value !== 'number') return { symbol: field.symbol, number: field.symbol, words: `${field.label} not given` };
+    if (typeof value !== 'number') return { symbol: field.symbol, number: field.symbol, words: say`${field.label} not given` };
     const unit = field.units[0] ?? field.kind.baseUnit;
     const words = shortText(field.kind, value, unit);
     return { symbol: field.symbol, number: quantityTex(field.kind, value), words };

@@ -1,4 +1,4 @@
-import { type ComputeContext, type Constants, isRefusal, noSolution, type Refusal } from '@wallflow/calculation';
+import { type ComputeContext, type Constants, isRefusal, noSolution, type Refusal, say } from '@wallflow/calculation';
 import { soundSpeed } from '../flow/pipe-flow/kernel.js';
 import type { FilterFlow } from './clean-pressure-drop/kernel.js';
 import type { DropConstantValues, FilterConstantValues } from './constants.js';
@@ -77,7 +77,7 @@ export function channelMach(state: DropState, { warn, constants }: DropContext):
   if (machNumber >= 1) {
     const where = channelVelocity >= outletVelocity ? 'what is left open of the inlet channels' : 'the outlet channels';
     return noSolution(
-      `In ${where} this gas would be faster than sound: so much cannot pass. Check the flow, the temperature and how much lies in the filter.`,
+      say`In ${where} this gas would be faster than sound: so much cannot pass. Check the flow, the temperature and how much lies in the filter.`,
       ['exhaustVolumeFlow'],
     );
   }

@@ -1,4 +1,4 @@
-import { inconsistentInputs, known, type Refusal } from '@wallflow/calculation';
+import { inconsistentInputs, known, type Refusal, say } from '@wallflow/calculation';
 import { gasDensity } from '../gas/density/kernel.js';
 import { sutherlandViscosity } from '../gas/dynamic-viscosity/kernel.js';
 import { meanFreePath } from '../gas/mean-free-path/kernel.js';
@@ -63,8 +63,8 @@ function touchingCells({ cellDensity, wallThickness, inletWidthRatio: ratio }: G
   const limit = ratio > 1 ? Math.ceil(100 * greatest - 1) / 100 : Math.floor(100 / greatest + 1) / 100;
   const text =
     ratio > 1
-      ? `Inlet cells that wide run into each other at their corners. With this cell density and wall the ratio can be at most ${limit}.`
-      : `Outlet cells that wide run into each other at their corners. With this cell density and wall the ratio must be at least ${limit}.`;
+      ? say`Inlet cells that wide run into each other at their corners. With this cell density and wall the ratio can be at most ${limit}.`
+      : say`Outlet cells that wide run into each other at their corners. With this cell density and wall the ratio must be at least ${limit}.`;
   return inconsistentInputs(text, ['inletWidthRatio'], ['wallThickness'], ['cellDensity']);
 }
 

@@ -1,4 +1,4 @@
-import { type ComputeContext, type Constants, known } from '@wallflow/calculation';
+import { type ComputeContext, type Constants, known, say } from '@wallflow/calculation';
 import { exhaustComposition, waterPerDryAirOfHumidity } from './composition/kernel.js';
 import { moistAir, type PerSpecies } from './species.js';
 
@@ -16,7 +16,7 @@ export function mixtureOf(input: MixtureInput, context?: Pick<ComputeContext<Con
   if (input.gas === 'air') return moistAir(waterPerDryAir);
   context?.assume(
     'complete_combustion',
-    'All fuel is burnt to carbon dioxide and water; lean diesel exhaust is so within 0.1 % of its volume.',
+    say`All fuel is burnt to carbon dioxide and water; for lean diesel exhaust this holds to within 0.1 % by volume.`,
   );
   const fuel = { hydrogenToCarbon: known(input.hydrogenToCarbon), oxygenToCarbon: known(input.oxygenToCarbon) };
   return exhaustComposition({ lambda: known(input.lambda), fuel, waterPerDryAir });

@@ -350,7 +350,7 @@ export const filterConditionCalculation = wf.defineCalculation({
     } else if (zeroState !== 'accepted') {
       warn(
         'zero_off',
-        `The sensor reads ${mbar(zero)} with the engine off. It is subtracted from every reading here; check hoses and wiring, and read it again at the end.`,
+        wf.say`The sensor reads ${mbar(zero)} with the engine off. It is subtracted from every reading here; check hoses and wiring, and read it again at the end.`,
         ['zeroReading'],
       );
     }
@@ -496,10 +496,10 @@ function warnOfGrowth(shape: GrowthShape, warn: (code: string, text: string) => 
 function reasonOf(verdict: ConditionVerdict, deciding: Judged, pair: readonly [Judged, Judged] | undefined, low: number): string {
   if (verdict === 'zero-fault') return 'The reading with the engine off is too far from zero: no reading of this sensor can be trusted.';
   if (verdict === 'contradiction' && pair !== undefined)
-    return `No filter gives both readings, "${pair[0].state}" and "${pair[1].state}": a hose, the sensor or its zero is wrong.`;
+    return wf.say`No filter gives both readings, "${pair[0].state}" and "${pair[1].state}": a hose, the sensor or its zero is wrong.`;
   if (verdict === 'reversed') return 'The drop is negative beyond its error.';
   if (verdict !== 'unclear')
-    return `The drop is ${Number(deciding.cleanRatio.toPrecision(2))} times that of the clean filter at the same flow and temperature.`;
+    return wf.say`The drop is ${Number(deciding.cleanRatio.toPrecision(2))} times that of the clean filter at the same flow and temperature.`;
   if (!deciding.tooLow && deciding.cleanRatio < 2 * low)
     return 'The drop is as low as a clean filter can hardly give: a hose that leaks, or a crack, reads like this.';
   return deciding.tooLow

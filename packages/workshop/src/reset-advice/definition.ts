@@ -136,7 +136,7 @@ export const resetAdviceCalculation = wf.defineCalculation({
         value: code === 'ash' ? ashToSet : code === 'soot' ? sootToSet(verdict, input.mostSoot) : undefined,
         uncertainty: code === 'ash' && measured !== undefined ? ashUncertainty : undefined,
         why,
-        first: missing.length === 0 ? undefined : missing.map((proof) => proofWords[proof].wanted).join('; '),
+        first: missing.length === 0 ? undefined : missing.map((proof) => wf.spoken(proofWords[proof].wanted)).join('; '),
       })),
       open,
       ashToSet,

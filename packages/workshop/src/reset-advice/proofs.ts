@@ -57,7 +57,7 @@ export const proofWords = {
   },
   ash: {
     wanted: 'ash weighed',
-    repair: `An estimate is not enough. ${weigh}`,
+    repair: 'An estimate is not enough. Weigh the filter hot and baked free of soot, and take off its weight when new.',
     find: weigh,
   },
   sensors: {

@@ -376,7 +376,7 @@ export const cleaningBatchPlanCalculation = wf.defineCalculation({
   },
   advise: ({ batches, concentrateInAll, cost, leastConcentrate, leastCost }) => [
     { tone: 'do', text: 'Put the water in first, then the concentrate; write strength and date on the container.' },
-    ...(batches > 1 ? ([{ tone: 'note', text: `Mix ${batches} equal batches, each to the same marks.` }] as const) : []),
+    ...(batches > 1 ? ([{ tone: 'note', text: wf.say`Mix ${batches} equal batches, each to the same marks.` }] as const) : []),
     ...(concentrateInAll > leastConcentrate
       ? ([
           {

@@ -113,7 +113,7 @@ function partsOf(input: Inputs): number | wf.Refusal {
       const n = Number(wf.known(input.parts).toPrecision(4));
       const share = (parts: number) => `${Number((100 / parts).toPrecision(3))} %`;
       return wf.noSolution(
-        `1:${n} can mean one part and ${n} parts of water (${share(n + 1)}) or one part in ${n} parts of mix (${share(Math.max(n, 1))}); read the label or ask the maker of the cleaner, then choose`,
+        wf.say`1:${n} can mean one part and ${n} parts of water (${share(n + 1)}) or one part in ${n} parts of mix (${share(Math.max(n, 1))}); read the label or ask the maker of the cleaner, then choose`,
         ['saying'],
       );
     }

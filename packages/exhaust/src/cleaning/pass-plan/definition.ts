@@ -327,7 +327,10 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
       passesWorth += 1;
       if (passesWorth < farthestPass) continue;
       passesWorth = undefined;
-      warn('passes_unknown', `After ${farthestPass} more passes the curve would still fall: so the readings do not show where it ends.`);
+      warn(
+        'passes_unknown',
+        wf.say`After ${farthestPass} more passes the curve would still fall: so the readings do not show where it ends.`,
+      );
     }
     const terms = fit && fitTerms(input.readings, fit, last.pass);
     const left = (last.drop / beforeLast.drop) ** (1 / (last.pass - beforeLast.pass));

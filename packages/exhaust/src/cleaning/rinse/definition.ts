@@ -106,7 +106,7 @@ export const rinseDilutionCalculation = wf.defineCalculation({
   advise: ({ rinsesNeeded }, { rinses, strengthLimit }) => [
     { tone: 'do', text: 'Drain well between rinses: several small rinses leave less than one large one with the same water.' },
     ...(rinsesNeeded !== undefined && rinsesNeeded > rinses
-      ? ([{ tone: 'do', text: `Rinse ${rinsesNeeded} times in all before the filter is heated.` }] as const)
+      ? ([{ tone: 'do', text: wf.say`Rinse ${rinsesNeeded} times in all before the filter is heated.` }] as const)
       : []),
     ...(strengthLimit === undefined
       ? ([{ tone: 'note', text: 'No limit was entered: look in the data sheet for what may remain.' }] as const)

@@ -133,12 +133,12 @@ export const cleaningVolumesCalculation = wf.defineCalculation({
     };
   },
   advise: ({ bottle, passesAtHand }, { passes }) => [
-    ...(bottle === 'enough' ? ([{ tone: 'note', text: `The concentrate at hand lasts for all ${passes} passes.` }] as const) : []),
+    ...(bottle === 'enough' ? ([{ tone: 'note', text: wf.say`The concentrate at hand lasts for all ${passes} passes.` }] as const) : []),
     ...(bottle === 'thin' || bottle === 'short'
       ? ([
           {
             tone: 'note',
-            text: `The concentrate at hand lasts for ${passesAtHand} of ${passes} full passes. Do not make the mix weaker to stretch it.`,
+            text: wf.say`The concentrate at hand lasts for ${passesAtHand ?? 0} of ${passes} full passes. Do not make the mix weaker to stretch it.`,
           },
         ] as const)
       : []),

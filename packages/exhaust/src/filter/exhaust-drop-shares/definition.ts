@@ -178,7 +178,7 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
     if (verdict === 'rest')
       advice.push({ tone: 'do', text: 'Look at pipes, flaps, mixer and tailpipe, and measure the parts that are missing.' });
     if (verdict === 'rest' && furthestAboveNormal !== undefined)
-      advice.push({ tone: 'do', text: `Look at this part as well, it is above its normal drop: ${furthestAboveNormal}.` });
+      advice.push({ tone: 'do', text: wf.say`Look at this part as well, it is above its normal drop: ${furthestAboveNormal}.` });
     if (verdict === 'part-above' && furthestAboveNormal !== largestPart)
       advice.push({ tone: 'note', text: 'Another part drops more; that alone is no fault.' });
     if (verdict === 'normal-unknown')
@@ -204,12 +204,12 @@ function lookAtText(verdict: SharesVerdict, { name, share, times }: Named, rest:
     case 'contradict':
       return 'the readings first: the parts add up to more than the whole';
     case 'rest':
-      return `pipes, flaps, tailpipe and what was not measured: ${rest} % of the back-pressure is in no measured part`;
+      return wf.say`pipes, flaps, tailpipe and what was not measured: ${rest} % of the back-pressure is in no measured part`;
     case 'part-above':
-      return `${name}: ${times} times what it should be, ${share} % of the back-pressure`;
+      return wf.say`${name}: ${times} times what it should be, ${share} % of the back-pressure`;
     case 'none-above':
-      return `no part: none is above what it should be; the largest is ${name} with ${share} % of the back-pressure`;
+      return wf.say`no part: none is above what it should be; the largest is ${name} with ${share} % of the back-pressure`;
     case 'normal-unknown':
-      return `${name}: the largest measured part with ${share} % of the back-pressure; whether that is too much is not known`;
+      return wf.say`${name}: the largest measured part with ${share} % of the back-pressure; whether that is too much is not known`;
   }
 }

@@ -87,7 +87,7 @@ function refusal(found: SootMassResult, most: SootMassResult, measured: (drop: n
       if (most.status !== 'below_clean') return undefined;
       const millibar = Number((measured(most.dropWithoutSoot) / 100).toPrecision(3));
       return wf.noSolution(
-        `Even without soot, and with the most open wall that is possible here, this filter would read ${millibar} mbar at this flow, more than was measured. Check flow, temperature, sensor zero and hoses, the wall permeability, or whether the filter is cracked.`,
+        wf.say`Even without soot, and with the most open wall that is possible here, this filter would read ${millibar} mbar at this flow, more than was measured. Check flow, temperature, sensor zero and hoses, the wall permeability, or whether the filter is cracked.`,
         ['pressureDrop'],
       );
     }

@@ -1,4 +1,4 @@
-import { type ComputeContext, type Constants, inconsistentInputs, known, missingInputs, type Refusal } from '@wallflow/calculation';
+import { type ComputeContext, type Constants, inconsistentInputs, known, missingInputs, type Refusal, say } from '@wallflow/calculation';
 import { revolutionsPerCycle } from '../engine-fields.js';
 import { speedDensityAirMolarFlow } from '../speed-density/kernel.js';
 import type { ExhaustMassFlowInput } from './fields.js';
@@ -37,12 +37,12 @@ export function airFlow(input: ExhaustMassFlowInput, constants: AirConstants, co
       return { usedAirMassFlow: airFromStrokes, airFromStrokes, revolutionsPerCycle: revolutions };
     }
     case 'fuel-and-lambda': {
-      context.method('fuel flow and lambda');
+      context.method(say`fuel flow and lambda`);
       const airFromFuel = airOfFuel(input);
       return typeof airFromFuel === 'number' ? { usedAirMassFlow: airFromFuel, airFromFuel } : airFromFuel;
     }
     default: {
-      context.method('speed and density');
+      context.method(say`speed and density`);
       const revolutions = revolutionsPerCycle(known(input.strokes));
       const engine = {
         displacement: known(input.displacement),

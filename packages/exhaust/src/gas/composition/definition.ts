@@ -66,7 +66,7 @@ export const exhaustCompositionCalculation = wf.defineCalculation({
     ),
   ],
   assumptions: {
-    complete_combustion: 'All fuel is burnt to carbon dioxide and water; lean diesel exhaust is so within 0.1 % of its volume.',
+    complete_combustion: 'All fuel is burnt to carbon dioxide and water; for lean diesel exhaust this holds to within 0.1 % by volume.',
     dry_air_composition: 'Dry air as in 40 CFR 1065: 78.084 % nitrogen, 20.9445 % oxygen, 0.934 % argon, 375 ppm carbon dioxide.',
   },
   limits: {

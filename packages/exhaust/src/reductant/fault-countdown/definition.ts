@@ -200,18 +200,18 @@ export const faultCountdownCalculation = wf.defineCalculation({
     if (input.faultState !== 'repaired-confirmed' && counted.every((axis) => found.unknown.includes(axis))) {
       if (counted.length === 1) return wf.missingInputs(...counted.map((axis) => inputOf[axis]));
       return wf.inconsistentInputs(
-        `this rule counts ${counted.map((axis) => needs[axis]).join(' or ')}; enter one of them`,
+        wf.say`this rule counts ${counted.map((axis) => needs[axis]).join(' or ')}; enter one of them`,
         ['rule'],
         ...counted.map((axis) => [inputOf[axis]]),
       );
     }
     const basis = wf.citation(profile.source);
-    method(`stages by ${basis}`);
+    method(wf.say`stages by ${basis}`);
     if (profile.source.mark !== 'read')
-      warn('from_memory', `The limits of this rule are from memory: ${basis}. Read the text before telling a customer a date.`);
+      warn('from_memory', wf.say`The limits of this rule are from memory: ${basis}. Read the text before telling a customer a date.`);
     else warn('read_second_hand', profile.source.note ?? basis);
     for (const axis of found.unknown)
-      warn('axis_unknown', `Not entered: ${needs[axis]}. A later stage may have been reached.`, [inputOf[axis]]);
+      warn('axis_unknown', wf.say`Not entered: ${needs[axis]}. A later stage may have been reached.`, [inputOf[axis]]);
     if (input.faultState === 'repaired-confirmed') return confirmed(profile, basis, input.timeSinceConfirmed);
     const frozen = input.faultState === 'repaired-unconfirmed';
     if (frozen) warn('not_confirmed', 'The stage stays until the vehicle has confirmed the repair by its own test.');
@@ -238,7 +238,7 @@ export const faultCountdownCalculation = wf.defineCalculation({
       levelLeft: left.level,
       rangeLeftToNext: left.range,
       daysLeft: byDistance === undefined && byTime === undefined ? undefined : Math.max(0, first),
-      basis: `${basis}. ${profile.note}`,
+      basis: wf.say`${basis}. ${profile.note}`,
     };
   },
   advise: () => [
@@ -286,6 +286,6 @@ function confirmed(profile: LawProfile, basis: string, since: number | undefined
     effect: 'none: the vehicle has confirmed the repair',
     counterMemory: kept === undefined ? undefined : profile.counterMemory,
     counterKeptFor: kept,
-    basis: `${basis}. ${profile.note}`,
+    basis: wf.say`${basis}. ${profile.note}`,
   };
 }

@@ -113,7 +113,15 @@ export const labReportCalculation = wf.defineCalculation({
       const share = input[property];
       const finding = labFinding(share, labLimits[property]);
       const beyond = { exceeds: (share ?? 0) - most, below: (least ?? 0) - (share ?? 0), within: undefined, 'not-measured': undefined };
-      return { property: name, share, least, most, beyond: beyond[finding], finding, limitMark };
+      return {
+        property: name,
+        share,
+        least,
+        most,
+        beyond: beyond[finding],
+        finding,
+        limitMark: limitMark === 'read' ? wf.say`read` : wf.say`from memory`,
+      };
     });
     return {
       findings: rows,

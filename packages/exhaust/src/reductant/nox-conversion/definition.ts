@@ -213,7 +213,7 @@ export const noxConversionCalculation = wf.defineCalculation({
         },
         {
           tone: 'note',
-          text: 'Weak fluid and a low dosed quantity multiply: 30.1 % of urea and 43 mL of 50 mL make 20 % less ammonia together.',
+          text: wf.say`Weak fluid and a low dosed quantity multiply: 30.1 % of urea and 43 mL of 50 mL make 20 % less ammonia together.`,
         },
       ];
     if (verdict === 'too-little-nox')

@@ -103,9 +103,9 @@ export const noxHumidityCorrectionCalculation = wf.defineCalculation({
     if (!(humidityFactor > 0.5 && humidityFactor < 2))
       return wf.noSolution('this edition gives no sensible factor for such air', ['intakeHumidity']);
     const memory = fromMemory.has(input.edition);
-    context.method(`${editions[input.edition]}${memory ? ' (from memory)' : ''}`);
+    context.method(memory ? wf.say`${editions[input.edition]} (from memory)` : editions[input.edition]);
     if (memory)
-      context.warn('from_memory', `The formula of ${editions[input.edition]} is from memory; read the text before relying on it.`);
+      context.warn('from_memory', wf.say`The formula of ${editions[input.edition]} is from memory; read the text before relying on it.`);
     return {
       waterMoleFraction: waterMoleFraction(input.intakeHumidity),
       humidityFactor,

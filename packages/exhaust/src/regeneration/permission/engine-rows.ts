@@ -1,3 +1,4 @@
+import { say } from '@wallflow/calculation';
 import { differentialPressure, fraction, temperature, temperatureDifference, voltage } from '@wallflow/units';
 import type { PermissionInput } from './inputs.js';
 import { answerRow, type ConditionRow, decidedRow, makersLimit, practice, spanRow } from './row.js';
@@ -110,12 +111,12 @@ function fuelInOilRow({ oilSmellsOfFuel, fuelInOil, makerMaximumFuelInOil }: Per
   const tooMuch = fuelInOil !== undefined && fuelInOil >= most;
   const nothingKnown = fuelInOil === undefined && oilSmellsOfFuel === undefined;
   const content = fuelInOil === undefined ? undefined : fraction.format(fraction.si(fuelInOil), '%', { digits: 3 });
-  const smell = oilSmellsOfFuel === undefined ? undefined : oilSmellsOfFuel ? 'smells of fuel' : 'no smell';
+  const smell = oilSmellsOfFuel === undefined ? undefined : oilSmellsOfFuel ? say`smells of fuel` : say`no smell`;
   return decidedRow({
     condition: 'No fuel in the engine oil',
     result: oilSmellsOfFuel === true || tooMuch ? 'refuse' : nothingKnown ? 'unknown' : 'pass',
     measured: nothingKnown ? undefined : [content, smell].filter((part) => part !== undefined).join(', '),
-    limit: `no smell, below ${fraction.format(fraction.si(most), '%', { digits: 3 })}`,
+    limit: say`no smell, below ${fraction.format(fraction.si(most), '%', { digits: 3 })}`,
     reason: 'Each regeneration adds fuel to the oil; thinned oil wears the engine and can feed a runaway.',
     repair: 'Change the oil before any heat work.',
     find: 'Smell the dipstick; if in doubt, have the fuel content of the oil measured.',

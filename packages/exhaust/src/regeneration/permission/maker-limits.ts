@@ -1,3 +1,4 @@
+import { say } from '@wallflow/calculation';
 import {
   differentialPressure,
   fraction,
@@ -77,15 +78,15 @@ export interface Attempts {
 }
 
 function looserText({ name, usual, show }: Entry, maker: number): string {
-  return `${name}, ${show(maker)}, is looser than common practice, ${show(usual)}: make sure that it is the limit for a forced regeneration of this vehicle, and in this unit.`;
+  return say`${name}, ${show(maker)}, is looser than common practice, ${show(usual)}: make sure that it is the limit for a forced regeneration of this vehicle, and in this unit.`;
 }
 
 function beyondRow({ name, side, outer, usual, why, show }: Entry, maker: number): ConditionRow {
   return decidedRow({
-    condition: `${name} is believable`,
+    condition: say`${name} is believable`,
     result: 'refuse',
     measured: show(maker),
-    limit: `${side === 'most' ? 'at most' : 'at least'} ${show(outer ?? usual)}`,
+    limit: side === 'most' ? say`at most ${show(outer ?? usual)}` : say`at least ${show(outer ?? usual)}`,
     reason: why,
     repair: "Look it up again in the maker's documents, with its unit; leave it blank if you are not sure.",
     find: '',

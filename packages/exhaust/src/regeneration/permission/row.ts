@@ -1,3 +1,4 @@
+import { say } from '@wallflow/calculation';
 import { differenceInUnit, type Kind, type KindName, unitSymbol } from '@wallflow/units';
 import { type ConditionResult, checkAnswer, checkSpan } from './kernel.js';
 
@@ -13,7 +14,7 @@ export interface ConditionRow {
   readonly action: string | undefined;
 }
 
-export const practice = 'common practice, no source';
+export const practice = say`common practice, no source`;
 export const makersLimit = "vehicle maker's limit";
 
 /** What the technician reads when a condition refuses and when it is not known. */
@@ -64,8 +65,8 @@ export function spanRow<K extends KindName>(words: SpanWords<K>): ConditionRow {
   const check = checkSpan(value, { least, most, mostExcluded });
   const show = (si: number) => `${Number(kind.in(kind.si(si), unit).toPrecision(4))} ${unitSymbol(kind.kind, unit)}`;
   const ends = [
-    least === undefined ? undefined : `at least ${show(least)}`,
-    most === undefined ? undefined : `${mostExcluded ? 'below' : 'at most'} ${show(most)}`,
+    least === undefined ? undefined : say`at least ${show(least)}`,
+    most === undefined ? undefined : mostExcluded ? say`below ${show(most)}` : say`at most ${show(most)}`,
   ];
   const fromMaker = [words.least?.maker === undefined ? undefined : 'least', words.most?.maker === undefined ? undefined : 'most'].filter(
     (end) => end !== undefined,
@@ -76,14 +77,16 @@ export function spanRow<K extends KindName>(words: SpanWords<K>): ConditionRow {
     fromMaker.length === 0
       ? ownBasis
       : both && fromMaker.length === 1
-        ? `${makersLimit} (${fromMaker[0] === 'least' ? 'lower' : 'upper'}), otherwise ${ownBasis}`
+        ? fromMaker[0] === 'least'
+          ? say`${makersLimit} (lower), otherwise ${ownBasis}`
+          : say`${makersLimit} (upper), otherwise ${ownBasis}`
         : makersLimit;
   const repair = check.side === 'low' ? (words.repairLow ?? words.repair) : words.repair;
   return {
     condition: words.condition,
     result: check.result,
     measured: value === undefined ? undefined : show(value),
-    limit: ends.filter((end) => end !== undefined).join(' and '),
+    limit: ends.filter((end) => end !== undefined).join(say` and `),
     margin: check.margin === undefined ? undefined : differenceText(kind, check.margin, unit),
     reason: words.reason,
     basis,
@@ -91,7 +94,7 @@ export function spanRow<K extends KindName>(words: SpanWords<K>): ConditionRow {
   };
 }
 
-const yesNo = (answer: boolean) => (answer ? 'yes' : 'no');
+const yesNo = (answer: boolean) => (answer ? say`yes` : say`no`);
 
 /** A row for a question of yes or no. */
 export function answerRow(words: Words & { readonly answer: boolean | undefined; readonly wanted: boolean }): ConditionRow {
@@ -129,6 +132,8 @@ export function decidedRow(
 export function namedRows(rows: readonly ConditionRow[], result: ConditionResult): string | undefined {
   const named = rows
     .filter((row) => row.result === result)
-    .map(({ condition, measured, limit }) => `${condition}: ${measured === undefined ? '' : `${measured}, `}must be ${limit}`);
+    .map(({ condition, measured, limit }) =>
+      measured === undefined ? say`${condition}: must be ${limit}` : say`${condition}: ${measured}, must be ${limit}`,
+    );
   return named.length === 0 ? undefined : `${named.join('; ')}.`;
 }

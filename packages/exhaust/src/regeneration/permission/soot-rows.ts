@@ -1,3 +1,4 @@
+import { say } from '@wallflow/calculation';
 import { fraction, massConcentration } from '@wallflow/units';
 import type { PermissionInput } from './inputs.js';
 import { type SootBand, type SootBands, sootBand, sootBandsAround, sootBandsOf } from './kernel-load-band.js';
@@ -61,7 +62,7 @@ export function sootRows(input: PermissionInput, limits: SootLimits): SootJudgem
     reason: 'Too much soot burns out of control and melts or cracks the filter.',
     repair: band === 'high' ? remedies.high : remedies.tooHigh,
     find: 'Get a soot load that you can trust: from the pressure drop at known flow and temperature, compared with the figure of the control unit.',
-    basis: maker === undefined ? `${practice}; ${substrateWords(input.substrate)}` : makersLimit,
+    basis: maker === undefined ? say`${practice}; ${substrateWords(input.substrate)}` : makersLimit,
   });
   // A load that nobody knows after an attempt that did not complete counts as too high, not as unknown.
   const blind = counted === undefined && (failedAttempts ?? 0) > 0;
@@ -93,8 +94,8 @@ const span = ({ load, uncertainty }: EstimatedLoad) => `${grams(load)} ± ${gram
 
 function bothText(typed: EstimatedLoad, measured: EstimatedLoad, counted: EstimatedLoad | undefined): string {
   return counted === measured
-    ? `${span(measured)} from the readings (entered: ${span(typed)})`
-    : `${span(typed)} as entered (from the readings: ${span(measured)})`;
+    ? say`${span(measured)} from the readings (entered: ${span(typed)})`
+    : say`${span(typed)} as entered (from the readings: ${span(measured)})`;
 }
 
 /** Two loads that contradict each other are worth less than one: something that both rest on is wrong. */
@@ -103,8 +104,8 @@ function agreementRow(typed: EstimatedLoad, measured: EstimatedLoad): ConditionR
   return decidedRow({
     condition: 'The two soot loads agree',
     result: loadsContradict(typed, measured) ? 'refuse' : 'pass',
-    measured: `${grams(typed.load)} entered, ${grams(measured.load)} from the readings`,
-    limit: `no further apart than ${grams(typed.uncertainty + measured.uncertainty)}, both uncertainties together`,
+    measured: say`${grams(typed.load)} entered, ${grams(measured.load)} from the readings`,
+    limit: say`no further apart than ${grams(typed.uncertainty + measured.uncertainty)}, both uncertainties together`,
     reason: lowTyped
       ? 'Probably the control unit believes a wrong sensor, such as an air mass that a leak falsifies, and counts too little soot; or ash or another restriction causes the pressure drop.'
       : 'Probably a hose of the pressure sensor leaks, the filter is cracked, or the soot counter was never reset after a burn.',
@@ -131,7 +132,7 @@ function attemptsRow(input: PermissionInput, limits: SootLimits): ConditionRow {
     condition: 'Attempts in a row, this one included',
     result: done === undefined ? 'unknown' : done + 1 > most ? 'refuse' : 'pass',
     measured: done === undefined ? undefined : String(done + 1),
-    limit: `at most ${most}`,
+    limit: say`at most ${most}`,
     reason: 'More attempts than that mean that the diagnosis is wrong.',
     repair: 'Stop trying: find out why the last attempts did not complete.',
     find: 'Find out how many attempts did not complete: ask the owner and read the history.',

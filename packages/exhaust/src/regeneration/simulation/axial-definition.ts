@@ -1,4 +1,4 @@
-import { choice, defineCalculation, formula, fromTable, isRefusal, noSolution, statement } from '@wallflow/calculation';
+import { choice, defineCalculation, formula, fromTable, isRefusal, noSolution, say, statement } from '@wallflow/calculation';
 import { ashReview2019, bai2016, bissettShadman1985, uncoatedDisk2008 } from '../../soot/sources.js';
 import { konstandopoulos2000, siBrochure } from '../../sources.js';
 import { airTable, bissett1984, wrongWay2009 } from '../sources.js';
@@ -87,7 +87,7 @@ export const regenerationAxialCalculation = defineCalculation({
     if (cells < cellCounts[input.cells])
       context.assume(
         'fewer_cells',
-        `A course of ${points} points is run in ${cells} cells, to save time: the peak comes out up to 15 K lower.`,
+        say`A course of ${points} points is run in ${cells} cells, to save time: the peak comes out up to 15 K lower.`,
       );
     const filter = channelsOf(input, context.constants);
     if (isRefusal(filter)) return filter;

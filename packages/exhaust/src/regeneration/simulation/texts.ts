@@ -1,4 +1,5 @@
 import type { Advice, CodedText } from '@wallflow/calculation';
+import { say } from '@wallflow/calculation';
 import { cautions } from '../../cautions.js';
 
 export const simulationAssumptions: readonly CodedText[] = [
@@ -37,7 +38,7 @@ export function peakAdvice(peak: number, substrate: 'silicon-carbide' | 'cordier
   const advice: Advice[] = [];
   const damaging = substrate === 'silicon-carbide' ? 1100 : 900;
   if (celsius >= damaging) {
-    advice.push({ tone: 'do-not', text: `Do not heat this filter: above ${damaging} °C the material is damaged. Take soot out first.` });
+    advice.push({ tone: 'do-not', text: say`Do not heat this filter: above ${damaging} °C the material is damaged. Take soot out first.` });
   } else if (celsius >= 800) {
     advice.push({
       tone: 'do-not',

@@ -97,7 +97,7 @@ const exampleLog = [
 
 /** What was found, in words. */
 function foundText({ rule, value }: WatchEvent): string {
-  if (value === undefined) return 'seen';
+  if (value === undefined) return wf.say`seen`;
   const rounded = (number: number, digits = 3) => String(Number(number.toPrecision(digits)));
   switch (rule) {
     case 'rise':
@@ -128,7 +128,7 @@ function missingSignals(log: readonly WatchSample[]): string[] {
   ];
   return names
     .filter(([key]) => last?.[key] === undefined)
-    .map(([key, name]) => (log.some((line) => line[key] !== undefined) ? `${name} (silent now)` : name));
+    .map(([key, name]) => (log.some((line) => line[key] !== undefined) ? wf.say`${name} (silent now)` : name));
 }
 
 export const regenerationWatchCalculation = wf.defineCalculation({
@@ -241,7 +241,7 @@ export const regenerationWatchCalculation = wf.defineCalculation({
             : 'Keep watching until it has ended and the filter has cooled for five minutes at raised idle.'),
       never: worst?.never ?? 'Never leave it alone, and never let the engine drop to idle while the filter burns.',
       firstTime: events[0]?.time,
-      notWatched: missing.length === 0 ? 'nothing' : missing.join(', '),
+      notWatched: missing.length === 0 ? wf.say`nothing` : missing.map((one) => wf.spoken(one)).join(', '),
       temperaturesWatched: blind ? 'no' : 'yes',
       flowWatched: flowUnseen ? 'no' : 'yes',
       urgency: worst?.urgency,

@@ -1,3 +1,4 @@
+import { say } from '@wallflow/calculation';
 import type { WatchRule } from './kernel.js';
 
 /** What to do when a rule is broken; the more dangerous, the lower the number. */
@@ -21,7 +22,7 @@ export const watchAnswers: Readonly<Record<WatchRule, WatchAnswer>> = {
   fire: {
     urgency: 1,
     verdict: 'stop-engine',
-    what: 'Fire',
+    what: say`Fire`,
     act: 'Stop the engine, get everybody away, call the fire service. Use the extinguisher only if you can do so without danger.',
     never: 'Never open the bonnet wide or spray water on hot exhaust parts.',
   },

@@ -79,7 +79,7 @@ export const ashWasteClassCalculation = wf.defineCalculation({
     return {
       shareOfThreshold: judged === undefined ? undefined : judged / constants.threshold,
       zincMass: input.zinc === undefined || input.ashMass === undefined ? undefined : input.zinc * input.ashMass,
-      rules: wasteRows,
+      rules: wasteRows.map(({ waste, rule, source }) => ({ waste, rule, basis: wf.citation(source) })),
       verdict: judged === undefined ? 'assume-hazardous' : judged >= constants.threshold ? 'hazardous' : 'below-threshold',
     };
   },

@@ -1,4 +1,4 @@
-import { citation, commonPractice } from '@wallflow/calculation';
+import { commonPractice } from '@wallflow/calculation';
 import { californiaZinc, washWaterGuidance } from '../sources.js';
 
 /** What is held on the waste of filter work, with its basis. */
@@ -6,21 +6,21 @@ export const wasteRows = [
   {
     waste: 'filter ash, California',
     rule: 'Total zinc of 5000 mg/kg and more: hazardous waste, with a manifest.',
-    basis: citation(californiaZinc),
+    source: californiaZinc,
   },
   {
     waste: 'filter ash, elsewhere',
     rule: 'Test it or take it as hazardous.',
-    basis: citation(commonPractice('Ash without a test is taken as hazardous')),
+    source: commonPractice('Ash without a test is taken as hazardous'),
   },
   {
     waste: 'wash water of a business',
     rule: 'Trade effluent: never into surface drains, into the foul sewer only with consent.',
-    basis: citation(washWaterGuidance),
+    source: washWaterGuidance,
   },
   {
     waste: 'spoilt reductant',
     rule: 'Collect it; not into drains, soil or the tank of another vehicle.',
-    basis: citation(commonPractice('Spoilt reductant is collected and disposed of by local law')),
+    source: commonPractice('Spoilt reductant is collected and disposed of by local law'),
   },
 ] as const;

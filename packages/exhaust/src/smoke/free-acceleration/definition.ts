@@ -151,7 +151,7 @@ export const freeAccelerationCalculation = wf.defineCalculation({
       input.procedure,
     );
     if (found === undefined)
-      return wf.inconsistentInputs(`this procedure needs at least ${needed[input.procedure]} readings`, ['procedure'], ['readings']);
+      return wf.inconsistentInputs(wf.say`this procedure needs at least ${needed[input.procedure]} readings`, ['procedure'], ['readings']);
     const wide = found.band > input.greatestBand;
     const falling = input.procedure === 'stable-four' && found.falling;
     warn('from_memory', 'The averaging and the band are from memory of UN R24 and Directive 2014/45/EU.');

@@ -158,10 +158,10 @@ export const particleNumberIdleCalculation = wf.defineCalculation({
     const average = mean(input.readings.map((reading) => reading.particleConcentration));
     if (average === undefined) return wf.noSolution('no readings', ['readings']);
     const basis = wf.citation(rule.source);
-    method(`limit by ${basis}`);
+    method(wf.say`limit by ${basis}`);
     if (rule.source.mark !== 'read')
-      warn('from_memory', `The limit is from memory: ${basis}. Read the text in force before telling a customer pass or fail.`);
-    else warn('read_second_hand', `${rule.source.note ?? rule.note} Read the text in force before telling a customer pass or fail.`);
+      warn('from_memory', wf.say`The limit is from memory: ${basis}. Read the text in force before telling a customer pass or fail.`);
+    else warn('read_second_hand', wf.say`${rule.source.note ?? rule.note} Read the text in force before telling a customer pass or fail.`);
     if (12 * input.testYear + input.testMonth - 1 < rule.testedFrom)
       warn('not_yet_in_force', 'At the date of the test this rule was not yet in force.', ['testYear']);
     const concentration = average * input.dilution;
@@ -185,7 +185,7 @@ export const particleNumberIdleCalculation = wf.defineCalculation({
       aboveBackground: input.background === undefined ? undefined : Math.max(0, concentration - input.background),
       shareOfLimit: concentration / rule.limit,
       perSecond: input.exhaustVolumeFlow === undefined ? undefined : particleNumberFlow(concentration, input.exhaustVolumeFlow),
-      basis: `${basis}. ${rule.note}`,
+      basis: wf.say`${basis}. ${rule.note}`,
       verdict: average === 0 ? 'nothing-counted' : young && byCount !== 'below' ? 'wait-for-cake' : byCount,
     };
   },

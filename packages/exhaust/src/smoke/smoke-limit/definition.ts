@@ -157,14 +157,14 @@ export const smokeLimitCalculation = wf.defineCalculation({
         'emissionClass',
       ]);
     const basis = wf.citation(row.source);
-    method(`table: ${basis}`);
+    method(wf.say`table: ${basis}`);
     if (row.source.mark !== 'read')
-      warn('from_memory', `The limit is from memory: ${basis}. Read the text in force before telling a customer pass or fail.`);
+      warn('from_memory', wf.say`The limit is from memory: ${basis}. Read the text in force before telling a customer pass or fail.`);
     else if (row.source.note !== undefined) warn('read_second_hand', row.source.note);
     const plated = row.absorption !== undefined && input.plateValue !== undefined && input.plateValue < row.absorption;
     const absorptionLimit = plated ? input.plateValue : row.absorption;
     return {
-      ruleText: `${row.text}${plated ? '; the value on the plate is lower and used' : ''}`,
+      ruleText: plated ? wf.say`${row.text}; the value on the plate is lower and used` : row.text,
       tableLimit: row.absorption,
       absorptionLimit,
       opacityLimit: row.opacity,

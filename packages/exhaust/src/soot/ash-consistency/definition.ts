@@ -171,7 +171,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
       verdict: figures.length < 2 ? 'too-few' : oneOut ? 'one-out' : disagree ? 'disagree' : 'agree',
       bestAsh: best?.mean,
       bestUncertainty: best?.uncertainty,
-      doubtful: oneOut ? (figures[worst]?.method ?? 'none') : disagree ? 'any of them; get another figure' : 'none',
+      doubtful: oneOut ? (figures[worst]?.method ?? wf.say`none`) : disagree ? 'any of them; get another figure' : wf.say`none`,
       comparison,
     };
   },
@@ -184,7 +184,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
         { tone: 'do', text: 'Weigh the filter hot and free of soot, and probe the channels, before setting anything.' },
         { tone: 'do-not', text: 'Do not set the ash counter on any of these figures.' },
       ];
-    return [{ tone: 'do', text: `Check this figure first: ${doubtful}.` }];
+    return [{ tone: 'do', text: wf.say`Check this figure first: ${doubtful}.` }];
   },
 });
 
