@@ -25,6 +25,8 @@ const ceilings: readonly { readonly code: string; readonly bytes: number; readon
     bytes: 100,
     without: ['zod', 'decimal.js', '@wallflow/units', '@wallflow/numerics'],
   },
+  // Kernels of one subject bring that subject alone.
+  { code: "export { gasDensity } from '@wallflow/exhaust/gas'", bytes: 200, without: ['@wallflow/numerics', '@wallflow/units'] },
   // One calculation by name, and one by its subject: neither brings the other 111 along,
   // nor the parts of zod that describe a schema: of zod comes what checks an input.
   {

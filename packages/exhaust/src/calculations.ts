@@ -29,17 +29,11 @@ export const calculations: readonly AnyCalculation[] = [
 /** The same by id and subject. */
 export const registry: Registry = /* @__PURE__ */ createRegistry(calculations);
 
-export { cautions } from './cautions.js';
 export * from './cleaning/definitions.js';
-export { filterConstants, viscosityConstants } from './filter/constants.js';
 export * from './filter/definitions.js';
-export { geometryInputs, wallInputs } from './filter/inputs.js';
-export { resolveGeometry } from './filter/resolve.js';
-export { allowedZeroInput } from './filter/sensor-inputs.js';
 export * from './flow/definitions.js';
 export * from './gas/definitions.js';
 export * from './reductant/definitions.js';
 export * from './regeneration/definitions.js';
 export * from './smoke/definitions.js';
 export * from './soot/definitions.js';
-export * as sharedSources from './sources.js';

@@ -1,10 +1,10 @@
 import {
   acceptanceVerdict,
+  figureAgainstLimits,
   massRecovery,
   recoveryVerdict,
   sootVerdict,
   type TestResult,
-  testAgainst,
   testOfPlaces,
 } from '@wallflow/exhaust';
 import fc from 'fast-check';
@@ -30,10 +30,10 @@ it('passes only a figure between its limits, and no figure from too few places',
   const figure = fc.double({ min: -2, max: 3, noNaN: true });
   fc.assert(
     fc.property(figure, fc.nat(9), (found, places) => {
-      const bench = testAgainst(found, { worst: 1.15, best: 0.85 }, 'at-most');
+      const bench = figureAgainstLimits(found, { worst: 1.15, best: 0.85 }, 'at-most');
       expect(bench === 'pass').toBe(found >= 0.85 && found <= 1.15);
       expect(bench === 'implausible').toBe(found < 0.85);
-      const recovery = testAgainst(found, { worst: 0.9, best: 1.05 }, 'at-least');
+      const recovery = figureAgainstLimits(found, { worst: 0.9, best: 1.05 }, 'at-least');
       expect(recovery === 'implausible').toBe(found > 1.05);
       if (places < 5) expect(testOfPlaces(bench, places, 5)).not.toBe('pass');
       if (bench === 'fail') expect(testOfPlaces(bench, places, 5)).toBe('fail');

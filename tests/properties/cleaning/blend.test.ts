@@ -1,4 +1,4 @@
-import { alligation, amountToAdd, type BlendPart, blend } from '@wallflow/exhaust';
+import { alligation, amountToAdd, type BlendPart, blendedLiquid } from '@wallflow/exhaust';
 import { registry } from '@wallflow/exhaust/calculations';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
@@ -12,12 +12,12 @@ const active = (list: readonly BlendPart[]) => list.reduce((sum, { amount: size,
 it('keeps what goes in, whatever the order', () => {
   fc.assert(
     fc.property(parts, (list) => {
-      const once = blend(list);
+      const once = blendedLiquid(list);
       expect(active([once])).toBeCloseTo(active(list), 10);
       const oneByOne = list
         .slice()
         .reverse()
-        .reduce((whole, next) => blend([whole, next]), { amount: 0, strength: 0 });
+        .reduce((whole, next) => blendedLiquid([whole, next]), { amount: 0, strength: 0 });
       expect(oneByOne.amount).toBeCloseTo(once.amount, 10);
       expect(oneByOne.strength).toBeCloseTo(once.strength, 9);
     }),
@@ -28,7 +28,7 @@ it('lies between its parts', () => {
   fc.assert(
     fc.property(parts, (list) => {
       const strengths = list.map(({ strength }) => strength);
-      const { strength } = blend(list);
+      const { strength } = blendedLiquid(list);
       expect(strength).toBeGreaterThanOrEqual(Math.min(...strengths) - 1e-12);
       expect(strength).toBeLessThanOrEqual(Math.max(...strengths) + 1e-12);
     }),
@@ -40,7 +40,7 @@ it('alligation undoes a blend', () => {
     fc.property(amount, amount, share, share, (first, second, one, two) => {
       const [weaker, stronger] = one < two ? [one, two] : [two, one];
       fc.pre(stronger - weaker > 1e-3);
-      const whole = blend([
+      const whole = blendedLiquid([
         { amount: first, strength: weaker },
         { amount: second, strength: stronger },
       ]);

@@ -15,7 +15,7 @@ import {
   nozzleMassFlow,
   oxygenForSoot,
   protonsGiven,
-  usefulLives,
+  usefulFilterLives,
 } from '@wallflow/exhaust';
 import { registry } from '@wallflow/exhaust/calculations';
 import fc from 'fast-check';
@@ -196,12 +196,12 @@ describe('clean or replace', () => {
     const share = fc.double({ min: 0.01, max: 1, noNaN: true });
     fc.assert(
       fc.property(life, share, fc.double({ min: 0.1, max: 3, noNaN: true }), (mean, uncertainty, end) => {
-        const all = usefulLives({ mean, uncertainty, cap: Number.POSITIVE_INFINITY });
+        const all = usefulFilterLives({ mean, uncertainty, cap: Number.POSITIVE_INFINITY });
         const average = all.reduce((sum, { distance, weight }) => sum + distance * weight, 0);
         const spread = Math.sqrt(all.reduce((sum, { distance, weight }) => sum + (distance - average) ** 2 * weight, 0));
         expect(average / mean).toBeCloseTo(1, 5);
         expect(spread / (uncertainty * mean)).toBeCloseTo(1, 4);
-        const cut = usefulLives({ mean, uncertainty, cap: end * mean });
+        const cut = usefulFilterLives({ mean, uncertainty, cap: end * mean });
         expect(Math.max(...cut.map(({ distance }) => distance))).toBeLessThanOrEqual(end * mean * (1 + 1e-12));
         expect(cut.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
       }),

@@ -6,7 +6,7 @@ import {
   dropShares,
   filterChannels,
   fitViscousInertial,
-  furthestAbove,
+  furthestDropAbove,
   hoseSwapVerdict,
   incompressibleDrop,
   lagVerdict,
@@ -251,7 +251,7 @@ describe('sensor tests', () => {
           else if (shares.rest > Math.max(...drops)) expect(verdict).toBe('rest');
           if (verdict === 'none-above')
             for (const [drop, normal] of parts) expect(drop).toBeLessThanOrEqual((normal ?? -Infinity) + 2 * error + 1e-9 * drop);
-          const worst = furthestAbove(drops, normals, error);
+          const worst = furthestDropAbove(drops, normals, error);
           if (worst !== undefined) expect(drops[worst]!).toBeGreaterThan(normals[worst]! + 2 * error);
           if (verdict === 'part-above') expect(worst).toBeDefined();
         },

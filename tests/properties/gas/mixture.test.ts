@@ -9,7 +9,7 @@ import {
   molarHeatCapacityOfMixture,
   molarMassOfDryAir,
   molarMassOfMixture,
-  perSpecies,
+  perExhaustSpecies,
   sensibleEnthalpyOfMixture,
   stoichiometricAirFuelRatio,
   wilkeViscosity,
@@ -84,7 +84,7 @@ describe('properties of mixtures', () => {
   it('the viscosity of a single gas mixed with itself is its own', () => {
     const viscosities = diluteViscosities(600);
     for (const species of exhaustSpecies) {
-      const pure = perSpecies((other) => (other === species ? 1 : 0));
+      const pure = perExhaustSpecies((other) => (other === species ? 1 : 0));
       close(wilkeViscosity(pure, viscosities), viscosities[species], 1e-12);
     }
   });

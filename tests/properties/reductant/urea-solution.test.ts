@@ -2,7 +2,7 @@ import {
   compareSamples,
   concentrationFromDensity,
   concentrationFromIndex,
-  mixedFraction,
+  mixedUreaFraction,
   refractiveIndexAt20,
   thawHeat,
   ureaFractionFromDensityAt20,
@@ -43,10 +43,10 @@ describe('urea solution', () => {
     const part = fc.record({ mass: number(0.01, 100), fraction: number(0, 0.5) });
     fc.assert(
       fc.property(fc.array(part, { minLength: 2, maxLength: 6 }), (parts) => {
-        const mixed = mixedFraction(parts);
+        const mixed = mixedUreaFraction(parts);
         expect(mixed).toBeGreaterThanOrEqual(Math.min(...parts.map((p) => p.fraction)) - 1e-12);
         expect(mixed).toBeLessThanOrEqual(Math.max(...parts.map((p) => p.fraction)) + 1e-12);
-        expect(mixedFraction([...parts].reverse())).toBeCloseTo(mixed, 12);
+        expect(mixedUreaFraction([...parts].reverse())).toBeCloseTo(mixed, 12);
       }),
     );
   });
@@ -56,7 +56,7 @@ describe('urea solution', () => {
       fc.property(number(0.1, 100), number(0.1, 0.5), number(0.1, 0.99), (mass, from, share) => {
         const water = waterToReach(mass, from, share * from);
         expect(
-          mixedFraction([
+          mixedUreaFraction([
             { mass, fraction: from },
             { mass: water, fraction: 0 },
           ]),

@@ -10,7 +10,7 @@ import {
   settledFuelInOil,
   solveAxialRegeneration,
   steadyFeed,
-  timeAbove,
+  timeAboveTemperature,
   type WatchLimits,
   type WatchSample,
   watchRegeneration,
@@ -185,17 +185,17 @@ describe('quality', () => {
     fc.assert(
       fc.property(log, number(400, 900), number(0, 100), number(0.01, 0.99), (lines, threshold, more, share) => {
         const span = (lines.at(-1)?.time ?? 0) - (lines[0]?.time ?? 0);
-        const { total, longest } = timeAbove(lines, threshold);
+        const { total, longest } = timeAboveTemperature(lines, threshold);
         expect(longest).toBeLessThanOrEqual(total * (1 + 1e-12));
         expect(total).toBeLessThanOrEqual(span * (1 + 1e-12));
-        expect(timeAbove(lines, threshold + more).total).toBeLessThanOrEqual(total * (1 + 1e-12));
+        expect(timeAboveTemperature(lines, threshold + more).total).toBeLessThanOrEqual(total * (1 + 1e-12));
         const [first, second] = lines as [(typeof lines)[number], (typeof lines)[number]];
         const between = {
           time: first.time + share * (second.time - first.time),
           temperature: first.temperature + share * (second.temperature - first.temperature),
         };
         const finer = [first, between, ...lines.slice(1)];
-        expect(timeAbove(finer, threshold).total).toBeCloseTo(total, 6);
+        expect(timeAboveTemperature(finer, threshold).total).toBeCloseTo(total, 6);
         const kinetics = { oxygen: bai2016Oxygen };
         expect(Math.abs(expectedBurnOff(finer, kinetics, 0.1) - expectedBurnOff(lines, kinetics, 0.1))).toBeLessThan(1e-6);
         expect(expectedBurnOff(lines, kinetics, 0)).toBe(0);

@@ -7,9 +7,9 @@ import {
   feedAt,
   peakTemperature,
   rampFeed,
+  regenerationStateAt,
   solveAxialRegeneration,
   sootLeft,
-  stateAt,
   steadyFeed,
   timeToBurn,
   wallTemperature,
@@ -109,7 +109,7 @@ describe('simulated regeneration', () => {
         const solution = solve(regenerationOf(chosen.bed, feedOf(chosen), 600));
         let before = 1;
         for (let time = 0; time <= 600; time += 20) {
-          const left = sootLeft(solution.model, stateAt(solution, time));
+          const left = sootLeft(solution.model, regenerationStateAt(solution, time));
           expect(left).toBeGreaterThanOrEqual(0);
           expect(left).toBeLessThanOrEqual(before + 1e-9);
           before = left;
@@ -185,7 +185,7 @@ describe('simulated regeneration', () => {
       const feed = rampFeed({ massFlow: 13 * bed.volume, temperature: 880, oxygen: 0.08, nitrogenDioxide: 0 }, bed.start, 150);
       const results = [10, 20, 40, 80].map((cells) => {
         const solution = solve(regenerationOf(bed, feed, 500, cells));
-        return { peak: peakTemperature(solution).value, left: sootLeft(solution.model, stateAt(solution, 220)) };
+        return { peak: peakTemperature(solution).value, left: sootLeft(solution.model, regenerationStateAt(solution, 220)) };
       });
       const changes = results.slice(1).map((result, index) => ({
         peak: Math.abs(result.peak - (results[index]?.peak ?? Number.NaN)),

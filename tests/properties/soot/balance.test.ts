@@ -7,7 +7,7 @@ import {
   preventingStretch,
   reachTrigger,
   type SootKinetics,
-  settledMass,
+  settledSootMass,
   sootBalance,
   sootOxidationRate,
 } from '@wallflow/exhaust';
@@ -84,7 +84,7 @@ describe('driving pattern', () => {
         const { keep, add } = patternMap(driven);
         const after = drivePattern(driven, { time: 0, distance: 0, mass }).at(-1)?.mass ?? Number.NaN;
         expect(Math.abs(after - (keep * mass + add))).toBeLessThanOrEqual(1e-12 * (mass + add) + 1e-300);
-        const settled = settledMass(driven);
+        const settled = settledSootMass(driven);
         if (settled === undefined) return;
         const again = drivePattern(driven, { time: 0, distance: 0, mass: settled }).at(-1)?.mass ?? Number.NaN;
         expect(Math.abs(again - settled)).toBeLessThanOrEqual(1e-9 * settled);
@@ -97,7 +97,7 @@ describe('driving pattern', () => {
       fc.property(pattern, number(0, 0.02), number(0.001, 0.03), (driven, mass, above) => {
         const trigger = mass + above;
         const reached = reachTrigger(driven, mass, trigger);
-        const settled = settledMass(driven);
+        const settled = settledSootMass(driven);
         if (reached === undefined) {
           if (settled !== undefined)
             expect(Math.max(peakMass(driven, settled), peakMass(driven, mass))).toBeLessThanOrEqual(trigger * (1 + 1e-9));

@@ -1,4 +1,4 @@
-import { countdown, lawProfiles } from '@wallflow/exhaust';
+import { faultCountdown, lawProfiles } from '@wallflow/exhaust';
 import { registry } from '@wallflow/exhaust/calculations';
 import { describe, expect, it } from 'vitest';
 
@@ -10,7 +10,7 @@ describe('countdown over the stages of a law', () => {
   it('never goes back to a milder stage with more distance', () => {
     let last = -1;
     for (let distance = 0; distance <= 1_000_000; distance += 1000) {
-      const rank = severity.indexOf(countdown(light, { distance }).stage);
+      const rank = severity.indexOf(faultCountdown(light, { distance }).stage);
       expect(rank).toBeGreaterThanOrEqual(last);
       last = rank;
     }
@@ -18,28 +18,28 @@ describe('countdown over the stages of a law', () => {
   });
 
   it('changes stage exactly at the limit', () => {
-    expect(countdown(light, { distance: 799_999 }).stage).toBe('counting');
-    expect(countdown(light, { distance: 800_000 }).stage).toBe('no-restart');
-    expect(countdown(heavy.quality, { engineTime: 36_000 }).stage).toBe('low-level');
-    expect(countdown(heavy.level, { level: 0.1 }).stage).toBe('warning');
-    expect(countdown(heavy.level, { level: 0 }).stage).toBe('severe');
+    expect(faultCountdown(light, { distance: 799_999 }).stage).toBe('counting');
+    expect(faultCountdown(light, { distance: 800_000 }).stage).toBe('no-restart');
+    expect(faultCountdown(heavy.quality, { engineTime: 36_000 }).stage).toBe('low-level');
+    expect(faultCountdown(heavy.level, { level: 0.1 }).stage).toBe('warning');
+    expect(faultCountdown(heavy.level, { level: 0 }).stage).toBe('severe');
   });
 
   it('says what is left until the next stage', () => {
-    expect(countdown(light, { distance: 300_000 }).left.distance).toBe(500_000);
-    expect(countdown(heavy.quality, { engineTime: 0 }).left.engineTime).toBe(36_000);
-    expect(countdown(heavy.level, { level: 0.08 }).left.level).toBeCloseTo(0.055, 12);
+    expect(faultCountdown(light, { distance: 300_000 }).left.distance).toBe(500_000);
+    expect(faultCountdown(heavy.quality, { engineTime: 0 }).left.engineTime).toBe(36_000);
+    expect(faultCountdown(heavy.level, { level: 0.08 }).left.level).toBeCloseTo(0.055, 12);
   });
 
   it('takes whichever limit comes first and names what it does not know', () => {
     const stages = lawProfiles['us-guidance-2025'].faults.quality;
-    expect(countdown(stages, { distance: 0, engineTime: 160 * 3600 }).stage).toBe('severe');
-    expect(countdown(stages, { distance: 8400 * 1609.344 }).stage).toBe('severe');
-    expect(countdown(stages, { distance: 1000 }).unknown).toEqual(['engineTime']);
+    expect(faultCountdown(stages, { distance: 0, engineTime: 160 * 3600 }).stage).toBe('severe');
+    expect(faultCountdown(stages, { distance: 8400 * 1609.344 }).stage).toBe('severe');
+    expect(faultCountdown(stages, { distance: 1000 }).unknown).toEqual(['engineTime']);
   });
 
   it('has no stage after the last one', () => {
-    expect(countdown(light, { distance: 2e6 }).next).toBeUndefined();
+    expect(faultCountdown(light, { distance: 2e6 }).next).toBeUndefined();
   });
 });
 

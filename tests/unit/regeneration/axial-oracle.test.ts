@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type FeedPoint, solveAxialRegeneration, stateAt, wallTemperature } from '@wallflow/exhaust';
+import { type FeedPoint, regenerationStateAt, solveAxialRegeneration, wallTemperature } from '@wallflow/exhaust';
 import { describe, expect, it } from 'vitest';
 
 interface OracleCase {
@@ -46,7 +46,7 @@ describe('axial regeneration against an independent stiff solver', () => {
     expect(solution.finished).toBe(true);
     let worst = 0;
     for (const row of oracle.rows) {
-      const state = stateAt(solution, row.time);
+      const state = regenerationStateAt(solution, row.time);
       for (let cell = 0; cell < cells; cell += 1) {
         const warmth = Math.abs(wallTemperature(solution.model, state, cell) / (row.temperature[cell] ?? Number.NaN) - 1);
         const soot = solution.model.soot0[cell] ?? Number.NaN;

@@ -1,22 +1,25 @@
-/** Kernels of this subject: pure functions on SI numbers. */
+/**
+ * Kernels of cleaning: pure functions on SI numbers, without validation and without units.
+ *
+ * @module
+ */
 export {
   type AcceptanceVerdict,
   acceptanceVerdict,
   coefficientOfVariation,
+  figureAgainstLimits,
   type TestLimits,
   type TestResult,
-  testAgainst,
   testOfPlaces,
 } from './acceptance/kernel.js';
-export { alligation, amountToAdd, type BlendPart, blend } from './blend/kernel.js';
+export { alligation, amountToAdd, type BlendPart, blendedLiquid } from './blend/kernel.js';
 export {
   type CleanOrReplace,
   type CleanOrReplaceInput,
   type CostPerDistance,
   cleanOrReplace,
-  sureChance,
 } from './clean-or-replace/kernel.js';
-export { comparedWith, normalBelow, type UncertainLife, type UsefulLife, usefulLives } from './clean-or-replace/useful-life.js';
+export { normalBelow, type UncertainLife, type UsefulLife, usefulFilterLives } from './clean-or-replace/useful-life.js';
 export { type MassShareInput, massShareFromParts, partsFromMassShare, partsFromVolumeShare } from './dilution/kernel.js';
 export { boilingPoint, dryingPower, evaporationHeatAt, heatToDry, steamVolume, type WaterProperties } from './drying/kernel.js';
 export { capillaryHeight, wallPoreVolume } from './held-liquid/kernel.js';

@@ -1,4 +1,8 @@
-/** Kernels of this subject: pure functions on SI numbers. */
+/**
+ * Kernels of the filter: pure functions on SI numbers, without validation and without units.
+ *
+ * @module
+ */
 export * from './channel-deposits/kernel.js';
 export * from './clean-pressure-drop/kernel.js';
 export * from './compressible-pressure-drop/kernel.js';

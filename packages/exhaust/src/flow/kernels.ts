@@ -1,5 +1,8 @@
-/** Kernels of this subject: pure functions on SI numbers. */
-
+/**
+ * Kernels of flows: pure functions on SI numbers, without validation and without units.
+ *
+ * @module
+ */
 export {
   type CarbonBalance,
   type CarbonBalanceInput,

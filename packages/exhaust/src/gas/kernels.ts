@@ -1,3 +1,8 @@
+/**
+ * Kernels of the gas: pure functions on SI numbers, without validation and without units.
+ *
+ * @module
+ */
 export { absoluteFromGauge, gaugeFromAbsolute } from './absolute-pressure/kernel.js';
 export {
   carbonMassFraction,
@@ -55,7 +60,7 @@ export {
   molarMassOfMixture,
   moleMean,
   type PerSpecies,
-  perSpecies,
+  perExhaustSpecies,
 } from './species.js';
 export {
   type AtmosphereConstants,

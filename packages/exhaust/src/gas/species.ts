@@ -21,7 +21,7 @@ export const atomicMass = { carbon: 0.0120107, hydrogen: 0.00100794, oxygen: 0.0
 export const dryAir: PerSpecies = { nitrogen: 0.78084, oxygen: 0.209445, carbonDioxide: 0.000375, water: 0, argon: 0.00934 };
 
 /** A number per gas from a function of the gas. */
-export function perSpecies(value: (species: ExhaustSpecies) => number): PerSpecies {
+export function perExhaustSpecies(value: (species: ExhaustSpecies) => number): PerSpecies {
   return {
     nitrogen: value('nitrogen'),
     oxygen: value('oxygen'),
@@ -43,5 +43,5 @@ export function molarMassOfMixture(fractions: PerSpecies, molarMasses = molarMas
 
 /** Mole fractions of moist air from moles of water per mole of dry air. */
 export function moistAir(waterPerDryAir: number): PerSpecies {
-  return perSpecies((species) => (species === 'water' ? waterPerDryAir : dryAir[species]) / (1 + waterPerDryAir));
+  return perExhaustSpecies((species) => (species === 'water' ? waterPerDryAir : dryAir[species]) / (1 + waterPerDryAir));
 }

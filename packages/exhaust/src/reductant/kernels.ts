@@ -1,3 +1,8 @@
+/**
+ * Kernels of reductant and NOx: pure functions on SI numbers, without validation and without units.
+ *
+ * @module
+ */
 export { type StorageInput, storedAmmonia } from './ammonia-storage/kernel.js';
 export {
   molarMassOfAmmonia,
@@ -42,7 +47,7 @@ export {
   effectiveAmmoniaRatio,
   effectiveRatioVerdict,
 } from './effective-ratio/kernel.js';
-export { type CountdownResult, type CountdownState, countdown } from './fault-countdown/kernel.js';
+export { type CountdownResult, type CountdownState, faultCountdown } from './fault-countdown/kernel.js';
 export {
   type CountdownStage,
   type CountdownStageName,
@@ -85,7 +90,7 @@ export {
 } from './reductant-concentration/kernel.js';
 export { ammoniaFromReductant, type ReductantMassFlowInput, reductantMassFlow } from './reductant-demand/kernel.js';
 export { ammoniaPerNox, reactionShares } from './reductant-demand/stoichiometry.js';
-export { mixedFraction, waterToReach } from './reductant-dilution/kernel.js';
+export { mixedUreaFraction, waterToReach } from './reductant-dilution/kernel.js';
 export { type FreezingInput, timeToFirstIce, timeToFreezeThrough } from './reductant-freezing/kernel.js';
 export { type ReductantRangeInput, reductantRange } from './reductant-range/kernel.js';
 export { type StoragePeriod, type StorageRow, storageLife, storageLifeAt, usedStorageLife } from './reductant-storage-life/kernel.js';

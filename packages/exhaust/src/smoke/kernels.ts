@@ -1,3 +1,8 @@
+/**
+ * Kernels of smoke: pure functions on SI numbers, without validation and without units.
+ *
+ * @module
+ */
 export { type LeakAreaInput, type LeakShareInput, leakArea, leakShare } from './filter-leak-area/kernel.js';
 export {
   type FreeAccelerationProcedure,

@@ -1,6 +1,6 @@
 import * as wf from '@wallflow/calculation';
 import { sutherlandViscosity } from '@wallflow/exhaust';
-import { cautions, sharedSources, viscosityConstants } from '@wallflow/exhaust/calculations';
+import { cautions, sharedSources, viscosityConstants } from '@wallflow/exhaust/shared';
 import { differentialPressure, dynamicViscosity, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod/mini';
 import { acceptance, equalConditions, readingBands } from '../sources.js';

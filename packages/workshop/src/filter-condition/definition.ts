@@ -8,7 +8,7 @@ import {
   resolveGeometry,
   sharedSources,
   wallInputs,
-} from '@wallflow/exhaust/calculations';
+} from '@wallflow/exhaust/shared';
 import { absolutePressure, differentialPressure, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
 import * as z from 'zod/mini';
 import { backPressureCeiling, oneResistance, readingBands, zeroPractice } from '../sources.js';

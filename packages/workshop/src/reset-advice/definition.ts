@@ -1,5 +1,5 @@
 import * as wf from '@wallflow/calculation';
-import { cautions } from '@wallflow/exhaust/calculations';
+import { cautions } from '@wallflow/exhaust/shared';
 import { mass } from '@wallflow/units';
 import { batteryForResets, resetPractice, safeSideOfAsh, savedBeforeClearing, stayingCountdown } from '../sources.js';
 import { resetInputs } from './inputs.js';

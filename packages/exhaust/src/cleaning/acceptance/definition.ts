@@ -3,7 +3,7 @@ import { differentialPressure, fraction, length, velocity } from '@wallflow/unit
 import { cautions } from '../../cautions.js';
 import { opennessPractice } from '../../filter/flow-bench-drop/sources.js';
 import { acceptancePractice, sampleStandardDeviation } from '../sources.js';
-import { acceptanceVerdict, coefficientOfVariation, type TestResult, testAgainst, testOfPlaces } from './kernel.js';
+import { acceptanceVerdict, coefficientOfVariation, figureAgainstLimits, type TestResult, testOfPlaces } from './kernel.js';
 
 const drop = (symbol: string, label: string, description: string, example: string) =>
   wf.quantity(differentialPressure, {
@@ -279,35 +279,35 @@ export const cleanedFilterAcceptanceCalculation = wf.defineCalculation({
         test: 'bench',
         figure: benchRatio,
         figureLimit: benchLimit,
-        result: testAgainst(benchRatio, { worst: benchLimit, best: input.benchFloor }, 'at-most'),
+        result: figureAgainstLimits(benchRatio, { worst: benchLimit, best: input.benchFloor }, 'at-most'),
         asked: input.askBench,
       },
       {
         test: 'weight',
         figure: input.recovery,
         figureLimit: recoveryLimit,
-        result: testAgainst(input.recovery, { worst: recoveryLimit, best: input.recoveryCeiling }, 'at-least'),
+        result: figureAgainstLimits(input.recovery, { worst: recoveryLimit, best: input.recoveryCeiling }, 'at-least'),
         asked: input.askRecovery,
       },
       {
         test: 'depth',
         figure: depthRatio,
         figureLimit: depthLimit,
-        result: testOfPlaces(testAgainst(depthRatio, { worst: depthLimit }, 'at-least'), depths.length, input.leastPlaces),
+        result: testOfPlaces(figureAgainstLimits(depthRatio, { worst: depthLimit }, 'at-least'), depths.length, input.leastPlaces),
         asked: input.askDepth,
       },
       {
         test: 'light',
         figure: input.lightShare,
         figureLimit: lightLimit,
-        result: testAgainst(input.lightShare, { worst: lightLimit }, 'at-least'),
+        result: figureAgainstLimits(input.lightShare, { worst: lightLimit }, 'at-least'),
         asked: input.askLight,
       },
       {
         test: 'uniformity',
         figure: uniformity,
         figureLimit: uniformityLimit,
-        result: testAgainst(uniformity, { worst: uniformityLimit }, 'at-most'),
+        result: figureAgainstLimits(uniformity, { worst: uniformityLimit }, 'at-most'),
         asked: input.askUniformity,
       },
       // Looking at the outlet face costs nothing and is always asked for.

@@ -9,7 +9,7 @@ export interface TestLimits {
 }
 
 /** A figure against its limits, whichever way is better; a figure that nobody measured is unknown. */
-export function testAgainst(found: number | undefined, { worst, best }: TestLimits, direction: 'at-least' | 'at-most'): TestResult {
+export function figureAgainstLimits(found: number | undefined, { worst, best }: TestLimits, direction: 'at-least' | 'at-most'): TestResult {
   if (found === undefined) return 'unknown';
   const sign = direction === 'at-least' ? 1 : -1;
   if (sign * found < sign * worst) return 'fail';

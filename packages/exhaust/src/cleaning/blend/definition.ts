@@ -2,7 +2,7 @@ import * as wf from '@wallflow/calculation';
 import { density, fraction, mass, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { massBalance, pearsonSquare } from '../sources.js';
-import { alligation, blend } from './kernel.js';
+import { alligation, blendedLiquid } from './kernel.js';
 
 const strength = (symbol: string, label: string, example: string) =>
   wf.quantity(fraction, { symbol, label, range: '0 <= x <= 100 %', example });
@@ -114,7 +114,7 @@ export const blendTwoStrengthsCalculation = wf.defineCalculation({
     };
     const weaker = volumeAndMass(parts.weakerAmount, input.weakerDensity);
     const stronger = volumeAndMass(parts.strongerAmount, input.strongerDensity);
-    const check = blend([
+    const check = blendedLiquid([
       { amount: parts.weakerAmount, strength: weakerStrength },
       { amount: parts.strongerAmount, strength: strongerStrength },
     ]);

@@ -7,7 +7,7 @@ export interface BlendPart {
 }
 
 /** Amount and strength of several parts together: what is in them adds up. */
-export function blend(parts: readonly BlendPart[]): BlendPart {
+export function blendedLiquid(parts: readonly BlendPart[]): BlendPart {
   const amount = parts.reduce((sum, part) => sum + part.amount, 0);
   const active = parts.reduce((sum, part) => sum + part.amount * part.strength, 0);
   return { amount, strength: amount === 0 ? 0 : active / amount };

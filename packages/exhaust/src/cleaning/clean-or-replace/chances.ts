@@ -1,4 +1,4 @@
-import { comparedWith, type UncertainLife, usefulLives } from './useful-life.js';
+import { comparedWith, type UncertainLife, usefulFilterLives } from './useful-life.js';
 
 export interface Chances {
   readonly cleanCheaper: number;
@@ -15,7 +15,7 @@ export function chancesOf(cleaned: UncertainLife, fresh: UncertainLife, multiple
   if (multiple === Number.POSITIVE_INFINITY) return { cleanCheaper: 0, replaceCheaper: 1 };
   const beyond = multiple > 1 ? fresh.cap / multiple : undefined;
   let [cleanCheaper, replaceCheaper] = [0, 0];
-  for (const { distance, weight } of usefulLives({ ...fresh, cap: beyond ?? fresh.cap })) {
+  for (const { distance, weight } of usefulFilterLives({ ...fresh, cap: beyond ?? fresh.cap })) {
     const { longer, shorter } = distance === beyond ? { longer: 0, shorter: 1 } : comparedWith(cleaned, multiple * distance);
     cleanCheaper += weight * longer;
     replaceCheaper += weight * shorter;

@@ -1,5 +1,5 @@
 import { chancesOf } from './chances.js';
-import { usefulLives } from './useful-life.js';
+import { usefulFilterLives } from './useful-life.js';
 
 export interface CleanOrReplaceInput {
   /** Prices in one currency, fitting included. */
@@ -49,8 +49,8 @@ export function cleanOrReplace(input: CleanOrReplaceInput): CleanOrReplace {
     replace: { price: newPrice, distance: ofNew },
   });
   const differenceOf = ({ clean, replace }: ReturnType<typeof ways>) => clean.price / clean.distance - replace.price / replace.distance;
-  const newLives = usefulLives(newLife);
-  const outcomes = usefulLives(cleanedLife).flatMap((one) =>
+  const newLives = usefulFilterLives(newLife);
+  const outcomes = usefulFilterLives(cleanedLife).flatMap((one) =>
     newLives.map((other) => ({ weight: one.weight * other.weight, value: differenceOf(ways(one.distance, other.distance)) })),
   );
   const mean = outcomes.reduce((sum, { weight, value }) => sum + weight * value, 0);

@@ -48,7 +48,7 @@ function lognormal({ mean, uncertainty }: UncertainLife) {
  * Distances that a life is used for and their probabilities. Where it is cut off by the cap, the probability beyond lies at
  * the cap itself and the rest is integrated up to it, so that the kink of min(life, cap) is a limit of the integral.
  */
-export function usefulLives(life: UncertainLife): readonly UsefulLife[] {
+export function usefulFilterLives(life: UncertainLife): readonly UsefulLife[] {
   const { mean, uncertainty, cap } = life;
   if (uncertainty < exact) return [{ distance: Math.min(mean, cap), weight: 1 }];
   const { of, at } = lognormal(life);

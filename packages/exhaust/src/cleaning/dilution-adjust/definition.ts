@@ -1,7 +1,7 @@
 import * as wf from '@wallflow/calculation';
 import { fraction, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
-import { amountToAdd, blend } from '../blend/kernel.js';
+import { amountToAdd, blendedLiquid } from '../blend/kernel.js';
 import { massBalance } from '../sources.js';
 
 const volumeOutput = (symbol: string, label: string) =>
@@ -118,7 +118,7 @@ export const dilutionAdjustCalculation = wf.defineCalculation({
     if (waterToAdd === undefined || concentrateToAdd === undefined) {
       return wf.noSolution('neither water nor this concentrate brings the mix to that strength', ['wantedStrength']);
     }
-    const whole = blend([left, { amount: waterToAdd, strength: 0 }, { amount: concentrateToAdd, strength: concentrateStrength }]);
+    const whole = blendedLiquid([left, { amount: waterToAdd, strength: 0 }, { amount: concentrateToAdd, strength: concentrateStrength }]);
     return {
       activeLeft: left.amount * left.strength,
       activeNeeded: wantedStrength * whole.amount,

@@ -3,7 +3,7 @@ import { differentialPressure, fraction, gaugePressure, ratio } from '@wallflow/
 import { cautions } from '../../cautions.js';
 import { dropOutput } from '../drop-outputs.js';
 import { budgetPractice } from '../sources.js';
-import { dropShares, furthestAbove, isAbove, type SharesVerdict, sharesVerdict } from './kernel.js';
+import { dropShares, furthestDropAbove, isAbove, type SharesVerdict, sharesVerdict } from './kernel.js';
 
 const drop = (symbol: string, label: string, description: string, example: string) =>
   wf.quantity(differentialPressure, {
@@ -137,7 +137,7 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
     const found = dropShares(input.backPressure, drops);
     const { shares, rest, largest } = found;
     const normals = input.parts.map((entry) => entry.cleanDrop);
-    const worst = furthestAbove(drops, normals, input.readingUncertainty);
+    const worst = furthestDropAbove(drops, normals, input.readingUncertainty);
     const decided = sharesVerdict(found, drops, normals, input.readingUncertainty);
     if (rest > 0.3 * input.backPressure && decided !== 'rest')
       warn(

@@ -22,7 +22,11 @@ export function isAbove(drop: number, normal: number | undefined, uncertainty: n
  * Index of the part that is the most times what it should be, among those above it by more than twice the uncertainty of a
  * reading; undefined when there is none.
  */
-export function furthestAbove(drops: readonly number[], normals: readonly (number | undefined)[], uncertainty: number): number | undefined {
+export function furthestDropAbove(
+  drops: readonly number[],
+  normals: readonly (number | undefined)[],
+  uncertainty: number,
+): number | undefined {
   let worst: number | undefined;
   let most = 1;
   for (const [index, drop] of drops.entries()) {
@@ -48,6 +52,6 @@ export function sharesVerdict(
 ): SharesVerdict {
   if (rest < -2 * uncertainty * Math.sqrt(drops.length + 1)) return 'contradict';
   if (rest > (drops[largest] ?? 0)) return 'rest';
-  if (furthestAbove(drops, normals, uncertainty) !== undefined) return 'part-above';
+  if (furthestDropAbove(drops, normals, uncertainty) !== undefined) return 'part-above';
   return normals.includes(undefined) ? 'normal-unknown' : 'none-above';
 }

@@ -6,7 +6,7 @@ import { oxygenDemand, stoichiometricAirFuelRatio } from '../air-fuel-ratio/kern
 import { fuelFields, humidityField, lambdaField } from '../mixture-fields.js';
 import { molarMassConstants } from '../molar-mass-constants.js';
 import { atomBalance } from '../sources.js';
-import { molarMassOfMixture, moleMean, perSpecies } from '../species.js';
+import { molarMassOfMixture, moleMean, perExhaustSpecies } from '../species.js';
 import { airPerCarbon, dryBasis, exhaustComposition, exhaustPerCarbon, waterPerDryAirOfHumidity } from './kernel.js';
 
 const share = (symbol: string, label: string) => wf.quantityOutput(moleFraction, { symbol, label, digits: 4, units: ['%', 'ppm'] });
@@ -84,14 +84,14 @@ export const exhaustCompositionCalculation = wf.defineCalculation({
       airPerCarbon: airPerCarbon(exhaust),
       exhaustPerCarbon: moleMean(
         exhaustPerCarbon(exhaust),
-        perSpecies(() => 1),
+        perExhaustSpecies(() => 1),
       ),
       oxygenDry: dry.oxygen,
       carbonDioxideDry: dry.carbonDioxide,
       airFuelRatio: input.lambda * stoichiometricAirFuelRatio(input),
       molarMass: molarMassOfMixture(
         wet,
-        perSpecies((species) => constants[`${species}MolarMass`]),
+        perExhaustSpecies((species) => constants[`${species}MolarMass`]),
       ),
     };
   },

@@ -1,6 +1,6 @@
 import { type FuelFormula, fuelMassPerCarbon, oxygenDemand } from '../air-fuel-ratio/kernel.js';
 import { molarMassOfDryAir } from '../constants.js';
-import { dryAir, exhaustSpecies, molarMassOf, type PerSpecies, perSpecies } from '../species.js';
+import { dryAir, exhaustSpecies, molarMassOf, type PerSpecies, perExhaustSpecies } from '../species.js';
 
 export interface ExhaustCompositionInput {
   /** Air over the air that the fuel needs, 1 or more. */
@@ -40,7 +40,7 @@ export function exhaustPerCarbon(input: ExhaustCompositionInput): PerSpecies {
 export function exhaustComposition(input: ExhaustCompositionInput): PerSpecies {
   const moles = exhaustPerCarbon(input);
   const total = exhaustSpecies.reduce((sum, species) => sum + moles[species], 0);
-  return perSpecies((species) => moles[species] / total);
+  return perExhaustSpecies((species) => moles[species] / total);
 }
 
 /** Moles of wet exhaust per kg of fuel. */
@@ -51,5 +51,5 @@ export function exhaustMolesPerFuelMass(input: ExhaustCompositionInput): number 
 
 /** Mole fractions without the water. */
 export function dryBasis(wet: PerSpecies): PerSpecies {
-  return perSpecies((species) => (species === 'water' ? 0 : wet[species] / (1 - wet.water)));
+  return perExhaustSpecies((species) => (species === 'water' ? 0 : wet[species] / (1 - wet.water)));
 }

@@ -8,7 +8,7 @@ import { mixtureOf } from '../mixture.js';
 import { mixtureFields } from '../mixture-fields.js';
 import { mixtureWorking, partsOf } from '../mixture-working.js';
 import { griMech30, nasaTm4513 } from '../sources.js';
-import { type ExhaustSpecies, exhaustSpecies, molarMassOfMixture, perSpecies } from '../species.js';
+import { type ExhaustSpecies, exhaustSpecies, molarMassOfMixture, perExhaustSpecies } from '../species.js';
 import { enthalpyReferenceTemperature, heatCapacityRatio, molarHeatCapacityOfMixture, sensibleEnthalpyOfMixture } from './kernel.js';
 import { nasaBreakTemperature, nasaEnthalpy, nasaHeatCapacity, nasaPolynomials } from './nasa.js';
 
@@ -123,7 +123,7 @@ export const exhaustHeatCapacityCalculation = wf.defineCalculation({
     const { gasTemperature } = input;
     const { constants } = context;
     const mixture = mixtureOf(input, context);
-    const molarMasses = perSpecies((species) => constants[`${species}MolarMass`]);
+    const molarMasses = perExhaustSpecies((species) => constants[`${species}MolarMass`]);
     const mixtureMolarMass = molarMassOfMixture(mixture, molarMasses);
     const molar = molarHeatCapacityOfMixture(mixture, gasTemperature, constants.gasConstant);
     const enthalpyOverConstant = (species: ExhaustSpecies) =>

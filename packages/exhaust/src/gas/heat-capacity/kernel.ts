@@ -1,5 +1,5 @@
 import { molarGasConstant } from '../constants.js';
-import { molarMassOfMixture, moleMean, type PerSpecies, perSpecies } from '../species.js';
+import { molarMassOfMixture, moleMean, type PerSpecies, perExhaustSpecies } from '../species.js';
 import { nasaEnthalpy, nasaHeatCapacity, nasaPolynomials } from './nasa.js';
 
 /** Temperature in K that sensible enthalpies count from. */
@@ -11,14 +11,14 @@ export function molarHeatCapacityOfMixture(fractions: PerSpecies, temperature: n
     gasConstant *
     moleMean(
       fractions,
-      perSpecies((species) => nasaHeatCapacity(nasaPolynomials[species], temperature)),
+      perExhaustSpecies((species) => nasaHeatCapacity(nasaPolynomials[species], temperature)),
     )
   );
 }
 
 /** Molar enthalpy of a mixture above 25 °C in J/mol, the water staying vapour; temperature in K. */
 export function sensibleEnthalpyOfMixture(fractions: PerSpecies, temperature: number, gasConstant = molarGasConstant): number {
-  const above = perSpecies(
+  const above = perExhaustSpecies(
     (species) => nasaEnthalpy(nasaPolynomials[species], temperature) - nasaEnthalpy(nasaPolynomials[species], enthalpyReferenceTemperature),
   );
   return gasConstant * moleMean(fractions, above);

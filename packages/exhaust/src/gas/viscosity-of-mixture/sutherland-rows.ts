@@ -1,5 +1,5 @@
 import { type SutherlandConstants, sutherlandViscosity } from '../dynamic-viscosity/kernel.js';
-import { type ExhaustSpecies, type PerSpecies, perSpecies } from '../species.js';
+import { type ExhaustSpecies, type PerSpecies, perExhaustSpecies } from '../species.js';
 
 const row = (referenceViscosity: number, referenceTemperature: number, sutherlandTemperature: number): SutherlandConstants => ({
   referenceViscosity,
@@ -22,5 +22,5 @@ export const sutherlandRows: Readonly<Record<ExhaustSpecies, SutherlandConstants
 
 /** Viscosity in Pa·s of each pure gas by Sutherland's formula. */
 export function sutherlandViscosities(temperature: number): PerSpecies {
-  return perSpecies((species) => sutherlandViscosity(temperature, sutherlandRows[species]));
+  return perExhaustSpecies((species) => sutherlandViscosity(temperature, sutherlandRows[species]));
 }

@@ -2,7 +2,7 @@ import * as wf from '@wallflow/calculation';
 import { fraction, length, time } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { siBrochure } from '../../sources.js';
-import { type CountdownState, countdown } from './kernel.js';
+import { type CountdownState, faultCountdown } from './kernel.js';
 import { type CountdownStage, type LawProfile, lawProfiles } from './profiles.js';
 import { euroSixHeavyInducement, unR83Inducement, usGuidance2025 } from './sources.js';
 
@@ -190,7 +190,7 @@ export const faultCountdownCalculation = wf.defineCalculation({
     const profile: LawProfile = lawProfiles[input.rule];
     const list: readonly CountdownStage[] | undefined = profile.faults[input.fault];
     if (list === undefined) return wf.inconsistentInputs('no stages are known here for this fault under this rule', ['rule'], ['fault']);
-    const found = countdown(list, {
+    const found = faultCountdown(list, {
       distance: input.distanceSinceDetection,
       engineTime: input.engineTimeSinceDetection,
       level: input.tankLevel,

@@ -34,7 +34,7 @@ function leftOnAxis(axis: (typeof axes)[number], stage: CountdownStage, state: C
 }
 
 /** The stage reached and the next one. Stages are in the order of their severity. */
-export function countdown(stages: readonly CountdownStage[], state: CountdownState): CountdownResult {
+export function faultCountdown(stages: readonly CountdownStage[], state: CountdownState): CountdownResult {
   const unknown = axes.filter((axis) => state[axis.state] === undefined && stages.some((stage) => stage[axis.stage] !== undefined));
   const reached = stages.findLastIndex((stage) => axes.some((axis) => (leftOnAxis(axis, stage, state) ?? 1) <= 0));
   const current = stages[reached];

@@ -5,7 +5,7 @@ import { leastUrea, mostUrea } from '../named-constants.js';
 import { waterDensityAt20 } from '../solution/density.js';
 import { tanaka2001 } from '../solution/sources.js';
 import { iso22241Part1 } from '../sources.js';
-import { mixedFraction, waterToReach } from './kernel.js';
+import { mixedUreaFraction, waterToReach } from './kernel.js';
 
 export const reductantDilutionCalculation = wf.defineCalculation({
   id: 'reductant-dilution',
@@ -103,7 +103,7 @@ export const reductantDilutionCalculation = wf.defineCalculation({
   compute(input, { constants }) {
     const fluidMass = input.fluidDensity * input.fluidVolume;
     const waterMass = constants.waterDensity * input.waterVolume;
-    const mixed = mixedFraction([
+    const mixed = mixedUreaFraction([
       { mass: fluidMass, fraction: input.ureaFraction },
       { mass: waterMass, fraction: 0 },
     ]);

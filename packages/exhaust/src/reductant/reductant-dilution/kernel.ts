@@ -1,5 +1,5 @@
 /** Mass fraction of urea after mixing masses in kg: mass fractions mix linearly by mass. */
-export function mixedFraction(parts: readonly { readonly mass: number; readonly fraction: number }[]): number {
+export function mixedUreaFraction(parts: readonly { readonly mass: number; readonly fraction: number }[]): number {
   const total = parts.reduce((sum, part) => sum + part.mass, 0);
   return parts.reduce((sum, part) => sum + part.mass * part.fraction, 0) / total;
 }

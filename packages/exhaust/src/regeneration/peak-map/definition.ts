@@ -24,7 +24,7 @@ import { channelsOf, prepareRun } from '../simulation/prepare.js';
 import { simulationAssumptions, simulationCautions, simulationLimits } from '../simulation/texts.js';
 import { heatOfCombustionOutput, heatOfCombustionStep } from '../soot-heat.js';
 import { airTable, bissett1984, wrongWay2009 } from '../sources.js';
-import { peakTemperatureMap, spaced } from './kernel.js';
+import { evenlySpacedValues, peakTemperatureMap } from './kernel.js';
 
 /** Cells along the filter, s after the ramp or the drop, and relative tolerance of every run of the map. */
 const mapCells = 12;
@@ -185,8 +185,16 @@ export const peakTemperatureMapCalculation = wf.defineCalculation({
   dimensional: 'time stepping with tolerances tied to the units',
   sources: [konstandopoulos2000, bai2016, bissettShadman1985, uncoatedDisk2008, airTable, wrongWay2009, siBrochure],
   compute(input, context) {
-    const loads = spaced(Math.min(input.leastLoad, input.mostLoad), Math.max(input.leastLoad, input.mostLoad), gridSizes[input.grid]);
-    const flows = spaced(Math.min(input.leastFlow, input.mostFlow), Math.max(input.leastFlow, input.mostFlow), gridSizes[input.grid]);
+    const loads = evenlySpacedValues(
+      Math.min(input.leastLoad, input.mostLoad),
+      Math.max(input.leastLoad, input.mostLoad),
+      gridSizes[input.grid],
+    );
+    const flows = evenlySpacedValues(
+      Math.min(input.leastFlow, input.mostFlow),
+      Math.max(input.leastFlow, input.mostFlow),
+      gridSizes[input.grid],
+    );
     const dropping = input.drop === 'idle-flow';
     const duration = timeAfter + (dropping ? wf.known(input.dropTime) : input.rampDuration);
     const channels = channelsOf(input, context.constants);

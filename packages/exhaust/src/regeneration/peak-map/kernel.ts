@@ -2,7 +2,7 @@ import { peakTemperature } from '../simulation/kernel-extremes.js';
 import { type AxialRegeneration, solveAxialRegeneration } from '../simulation/kernel-run.js';
 
 /** Evenly spaced values from the first to the last. */
-export function spaced(from: number, to: number, count: number): number[] {
+export function evenlySpacedValues(from: number, to: number, count: number): number[] {
   return Array.from({ length: count }, (_, index) => (index === count - 1 ? to : from + ((to - from) * index) / (count - 1)));
 }
 

@@ -9,7 +9,7 @@ import { siBrochure } from '../../sources.js';
 import { checkedLog } from '../checked-log.js';
 import { oxygenRateAt } from '../oxygen-rate.js';
 import { qualityPractice } from '../sources.js';
-import { burnExponent, intervalsOf, timeAbove } from './kernel.js';
+import { burnExponent, intervalsOf, timeAboveTemperature } from './kernel.js';
 
 const line = {
   time: wf.quantity(time, { symbol: 't', label: 'Time', range: '0 s <= x <= 24 h', example: '0 min', units: ['min', 's'] }),
@@ -252,7 +252,7 @@ export const regenerationQualityCalculation = wf.defineCalculation({
     const rates = laws.map(
       (law) => sootOxidationRate(law, { temperature: threshold, oxygen: input.oxygen, nitrogenDioxide: 0 }, constants.gasConstant).oxygen,
     );
-    const { total, longest, interruptions } = timeAbove(log, threshold);
+    const { total, longest, interruptions } = timeAboveTemperature(log, threshold);
     const measuredBurnOff = sootBefore === undefined || sootAfter === undefined ? undefined : 1 - sootAfter / sootBefore;
     const timeShare = total / input.wantedTime;
     const hotEnough = timeShare >= 1 && mostExpected >= 0.8;

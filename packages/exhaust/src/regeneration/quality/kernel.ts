@@ -9,7 +9,7 @@ export interface QualitySample {
 }
 
 /** Time in s above a temperature, longest time without a break, and how often it fell below again before the end. */
-export function timeAbove(log: readonly QualitySample[], threshold: number) {
+export function timeAboveTemperature(log: readonly QualitySample[], threshold: number) {
   let total = 0;
   let run = 0;
   let longest = 0;

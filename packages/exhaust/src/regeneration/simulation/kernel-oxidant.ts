@@ -1,7 +1,7 @@
 import type { OxidationLaw } from '../../soot/oxidation/kernel.js';
 
 /** (1 − e^(−x)) / x: what is left of a first-order rate when the oxidant runs short; 1 without shortage. */
-export function supplyFactor(x: number): number {
+export function oxidantSupplyFactor(x: number): number {
   return x < 1e-9 ? 1 : -Math.expm1(-x) / x;
 }
 
@@ -45,7 +45,7 @@ export class Oxidant {
         preExponential * Math.exp(-activationEnergy / (gasConstant * wall[i]!)) * (oxidantOrder === 1 ? share : share ** oxidantOrder);
       const use = (perSoot * k * soot[i]!) / y;
       if (transfer === 0) {
-        rates[i]! += k * supplyFactor(use / supply);
+        rates[i]! += k * oxidantSupplyFactor(use / supply);
         continue;
       }
       const decay = (transfer * use) / (supply * (reach + use));

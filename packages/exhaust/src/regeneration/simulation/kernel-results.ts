@@ -19,7 +19,7 @@ export function sootLeft(model: AxialBed, state: ArrayLike<number>): number {
 }
 
 /** State at a time of the run in s. */
-export function stateAt(solution: AxialSolution, time: number, out?: Float64Array): Float64Array {
+export function regenerationStateAt(solution: AxialSolution, time: number, out?: Float64Array): Float64Array {
   const index = solution.segments.findIndex((segment) => time <= segment.to);
   const part = solution.parts[index < 0 ? solution.parts.length - 1 : index]!;
   return part.at(time, out);

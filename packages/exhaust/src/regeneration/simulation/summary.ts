@@ -1,5 +1,5 @@
 import { fastestRise, peakTemperature } from './kernel-extremes.js';
-import { sootLeft, stateAt, timeToBurn, wallTemperature } from './kernel-results.js';
+import { regenerationStateAt, sootLeft, timeToBurn, wallTemperature } from './kernel-results.js';
 import type { AxialRegeneration, AxialSolution } from './kernel-run.js';
 import type { RunInput } from './prepare.js';
 
@@ -56,7 +56,7 @@ function series(solution: AxialSolution, input: RunInput) {
   const slope = new Float64Array(model.size);
   return Array.from({ length: rows }, (_, index) => {
     const time = Math.min(input.duration, (input.duration * index) / (rows - 1));
-    stateAt(solution, time, state);
+    regenerationStateAt(solution, time, state);
     model.feed = segments.find((segment) => time <= segment.to) ?? segments.at(-1);
     model.derivative(time, state, slope);
     const left = sootLeft(model, state);
@@ -74,7 +74,7 @@ function series(solution: AxialSolution, input: RunInput) {
 /** Wall temperatures at the peak, the highest of every place, and the soot left there. */
 export function profile(run: AxialRegeneration, solution: AxialSolution, peak: ReturnType<typeof peakTemperature>) {
   const { model, parts } = solution;
-  const atPeak = stateAt(solution, peak.time);
+  const atPeak = regenerationStateAt(solution, peak.time);
   const end = parts.at(-1)?.y ?? atPeak;
   return Array.from({ length: model.cells }, (_, cell) => ({
     position: ((cell + 0.5) / model.cells) * run.bed.length,

@@ -1,4 +1,4 @@
-import { riseOf, type WatchEvent, type WatchLimits, type WatchRule, type WatchSample } from './kernel.js';
+import { signalRiseRate, type WatchEvent, type WatchLimits, type WatchRule, type WatchSample } from './kernel.js';
 import { DropWatch } from './kernel-drop.js';
 import { FlowWatch } from './kernel-flow.js';
 
@@ -14,9 +14,11 @@ function brokenAt(log: readonly WatchSample[], index: number, limits: WatchLimit
   const hottest = Math.max(sample.inlet ?? -Infinity, sample.bed ?? -Infinity, sample.outlet ?? -Infinity);
   if (hottest > limits.zoneLimit) found['over-temperature'] = hottest;
   const above = excess(sample);
-  const climbing = riseOf(log, index, limits.riseTime, excess);
+  const climbing = signalRiseRate(log, index, limits.riseTime, excess);
   if (above !== undefined && above > limits.outletAbove && climbing !== undefined && climbing > 0) found['outlet-over-inlet'] = above;
-  const rises = (['inlet', 'bed', 'outlet'] as const).map((place) => riseOf(log, index, limits.riseTime, (at) => at[place]) ?? -Infinity);
+  const rises = (['inlet', 'bed', 'outlet'] as const).map(
+    (place) => signalRiseRate(log, index, limits.riseTime, (at) => at[place]) ?? -Infinity,
+  );
   const fastest = Math.max(...rises);
   if (fastest > limits.riseLimit) found.rise = fastest;
   const { coolantTemperature } = sample;

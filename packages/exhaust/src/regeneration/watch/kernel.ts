@@ -92,7 +92,7 @@ export function sampleBefore(log: readonly { readonly time: number }[], index: n
 }
 
 /** Rise of a signal in its unit per s over at least `window` s before a sample. */
-export function riseOf<S extends { readonly time: number }>(
+export function signalRiseRate<S extends { readonly time: number }>(
   log: readonly S[],
   index: number,
   window: number,

@@ -3,7 +3,7 @@ import { length, mass, massConcentration, massPerDistance, time, volume } from '
 import { kineticsConstants, kineticsInputs, oneLaw } from '../oxidation/inputs.js';
 import { drivingPractice, wholeFilterBalance } from '../sources.js';
 import { drivingPatternInput, stretchesOf } from './inputs.js';
-import { type DrivenState, drivePattern, settledMass } from './kernel.js';
+import { type DrivenState, drivePattern, settledSootMass } from './kernel.js';
 import { passValues, passWorking } from './working.js';
 
 export const sootDrivingPatternCalculation = wf.defineCalculation({
@@ -86,7 +86,7 @@ export const sootDrivingPatternCalculation = wf.defineCalculation({
       finalSootMass,
       finalSootLoad: finalSootMass / input.filterVolume,
       netSootPerDistance: driven > 0 ? (finalSootMass - input.startSootMass) / driven : undefined,
-      settledSootMass: settledMass(stretches),
+      settledSootMass: settledSootMass(stretches),
       series: states.map((state) => ({ ...state, load: state.mass / input.filterVolume })),
     };
   },

@@ -48,7 +48,7 @@ export function patternMap(pattern: readonly DrivingStretch[]) {
 }
 
 /** Soot before each pass once the pattern has been driven for ever, in kg; undefined when nothing burns. */
-export function settledMass(pattern: readonly DrivingStretch[]): number | undefined {
+export function settledSootMass(pattern: readonly DrivingStretch[]): number | undefined {
   const { loss, add } = patternMap(pattern);
   const settled = add / loss;
   return loss > 0 && Number.isFinite(settled) ? settled : undefined;

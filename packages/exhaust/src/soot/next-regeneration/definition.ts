@@ -2,7 +2,7 @@ import * as wf from '@wallflow/calculation';
 import { length, mass, massFlow, massPerDistance, moleFraction, temperature, time, velocity } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { drivingPatternInput, stretchesOf } from '../driving-pattern/inputs.js';
-import { drivePattern, patternMap, settledMass } from '../driving-pattern/kernel.js';
+import { drivePattern, patternMap, settledSootMass } from '../driving-pattern/kernel.js';
 import { passValues, passWorking } from '../driving-pattern/working.js';
 import { kineticsConstants, kineticsInputs, oneLaw } from '../oxidation/inputs.js';
 import { sootOxidationRate } from '../oxidation/kernel.js';
@@ -188,13 +188,13 @@ export const nextRegenerationCalculation = wf.defineCalculation({
       hotDuration = preventingStretch(stretches, hot, triggerMass, constants.longest);
       if (hotDuration !== undefined) {
         const whole = [...stretches, { ...hot, duration: hotDuration }];
-        const mass = settledMass(whole);
+        const mass = settledSootMass(whole);
         hotPass = mass === undefined ? undefined : drivePattern(whole, { time: 0, distance: 0, mass });
       }
     }
     return {
       ...passValues(stretches),
-      settledSootMass: settledMass(stretches),
+      settledSootMass: settledSootMass(stretches),
       netSootPerDistance: map.distance > 0 ? (map.add - map.loss * sootMass) / map.distance : undefined,
       lastPass: reached?.pass.map((state) => ({ ...state })),
       outcome: reached === undefined ? 'never' : reached.time === 0 ? 'due' : 'coming',

@@ -1,5 +1,5 @@
 import { findRoot } from '@wallflow/numerics';
-import { type DrivenState, type DrivingStretch, drivePattern, patternMap, peakMass, settledMass } from '../driving-pattern/kernel.js';
+import { type DrivenState, type DrivingStretch, drivePattern, patternMap, peakMass, settledSootMass } from '../driving-pattern/kernel.js';
 
 /** When and where the soot reaches the trigger, and the whole pass in which it does. */
 export interface ReachedTrigger extends DrivenState {
@@ -61,7 +61,7 @@ export function preventingStretch(
 ): number | undefined {
   const excess = (duration: number) => {
     const whole = [...pattern, { ...hot, duration }];
-    const settled = settledMass(whole);
+    const settled = settledSootMass(whole);
     return settled === undefined ? Infinity : peakMass(whole, settled) / trigger - 1;
   };
   if (excess(0) <= 0) return 0;
