@@ -18,7 +18,6 @@ export const sootLimitInput = (label: string) =>
   quantity(massConcentration, {
     symbol: "m'_{s,max}",
     label,
-    description: 'At most 12 g/L: burning more from 600 °C damages silicon carbide too.',
     range: '0.5 <= x <= 12 g/L',
     usual: [
       '2 g/L',

@@ -3,6 +3,7 @@ import { fraction, length, mass, massConcentration, ratio } from '@wallflow/unit
 import { cautions } from '../../cautions.js';
 import { konstandopoulos2000 } from '../../sources.js';
 import { ashDensityInput, ashFilterInputs, channelWidthOf, openInlet, sootLimitInput } from '../ash-inputs.js';
+import { limitBounds, limitMaterial, limitRefusal } from '../limit-bound.js';
 import { ashGeometry, ashPractice, ashReview2019 } from '../sources.js';
 import { inletOpenFraction, layerFill, layerThickness, plugShare } from './kernel.js';
 
@@ -33,6 +34,7 @@ export const ashDistributionCalculation = wf.defineCalculation({
     ...ashFilterInputs,
     ashLayerPackingDensity: ashDensityInput('\\rho_l', 'Packing density of the ash layer'),
     sootLimit: sootLimitInput('Soot load limit of the clean filter'),
+    substrate: limitMaterial,
   },
   intermediates: {
     ...openInlet.intermediates,
@@ -63,6 +65,7 @@ export const ashDistributionCalculation = wf.defineCalculation({
     }),
   },
   answer: 'sootCapacity',
+  constants: limitBounds,
   steps: [
     ...openInlet.steps,
     wf.formula('ashLoad', 'ashMass / filterVolume'),
@@ -96,7 +99,9 @@ export const ashDistributionCalculation = wf.defineCalculation({
   },
   cautions: [cautions.ashDust, cautions.makerFirst],
   sources: [ashPractice],
-  compute(input) {
+  compute(input, { constants }) {
+    const refusal = limitRefusal(input.sootLimit, 'sootLimit', input.substrate, constants);
+    if (refusal !== undefined) return refusal;
     const channelWidth = channelWidthOf(input);
     if (typeof channelWidth !== 'number') return channelWidth;
     const channels = { ...input, channelWidth };

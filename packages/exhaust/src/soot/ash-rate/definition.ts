@@ -13,6 +13,7 @@ import {
 } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
 import { sootLimitInput } from '../ash-inputs.js';
+import { limitBounds, limitMaterial, limitRefusal } from '../limit-bound.js';
 import { ashGuide, ashMassBalance, ashPractice, ashReview2019 } from '../sources.js';
 import { ashFromAdditive, ashFromOil, ashShare, distanceToAshLimit } from './kernel.js';
 
@@ -97,6 +98,7 @@ export const ashRateCalculation = wf.defineCalculation({
       units: ['L', 'm3'],
     }),
     sootLimit: sootLimitInput('Soot load limit'),
+    substrate: limitMaterial,
     additiveMetal: wf.optional(
       wf.quantity(massConcentration, {
         symbol: 'c_m',
@@ -147,6 +149,7 @@ export const ashRateCalculation = wf.defineCalculation({
     ),
   },
   constants: {
+    ...limitBounds,
     documentedAshLoad: wf.constant(massConcentration, '42 g/L', {
       symbol: "m'_{doc}",
       label: 'Highest ash load documented',
@@ -188,6 +191,8 @@ export const ashRateCalculation = wf.defineCalculation({
   sources: [ashPractice],
   compute(input, { constants, warn }) {
     const { ashLimit, filterVolume, fuelConsumption = 0, additiveMetal = 0, oxidePerMetal = 0 } = input;
+    const refusal = limitRefusal(input.sootLimit, 'sootLimit', input.substrate, constants);
+    if (refusal !== undefined) return refusal;
     if (ashLimit > constants.fullAshLoad * filterVolume)
       return wf.inconsistentInputs('the inlet channels of this filter would be full before this much ash', ['ashLimit'], ['filterVolume']);
     if (ashLimit > constants.documentedAshLoad * filterVolume)

@@ -1,6 +1,7 @@
 import * as wf from '@wallflow/calculation';
 import { area, cellDensity, fraction, length, mass, massConcentration, surfaceLoad, volume } from '@wallflow/units';
 import { cautions } from '../../cautions.js';
+import { limitBounds, limitMaterial, limitRefusal } from '../limit-bound.js';
 import { loadDefinition, percentPractice, squareCells } from '../sources.js';
 import { sootLoadFrom, sootLoadIn, squareCellFiltrationArea } from './kernel.js';
 
@@ -77,8 +78,7 @@ const inputs = {
     wf.quantity(massConcentration, {
       symbol: "m'_{lim}",
       label: 'Load limit',
-      description:
-        'The load above which the filter must not be heated. At most 12 g/L: burning more from 600 °C damages silicon carbide too.',
+      description: 'The load above which the filter must not be heated.',
       range: '0 < x <= 12 g/L',
       usual: [
         '2 g/L',
@@ -89,6 +89,7 @@ const inputs = {
       ...perLitre,
     }),
   ),
+  ...wf.whenGiven('limitLoad', { substrate: limitMaterial }),
   ...wf.oneOf(
     {
       filtrationArea: wf.quantity(area, {
@@ -164,6 +165,7 @@ export const sootLoadCalculation = wf.defineCalculation({
     ),
   },
   answer: 'sootMass',
+  constants: limitBounds,
   steps: [
     wf.cases(
       'wallArea',
@@ -199,8 +201,10 @@ export const sootLoadCalculation = wf.defineCalculation({
     estimate: 'A load shown by a control unit is an estimate; a percent of one make is not a percent of another.',
   },
   cautions: [cautions.makerFirst, cautions.sensorFirst],
-  compute(input) {
+  compute(input, { constants }) {
     const { triggerLoad, limitLoad, filterVolume } = input;
+    const refusal = limitRefusal(limitLoad, 'limitLoad', input.substrate ?? 'unknown', constants);
+    if (refusal !== undefined) return refusal;
     if (triggerLoad !== undefined && limitLoad !== undefined && triggerLoad > limitLoad) {
       return wf.inconsistentInputs('a regeneration would only be triggered above the limit', ['triggerLoad'], ['limitLoad']);
     }
