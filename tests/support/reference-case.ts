@@ -22,7 +22,7 @@ export const sourceSchema = z.strictObject({
   year: z.number().int().optional(),
   locator: z.string().optional(),
   doi: z.string().optional(),
-  mark: z.enum(['read', 'from memory', 'common practice, no source']),
+  mark: z.enum(['read', 'second-hand', 'from memory', 'common practice, no source']),
   note: z.string().optional(),
 });
 

@@ -1,13 +1,14 @@
 import { say, spoken } from './words/say.js';
 
 /** How far a statement was checked before it was relied on. */
-export type SourceMark = 'read' | 'from memory' | 'common practice, no source';
+export type SourceMark = 'read' | 'second-hand' | 'from memory' | 'common practice, no source';
 
 /**
  * Where a formula, a value or a limit comes from.
  *
  * A published work names its author or body, title and year. Trade habit without a publication is
- * `{ type: 'practice' }`; what nobody could re-read carries the mark `from memory`.
+ * `{ type: 'practice' }`; what nobody could re-read carries the mark
+ * `from memory`; what was read in the work of others, or in notes of it, carries `second-hand`.
  */
 export interface Source {
   readonly type: 'standard' | 'regulation' | 'paper' | 'book' | 'report' | 'thesis' | 'dataset' | 'practice' | 'derivation';

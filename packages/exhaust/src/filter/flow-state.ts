@@ -32,7 +32,7 @@ export function resolveFlowState(input: FlowValues, constants: FilterConstantVal
 
 /**
  * Drop over a soot cake from which it was measured to compact, Pa: Konstandopoulos 2008, Fig. 14, onset at 155 to 205 mbar. The 25 to
- * 30 % of p. 48 are the relative rise of its solid fraction, not the fraction.
+ * 30 % of p. 48 are the relative rise of its solid fraction, not the fraction. Taken from notes of that work, not re-read (second-hand).
  */
 const compactionOnset = 15_500;
 

@@ -39,6 +39,16 @@ export const flowConversion: Source = {
 
 export const restrictionPractice = commonPractice('Judging a filter by pressure drop over viscosity times volume flow');
 
+export const cakeCompaction: Source = {
+  type: 'paper',
+  by: 'Konstandopoulos, Papaioannou',
+  title: 'Compaction of soot cakes, KONA Powder and Particle Journal 26, 36–65',
+  year: 2008,
+  locator: 'Fig. 14',
+  mark: 'second-hand',
+  note: 'Taken from notes of that work: five sizes of soot, onset at 155 to 205 mbar, solid fraction 10 to 16 % higher at the highest drop.',
+};
+
 export const yao2023: Source = {
   type: 'paper',
   by: 'Yao, Hu, Zhang, Zhang, Wu',

@@ -22,7 +22,7 @@ export const triana2005: Source = {
   by: 'Triana',
   title: 'Dissertation, Michigan Technological University: wall temperatures of a silicon carbide filter, as plotted by Zhong et al. 2022',
   year: 2005,
-  mark: 'read',
+  mark: 'second-hand',
   note: '844 °C at 10 g/L with gas of 600 °C: 24 K per g/L, 60 % of what all heat would give. Three quarters are taken as the upper end of 60 ± 15 %.',
 };
 

@@ -20,7 +20,7 @@ import { assumed, limit } from '../drop-texts.js';
 import { chosenVolumeFlow, flowPressureInput } from '../inputs.js';
 import { warnOfLoad } from '../load-warnings.js';
 import { type LoadedDropParts, loadedDropParts } from '../loaded-pressure-drop/kernel.js';
-import { acicularCeramicStudy, flowConversion, unequalCells, yao2023 } from '../sources.js';
+import { acicularCeramicStudy, cakeCompaction, flowConversion, unequalCells, yao2023 } from '../sources.js';
 import { compressibleDrop, compressibleDropParts, flowBehind } from './kernel.js';
 
 const { exhaustVolumeFlow: _, ...otherInputs } = loadedInputs;
@@ -123,7 +123,7 @@ export const compressiblePressureDropCalculation = wf.defineCalculation({
     compaction: 'From 155 to 205 mbar on, the soot cake compacts, by 10 to 16 % at twice that drop; this is not described.',
   },
   cautions: [cautions.makerFirst],
-  sources: [yao2023, acicularCeramicStudy, unequalCells],
+  sources: [cakeCompaction, yao2023, acicularCeramicStudy, unequalCells],
   compute: (input, context) =>
     dropModel(input, context, (state) => {
       const { loaded, flow: given } = state;
