@@ -77,6 +77,7 @@ export function calculationData(calculation: AnyCalculation, cases: readonly Cas
     limits: spec.limits.map((limit) => limit.text),
     cautions: spec.cautions.map((caution) => caution.text),
     sources: Object.values(spec.sources as Record<string, Source>).map(sourceView),
+    history: spec.history ?? [],
     needed: neededView(calculation, inputs),
     exampleValues: fromInput(inputs, calculation.example as Record<string, unknown>),
     example: exampleView(calculation, inputs),

@@ -205,6 +205,13 @@ export interface ConstantView {
   readonly source: string;
 }
 
+/** What a version of a calculation changed, and why. */
+export interface ChangeView {
+  readonly version: string;
+  readonly what: string;
+  readonly why: string;
+}
+
 /** Everything that the pages of one calculation need. */
 export interface CalculationData {
   readonly id: string;
@@ -221,6 +228,8 @@ export interface CalculationData {
   readonly limits: readonly string[];
   readonly cautions: readonly string[];
   readonly sources: readonly SourceView[];
+  /** What changed since the first version, newest first. */
+  readonly history: readonly ChangeView[];
   /** What the empty form still needs. */
   readonly needed: readonly IssueView[];
   /** The form filled with the worked example, and its result. */

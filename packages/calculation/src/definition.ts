@@ -51,6 +51,13 @@ function constantValue<K extends KindName>(kind: Kind<K>, text: string): number 
   return parsed.quantity;
 }
 
+/** What a version of a definition changed, and why; one short sentence each. */
+export interface Change {
+  readonly version: string;
+  readonly what: string;
+  readonly why: string;
+}
+
 /** What to do with a result. */
 export interface Advice {
   readonly tone: 'do' | 'do-not' | 'note';
@@ -100,6 +107,8 @@ export interface DefinitionSpec<I extends z.core.$ZodObject, O extends Outputs, 
   readonly id: string;
   /** Semantic version of the definition: a changed number is a new minor or major version. */
   readonly version: string;
+  /** What changed since version 1.0.0, newest first; links to older versions show it. */
+  readonly history?: readonly Change[];
   readonly subject: Subject;
   readonly title: string;
   /** One sentence: the question it answers. */

@@ -5,6 +5,7 @@ export {
   type AnyCalculation,
   type BudgetEntry,
   type Calculation,
+  type Change,
   type CodedText,
   type CodedTexts,
   type ComputeContext,

@@ -15,6 +15,10 @@ export function assertWhole(spec: AnySpec): void {
   };
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(spec.id)) fail('the id is not kebab-case');
   if (!/^\d+\.\d+\.\d+$/.test(spec.version)) fail('the version is not semantic');
+  const versions = (spec.history ?? []).map(({ version }) => version);
+  if (versions.length > 0 && versions[0] !== spec.version)
+    fail(`the newest line of the history is of ${versions[0]}, not of ${spec.version}`);
+  if (new Set(versions).size !== versions.length) fail('the history has two lines of one version');
   for (const key of Object.keys(spec.outputs)) if (key in spec.intermediates) fail(`${key} is both output and intermediate`);
   if (!(spec.answer in spec.outputs)) fail('the answer is not an output');
   for (const step of spec.steps) assertStep(spec, step, fail);

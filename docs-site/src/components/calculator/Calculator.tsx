@@ -82,7 +82,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
   return (
     <FormulaProvider formulas={data.formulas} live={!isExample && success !== undefined}>
       <Cautions cautions={data.cautions} />
-      <LinkNotice opened={link.opened} tooLong={link.tooLong} version={data.version} result={success} />
+      <LinkNotice opened={link.opened} tooLong={link.tooLong} version={data.version} history={data.history} result={success} />
       <noscript>
         <p className={styles.notice}>
           Without scripts the form cannot calculate. The worked example below it opens at a tap, is complete and can be printed.

@@ -1,17 +1,20 @@
 import type { ReactNode } from 'react';
+import { changesSince } from '../../calculator/changes-since.js';
 import type { Permalink } from '../../calculator/permalink.js';
-import type { SuccessView } from '../../data/types.js';
+import type { ChangeView, SuccessView } from '../../data/types.js';
+import { Changes } from '../parts/Changes.js';
 import styles from './calculator.module.css';
 
 interface LinkNoticeProps {
   readonly opened: Permalink | undefined;
   readonly tooLong: boolean;
   readonly version: string;
+  readonly history: readonly ChangeView[];
   readonly result: SuccessView | undefined;
 }
 
 /** Said when a link was made with another version of the calculation, or holds what today's does not ask for. */
-export function LinkNotice({ opened, tooLong, version, result }: LinkNoticeProps): ReactNode {
+export function LinkNotice({ opened, tooLong, version, history, result }: LinkNoticeProps): ReactNode {
   if (tooLong) {
     return (
       <aside className={styles.notice} aria-label="About this link">
@@ -31,6 +34,7 @@ export function LinkNotice({ opened, tooLong, version, result }: LinkNoticeProps
           version {version} and may differ.
         </p>
       ) : null}
+      {opened.version === undefined ? null : <Changes changes={changesSince(history, opened.version)} />}
       {opened.unread.length === 0 ? null : (
         <>
           <p>Not taken over, because this calculation does not ask for it by this name today. Enter it below:</p>

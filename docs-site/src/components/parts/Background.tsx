@@ -1,5 +1,6 @@
 import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
+import { changeText } from '../../calculator/changes-since.js';
 import type { CalculationData } from '../../data/types.js';
 import { checkedText, FoldedCases } from './CaseList.js';
 import { Formula } from './Formula.js';
@@ -78,6 +79,7 @@ export function Background({ data, assumptions }: BackgroundProps): ReactNode {
       <Texts title="Limits of use" texts={data.limits} />
       <Texts title="Assumptions" texts={assumptions} />
       <Constants constants={data.constants} />
+      <Texts title="Changes" texts={data.history.map(changeText)} />
       <section aria-labelledby="sources">
         <h2 id="sources">Sources</h2>
         <Sources sources={data.sources} />

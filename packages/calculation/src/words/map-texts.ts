@@ -20,6 +20,15 @@ export function mapTexts(spec: AnySpec, map: MapText, nested: (calculation: Nest
     title: map('title', spec.title),
     purpose: map('purpose', spec.purpose),
     method: map('method', spec.method),
+    ...(spec.history === undefined
+      ? {}
+      : {
+          history: spec.history.map((change) => ({
+            ...change,
+            what: map(`history.${change.version}.what`, change.what),
+            why: map(`history.${change.version}.why`, change.why),
+          })),
+        }),
     ...(spec.keywords === undefined ? {} : { keywords: map('keywords', spec.keywords.join(', ')).split(', ') }),
     ...(spec.uncertaintyNote === undefined ? {} : { uncertaintyNote: map('uncertaintyNote', spec.uncertaintyNote) }),
     inputs: new InputTexts(map).record(spec.inputs, 'input'),

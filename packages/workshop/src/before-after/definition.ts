@@ -40,7 +40,7 @@ const verdicts = {
 
 export const beforeAfterCalculation = wf.defineCalculation({
   id: 'before-after',
-  version: '3.0.0',
+  version: '1.0.0',
   subject: 'workshop',
   title: 'Before and after at comparable flow',
   purpose: 'Did the work lower the resistance of the filter, or is the lower reading only less flow or cooler gas?',

@@ -80,7 +80,7 @@ const drop = (symbol: string, label: string) =>
 
 export const filterConditionCalculation = wf.defineCalculation({
   id: 'filter-condition',
-  version: '3.0.0',
+  version: '1.0.0',
   subject: 'workshop',
   title: 'Is the filter blocked?',
   purpose: 'Do these readings show a clean, a loaded or a blocked filter, or a fault of hose and sensor?',
