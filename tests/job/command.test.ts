@@ -87,6 +87,15 @@ describe('wallflow run', () => {
     expect(data.outputs.density.unit).toBe('kg/m3');
   });
 
+  it('shows results in another system and language', async () => {
+    // A pound of 0.45359237 kg and a foot of 0.3048 m: 1 kg/m³ is 0.062428 lb/ft³.
+    const { code, out } = await command([...density, '--system', 'us', '--locale', 'de']);
+    expect(code).toBe(0);
+    expect(out).toContain('Density: 0,0624 lb/ft³');
+    expect((await command([...density, '--system', 'imperial'])).error).toContain('--system is metric or us');
+    expect((await command([...density, '--locale', '_'])).code).toBe(2);
+  });
+
   it('reads JSON from standard input', async () => {
     const input = JSON.stringify({
       gasPressure: { value: 101325, unit: 'Pa' },

@@ -89,7 +89,15 @@ export {
   textOutput,
   type ValuesOf,
 } from './outputs.js';
-export { digitsToShow, type Presented, type PresentOptions, present, presentValue } from './present.js';
+export {
+  digitsToShow,
+  type Presented,
+  type PresentedOf,
+  type PresentOptions,
+  present,
+  presentValue,
+  type ShownUnits,
+} from './present.js';
 export type { GivenQuantity, QuantityInput, QuantityLimits, UncheckedQuantity } from './quantity-input.js';
 export { readable } from './readable.js';
 export { createRegistry, type Registry } from './registry.js';

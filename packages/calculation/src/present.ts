@@ -1,6 +1,9 @@
-import type { KindName } from '@wallflow/units';
-import type { AnyCalculation, Success } from './definition.js';
+import type { KindName, UnitOf } from '@wallflow/units';
+import type * as z from 'zod/mini';
+import type { Calculation, Constants, Success } from './definition.js';
+import { type NumberSigns, numberSigns, withSigns } from './locale.js';
 import type { Columns, OutputField, Outputs, QuantityOutput } from './outputs.js';
+import type { UnitSystem } from './system.js';
 
 /** A value ready to be shown or written as JSON. */
 export type Presented =
@@ -21,14 +24,40 @@ export type Presented =
       readonly label: string;
       readonly columns: Readonly<Record<string, { readonly label: string; readonly unit?: string; readonly symbol?: string }>>;
       readonly rows: readonly Readonly<Record<string, number | string | null>>[];
+      /** The same as they are written in a language, where one was named. */
+      readonly texts?: readonly Readonly<Record<string, string>>[];
       readonly plot?: { readonly x: string; readonly y: readonly string[] };
     };
 
+type UnitOfField<F> = 0 extends 1 & F
+  ? string
+  : F extends { readonly type: 'quantity'; readonly kind: { readonly kind: infer K extends KindName } }
+    ? UnitOf<K>
+    : F extends { readonly type: 'table'; readonly columns: infer C }
+      ? { readonly [Key in keyof C as UnitOfField<C[Key]> extends never ? never : Key]?: UnitOfField<C[Key]> }
+      : never;
+
+/** Units to show results in, by key; those of a table's columns under the key of the table. */
+export type ShownUnits<V> = string extends keyof V
+  ? Readonly<Record<string, string | Readonly<Record<string, string | undefined>> | undefined>>
+  : { readonly [Key in keyof V as UnitOfField<V[Key]> extends never ? never : Key]?: UnitOfField<V[Key]> };
+
 /** How results are shown. */
-export interface PresentOptions {
+export interface PresentOptions<V = Outputs> {
   /** Unit to show for an output, by its key; the definition's first unit otherwise. */
-  readonly units?: Readonly<Record<string, string>>;
+  readonly units?: ShownUnits<V>;
+  /** The system of units for all that `units` does not name: `metric` or `usCustomary` from `@wallflow/calculation/display`. */
+  readonly system?: UnitSystem;
+  /** Tag of the language that numbers are written in, such as `de`. Without it they have a point, and no marks between thousands. */
+  readonly locale?: string;
 }
+
+type PresentedField<F> = F extends { readonly type: infer T } ? Extract<Presented, { readonly type: T }> : never;
+
+/** Results by key; those that a definition marks as optional may be missing. */
+export type PresentedOf<O> = string extends keyof O
+  ? Record<string, Presented>
+  : { readonly [Key in keyof O]: O[Key] extends { readonly optional: true } ? PresentedField<O[Key]> | undefined : PresentedField<O[Key]> };
 
 /** Significant digits to show: what the inputs support, between the least and the most that make sense for the output. */
 export function digitsToShow(field: QuantityOutput<KindName>, inputDigits: number): number {
@@ -40,27 +69,57 @@ function inUnit(field: QuantityOutput<KindName>, value: number, unit: string): n
   return Number(converted.toPrecision(12));
 }
 
-function presentTable(field: Extract<OutputField, { type: 'table' }>, rows: readonly Readonly<Record<string, unknown>>[]): Presented {
+/** How one value is shown, once units and signs are settled. */
+interface Showing {
+  readonly unit?: string | Readonly<Record<string, string | undefined>> | undefined;
+  readonly system?: UnitSystem | undefined;
+  readonly signs?: NumberSigns | undefined;
+}
+
+function unitFor(field: QuantityOutput<KindName>, named: string | undefined, system: UnitSystem | undefined): string {
+  const first = field.units[0] ?? field.kind.baseUnit;
+  const unit = named ?? system?.unitFor(field.units, field.kind.units) ?? first;
+  if ((field.kind.units as readonly string[]).includes(unit)) return unit;
+  throw new TypeError(`${field.label} cannot be shown in "${unit}"; use one of ${field.kind.units.slice(0, 8).join(', ')}`);
+}
+
+function presentTable(
+  field: Extract<OutputField, { type: 'table' }>,
+  rows: readonly Readonly<Record<string, unknown>>[],
+  inputDigits: number,
+  { unit, system, signs }: Showing,
+): Presented {
   const columns: Columns = field.columns;
+  const named = typeof unit === 'object' ? unit : {};
+  const unknown = Object.keys(named).find((key) => columns[key]?.type !== 'quantity');
+  if (unknown !== undefined) throw new TypeError(`${field.label} has no column "${unknown}" with a unit`);
+  const units: Record<string, string> = {};
+  for (const [key, column] of Object.entries(columns)) if (column.type === 'quantity') units[key] = unitFor(column, named[key], system);
   const heads = Object.entries(columns).map(([key, column]) => [
     key,
-    {
-      label: column.label,
-      ...(column.type === 'quantity' ? { unit: column.units[0] ?? column.kind.baseUnit, symbol: column.symbol } : {}),
-    },
+    { label: column.label, ...(column.type === 'quantity' ? { unit: units[key], symbol: column.symbol } : {}) },
   ]);
   const cell = (key: string, value: unknown): number | string | null => {
     const column = columns[key];
     if (value === undefined || column === undefined) return null;
-    if (column.type === 'quantity') return inUnit(column, value as number, column.units[0] ?? column.kind.baseUnit);
+    if (column.type === 'quantity') return inUnit(column, value as number, units[key] ?? column.kind.baseUnit);
     if (column.type === 'choice') return column.options[value as string] ?? (value as string);
     return value as number | string;
   };
+  const text = (key: string, value: unknown): string => {
+    const column = columns[key];
+    if (column?.type !== 'quantity' || value === undefined || signs === undefined) return String(cell(key, value) ?? '');
+    const options = { digits: digitsToShow(column, inputDigits), unitless: true };
+    return withSigns(column.kind.format(column.kind.si(value as number), units[key] as never, options), signs);
+  };
+  const each = (read: (key: string, value: unknown) => number | string | null) =>
+    rows.map((row) => Object.fromEntries(Object.keys(columns).map((key) => [key, read(key, row[key])])));
   return {
     type: 'table',
     label: field.label,
     columns: Object.fromEntries(heads),
-    rows: rows.map((row) => Object.fromEntries(Object.keys(columns).map((key) => [key, cell(key, row[key])]))),
+    rows: each(cell),
+    ...(signs === undefined ? {} : { texts: each(text) as Record<string, string>[] }),
     ...(field.plot === undefined ? {} : { plot: field.plot }),
   };
 }
@@ -75,9 +134,22 @@ function toTheCoin(field: QuantityOutput<KindName>, uncertainty: number | undefi
 
 /** Present one value by its field. */
 export function presentValue(field: OutputField, value: unknown, inputDigits: number, uncertainty?: number, unit?: string): Presented {
+  return shown(field, value, inputDigits, uncertainty, { unit });
+}
+
+/** Present one value by its field, in a unit, system and language. */
+export function shown(
+  field: OutputField,
+  value: unknown,
+  inputDigits: number,
+  uncertainty: number | undefined,
+  showing: Showing,
+): Presented {
+  const { signs } = showing;
+  const written = (text: string) => (signs === undefined ? text : withSigns(text, signs));
   switch (field.type) {
     case 'quantity': {
-      const shownIn = unit ?? field.units[0] ?? field.kind.baseUnit;
+      const shownIn = unitFor(field, typeof showing.unit === 'string' ? showing.unit : undefined, showing.system);
       const number = value as number;
       const text = toTheCoin(field, uncertainty)
         ? number.toFixed(2)
@@ -93,43 +165,54 @@ export function presentValue(field: OutputField, value: unknown, inputDigits: nu
         value: inUnit(field, number, shownIn),
         unit: shownIn,
         ...(spread === undefined ? {} : { uncertainty: Number(spread.toPrecision(6)) }),
-        text,
+        text: written(text),
       };
     }
     case 'choice':
       return { type: 'choice', label: field.label, value: value as string, text: field.options[value as string] ?? String(value) };
     case 'count':
-      return { type: 'count', label: field.label, symbol: field.symbol, value: value as number, text: String(value) };
+      return { type: 'count', label: field.label, symbol: field.symbol, value: value as number, text: written(String(value)) };
     case 'text':
       return { type: 'text', label: field.label, value: value as string, text: value as string };
     case 'table':
-      return presentTable(field, value as readonly Readonly<Record<string, unknown>>[]);
+      return presentTable(field, value as readonly Readonly<Record<string, unknown>>[], inputDigits, showing);
   }
 }
 
-function presentGroup(
-  fields: Outputs,
+function presentGroup<O extends Outputs>(
+  fields: O,
   values: Readonly<Record<string, unknown>>,
   result: Success<Outputs, Outputs>,
   options: PresentOptions,
-): Record<string, Presented> {
-  const shown: Record<string, Presented> = {};
-  for (const [key, field] of Object.entries(fields)) {
+): PresentedOf<O> {
+  const { system } = options;
+  const signs = options.locale === undefined ? undefined : numberSigns(options.locale);
+  const all: Record<string, Presented> = {};
+  for (const [key, field] of Object.entries<OutputField>(fields)) {
     const value = values[key];
     if (value === undefined) continue;
-    shown[key] = presentValue(field, value, result.inputDigits, result.uncertainty?.values[key], options.units?.[key]);
+    const unit = options.units?.[key];
+    all[key] = shown(field, value, result.inputDigits, result.uncertainty?.values[key], { unit, system, signs });
   }
-  return shown;
+  return all as PresentedOf<O>;
 }
 
-/** Outputs and intermediates of a result in the units people use, rounded to what the inputs support; plain data. */
-export function present(
-  calculation: AnyCalculation,
-  result: Success<Outputs, Outputs>,
-  options: PresentOptions = {},
-): { readonly outputs: Record<string, Presented>; readonly intermediates: Record<string, Presented> } {
+/**
+ * Outputs and intermediates of a result in the units people use, rounded to what the inputs support; plain data.
+ *
+ * @throws `TypeError` if `units` names a unit or a result that does not exist
+ */
+export function present<I extends z.core.$ZodObject, O extends Outputs, M extends Outputs, C extends Constants>(
+  calculation: Calculation<I, O, M, C>,
+  result: Success<NoInfer<O>, NoInfer<M>>,
+  options: PresentOptions<NoInfer<O & M>> = {},
+): { readonly outputs: PresentedOf<O>; readonly intermediates: PresentedOf<M> } {
+  const { outputs, intermediates } = calculation.spec;
+  const unknown = Object.keys(options.units ?? {}).find((key) => !(key in outputs || key in intermediates));
+  if (unknown !== undefined) throw new TypeError(`${calculation.title} has no result "${unknown}"`);
+  const plain = result as unknown as Success<Outputs, Outputs>;
   return {
-    outputs: presentGroup(calculation.spec.outputs, result.outputs, result, options),
-    intermediates: presentGroup(calculation.spec.intermediates, result.intermediates, result, options),
+    outputs: presentGroup(outputs, plain.outputs, plain, options as PresentOptions),
+    intermediates: presentGroup(intermediates, plain.intermediates, plain, options as PresentOptions),
   };
 }

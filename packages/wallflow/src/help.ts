@@ -33,11 +33,12 @@ With --json the inputs come as JSON Schema.
   ],
   [
     'run',
-    `wallflow run <id> key="value unit" ... [--json]
+    `wallflow run <id> key="value unit" ... [--system metric|us] [--locale <language>] [--json]
 wallflow run <id> [--json] < input.json
 
 One calculation. Each input is a word: pressure="101.3 kPa", or with its uncertainty pressure="101.3 ± 0.2 kPa". Lists are
 JSON: readings='[{"state":"idle"}]'. Without words the whole input is read as JSON from standard input.
+--system shows results in metric units or in those of the United States; --locale writes numbers as a language does, such as de.
 wallflow describe <id> names the inputs and prints a command to start from.
 `,
   ],

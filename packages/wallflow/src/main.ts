@@ -9,6 +9,7 @@ import { log } from './commands/log.js';
 import { run } from './commands/run.js';
 import { commandHelp, help } from './help.js';
 import { type ExitCode, type Io, json, UsageError } from './io.js';
+import { shownAs } from './shown.js';
 
 const version = '0.1.0';
 
@@ -22,6 +23,8 @@ function parse(argv: readonly string[]) {
         subject: { type: 'string' },
         out: { type: 'string' },
         map: { type: 'string' },
+        system: { type: 'string' },
+        locale: { type: 'string' },
         plot: { type: 'boolean', default: false },
         help: { type: 'boolean', short: 'h', default: false },
         version: { type: 'boolean', default: false },
@@ -67,7 +70,7 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
       noMore(rest);
       return describe(io, findCalculation(first), values.json);
     case 'run':
-      return run(io, findCalculation(first), rest, values.json);
+      return run(io, findCalculation(first), rest, values.json, shownAs(values.system, values.locale));
     case 'judge':
       return judge(io, first === undefined ? [] : [first, ...rest], values.json);
     case 'job':

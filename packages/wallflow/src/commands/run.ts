@@ -1,6 +1,8 @@
-import { type AnyCalculation, fieldOf, issueText, type Presented, present, type Success } from '@wallflow/calculation';
+import { type AnyCalculation, fieldOf, issueText, type Presented, type PresentOptions, present, type Success } from '@wallflow/calculation';
 import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
 import { reasonOf } from '../reason.js';
+
+type Shown = Pick<PresentOptions, 'system' | 'locale'>;
 
 /** More than a person reads, and more than a program needs to see that the input is of another kind. */
 const mostIssues = 50;
@@ -52,15 +54,17 @@ function shownLines(group: Readonly<Record<string, Presented>>): string[] {
     const heads = Object.entries(value.columns).map(
       ([key, { label, unit }]) => [key, unit === undefined || unit === '1' ? label : `${label} (${unit})`] as const,
     );
-    const rows = value.rows.map((row) =>
-      heads.map(([key, label]) => (row[key] === null ? '' : `${label}: ${row[key]}`)).filter((cell) => cell !== ''),
+    const rows = value.rows.map((row, index) =>
+      heads
+        .map(([key, label]) => (row[key] === null ? '' : `${label}: ${value.texts?.[index]?.[key] ?? row[key]}`))
+        .filter((cell) => cell !== ''),
     );
     return [`  ${value.label}:`, ...rows.map((cells) => `    - ${cells.join(' · ')}`)];
   });
 }
 
-function resultText(calculation: AnyCalculation, result: Success<never, never>): string {
-  const { outputs, intermediates } = present(calculation, result);
+function resultText(calculation: AnyCalculation, result: Success<never, never>, shown: Shown): string {
+  const { outputs, intermediates } = present(calculation, result, shown);
   const spec = calculation.spec;
   const lines = [
     calculation.title,
@@ -76,7 +80,13 @@ function resultText(calculation: AnyCalculation, result: Success<never, never>):
 }
 
 /** `wallflow run <id>`: one calculation. */
-export async function run(io: Io, calculation: AnyCalculation, words: readonly string[], asJson: boolean): Promise<ExitCode> {
+export async function run(
+  io: Io,
+  calculation: AnyCalculation,
+  words: readonly string[],
+  asJson: boolean,
+  shown: Shown = {},
+): Promise<ExitCode> {
   const input = await readInput(io, calculation, words);
   const result = calculation.runUnknown(input);
   if (!result.ok) {
@@ -99,7 +109,7 @@ export async function run(io: Io, calculation: AnyCalculation, words: readonly s
         ok: true,
         definition,
         input,
-        ...present(calculation, result),
+        ...present(calculation, result, shown),
         warnings,
         assumptions,
         advice,
@@ -109,7 +119,7 @@ export async function run(io: Io, calculation: AnyCalculation, words: readonly s
       }),
     );
   } else {
-    io.out(resultText(calculation, result as Success<never, never>));
+    io.out(resultText(calculation, result as Success<never, never>, shown));
   }
   return 0;
 }
