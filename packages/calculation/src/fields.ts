@@ -118,19 +118,28 @@ function orDefault(schema: z.core.$ZodType, standard: unknown): z.core.$ZodType 
   return standard === undefined ? schema : z.prefault(schema, standard);
 }
 
-function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySchema<K> {
-  const object = z.strictObject({ value: z.number(), unit: z.string(), uncertainty: z.optional(z.number()) });
-  const text = z.string();
+let quantityForms: z.core.$ZodType<UncheckedQuantity> | undefined;
+
+/** The forms in which any quantity is given; one schema for all inputs, as making one takes longer than reading a definition. */
+function acceptedForms(): z.core.$ZodType<UncheckedQuantity> {
   // A bare number is let through to the parser, which refuses it with the units to choose from
   // unless the kind has none to name.
-  const accepted = z.union([text, object, z.number()]);
+  quantityForms ??= z.union([
+    z.string(),
+    z.strictObject({ value: z.number(), unit: z.string(), uncertainty: z.optional(z.number()) }),
+    z.number(),
+  ]) as z.core.$ZodType<UncheckedQuantity>;
+  return quantityForms;
+}
+
+function quantitySchema<K extends KindName>(field: QuantityField<K>): QuantitySchema<K> {
   const read = z.transform((raw: UncheckedQuantity, context) => {
     const parsed = parseQuantityInput(field, raw);
     if (parsed.ok) return parsed.quantity;
     context.issues.push({ code: 'custom', input: raw, params: { issue: parsed.issue } });
     return z.NEVER;
   });
-  return named(z.pipe(accepted, read), field, {
+  return named(z.pipe(acceptedForms(), read), field, {
     'x-kind': field.kind.kind,
     'x-units': field.units,
   }) as unknown as QuantitySchema<K>;
