@@ -46,7 +46,7 @@ const records: Record<string, Recorded> = existsSync(file) ? JSON.parse(readFile
 
 for (const calculation of recording.length === 0 ? [] : allCalculations) {
   const name = nameOf(calculation);
-  if (records[name] !== undefined && !recording.includes(calculation.id)) continue;
+  if (records[name] !== undefined && !recording.includes(calculation.id) && !recording.includes('all')) continue;
   records[name] = { example: calculation.example, result: resultOf(calculation) };
 }
 if (recording.length > 0) {

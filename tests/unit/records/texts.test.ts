@@ -24,6 +24,13 @@ describe('the catalogue of texts', () => {
     expect(recorded(`${generated}texts.en.json`, present)).toBe(present);
   });
 
+  it('has no text that somebody has still to write', () => {
+    const undone = Object.entries(calculations).flatMap(([id, own]) =>
+      Object.keys(own).flatMap((key) => (own[key]?.includes('TODO') ? [`${id}: ${key}`] : [])),
+    );
+    expect(undone).toEqual([]);
+  });
+
   it('is what a program gets', () => {
     expect(texts('en')).toEqual({ language: 'en', calculations, sentences });
   });

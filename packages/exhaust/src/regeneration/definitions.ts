@@ -11,6 +11,7 @@ import { regenerationAxialCalculation } from './simulation/axial-definition.js';
 import { regenerationLumpedCalculation } from './simulation/lumped-definition.js';
 import { regenerationTripsCalculation } from './trips/definition.js';
 import { regenerationWatchCalculation } from './watch/definition.js';
+import { weightedEmissionCalculation } from './weighted-emission/definition.js';
 
 /** All of them, in the order of use. */
 export const regenerationCalculations: readonly AnyCalculation[] = [
@@ -26,6 +27,7 @@ export const regenerationCalculations: readonly AnyCalculation[] = [
   regenerationAxialCalculation,
   runawayIndexCalculation,
   peakTemperatureMapCalculation,
+  weightedEmissionCalculation,
 ];
 
 export {
@@ -41,4 +43,5 @@ export {
   regenerationTripsCalculation,
   regenerationWatchCalculation,
   runawayIndexCalculation,
+  weightedEmissionCalculation,
 };

@@ -52,3 +52,4 @@ export {
 export { chanceOfNone, suitableShare, type TripKind } from './trips/kernel.js';
 export { sampleBefore, signalRiseRate, type WatchEvent, type WatchLimits, type WatchRule, type WatchSample } from './watch/kernel.js';
 export { watchRegeneration } from './watch/kernel-rules.js';
+export { weightedEmission } from './weighted-emission/kernel.js';
