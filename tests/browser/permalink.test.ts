@@ -64,7 +64,7 @@ describe('a link', () => {
     await page.getByRole('button', { name: 'Copy link' }).click();
     await page.getByText('Link copied').waitFor();
     const copied = await page.evaluate(() => navigator.clipboard.readText());
-    expect(decodeURI(copied)).toContain('result.density=0.675+kg/m³');
+    expect(decodeURI(copied)).toContain('result.density=0.786+kg/m³');
     expect(await page.getByLabel(/Link copied/).inputValue()).toBe(copied);
   });
 

@@ -15,7 +15,7 @@ describe('on paper', () => {
     await page.emulateMedia({ media: 'print' });
     const text = await visibleText(page.locator('main'));
     expect(text).toContain('100 °C');
-    expect(text).toContain('0.946 kg/m³');
+    expect(text).toContain('1.01 kg/m³');
     expect(await page.locator('form input:visible, form select:visible, main button:visible').count()).toBe(0);
     expect(await page.locator('nav.navbar:visible, footer:visible').count()).toBe(0);
     const colours = await page.evaluate(() => {

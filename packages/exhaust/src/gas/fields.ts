@@ -2,7 +2,7 @@ import { quantity, type UsualReason } from '@wallflow/calculation';
 import { absolutePressure, molarMass, temperature } from '@wallflow/units';
 
 export const gasTemperatureField = (limits: { range: string; usual: readonly [string, string, UsualReason] }) =>
-  quantity(temperature, { symbol: 'T', label: 'Gas temperature', example: '250 °C', ...limits });
+  quantity(temperature, { symbol: 'T', label: 'Gas temperature', example: '206 °C', ...limits });
 
 export const gasPressureField = quantity(absolutePressure, {
   symbol: 'p',
@@ -10,7 +10,7 @@ export const gasPressureField = quantity(absolutePressure, {
   description: 'Ambient pressure plus what the gauge shows; a gauge reading alone is not enough.',
   range: '1 < x <= 1000 kPa',
   usual: ['60 kPa', '300 kPa', 'outside this range an exhaust pressure is probably a gauge pressure or in another unit'],
-  example: '101.3 kPa',
+  example: '108.1 kPa',
   units: ['kPa', 'mbar', 'bar', 'Pa', 'psi'],
 });
 

@@ -33,14 +33,14 @@ export const sensorLagTestCalculation = wf.defineCalculation({
       description: 'Steady; the last one is taken as the moment of the step.',
       min: 1,
       max: 2000,
-      example: readings(10, 10, 11),
+      example: readings(18, 18, 18),
     }),
     after: wf.list(reading, {
       label: 'Readings after the step',
       description: 'Until the reading is steady again, and for at least three times the accepted response time.',
       min: 4,
       max: 5000,
-      example: readings(26, 44, 55, 60, 63, 64, 64, 65, 65, 65, 64, 65, 65),
+      example: readings(48, 67, 78, 85, 89, 91, 93, 94, 94, 95, 95, 95, 95),
     }),
     allowedTime: wf.quantity(time, {
       symbol: 't_{max}',

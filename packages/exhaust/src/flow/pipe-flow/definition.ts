@@ -38,7 +38,7 @@ export const pipeFlowCalculation = wf.defineCalculation({
         description: "Left out, that of air by Sutherland's formula.",
         range: '1 < x <= 200 uPa.s',
         usual: ['15 uPa.s', '60 uPa.s', 'air and exhaust from −40 °C to 1500 °C'],
-        example: '26.3 uPa.s',
+        example: '26.0 uPa.s',
         units: ['uPa.s', 'Pa.s'],
       }),
     ),

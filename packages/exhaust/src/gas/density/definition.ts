@@ -15,7 +15,7 @@ export const gasDensityCalculation = wf.defineCalculation({
   method: 'ideal gas law',
   inputs: {
     gasPressure: gasPressureField,
-    gasTemperature: wf.quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= T <= 1500 degC', example: '250 °C' }),
+    gasTemperature: wf.quantity(temperature, { symbol: 'T', label: 'Gas temperature', range: '-60 <= T <= 1500 degC', example: '206 °C' }),
     molarMass: molarMassField,
   },
   outputs: {

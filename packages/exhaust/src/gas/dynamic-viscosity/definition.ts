@@ -22,7 +22,7 @@ export const dynamicViscosityCalculation = wf.defineCalculation({
       label: 'Gas temperature',
       range: '170 <= x <= 1900 K',
       usual: ['170 K', '1000 K', "above 1000 K Sutherland's formula is more than 3.9 % below the dilute-gas correlation"],
-      example: '250 °C',
+      example: '206 °C',
     }),
     model: wf.choice({
       label: 'Model',
