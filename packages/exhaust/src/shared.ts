@@ -10,3 +10,4 @@ export { geometryInputs, wallInputs } from './filter/inputs.js';
 export { resolveGeometry } from './filter/resolve.js';
 export { allowedZeroInput } from './filter/sensor-inputs.js';
 export * as sharedSources from './sources.js';
+export { sutherlandFormula } from './vocabulary/constants.js';

@@ -1,8 +1,7 @@
 import * as wf from '@wallflow/calculation';
 import { sutherlandViscosity } from '@wallflow/exhaust';
-import { cautions, sharedSources, viscosityConstants } from '@wallflow/exhaust/shared';
+import { cautions, sharedSources, sutherlandFormula, viscosityConstants } from '@wallflow/exhaust/shared';
 import { differentialPressure, dynamicViscosity, flowResistance, fraction, ratio, temperature, volumeFlow } from '@wallflow/units';
-import * as z from 'zod/mini';
 import { acceptance, equalConditions, readingBands } from '../sources.js';
 import { type ChangeVerdict, type CleanReference, changeVerdict, resistanceOf } from './kernel.js';
 
@@ -11,15 +10,14 @@ const dropInput = (symbol: string, label: string, example: string) =>
     symbol,
     label,
     description: 'Less the reading with the engine off.',
-    min: '-1000 mbar',
-    max: '1500 mbar',
+    range: '-1000 <= x <= 1500 mbar',
     example,
     units: ['mbar', 'kPa', 'hPa', 'psi'],
   });
 const flowInput = (symbol: string, label: string, example: string) =>
-  wf.quantity(volumeFlow, { symbol, label, above: '1 m3/h', max: '10000 m3/h', example, units: ['m3/h', 'L/s', 'ft3/min'] });
+  wf.quantity(volumeFlow, { symbol, label, range: '1 < x <= 10000 m3/h', example, units: ['m3/h', 'L/s', 'ft3/min'] });
 const temperatureInput = (symbol: string, label: string, example: string) =>
-  wf.quantity(temperature, { symbol, label, min: '-40 °C', max: '1200 °C', example });
+  wf.quantity(temperature, { symbol, label, range: '-40 <= x <= 1200 °C', example });
 const resistanceOutput = (symbol: string, label: string) =>
   wf.quantityOutput(flowResistance, { symbol, label, digits: 3, units: ['1/mm3', '1/m3'] });
 const dropOutput = (symbol: string, label: string) =>
@@ -38,16 +36,21 @@ const verdicts = {
   unclear: 'not clear: the first reading is negative or as small as its error',
 } as const satisfies Record<ChangeVerdict, string>;
 
+/** Viscosity of air at this temperature. */
+const viscosityAt = (temperatureKey: string) => sutherlandFormula.replaceAll('gasTemperature', temperatureKey);
+const comparable = 'flowEffect * temperatureEffect <= widestFlowRatio and flowEffect * temperatureEffect >= 1 / widestFlowRatio';
+/** A change below it is none: twice the uncertainty of both resistances. */
+const spread = '2 * sqrt(resistanceBeforeUncertainty ^ 2 + resistanceAfterUncertainty ^ 2)';
+
 export const beforeAfterCalculation = wf.defineCalculation({
   id: 'before-after',
   version: '1.0.0',
   subject: 'workshop',
   title: 'Before and after at comparable flow',
   purpose: 'Did the work lower the resistance of the filter, or is the lower reading only less flow or cooler gas?',
-  usedBy: ['technician', 'trainer'],
   keywords: ['proof', 'verification', 'cleaning result', 'comparison'],
   method: 'flow resistance Δp/(μQ) before and after, and against the clean filter, with its uncertainty',
-  inputs: z.strictObject({
+  inputs: {
     dropBefore: dropInput('\\Delta p_1', 'Pressure drop before', '94.4 mbar'),
     flowBefore: flowInput('Q_1', 'Exhaust volume flow before', '414 m3/h'),
     temperatureBefore: temperatureInput('T_1', 'Gas temperature before', '206 °C'),
@@ -59,51 +62,50 @@ export const beforeAfterCalculation = wf.defineCalculation({
         symbol: '\\Delta p_c',
         label: 'Drop of the clean filter at the flow and temperature after',
         description: 'From its record when new, or calculated from its size. Without it nobody can say that the filter is clean.',
-        above: '0 mbar',
-        max: '1500 mbar',
-        usual: ['1 mbar', '200 mbar'],
-        usualReason: 'a clean filter has a few millibar to a few tens at raised engine speed',
+        range: '0 < x <= 1500 mbar',
+        usual: ['1 mbar', '200 mbar', 'a clean filter has a few millibar to a few tens at raised engine speed'],
         example: '10 mbar',
         units: ['mbar', 'kPa', 'hPa', 'psi'],
       }),
     ),
-    cleanFrom: wf.choiceWithDefault({
+    cleanFrom: wf.choice({
       label: 'Where the clean drop comes from',
       options: { measured: 'measured on this filter when it was new or clean', calculated: 'calculated, or of a filter of the same type' },
-      example: 'calculated',
-      default: 'calculated',
-      defaultReason: 'the wider band: a calculated drop is uncertain by about half',
+      default: ['calculated', 'the wider band: a calculated drop is uncertain by about half'],
     }),
-    dropUncertainty: wf.quantityWithDefault(differentialPressure, {
+    dropUncertainty: wf.quantity(differentialPressure, {
       symbol: 'u_p',
       label: 'Uncertainty of each drop',
-      min: '0 mbar',
-      max: '50 mbar',
-      example: '2 mbar',
+      range: '0 <= x <= 50 mbar',
       units: ['mbar', 'kPa', 'hPa'],
-      default: '2 mbar',
-      defaultReason: 'sensor zero, common practice, no source',
+      default: ['2 mbar', 'sensor zero, common practice, no source'],
     }),
-    flowUncertainty: wf.quantityWithDefault(fraction, {
+    flowUncertainty: wf.quantity(fraction, {
       symbol: 'u_Q',
       label: 'Uncertainty of each flow',
-      min: '0 %',
-      max: '50 %',
-      example: '5 %',
-      default: '5 %',
-      defaultReason: 'air-mass signal in good order',
+      range: '0 <= x <= 50 %',
+      default: ['5 %', 'air-mass signal in good order'],
     }),
-  }),
+  },
   example: { cleanDrop: '10 mbar' },
   intermediates: {
     viscosityBefore: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu_1', label: 'Viscosity before', digits: 4, units: ['uPa.s'] }),
     viscosityAfter: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu_2', label: 'Viscosity after', digits: 4, units: ['uPa.s'] }),
     resistanceBefore: resistanceOutput('R_1', 'Flow resistance before'),
     resistanceAfter: resistanceOutput('R_2', 'Flow resistance after'),
+    resistanceBeforeUncertainty: resistanceOutput('u(R_1)', 'Standard uncertainty of the flow resistance before'),
+    resistanceAfterUncertainty: resistanceOutput('u(R_2)', 'Standard uncertainty of the flow resistance after'),
     rawReduction: wf.quantityOutput(fraction, { symbol: '\\delta_p', label: 'Fall of the raw reading', digits: 3, units: ['%'] }),
     flowEffect: wf.quantityOutput(ratio, { symbol: 'Q_2/Q_1', label: 'Effect of the flow on the reading', digits: 3 }),
     temperatureEffect: wf.quantityOutput(ratio, { symbol: '\\mu_2/\\mu_1', label: 'Effect of the temperature on the reading', digits: 3 }),
     unchangedDrop: dropOutput('\\Delta p_u', 'What the filter as it was would read at the later flow and temperature'),
+    lowestMultiple: wf.quantityOutput(ratio, { symbol: 'r_{min}', label: 'Too low below this multiple of the clean drop', digits: 3 }),
+    surelyMultiple: wf.quantityOutput(ratio, {
+      symbol: 'r_{sure}',
+      label: 'Clean for certain up to this multiple of the clean drop',
+      digits: 3,
+    }),
+    upperDrop: dropOutput('\\Delta p_{2,max}', 'Drop after, with twice its uncertainty'),
   },
   outputs: {
     improvement: wf.optional(
@@ -120,98 +122,107 @@ export const beforeAfterCalculation = wf.defineCalculation({
   },
   constants: {
     ...viscosityConstants,
-    widestFlowRatio: wf.constant(ratio, 1.5, { symbol: 'q', label: 'Widest ratio of flows that is compared', source: 'equalConditions' }),
+    widestFlowRatio: wf.constant(ratio, 1.5, { symbol: 'q', label: 'Widest ratio of flows that is compared', source: equalConditions }),
     measuredBand: wf.constant(ratio, 1.3, {
       symbol: 'r_m',
       label: 'Clean up to this multiple of a measured clean drop',
-      source: 'acceptance',
+      source: acceptance,
     }),
     calculatedBand: wf.constant(ratio, 2.5, {
       symbol: 'r_c',
       label: 'Possibly clean up to this multiple of a calculated clean drop',
-      source: 'readingBands',
+      source: readingBands,
     }),
     cleanShare: wf.constant(fraction, 0.4, {
       symbol: 's_c',
       label: 'Share of the resistance before at which a clean counts',
-      source: 'acceptance',
+      source: acceptance,
     }),
     surelyClean: wf.constant(ratio, 0.676, {
       symbol: 'r_s',
       label: 'Clean for certain up to this multiple of a calculated clean drop: 1.3 of one that is too large by 2.5/1.3',
-      source: 'acceptance',
+      source: acceptance,
     }),
     calculatedUncertainty: wf.constant(fraction, 0.33, {
       symbol: 'u_c',
       label: 'Standard uncertainty of a calculated clean drop: twice it, as a factor, leads from 1.3 to 2.5',
-      source: 'readingBands',
+      source: readingBands,
     }),
     calculatedLow: wf.constant(ratio, 0.3, {
       symbol: 'r_0',
       label: 'Suspiciously low below this multiple of a calculated clean drop',
-      source: 'readingBands',
+      source: readingBands,
     }),
   },
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'viscosityBefore',
-      text: 'Air at [[temperatureBefore]]: [[viscosityBefore]].',
-      source: 'cfr1065',
-      locator: '1065.640 Table 4',
-    },
-    { gives: 'viscosityAfter', text: 'Air at [[temperatureAfter]]: [[viscosityAfter]].', source: 'cfr1065', locator: '1065.640 Table 4' },
-    {
-      gives: 'resistanceBefore',
-      tex: '[[resistanceBefore]] = \\frac{[[dropBefore]]}{[[viscosityBefore]]\\,[[flowBefore]]}',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-    {
-      gives: 'resistanceAfter',
-      tex: '[[resistanceAfter]] = \\frac{[[dropAfter]]}{[[viscosityAfter]]\\,[[flowAfter]]}',
-      source: 'konstandopoulos2000',
-      locator: 'Eq. 1',
-    },
-    { gives: 'rawReduction', tex: '[[rawReduction]] = 1-\\frac{[[dropAfter]]}{[[dropBefore]]}' },
-    { gives: 'flowEffect', tex: '[[flowEffect]] = \\frac{[[flowAfter]]}{[[flowBefore]]}' },
-    { gives: 'temperatureEffect', tex: '[[temperatureEffect]] = \\frac{[[viscosityAfter]]}{[[viscosityBefore]]}' },
-    { gives: 'unchangedDrop', tex: '[[unchangedDrop]] = [[dropBefore]]\\cdot[[flowEffect]]\\cdot[[temperatureEffect]]' },
-    { gives: 'improvement', tex: '[[improvement]] = 1-\\frac{[[resistanceAfter]]}{[[resistanceBefore]]}', source: 'equalConditions' },
-    { gives: 'cleanMultiple', tex: '[[cleanMultiple]] = \\frac{[[dropAfter]]}{[[cleanDrop]]}', source: 'acceptance' },
-    {
-      gives: 'verdict',
-      text: 'A drop and a change count beyond twice their uncertainty. Cleaned: up to [[measuredBand]] times a measured clean drop. A calculated one is uncertain by half: up to [[surelyClean]] times it, or up to [[calculatedBand]] times it and down to [[cleanShare]] of the resistance before. Below the inverse of [[measuredBand]], or [[calculatedLow]] of a calculated one, a reading before or after is too low.',
-      source: 'acceptance',
-    },
+    wf.formula('viscosityBefore', viscosityAt('temperatureBefore'), sharedSources.cfr1065, '1065.640 Table 4'),
+    wf.formula('viscosityAfter', viscosityAt('temperatureAfter'), sharedSources.cfr1065, '1065.640 Table 4'),
+    wf.formula('resistanceBefore', 'dropBefore / (viscosityBefore * flowBefore)', sharedSources.konstandopoulos2000, 'Eq. 1'),
+    wf.formula('resistanceAfter', 'dropAfter / (viscosityAfter * flowAfter)', sharedSources.konstandopoulos2000, 'Eq. 1'),
+    wf.formula(
+      'resistanceBeforeUncertainty',
+      'sqrt((dropUncertainty / (viscosityBefore * flowBefore)) ^ 2 + (flowUncertainty * resistanceBefore) ^ 2)',
+    ),
+    wf.formula(
+      'resistanceAfterUncertainty',
+      'sqrt((dropUncertainty / (viscosityAfter * flowAfter)) ^ 2 + (flowUncertainty * resistanceAfter) ^ 2)',
+    ),
+    wf.formula('rawReduction', '1 - dropAfter / dropBefore'),
+    wf.formula('flowEffect', 'flowAfter / flowBefore'),
+    wf.formula('temperatureEffect', 'viscosityAfter / viscosityBefore'),
+    wf.formula('unchangedDrop', 'dropBefore * flowEffect * temperatureEffect'),
+    wf.formula('improvement', '1 - resistanceAfter / resistanceBefore', equalConditions),
+    wf.formula(
+      'improvementUncertainty',
+      'sqrt(resistanceAfterUncertainty ^ 2 + (resistanceAfter / resistanceBefore * resistanceBeforeUncertainty) ^ 2) / abs(resistanceBefore)',
+    ),
+    wf.formula('cleanMultiple', 'dropAfter / cleanDrop', acceptance),
+    wf.cases('cleanMultipleUncertainty', {
+      "cleanFrom == 'measured'": 'sqrt(dropUncertainty ^ 2 + (flowUncertainty * dropAfter) ^ 2) / cleanDrop',
+      otherwise:
+        'sqrt((dropUncertainty ^ 2 + (flowUncertainty * dropAfter) ^ 2) / cleanDrop ^ 2 + (calculatedUncertainty * cleanMultiple) ^ 2)',
+    }),
+    wf.cases('lowestMultiple', { "cleanFrom == 'measured'": '1 / measuredBand', otherwise: 'calculatedLow' }, acceptance),
+    wf.cases('surelyMultiple', { "cleanFrom == 'measured'": 'measuredBand', otherwise: 'surelyClean' }, acceptance),
+    wf.formula('upperDrop', '(resistanceAfter + 2 * resistanceAfterUncertainty) * viscosityAfter * flowAfter'),
+    wf.verdict(
+      'verdict',
+      {
+        'no-signal': `dropAfter < -2 * dropUncertainty or dropAfter <= 2 * dropUncertainty and resistanceBefore > 2 * resistanceBeforeUncertainty and ${comparable}`,
+        'not-comparable': `not (${comparable})`,
+        unclear: 'resistanceBefore <= 2 * resistanceBeforeUncertainty',
+        'before-too-low': 'known(cleanDrop) and dropBefore < lowestMultiple * cleanDrop / (flowEffect * temperatureEffect)',
+        'too-low': 'known(cleanDrop) and dropAfter < lowestMultiple * cleanDrop',
+        worse: `resistanceBefore - resistanceAfter < -${spread}`,
+        unchanged: `resistanceBefore - resistanceAfter <= ${spread}`,
+        'improved-unproven': 'not known(cleanDrop)',
+        cleaned:
+          "upperDrop <= surelyMultiple * cleanDrop or cleanFrom == 'calculated' and upperDrop <= calculatedBand * cleanDrop and 1 - improvement + 2 * improvementUncertainty <= cleanShare",
+        improved: 'otherwise',
+      },
+      acceptance,
+      undefined,
+      'A drop and a change count beyond twice their uncertainty.',
+    ),
   ],
-  assumptions: [
-    { code: 'laminar', text: 'The drop of a filter goes with viscosity times flow; parts that go with flow squared are small.' },
-    { code: 'independent', text: 'The errors of the two measurements are independent.' },
-  ],
-  limits: [
-    { code: 'same_engine_state', text: 'Same engine speed, no load, EGR in the same state, warm engine, 60 s steady, three repeats.' },
-    {
-      code: 'reference',
-      text: 'Only a drop of the clean filter at the same flow tells clean from improved; one of the same filter when new tells most.',
-    },
-    { code: 'dry', text: 'Not while the filter is still wet: steam and water films change the reading.' },
-  ],
-  cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],
-  sources: {
-    konstandopoulos2000: sharedSources.konstandopoulos2000,
-    cfr1065: sharedSources.cfr1065,
-    equalConditions,
-    acceptance,
-    readingBands,
+  assumptions: {
+    laminar: 'The drop of a filter goes with viscosity times flow; parts that go with flow squared are small.',
+    independent: 'The errors of the two measurements are independent.',
   },
+  limits: {
+    same_engine_state: 'Same engine speed, no load, EGR in the same state, warm engine, 60 s steady, three repeats.',
+    reference: 'Only a drop of the clean filter at the same flow tells clean from improved; one of the same filter when new tells most.',
+    dry: 'Not while the filter is still wet: steam and water films change the reading.',
+  },
+  cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],
   compute(input, { constants, warn }) {
     const viscosityBefore = sutherlandViscosity(input.temperatureBefore, constants);
     const viscosityAfter = sutherlandViscosity(input.temperatureAfter, constants);
     const shared = { dropUncertainty: input.dropUncertainty, flowUncertainty: input.flowUncertainty };
     const before = { ...shared, pressureDrop: input.dropBefore, viscousFlow: viscosityBefore * input.flowBefore };
     const after = { ...shared, pressureDrop: input.dropAfter, viscousFlow: viscosityAfter * input.flowAfter };
-    if (input.dropBefore === 0)
-      return { refused: [{ code: 'no_solution', path: ['dropBefore'], reason: 'there is no drop before to compare with' }] };
+    if (input.dropBefore === 0) return wf.noSolution('there is no drop before to compare with', ['dropBefore']);
     const first = resistanceOf(before);
     const second = resistanceOf(after);
     const share = second.resistance / first.resistance;
@@ -233,6 +244,8 @@ export const beforeAfterCalculation = wf.defineCalculation({
       viscosityAfter,
       resistanceBefore: first.resistance,
       resistanceAfter: second.resistance,
+      resistanceBeforeUncertainty: first.uncertainty,
+      resistanceAfterUncertainty: second.uncertainty,
       rawReduction: 1 - input.dropAfter / input.dropBefore,
       flowEffect,
       temperatureEffect,
@@ -241,6 +254,9 @@ export const beforeAfterCalculation = wf.defineCalculation({
       improvement: silent ? undefined : 1 - share,
       improvementUncertainty: silent ? undefined : Math.hypot(second.uncertainty, share * first.uncertainty) / Math.abs(first.resistance),
       cleanMultiple,
+      lowestMultiple: input.cleanFrom === 'measured' ? 1 / constants.measuredBand : constants.calculatedLow,
+      surelyMultiple: input.cleanFrom === 'measured' ? constants.measuredBand : constants.surelyClean,
+      upperDrop: (second.resistance + 2 * second.uncertainty) * after.viscousFlow,
       cleanMultipleUncertainty: uncertaintyOfMultiple(cleanMultiple, second.uncertainty * after.viscousFlow, input, constants),
       verdict,
     };
