@@ -58,6 +58,9 @@ const permissionFields = inputsBut('regeneration-permission', [
   'coolantTemperature',
 ]);
 
+// The job takes both from its readings.
+const { dropVerified: _, mostSoot: __, ...resetFields } = resetInputs;
+
 /**
  * The job as a form: each input is a section, with the fields of the calculations that read it. What is typed in becomes a job
  * file by `jobFromForm`.
@@ -185,7 +188,7 @@ export const jobForm = z.strictObject({
     'Quantity and time from the test instruction of the vehicle maker; left empty when there was no test.',
   ),
   reset: section(
-    z.omit(resetInputs, { dropVerified: true, mostSoot: true }),
+    z.strictObject(resetFields),
     'What was done, and what is proven',
     'For what may be reset. The drop counts as proven only when the readings before and after prove it.',
   ),

@@ -24,6 +24,9 @@ const answers = {
 
 const grams = (symbol: string, label: string, digits: number) => wf.quantityOutput(mass, { symbol, label, digits, units: ['g', 'kg'] });
 
+const counted = <const Key extends string>(gives: Key) =>
+  wf.solved(gives, 'allowed + waiting + left = count(values.verdict)', {}, undefined, undefined, 'Counted in the table of stored values.');
+
 const doIt = 'Do only what the table allows, by the procedure of the vehicle maker. Then drive, and read codes and counters again.';
 
 export const resetAdviceCalculation = wf.defineCalculation({
@@ -32,7 +35,6 @@ export const resetAdviceCalculation = wf.defineCalculation({
   subject: 'workshop',
   title: 'What may be reset after this work?',
   purpose: 'What may be reset or relearned after this work, to which value, and what must not?',
-  usedBy: ['technician', 'trainer', 'developer'],
   keywords: ['reset', 'relearn', 'adaptation', 'counter', 'ash', 'clear codes', 'learned value', 'changed part'],
   method: 'each stored value against the work done and what is proven; unknown is not proven',
   inputs: resetInputs,
@@ -43,9 +45,8 @@ export const resetAdviceCalculation = wf.defineCalculation({
     causeRepaired: true,
     dropVerified: true,
     ashBasis: 'weighed',
-    residualAsh: '18 g',
+    residualAsh: '35 g',
   },
-  intermediates: {},
   outputs: {
     verdict: wf.choiceOutput({ label: 'May it be reset?', options: answers }),
     next: wf.textOutput({ label: 'Do this next' }),
@@ -76,35 +77,30 @@ export const resetAdviceCalculation = wf.defineCalculation({
     waiting: wf.countOutput({ symbol: 'n_w', label: 'Values that must wait' }),
     left: wf.countOutput({ symbol: 'n_l', label: 'Values to leave as they are' }),
   },
-  constants: {},
+  answer: 'verdict',
   steps: [
-    {
-      gives: 'values',
-      text: 'Work on the filter: [[filterWork]]. What the work did not make untrue is left; the rest is changed only when every proof is a yes.',
-      source: 'resetPractice',
-    },
-    { gives: 'open', text: 'Each proof that is missing, once. Not known counts like no.', source: 'savedBeforeClearing' },
-    {
-      gives: 'ashToSet',
-      text: 'New filter: zero. Cleaned and weighed: [[residualAsh]], but never less than its uncertainty of [[ashUncertainty]].',
-      source: 'safeSideOfAsh',
-    },
-    { gives: 'ashUpper', tex: '[[ashUpper]] = [[residualAsh]]+[[ashUncertainty]]' },
-    {
-      gives: 'verdict',
-      text: 'Nothing while no value may be changed; some while one still waits; otherwise all.',
-      source: 'resetPractice',
-    },
+    wf.statement(
+      'values',
+      'Work on the filter: [[filterWork]]. What the work did not make untrue is left; the rest is changed only when every proof is a yes.',
+      resetPractice,
+    ),
+    wf.statement('open', 'Each proof that is missing, once. Not known counts like no.', savedBeforeClearing),
+    wf.cases('ashToSet', { "filterWork == 'new'": '0', otherwise: 'max(residualAsh, ashUncertainty)' }, safeSideOfAsh),
+    wf.formula('ashUpper', 'residualAsh + ashUncertainty'),
+    counted('allowed'),
+    counted('waiting'),
+    counted('left'),
+    wf.verdict('verdict', { none: 'allowed == 0', some: 'waiting > 0', all: 'otherwise' }, resetPractice),
   ],
-  assumptions: [
-    { code: 'answers_true', text: 'The answers are what was seen and measured on this vehicle, not what is hoped.' },
-    { code: 'stored_value_true', text: 'What is left as it is was true before the work.' },
-  ],
-  limits: [
-    { code: 'names_differ', text: 'Vehicles store these values under other names, and not every vehicle has each of them.' },
-    { code: 'wrong_before', text: 'A counter that somebody reset wrongly before stays wrong: weigh the ash, and compare.' },
-    { code: 'exchange_routine', text: 'For an exchange filter the routine of the vehicle maker may differ: that routine comes first.' },
-  ],
+  assumptions: {
+    answers_true: 'The answers are what was seen and measured on this vehicle, not what is hoped.',
+    stored_value_true: 'What is left as it is was true before the work.',
+  },
+  limits: {
+    names_differ: 'Vehicles store these values under other names, and not every vehicle has each of them.',
+    wrong_before: 'A counter that somebody reset wrongly before stays wrong: weigh the ash, and compare.',
+    exchange_routine: 'For an exchange filter the routine of the vehicle maker may differ: that routine comes first.',
+  },
   cautions: [
     { code: 'never_reset_untrue', text: 'Never reset a counter that the work has not made true.' },
     cautions.noDefeat,
@@ -112,7 +108,7 @@ export const resetAdviceCalculation = wf.defineCalculation({
     cautions.sensorFirst,
     cautions.hotExhaust,
   ],
-  sources: { resetPractice, savedBeforeClearing, safeSideOfAsh, batteryForResets, stayingCountdown },
+  sources: [batteryForResets, stayingCountdown],
   compute(input, { warn }) {
     const { filterWork, residualAsh, ashUncertainty } = input;
     if (filterWork === 'new' && residualAsh !== undefined && residualAsh > 0)

@@ -1,14 +1,12 @@
-import { choice, flag, optional, quantity, quantityWithDefault } from '@wallflow/calculation';
+import { type CheckedOf, choice, flag, optional, quantity } from '@wallflow/calculation';
 import { mass } from '@wallflow/units';
-import * as z from 'zod/mini';
 
 /** Work on a part. What nobody mentions counts as not worked on, so its value is left alone. */
 const work = (label: string, example: boolean, description?: string) =>
   flag({
     label,
     example,
-    default: false,
-    defaultReason: 'not done unless said; what was not worked on is left as it is',
+    default: [false, 'not done unless said; what was not worked on is left as it is'],
     ...(description === undefined ? {} : { description }),
   });
 
@@ -76,21 +74,17 @@ const ash = {
       symbol: 'm_a',
       label: 'Ash left in the filter',
       description: 'Weight hot and free of soot, less the weight when new.',
-      min: '0 g',
-      max: '10 kg',
-      example: '18 g',
+      range: '0 g <= x <= 10 kg',
+      example: '35 g',
       units: ['g', 'kg'],
     }),
   ),
-  ashUncertainty: quantityWithDefault(mass, {
+  ashUncertainty: quantity(mass, {
     symbol: 'u(m_a)',
     label: 'Uncertainty of that ash',
-    above: '0 g',
-    max: '2 kg',
-    example: '5 g',
+    range: '0 g < x <= 2 kg',
     units: ['g', 'kg'],
-    default: '5 g',
-    defaultReason: 'a workshop scale at its worst, common practice, no source',
+    default: ['5 g', 'a workshop scale at its worst, common practice, no source'],
   }),
 };
 
@@ -100,18 +94,17 @@ const soot = {
       symbol: 'm_{s,max}',
       label: 'Most soot that the readings after the work allow',
       description: 'Upper end of the estimate by pressure drop. The soot value is then set to it, and to zero only for a new filter.',
-      min: '0 g',
-      max: '2 kg',
-      example: '9 g',
+      range: '0 g <= x <= 2 kg',
+      example: '16 g',
       units: ['g', 'kg'],
     }),
   ),
 };
 
-export const resetInputs = z.strictObject({ ...done, ...ash, ...soot, ...proven });
+export const resetInputs = { ...done, ...ash, ...soot, ...proven };
 
 /** Checked values in SI. */
-export type ResetInput = z.output<typeof resetInputs>;
+export type ResetInput = CheckedOf<typeof resetInputs>;
 
 export type FilterWork = ResetInput['filterWork'];
 
