@@ -74,7 +74,7 @@ describe('the job sheet', () => {
     const saved = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the job file' }).click();
     const job = JSON.parse(await savedText(await saved));
-    expect(job).toMatchObject({ format: 'wallflow-job/1', logs: { before: 'before.csv', after: 'after.csv' } });
+    expect(job).toMatchObject({ format: 'wallflow-job/2', logs: { before: 'before.csv', after: 'after.csv' } });
     expect(job.title).toBe(JSON.parse(readFileSync(demo('job.json'), 'utf8')).title);
     await page.reload();
     await expect.poll(() => page.getByText('Taken from the log').count()).toBe(2);
@@ -84,7 +84,7 @@ describe('the job sheet', () => {
   it('says of a strange job file that it cannot be read, and goes on', async () => {
     const page = await site.open('/job-sheet');
     const files = page.getByLabel('Open a job file, with its logs');
-    const text = '{"format":"wallflow-job/1","complaint":{"toString":null}}';
+    const text = '{"format":"wallflow-job/2","complaint":{"toString":null}}';
     await files.setInputFiles([{ name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) }]);
     await page.getByText(/This job file cannot be read|The job file is open/).waitFor();
     await page.locator('#input-about-0-vehicle').fill('Bus');

@@ -80,7 +80,6 @@ describe('the job as a form', () => {
         ['about', 0, 'vehicle'],
         ['about', 0, 'date'],
         ['about', 0, 'complaint'],
-        ['ambient', 0, 'pressure'],
       ]),
     );
   });

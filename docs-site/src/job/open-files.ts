@@ -8,8 +8,11 @@ export interface OpenedFiles {
   readonly problem?: string;
 }
 
+/** Files of the first version are read like those of today. */
+const formats: ReadonlySet<unknown> = new Set(['wallflow-job/1', 'wallflow-job/2']);
+
 function isJob(value: unknown): value is { readonly logs?: Readonly<Record<string, unknown>> } {
-  return typeof value === 'object' && value !== null && (value as { format?: unknown }).format === 'wallflow-job/1';
+  return typeof value === 'object' && value !== null && formats.has((value as { format?: unknown }).format);
 }
 
 /** A chosen file, with when it was last written. */
@@ -60,7 +63,7 @@ export async function openFiles(files: readonly File[]): Promise<OpenedFiles> {
   } catch {
     return { logs: {}, problem: `${job.name} is not JSON.` };
   }
-  if (!isJob(parsed)) return { logs: {}, problem: `${job.name} is no job file: its format is not wallflow-job/1.` };
+  if (!isJob(parsed)) return { logs: {}, problem: `${job.name} is no job file: its format is not wallflow-job/2.` };
   const named = parsed.logs ?? {};
   const logs = texts.filter((text) => text !== job);
   const alike = twins(ownName(named.before), ownName(named.after), logs);

@@ -66,7 +66,18 @@ function keywordsOf(field: InputField): Keywords {
  * schema may still be refused, as a text is only read by the calculation; what does not fit it is always refused.
  */
 export function inputJsonSchema(calculation: AnyCalculation): Record<string, unknown> {
-  const schema = z.toJSONSchema(calculation.spec.inputs, {
+  return {
+    ...inputsJsonSchema(calculation.spec.inputs),
+    title: calculation.title,
+    description: calculation.spec.purpose,
+    'x-calculation': calculation.id,
+    'x-version': calculation.version,
+  };
+}
+
+/** The same for any object of inputs, such as a form that several calculations read. */
+export function inputsJsonSchema(inputs: z.core.$ZodType): Record<string, unknown> {
+  return z.toJSONSchema(inputs, {
     io: 'input',
     override: ({ zodSchema, jsonSchema }) => {
       if (zodSchema._zod.def.type === 'object') Object.assign(jsonSchema, ruleKeywords(zodSchema as unknown as z.core.$ZodObject));
@@ -77,11 +88,4 @@ export function inputJsonSchema(calculation: AnyCalculation): Record<string, unk
       Object.assign(jsonSchema, keywordsOf(field), reason, { examples: [field.example] });
     },
   }) as Record<string, unknown>;
-  return {
-    ...schema,
-    title: calculation.title,
-    description: calculation.spec.purpose,
-    'x-calculation': calculation.id,
-    'x-version': calculation.version,
-  };
 }

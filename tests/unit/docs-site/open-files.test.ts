@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openFiles } from '../../../docs-site/src/job/open-files.js';
 
 const jobWith = (logs: Readonly<Record<string, string>>) =>
-  new File([JSON.stringify({ format: 'wallflow-job/1', title: 'Bus', logs })], 'bus.json');
+  new File([JSON.stringify({ format: 'wallflow-job/2', title: 'Bus', logs })], 'bus.json');
 const log = (name: string, text: string, lastModified: number) => new File([text], name, { lastModified });
 const [older, newer] = [Date.UTC(2026, 2, 12, 8), Date.UTC(2026, 2, 12, 15)];
 const one = log('log.csv', 'first', older);

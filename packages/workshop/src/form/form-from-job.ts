@@ -1,58 +1,43 @@
-import { codeSections, type FormInput, lineSections, readingSections, rowSections, singleSections } from './job-from-form.js';
-
-function at(record: unknown, path: readonly string[]): unknown {
-  return path.reduce<unknown>(
-    (inner, key) => (typeof inner === 'object' && inner !== null && Object.hasOwn(inner, key) ? (inner as FormInput)[key] : undefined),
-    record,
-  );
-}
+import { jobSections } from '../job/description.js';
+import { type JobSection, valueAt } from '../job/section.js';
+import { upToDate } from '../job/version-1.js';
+import type { FormInput } from './job-from-form.js';
 
 function asRows(value: unknown): unknown[] {
   return Array.isArray(value) ? value : [];
 }
 
-function defined(record: Record<string, unknown>): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined));
+/** Names of the lists in a group that are sections of their own. */
+function listsIn({ place }: JobSection): ReadonlySet<string> {
+  const group = place.join('.');
+  const inside = jobSections.filter((one) => one.as === 'rows' && one.place.slice(0, -1).join('.') === group);
+  return new Set(inside.map((one) => one.place.at(-1) ?? ''));
 }
 
-/** Text of the head; anything else that a file may hold there is nothing that a field could show. */
-function textAt(job: unknown, path: readonly string[]): string | undefined {
-  const found = at(job, path);
-  return typeof found === 'string' ? found : undefined;
-}
-
-/** What the form shows of a job file; parts that it has no field for are left out. */
-export function formFromJob(job: unknown): FormInput {
-  const input: Record<string, unknown> = {
-    about: [
-      defined({
-        title: textAt(job, ['title']),
-        vehicle: textAt(job, ['vehicle', 'description']),
-        odometer: textAt(job, ['vehicle', 'odometer']),
-        date: textAt(job, ['date']),
-        reference: textAt(job, ['reference']),
-        technician: textAt(job, ['technician']),
-        complaint: textAt(job, ['complaint']),
-      }),
-    ],
-    closing: [defined({ rootCause: textAt(job, ['rootCause']), nextCheck: textAt(job, ['nextCheck']) })],
-  };
-  for (const [key, path] of Object.entries(singleSections)) input[key] = [at(job, path) ?? {}];
-  for (const [key, path] of Object.entries(rowSections)) {
-    input[key] = asRows(at(job, path));
-    // The list inside the record is a section of its own.
-    const inner = path.at(-1);
-    for (const [single, outer] of Object.entries(singleSections)) {
-      if (inner === undefined || outer.join('.') !== path.slice(0, -1).join('.')) continue;
-      const { [inner]: _, ...rest } = (at(job, outer) ?? {}) as Record<string, unknown>;
-      input[single] = [rest];
+function rowsFor(section: JobSection, job: unknown): unknown[] {
+  const { as, place, places, noneIsFinding } = section;
+  const found = valueAt(job, place);
+  switch (as) {
+    case 'head': {
+      // Text of the head; anything else that a file may hold there is nothing that a field could show.
+      const texts = Object.entries(places).map(([name, at]) => [name, valueAt(job, at)] as const);
+      return [Object.fromEntries(texts.filter(([, text]) => typeof text === 'string'))];
     }
+    case 'record': {
+      if (typeof found !== 'object' || found === null) return [found ?? {}];
+      const lists = listsIn(section);
+      return [lists.size === 0 ? found : Object.fromEntries(Object.entries(found).filter(([key]) => !lists.has(key)))];
+    }
+    case 'lines':
+      if (noneIsFinding && Array.isArray(found) && found.length === 0) return [{ line: 'none' }];
+      return asRows(found).flatMap((line) => (typeof line === 'string' ? [{ line }] : []));
+    case 'rows':
+      return asRows(found);
   }
-  for (const [key, path] of Object.entries(readingSections)) input[key] = asRows(at(job, path));
-  for (const [key, path] of Object.entries(lineSections)) {
-    const found = at(job, path);
-    const none = codeSections.has(key) && Array.isArray(found) && found.length === 0;
-    input[key] = none ? [{ line: 'none' }] : asRows(found).flatMap((line) => (typeof line === 'string' ? [{ line }] : []));
-  }
-  return input;
+}
+
+/** What the form shows of a job file of either version; parts that it has no field for are left out. */
+export function formFromJob(raw: unknown): FormInput {
+  const job = upToDate(raw);
+  return Object.fromEntries(jobSections.map((section) => [section.key, rowsFor(section, job)]));
 }

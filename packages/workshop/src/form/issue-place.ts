@@ -1,32 +1,43 @@
 import type { Path } from '@wallflow/calculation';
+import { jobSections } from '../job/description.js';
 import type { JobIssue } from '../job/job-issue.js';
-import { readingSections, rowSections, singleSections } from './job-from-form.js';
+import type { JobSection, Place } from '../job/section.js';
 
-const about: Readonly<Record<string, string>> = { description: 'vehicle', odometer: 'odometer' };
-const heads = new Set(['title', 'date', 'reference', 'technician', 'complaint']);
-const closings = new Set(['rootCause', 'nextCheck']);
+const starts = (path: Path, place: Place) => place.length <= path.length && place.every((part, index) => part === path[index]);
 
-function ofJobFile([first, ...rest]: Path): Path | undefined {
-  if (first === 'vehicle') return ['about', 0, about[String(rest[0])] ?? 'vehicle'];
-  const whole = [first, ...rest].join('.');
-  for (const [key, path] of Object.entries(singleSections)) if (path.join('.') === whole) return [key];
-  if (first === 'ambient') return ['ambient', 0, ...rest];
-  if (first === 'readings') return [rest[0] === 'after' ? 'readingsAfter' : 'readingsBefore'];
-  if (heads.has(String(first))) return ['about', 0, String(first)];
-  return closings.has(String(first)) ? ['closing', 0, String(first)] : undefined;
+/** The sections whose place a path leads to, the closest first. */
+function sectionAt(path: Path): JobSection | undefined {
+  const inside = jobSections.filter(({ as, place }) => as !== 'head' && starts(path, place));
+  return [...inside].sort((a, b) => b.place.length - a.place.length)[0];
+}
+
+function inSection({ key, as, place }: JobSection, path: Path): Path {
+  const rest = path.slice(place.length);
+  if (rest.length === 0) return [key];
+  return as === 'record' ? [key, 0, ...rest] : [key, ...rest];
+}
+
+/** A text of the head, by its own place; what stands beside it in the file belongs to the first text there. */
+function inHead(path: Path): Path | undefined {
+  const texts = jobSections.flatMap(({ key, places }) => Object.entries(places).map(([name, at]) => ({ key, name, at: at as Place })));
+  const found = texts.find(({ at }) => starts(path, at)) ?? texts.find(({ at }) => at.length > 1 && at[0] === path[0]);
+  return found === undefined ? undefined : [found.key, 0, found.name];
+}
+
+/** A group of sections, such as the readings of both sides: its first one. */
+function inGroup(path: Path): Path | undefined {
+  const found = jobSections.find(({ as, place }) => as !== 'head' && place[0] === path[0] && path.length === 1);
+  return found === undefined ? undefined : [found.key];
 }
 
 /** Where in the form the input stands that a problem is about; undefined where it belongs to no single one. */
 export function placeInForm(problem: JobIssue): Path | undefined {
   if (problem.code !== 'input') return undefined;
   const { where, issue } = problem;
-  if (where === 'job file') return ofJobFile(issue.path);
   // The air of the day enters the calculations under its full name.
   if (issue.path[0] === 'ambientPressure') return ['ambient', 0, 'pressure'];
-  for (const [key, path] of Object.entries(readingSections)) if (path.join('.') === where) return [key, ...issue.path];
-  for (const [key, path] of Object.entries(rowSections)) {
-    if (path.slice(0, -1).join('.') === where && issue.path[0] === path.at(-1)) return [key, ...issue.path.slice(1)];
-  }
-  for (const [key, path] of Object.entries(singleSections)) if (path.join('.') === where) return [key, 0, ...issue.path];
-  return undefined;
+  const path: Path = where === 'job file' ? issue.path : [...where.split('.'), ...issue.path];
+  if (path.length === 0) return undefined;
+  const section = sectionAt(path);
+  return section === undefined ? (inHead(path) ?? inGroup(path)) : inSection(section, path);
 }

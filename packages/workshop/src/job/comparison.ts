@@ -1,6 +1,7 @@
 import type { Issue } from '@wallflow/calculation';
 import { kinds } from '@wallflow/units';
 import { type Attempt, evaluate, numberOf, si, succeeded, unsureText, wordOf } from './evaluation.js';
+import { givenValue } from './given.js';
 import type { JobFile } from './job-file.js';
 import { dropOf, flowValue, type MeasuredSide, scatterOf } from './measured-side.js';
 
@@ -23,9 +24,9 @@ function dropUncertainty(sides: readonly MeasuredSide[], job: JobFile): Readonly
   const scatter = Math.max(...sides.map(({ deciding, zero }) => scatterOf(deciding, zero) ?? 0));
   const given = job.sensor?.zeroUncertainty;
   if (scatter === 0) return given === undefined ? {} : { dropUncertainty: given };
-  const parsed = kinds.differentialPressure.parse(given ?? '2 mbar');
-  if (!parsed.ok) return { dropUncertainty: given };
-  return { dropUncertainty: si(Math.min(5000, Math.hypot(parsed.quantity, scatter)), 'Pa') };
+  const ofZero = givenValue(kinds.differentialPressure, given ?? '2 mbar');
+  if (ofZero === undefined) return { dropUncertainty: given };
+  return { dropUncertainty: si(Math.min(5000, Math.hypot(ofZero, scatter)), 'Pa') };
 }
 
 /** Before against after by the reading used of each side; void where one of them proves nothing. */

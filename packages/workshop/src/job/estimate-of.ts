@@ -1,34 +1,28 @@
-import { type Kind, type KindName, kinds } from '@wallflow/units';
-import { type EstimateInput, estimateFilter, type FilterEstimate, type Trials } from '../estimate/index.js';
+import { kinds } from '@wallflow/units';
+import { type BackPressureReading, type EstimateInput, estimateFilter, type FilterEstimate, type Trials } from '../estimate/index.js';
+import { givenNumber, givenValue } from './given.js';
 import type { JobFile } from './job-file.js';
 import type { MeasuredSide } from './measured-side.js';
-
-/** The SI value of a text with its unit; undefined where nothing usable was entered, which another check reports. */
-function value<K extends KindName>(kind: Kind<K>, given: unknown): number | undefined {
-  if (typeof given !== 'string') return undefined;
-  const parsed = kind.parse(given);
-  return parsed.ok ? parsed.quantity : undefined;
-}
 
 /** Filters of light engines have about this volume for each volume of displacement (derived from published filters). */
 const volumePerDisplacement = 1.5;
 
 /** Volume of the filter in m³, as it was entered or from its diameter and length. */
 export function filterVolume({ filter }: JobFile): number | undefined {
-  const length = value(kinds.length, filter.filterLength);
-  const diameter = value(kinds.length, filter.filterDiameter);
+  const length = givenValue(kinds.length, filter.filterLength);
+  const diameter = givenValue(kinds.length, filter.filterDiameter);
   return (
-    value(kinds.volume, filter.filterVolume) ??
+    givenValue(kinds.volume, filter.filterVolume) ??
     (length !== undefined && diameter !== undefined ? (Math.PI / 4) * diameter ** 2 * length : undefined)
   );
 }
 
 function filterOf(job: JobFile) {
   const { filter } = job;
-  const length = value(kinds.length, filter.filterLength);
+  const length = givenValue(kinds.length, filter.filterLength);
   const volume = filterVolume(job);
-  const cellDensity = value(kinds.cellDensity, filter.cellDensity);
-  const wallThickness = value(kinds.length, filter.wallThickness);
+  const cellDensity = givenValue(kinds.cellDensity, filter.cellDensity);
+  const wallThickness = givenValue(kinds.length, filter.wallThickness);
   return {
     ...(volume === undefined ? {} : { volume }),
     ...(length === undefined ? {} : { length }),
@@ -41,12 +35,12 @@ function filterOf(job: JobFile) {
 export function estimateInput(side: MeasuredSide, job: JobFile, after: boolean): EstimateInput | undefined {
   const filter = filterOf(job);
   const displacement =
-    value(kinds.volume, job.engine.displacement) ?? (filter.volume === undefined ? undefined : filter.volume / volumePerDisplacement);
+    givenValue(kinds.volume, job.engine.displacement) ?? (filter.volume === undefined ? undefined : filter.volume / volumePerDisplacement);
   if (displacement === undefined) return undefined;
-  const distance = value(kinds.length, job.vehicle.odometer);
-  const ambientPressure = value(kinds.absolutePressure, job.ambient.pressure);
-  const ash = value(kinds.mass, job.filter.ashMass);
-  const weighed = after && job.reset?.ashBasis === 'weighed' ? value(kinds.mass, job.reset.residualAsh) : undefined;
+  const distance = givenValue(kinds.length, job.vehicle.odometer);
+  const ambientPressure = givenValue(kinds.absolutePressure, job.ambient.pressure);
+  const weighed = after && job.reset?.ashBasis === 'weighed' ? givenValue(kinds.mass, job.reset.residualAsh) : undefined;
+  const backPressures = backPressuresOf(job);
   const zero = side.zero?.mean.pressureDrop;
   const zeroUncertainty = side.zero?.uncertainty.pressureDrop;
   return {
@@ -68,10 +62,51 @@ export function estimateInput(side: MeasuredSide, job: JobFile, after: boolean):
     ...(zero === undefined
       ? {}
       : { zero: { pressureDrop: zero, ...(zeroUncertainty === undefined ? {} : { uncertainty: zeroUncertainty }) } }),
-    trials: ((after ? job.trials?.after : job.trials?.before) as Trials | undefined) ?? {},
-    // Ash that was typed is a figure of the control unit or of a calculation: weak evidence.
-    ...(ash === undefined || after ? {} : { controlUnit: { ashMass: ash } }),
+    ...(backPressures.length === 0 || after ? {} : { backPressures }),
+    trials: trialsOf(after ? job.trials?.after : job.trials?.before),
+    ...(after ? {} : { controlUnit: figuresOf(job) }),
   };
+}
+
+/** What the trials showed, as the estimate takes it; the quantities among them in SI. */
+function trialsOf(given: NonNullable<JobFile['trials']>['before']): Trials {
+  const { resistanceRatio, particleNumber, weighedLoad, ...seen } = given ?? {};
+  return {
+    ...(seen as Trials),
+    ...defined({
+      resistanceRatio: givenValue(kinds.ratio, resistanceRatio),
+      particleNumber: givenValue(kinds.particleNumberConcentration, particleNumber),
+      weighedLoad: givenValue(kinds.mass, weighedLoad),
+    }),
+  };
+}
+
+/** The control unit's own figures. Ash that was entered for the filter is such a figure or a calculation: weak evidence too. */
+function figuresOf({ controlUnit, filter }: JobFile) {
+  return defined({
+    sootMass: givenValue(kinds.mass, controlUnit?.sootMass),
+    ashMass: givenValue(kinds.mass, controlUnit?.ashMass ?? filter.ashMass),
+  });
+}
+
+/** Readings of a gauge before the filter. */
+function backPressuresOf({ backPressure }: JobFile): BackPressureReading[] {
+  return (backPressure?.before ?? []).flatMap((row) => {
+    const engineSpeed = givenValue(kinds.rotationalSpeed, row.engineSpeed);
+    const read = givenNumber(kinds.gaugePressure, row.backPressure);
+    if (engineSpeed === undefined || read === undefined) return [];
+    const more = defined({
+      uncertainty: read.uncertainty,
+      gasTemperature: givenValue(kinds.temperature, row.gasTemperature),
+      airMassFlow: givenValue(kinds.massFlow, row.airMassFlow),
+    });
+    return [{ engineSpeed, backPressure: read.value, ...more }];
+  });
+}
+
+/** A record without the entries that are not known. */
+function defined<T extends Readonly<Record<string, number | undefined>>>(record: T): { [Key in keyof T]?: number } {
+  return Object.fromEntries(Object.entries(record).filter(([, one]) => one !== undefined)) as { [Key in keyof T]?: number };
 }
 
 const none = { p5: 0, p50: 0, p95: 0 };

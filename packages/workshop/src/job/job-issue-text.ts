@@ -3,23 +3,23 @@ import type * as z from 'zod/mini';
 import { jobForm } from '../form/fields.js';
 import { placeInForm } from '../form/issue-place.js';
 import { channels } from './channels.js';
+import { jobSections } from './description.js';
 import type { CellReason, JobIssue } from './job-issue.js';
 
-/** Parts of a job that the form has no field for, as a person calls them. */
-const parts: Readonly<Record<string, string>> = {
+/** Parts of a job that are no section of its description, as a person calls them. */
+const otherParts: Readonly<Record<string, string>> = {
   'job file': 'Job file',
   reductant: 'Reductant',
   logs: 'Comparison of before and after',
-  sensor: 'Measurement uncertainty',
-  engine: 'Engine',
-  filter: 'Filter',
-  ambient: 'Ambient conditions',
-  'readings.before': 'Readings before the work',
-  'readings.after': 'Readings after the work',
 };
 
+/** What a person calls the part of a job at a place. */
+function partAt(where: string): string | undefined {
+  return otherParts[where] ?? jobSections.find(({ place }) => place.length > 0 && place.join('.') === where)?.title;
+}
+
 function sideOf(where: string): string | undefined {
-  return where.startsWith('readings.') ? parts[where] : undefined;
+  return where.startsWith('readings.') ? partAt(where) : undefined;
 }
 
 /** Labels on the way to a place in the form: section, row of a list, field. */
@@ -30,7 +30,7 @@ function labelsAt(schema: z.core.$ZodObject, [key, ...rest]: Path): readonly str
   const item = itemSchema(child);
   if (item === undefined) return [field.label];
   const [row, ...inner] = rest;
-  const label = key === 'readingsBefore' ? 'Readings before the work' : field.label;
+  const label = jobSections.find((section) => section.key === key)?.title ?? field.label;
   const single = field.type === 'list' && field.max === 1;
   const rowLabel = typeof row !== 'number' || single ? [] : [`row ${row + 1}`];
   return [label, ...rowLabel, ...labelsAt(item, inner)];
@@ -47,7 +47,7 @@ function inputText(problem: Extract<JobIssue, { code: 'input' }>): string {
   const { where, issue } = problem;
   const place = placeInForm(problem);
   const labels = place === undefined ? [] : labelsAt(jobForm, place);
-  const part = labels[0] ?? parts[where] ?? parts[where.split('.')[0] ?? ''] ?? 'Job file';
+  const part = labels[0] ?? partAt(where) ?? partAt(where.split('.')[0] ?? '') ?? 'Job file';
   if (issue.code === 'unknown_input') {
     const meant = issue.candidates.length === 0 ? '' : ` Did you mean ${issue.candidates.map((name) => `"${name}"`).join(' or ')}?`;
     return `${part}: ${quoted(issue.path)} is not known here.${meant}`;

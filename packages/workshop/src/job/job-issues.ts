@@ -1,8 +1,11 @@
 import { checkInputs, givenData, type Issue, type Path, quantity } from '@wallflow/calculation';
 import { absolutePressure, length, temperature } from '@wallflow/units';
 import * as z from 'zod/mini';
+import { jobSections } from './description.js';
 import { type JobFile, jobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
+import { type Place, putAt, valueAt } from './section.js';
+import { upToDate } from './version-1.js';
 
 /** Issues that are listed one by one; what a file gets wrong a hundred thousand times is told once. */
 const listed = 20;
@@ -89,17 +92,51 @@ function structureIssue(raw: unknown, found: z.core.$ZodIssue): Issue[] {
   return [{ code: 'wrong_type', path, given: givenData(value), expected: expected(found, value) }];
 }
 
+/** A job with the sections in it that every job has. */
+function withAlways(given: Readonly<Record<string, unknown>>): JobFile {
+  const job = structuredClone(given) as Record<string, unknown>;
+  for (const { always, place } of jobSections) if (always && valueAt(job, place) === undefined) putAt(job, place, {});
+  return job as unknown as JobFile;
+}
+
+/** Sections that no calculation reads are checked here, by their own fields. */
+function sectionIssues(job: JobFile): JobIssue[] {
+  return jobSections.flatMap(({ as, key, place, fields, readBy }) => {
+    const value = valueAt(job, place);
+    const checkedElsewhere = readBy.length > 0 || place[0] === 'readings' || place[0] === 'reductant' || place[0] === 'ambient';
+    if (value === undefined || checkedElsewhere || (as !== 'record' && as !== 'rows')) return [];
+    const where = place.join('.');
+    const own = as === 'record' ? withoutLists(value, place) : value;
+    const schema = as === 'record' ? fields : z.strictObject({ [key]: jobRows(key) });
+    const checked = checkInputs(schema as z.ZodMiniObject, as === 'record' ? own : { [key]: value });
+    const at = (path: Path) => (as === 'record' ? path : path.slice(1));
+    return checked.ok ? [] : checked.issues.map((issue): JobIssue => ({ code: 'input', where, issue: { ...issue, path: at(issue.path) } }));
+  });
+}
+
+const jobRows = (key: string) => jobSections.find((section) => section.key === key)?.form ?? z.never();
+
+/** The entries of a group without the lists in it that are sections of their own. */
+function withoutLists(value: unknown, place: Place): unknown {
+  const lists = new Set<string | undefined>(
+    jobSections.flatMap((one) => (one.as === 'rows' && one.place.slice(0, -1).join('.') === place.join('.') ? [one.place.at(-1)] : [])),
+  );
+  return Object.fromEntries(Object.entries(value as object).filter(([key]) => !lists.has(key)));
+}
+
 type Checked = { readonly ok: true; readonly job: JobFile } | { readonly ok: false; readonly issues: readonly JobIssue[] };
 
 /** The structure of a job file, and what no calculation checks; what is wrong in words of ours, not of a library. */
 export function checkJobFile(raw: unknown): Checked {
-  const parsed = jobFile.safeParse(raw);
+  const current = upToDate(raw);
+  const parsed = jobFile.safeParse(current);
   if (!parsed.success) {
     const issues = parsed.error.issues.flatMap((found) =>
-      structureIssue(raw, found).map((issue): JobIssue => ({ code: 'input', where: 'job file', issue })),
+      structureIssue(current, found).map((issue): JobIssue => ({ code: 'input', where: 'job file', issue })),
     );
     return { ok: false, issues: bounded(issues) };
   }
-  const issues = headIssues(parsed.data);
-  return issues.length > 0 ? { ok: false, issues: bounded(issues) } : { ok: true, job: parsed.data };
+  const job = withAlways(parsed.data as Record<string, unknown>);
+  const issues = [...headIssues(job), ...sectionIssues(job)];
+  return issues.length > 0 ? { ok: false, issues: bounded(issues) } : { ok: true, job };
 }

@@ -1,6 +1,7 @@
 import { kinds } from '@wallflow/units';
 import { channels } from './channels.js';
 import { type Attempt, type Evaluation, evaluate, inputsFor, numberOf, si, succeeded, uncertaintyOf } from './evaluation.js';
+import { givenValue } from './given.js';
 import type { JobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
 import { type LeftOutCell, leftOutText } from './left-out.js';
@@ -150,8 +151,7 @@ const usualZeroUncertainty = 200;
 
 /** How far off the drop may be, Pa: twice its standard uncertainty, from the zero of the sensor and the reading itself. */
 function widestError(reading: FlowReading, zero: SteadyReading | undefined, job: JobFile): number {
-  const given = job.sensor?.zeroUncertainty === undefined ? undefined : kinds.differentialPressure.parse(job.sensor.zeroUncertainty);
-  const ofZero = given?.ok === true ? given.quantity : usualZeroUncertainty;
+  const ofZero = givenValue(kinds.differentialPressure, job.sensor?.zeroUncertainty) ?? usualZeroUncertainty;
   return Math.min(10_000, 2 * Math.hypot(ofZero, scatterOf(reading, zero) ?? 0));
 }
 

@@ -21,7 +21,8 @@ const leastSootUncertainty = 1;
 function volumeFor(typed: Readonly<Record<string, unknown>>, job: JobFile): Readonly<Record<string, unknown>> {
   if (typed.sootMass === undefined) return {};
   const volume = filterVolume(job);
-  return volume === undefined ? {} : { filterVolume: si(volume, 'm3') };
+  // Grams in a filter of unknown size are no load; a typical size would make one of them that nobody knows.
+  return volume === undefined ? { sootMass: undefined } : { filterVolume: si(volume, 'm3') };
 }
 
 /** May the filter be regenerated now: what was typed beside what the readings give, each for itself. */

@@ -2,6 +2,7 @@ import { givenData, type Issue } from '@wallflow/calculation';
 import type { FilterEstimate } from '../estimate/index.js';
 import { readAnyLog } from './any-log.js';
 import { comparisonOf } from './comparison.js';
+import { jobSections } from './description.js';
 import { estimateOf } from './estimate-of.js';
 import { type Attempt, evaluate, inputsFor, isCalculation, succeeded, unknownInputs } from './evaluation.js';
 import type { JobFile } from './job-file.js';
@@ -11,12 +12,16 @@ import { type ReadFile, readLogFile } from './log-file.js';
 import { type MeasuredSide, measureSide } from './measured-side.js';
 import { permissionOf } from './permission-of.js';
 import { resetOf } from './reset-of.js';
+import { valueAt } from './section.js';
 import { steadyReadings } from './steady.js';
 import { typedReadings } from './typed-readings.js';
+import { type TypicalValue, withTypical } from './typical.js';
 
 /** Everything a job sheet can say, as data. */
 export interface JobResult {
   readonly job: JobFile;
+  /** What was taken as typical because it was not entered. */
+  readonly assumed: readonly TypicalValue[];
   readonly before: MeasuredSide;
   readonly after?: MeasuredSide;
   /** From everything that was read on each side; absent where neither displacement nor filter volume is known. */
@@ -33,23 +38,17 @@ export interface JobResult {
 /** The result of a job, or what is to be mended in its files. */
 export type JobOutcome = { readonly ok: true; readonly result: JobResult } | { readonly ok: false; readonly issues: readonly JobIssue[] };
 
-const readers = {
-  engine: ['exhaust-mass-flow'],
-  filter: ['filter-condition', 'soot-mass-from-pressure-drop', 'regeneration-permission', 'cleaning-volumes'],
-} as const;
-
+/** Names in a section that none of the calculations which read it knows. */
 function strayInputs(job: JobFile): JobIssue[] {
-  return Object.entries(readers).flatMap(([section, ids]) =>
-    unknownInputs(job[section as keyof typeof readers], ids).map((key): JobIssue => {
-      const issue: Issue = {
-        code: 'unknown_input',
-        path: [key],
-        given: givenData(job[section as keyof typeof readers][key]),
-        candidates: [],
-      };
-      return { code: 'input', where: section, issue };
-    }),
-  );
+  return [job.engine, job.filter].flatMap((given) => {
+    const section = jobSections.find(({ place }) => valueAt(job, place) === given);
+    if (section === undefined) return [];
+    const record = given as Readonly<Record<string, unknown>>;
+    return unknownInputs(record, section.readBy).map((key): JobIssue => {
+      const issue: Issue = { code: 'unknown_input', path: [key], given: givenData(record[key]), candidates: [] };
+      return { code: 'input', where: section.place.join('.'), issue };
+    });
+  });
 }
 
 const materials: Readonly<Record<string, string>> = {
@@ -112,8 +111,9 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
   const { job } = checked;
   const stray = [...strayInputs(job), ...substrateIssues(job)];
   if (stray.length > 0) return { ok: false, issues: bounded(stray) };
-  const before = readSide('before', job, readFile);
-  const after = readSide('after', withAshLeft(job), readFile);
+  const { job: filled, assumed } = withTypical(job);
+  const before = readSide('before', filled, readFile);
+  const after = readSide('after', withAshLeft(filled), readFile);
   if (before === undefined) {
     const issue: Issue = {
       code: 'missing_input',
@@ -132,7 +132,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
   const cleaning =
     job.cleaning === undefined
       ? undefined
-      : evaluate('cleaning-volumes', { ...inputsFor('cleaning-volumes', job.filter), ...job.cleaning });
+      : evaluate('cleaning-volumes', { ...inputsFor('cleaning-volumes', filled.filter), ...job.cleaning });
   const comparison = after === undefined ? undefined : comparisonOf(before.side, after.side, job);
   const reset = resetOf(job.reset, comparison, estimateAfter);
   const reductant = Object.entries(job.reductant ?? {}).map(
@@ -155,6 +155,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
     ok: true,
     result: {
       job,
+      assumed,
       before: before.side,
       ...(estimateBefore === undefined ? {} : { estimateBefore }),
       ...(estimateAfter === undefined ? {} : { estimateAfter }),

@@ -2,6 +2,7 @@ import { checkInputs, list, optional, quantity } from '@wallflow/calculation';
 import { differentialPressure, type Kind, type KindName, massFlow, rotationalSpeed, temperature } from '@wallflow/units';
 import * as z from 'zod/mini';
 import { type ChannelName, channelNames, channels } from './channels.js';
+import { givenNumber } from './given.js';
 import type { JobIssue } from './job-issue.js';
 import type { SteadyReading } from './steady.js';
 
@@ -89,7 +90,9 @@ export function typedReadings(raw: readonly unknown[], where: string): Readings 
         to: 0,
         samples: 1,
         mean: of((name) => (name === 'time' ? undefined : reading[name])),
-        uncertainty: of((name) => givenUncertainty(name, typed[name])),
+        uncertainty: of((name) =>
+          name === 'time' ? undefined : givenNumber(channels[name].kind as unknown as Kind<KindName>, typed[name])?.uncertainty,
+        ),
         typed: of((name) => asTyped(typed[name])),
         leftOut: [],
         restless: [],
@@ -99,24 +102,12 @@ export function typedReadings(raw: readonly unknown[], where: string): Readings 
   };
 }
 
-/** The ± that a reading was typed with, in SI. */
-function givenUncertainty(name: ChannelName, given: unknown): number | undefined {
-  const kind = channels[name].kind as unknown as Kind<KindName>;
-  if (typeof given === 'string') {
-    const parsed = kind.parse(given);
-    return parsed.ok ? parsed.uncertainty : undefined;
-  }
-  if (typeof given !== 'object' || given === null) return undefined;
-  const { value, unit, uncertainty } = given as { readonly value?: unknown; readonly unit?: unknown; readonly uncertainty?: unknown };
-  if (typeof value !== 'number' || typeof unit !== 'string' || typeof uncertainty !== 'number') return undefined;
-  const parsed = kind.parse(value, unit);
-  return parsed.ok ? uncertainty / kind.differenceIn(1, parsed.unit, parsed.quantity) : undefined;
-}
-
 /** What a person typed, as a person reads it. */
 export function asTyped(given: unknown): string | undefined {
   if (typeof given === 'string') return given.trim();
   if (typeof given !== 'object' || given === null) return undefined;
-  const { value, unit } = given as { readonly value?: unknown; readonly unit?: unknown };
-  return typeof value === 'number' && typeof unit === 'string' ? `${value} ${unit}` : undefined;
+  const { value, unit, uncertainty } = given as Readonly<Record<'value' | 'unit' | 'uncertainty', unknown>>;
+  if ((typeof value !== 'number' && typeof value !== 'string') || typeof unit !== 'string') return undefined;
+  const off = typeof uncertainty === 'number' || typeof uncertainty === 'string' ? ` ± ${uncertainty}` : '';
+  return `${String(value).trim()}${off} ${unit}`.trim();
 }

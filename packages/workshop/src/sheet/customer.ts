@@ -95,7 +95,16 @@ function sureText(result: JobResult): readonly string[] {
         : `Fault codes still stored: ${job.faultCodes.after.join('; ')}.`;
   const basis =
     'Readings of the vehicle, warm and steady, against the calculated drop of a clean filter of this size, which is uncertain by about half.';
-  return [basis, ...(zero === undefined ? [] : [zero]), ...unsure, ...(after === undefined ? [] : [codes])];
+  const typical = !result.assumed.some(({ of }) => of === 'filter')
+    ? undefined
+    : 'The size of the filter was not known in full; values typical for this engine stand in for it.';
+  return [
+    basis,
+    ...(typical === undefined ? [] : [typical]),
+    ...(zero === undefined ? [] : [zero]),
+    ...unsure,
+    ...(after === undefined ? [] : [codes]),
+  ];
 }
 
 function part(heading: string, texts: readonly string[]): Block[] {

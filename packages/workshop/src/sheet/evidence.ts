@@ -34,15 +34,16 @@ export function cautionBlocks(result: JobResult): Block[] {
 export function evidenceBlocks(result: JobResult): Block[] {
   const used = evaluations(result);
   const warnings = unique(used.flatMap((evaluation) => evaluation.result.warnings.map((warning) => warning.text)));
-  const assumptions = unique(
-    used.flatMap((evaluation) => {
+  const assumptions = unique([
+    ...result.assumed.map(({ text }) => text),
+    ...used.flatMap((evaluation) => {
       const notes = evaluation.result.assumptions.filter((note) => note.code === 'default_assumed');
       // What was not worked on is one line, not one for each part of the vehicle.
       if (evaluation.calculation.id === 'reset-advice')
         return notes.length === 0 ? [] : ['Parts that are not mentioned were not worked on.'];
       return notes.map((note) => note.text);
     }),
-  );
+  ]);
   const methods = unique(
     used.map(({ calculation, result: { method } }) => `${calculation.title}: ${method} (version ${calculation.version})`),
   );

@@ -1,6 +1,7 @@
 import { shortText } from '@wallflow/calculation';
 import { absolutePressure, type Kind, type KindName, length, temperature } from '@wallflow/units';
 import type { JobResult } from '../job/run-job.js';
+import { asTyped } from '../job/typed-readings.js';
 import type { Block, Sheet } from './blocks.js';
 import { customerBlocks } from './customer.js';
 import { estimateBlocks, planBlocks } from './estimate.js';
@@ -27,7 +28,8 @@ function words(heading: string, text: string | undefined): Block[] {
 }
 
 /** A quantity as it was written, with the unit as people read it. */
-function asRead<K extends KindName>(kind: Kind<K>, text: string | undefined): string | undefined {
+function asRead<K extends KindName>(kind: Kind<K>, given: unknown): string | undefined {
+  const text = asTyped(given);
   const parsed = text === undefined ? undefined : kind.parse(text);
   return parsed?.ok === true ? shortText(kind, parsed.quantity, parsed.unit) : text;
 }

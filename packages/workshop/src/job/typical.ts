@@ -1,0 +1,60 @@
+import { kinds } from '@wallflow/units';
+import { priorsOf } from '../estimate/index.js';
+import { si } from './evaluation.js';
+import { givenValue } from './given.js';
+import type { JobFile } from './job-file.js';
+
+/** Pressure of the standard atmosphere at sea level, Pa. */
+const seaLevel = 101_325;
+
+/** A typical value that stands in for one that was not entered. */
+export interface TypicalValue {
+  readonly of: 'ambient' | 'filter';
+  readonly text: string;
+}
+
+interface Filled {
+  readonly job: JobFile;
+  readonly assumed: readonly TypicalValue[];
+}
+
+const squareInch = 0.0254 ** 2;
+
+/**
+ * The job with typical values where nobody knows better: the air at sea level, and a filter as engines of this size have it.
+ * The calculations that compare with a clean filter need them; the estimate keeps its own spread instead.
+ */
+export function withTypical(job: JobFile): Filled {
+  const assumed: TypicalValue[] = [];
+  const assume = (of: TypicalValue['of'], text: string) => assumed.push({ of, text });
+  const { ambient, filter } = job;
+  const pressure = ambient.pressure ?? si(seaLevel, 'Pa');
+  if (ambient.pressure === undefined) assume('ambient', 'Ambient pressure of sea level, 1013 hPa: it was not entered.');
+  const displacement = givenValue(kinds.volume, job.engine.displacement);
+  if (displacement === undefined) return { job: { ...job, ambient: { ...ambient, pressure } }, assumed };
+  const typical = priorsOf({ displacement });
+  const diameter = givenValue(kinds.length, filter.filterDiameter);
+  const length = givenValue(kinds.length, filter.filterLength);
+  const sized = filter.filterVolume !== undefined || (diameter !== undefined && length !== undefined);
+  const volume = givenValue(kinds.volume, filter.filterVolume) ?? typical.volume.median;
+  const added: Record<string, unknown> = {};
+  if (!sized && diameter === undefined) {
+    added.filterVolume = si(volume, 'm3');
+    assume('filter', `A filter of ${(volume * 1000).toPrecision(2)} L, typical for this engine: its size was not entered.`);
+  }
+  if (length === undefined) {
+    // As long as it is wide, if nothing else is known.
+    const across = diameter ?? Math.cbrt((4 * volume) / Math.PI);
+    added.filterLength = si(across, 'm');
+    assume('filter', `A filter that is ${Math.round(across * 1000)} mm long: its length was not entered.`);
+  }
+  if (filter.cellDensity === undefined) {
+    added.cellDensity = si(typical.cellDensity.median, '1/m2');
+    assume('filter', `${Math.round(typical.cellDensity.median * squareInch)} cells per square inch, typical: they were not entered.`);
+  }
+  if (filter.wallThickness === undefined) {
+    added.wallThickness = si(typical.wallThickness.median, 'm');
+    assume('filter', `Walls of ${(typical.wallThickness.median * 1000).toPrecision(2)} mm, typical: they were not entered.`);
+  }
+  return { job: { ...job, ambient: { ...ambient, pressure }, filter: { ...filter, ...added } }, assumed };
+}
