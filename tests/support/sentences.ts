@@ -51,6 +51,14 @@ function calledName(node: ts.CallExpression): string | undefined {
   return ts.isIdentifier(expression) ? expression.text : ts.isPropertyAccessExpression(expression) ? expression.name.text : undefined;
 }
 
+// Limits are data that kernels share, which know nothing of languages; the definition says the names in them.
+function isNameOfLimit(node: ts.StringLiteral): boolean {
+  const { parent } = node;
+  if (!node.getSourceFile().fileName.endsWith('/limits.ts')) return false;
+  if (ts.isPropertyAssignment(parent)) return ['name', 'note'].includes(parent.name.getText());
+  return ts.isCallExpression(parent) && parent.arguments[0] === node;
+}
+
 function isElsewhere(node: ts.Node): boolean {
   for (let child = node, parent = node.parent; parent !== undefined; child = parent, parent = parent.parent) {
     if (ts.isImportDeclaration(parent) || ts.isExportDeclaration(parent) || ts.isThrowStatement(parent) || ts.isLiteralTypeNode(parent))
@@ -82,7 +90,8 @@ export function sentencesInCode(described: (subject: string) => ReadonlySet<stri
           ? [template.text]
           : [template.head.text, ...template.templateSpans.map((span) => span.literal.text)];
         found.add(parts.reduce((text, part, index) => `${text}{${index}}${part}`));
-      } else if (ts.isStringLiteral(node) && isProse(node.text) && !stands.has(node.text) && !isElsewhere(node)) found.add(node.text);
+      } else if (ts.isStringLiteral(node) && isNameOfLimit(node)) found.add(node.text);
+      else if (ts.isStringLiteral(node) && isProse(node.text) && !stands.has(node.text) && !isElsewhere(node)) found.add(node.text);
       ts.forEachChild(node, visit);
     };
     visit(source);

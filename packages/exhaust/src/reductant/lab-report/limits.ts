@@ -1,4 +1,4 @@
-import { type SourceMark, say } from '@wallflow/calculation';
+import type { SourceMark } from '@wallflow/calculation';
 
 /** One row of the quality limits of ISO 22241-1, as mass fractions. */
 export interface LabLimit {
@@ -16,22 +16,22 @@ const trace = (name: string, limit: number): LabLimit => ({ name, max: limit * m
 
 /** ISO 22241-1: urea, biuret, alkalinity and aldehydes read in its published summary, the rest from memory. */
 export const labLimits = {
-  ureaFraction: { name: say`urea`, min: 31.8 * perCent, max: 33.2 * perCent, mark: 'read' },
-  biuret: { name: say`biuret`, max: 0.3 * perCent, mark: 'read' },
+  ureaFraction: { name: 'urea', min: 31.8 * perCent, max: 33.2 * perCent, mark: 'read' },
+  biuret: { name: 'biuret', max: 0.3 * perCent, mark: 'read' },
   alkalinity: { name: 'alkalinity as ammonia', max: 0.2 * perCent, mark: 'read' },
-  aldehydes: { name: say`aldehydes`, max: 5 * milligramPerKilogram, mark: 'read' },
+  aldehydes: { name: 'aldehydes', max: 5 * milligramPerKilogram, mark: 'read' },
   insolubles: trace('insoluble matter', 20),
-  phosphate: trace(say`phosphate`, 0.5),
-  calcium: trace(say`calcium`, 0.5),
-  iron: trace(say`iron`, 0.5),
-  aluminium: trace(say`aluminium`, 0.5),
-  magnesium: trace(say`magnesium`, 0.5),
-  sodium: trace(say`sodium`, 0.5),
-  potassium: trace(say`potassium`, 0.5),
-  copper: trace(say`copper`, 0.2),
-  zinc: trace(say`zinc`, 0.2),
-  chromium: trace(say`chromium`, 0.2),
-  nickel: trace(say`nickel`, 0.2),
+  phosphate: trace('phosphate', 0.5),
+  calcium: trace('calcium', 0.5),
+  iron: trace('iron', 0.5),
+  aluminium: trace('aluminium', 0.5),
+  magnesium: trace('magnesium', 0.5),
+  sodium: trace('sodium', 0.5),
+  potassium: trace('potassium', 0.5),
+  copper: trace('copper', 0.2),
+  zinc: trace('zinc', 0.2),
+  chromium: trace('chromium', 0.2),
+  nickel: trace('nickel', 0.2),
 } as const satisfies Record<string, LabLimit>;
 
 export type LabProperty = keyof typeof labLimits;

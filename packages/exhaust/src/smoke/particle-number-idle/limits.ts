@@ -1,4 +1,4 @@
-import { type Source, say } from '@wallflow/calculation';
+import type { Source } from '@wallflow/calculation';
 import { germanyParticleRule, netherlandsParticleRule, recommendation2023, switzerlandParticleRule } from '../sources.js';
 
 /** One rule for the particle number at idle. Concentrations in 1/m³, dates as 12 · year + month − 1. */
@@ -47,14 +47,14 @@ export const particleRules = {
     limit: 100_000 * perCubicCentimetre,
     testedFrom: 12 * 2023,
     source: switzerlandParticleRule,
-    note: say`From 1 January 2023.`,
+    note: 'From 1 January 2023.',
   },
   'switzerland-high-idle': {
     name: 'Switzerland, high idle',
     limit: 250_000 * perCubicCentimetre,
     testedFrom: 12 * 2023,
     source: switzerlandParticleRule,
-    note: say`From 1 January 2023.`,
+    note: 'From 1 January 2023.',
   },
 } as const satisfies Record<string, ParticleRule>;
 
