@@ -76,6 +76,34 @@ describe('wallflow describe', () => {
   });
 });
 
+describe('wallflow sweep', () => {
+  const line = ['sweep', 'gas-density', 'gasPressure=101.325 ± 1.01325 kPa', 'molarMass=22.41396954 g/mol', '--over', 'gasTemperature'];
+  const ends = ['--from', '273.15 K', '--to', '546.3 K', '--points', '3'];
+
+  // Of an ideal gas at 0 °C and 101.325 kPa, 22.41396954 g/mol weigh 1 kg/m³; at twice the temperature half of it, and 1 % is 1 %.
+  it('gives a table, CSV with a band, and JSON', async () => {
+    const csv = (await command([...line, ...ends, '--show', 'density', '--csv'])).out.trim().split('\n');
+    expect(csv[0]?.split(',').map((head) => head.replaceAll('"', ''))).toEqual(expect.arrayContaining(['Density [kg/m3]']));
+    expect(csv).toHaveLength(4);
+    const last = csv[3]?.split(',').map(Number) ?? [];
+    expect(last[0]).toBe(546.3);
+    [0.5, 0.495, 0.505].forEach((value, index) => {
+      expect(last[index + 1]).toBeCloseTo(value, 7);
+    });
+    expect((await command([...line, ...ends])).out).toMatch(/546\.3 +0\.5 +0\.495 +0\.505/);
+    const data = JSON.parse((await command([...line, ...ends, '--json'])).out);
+    expect(data.input.values).toEqual([273.15, 409.725, 546.3]);
+  });
+
+  it('says what is missing or cannot be, and refuses what a run refuses', async () => {
+    expect((await command([...line, '--from', '0 degC'])).code).toBe(2);
+    expect((await command([...line.slice(0, -1), 'temperature', ...ends])).error).toContain('temperature is no input');
+    expect((await command(['sweep', 'gas-density', '--over', 'gasTemperature', ...ends])).code).toBe(1);
+    expect((await command([...line, '--from', '0 kg', '--to', '1 kg'])).error).toContain('no end of a series');
+    expect((await command([...line, ...ends.slice(0, 4), '--points', 'many'])).code).toBe(2);
+  });
+});
+
 describe('wallflow run', () => {
   // Molar volume of the ideal gas at 0 °C and 101.325 kPa, 22.41396954 L/mol (CODATA 2018), as a density of 1 kg/m³.
   it('gives the result in words and as JSON', async () => {

@@ -4,6 +4,8 @@ import { fieldOf, type InputField, type QuantityField } from './field.js';
 import { limitInUnit } from './limit.js';
 import { ruleKeywords } from './rules-schema.js';
 
+export { resultJsonSchema } from './result-schema.js';
+
 type Keywords = Record<string, unknown>;
 
 /** Limits of a bare number, which only a kind without units accepts. */

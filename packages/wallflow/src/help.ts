@@ -4,6 +4,7 @@ export const help = `wallflow: diesel exhaust-aftertreatment calculations with u
   wallflow list [--subject <subject>]        every calculation
   wallflow describe <id>                     inputs, outputs, cautions, sources
   wallflow run <id> key="value unit" ...     one calculation; or JSON on standard input
+  wallflow sweep <id> --over <input> ...     one input moved from one value to another, as a table or CSV
   wallflow judge "<readings>"                  is the filter restricted, and by what: five lines
   wallflow job <file> [--out <folder>]       a whole workshop job and its job sheet
   wallflow log <file> [--map <file>]         what was understood of a log, and its steady stretches
@@ -40,6 +41,16 @@ One calculation. Each input is a word: pressure="101.3 kPa", or with its uncerta
 JSON: readings='[{"state":"idle"}]'. Without words the whole input is read as JSON from standard input.
 --system shows results in metric units or in those of the United States; --locale writes numbers as a language does, such as de.
 wallflow describe <id> names the inputs and prints a command to start from.
+`,
+  ],
+  [
+    'sweep',
+    `wallflow sweep <id> key="value unit" ... --over <input> --from "value unit" --to "value unit"
+               [--points 41] [--logarithmic] [--show <output>,<output>] [--csv] [--json]
+
+One input moved from one value to another, with all others as for \`wallflow run\`. A ± of an input makes a band, shown as its
+least and most. Values that are refused leave a gap. For example:
+wallflow sweep gas-density gasPressure="101.3 ± 0.5 kPa" --over gasTemperature --from "0 degC" --to "600 degC" --points 7 --csv
 `,
   ],
   [

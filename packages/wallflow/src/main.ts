@@ -7,6 +7,7 @@ import { judge } from './commands/judge.js';
 import { list } from './commands/list.js';
 import { log } from './commands/log.js';
 import { run } from './commands/run.js';
+import { sweepCommand } from './commands/sweep.js';
 import { commandHelp, help } from './help.js';
 import { type ExitCode, type Io, json, UsageError } from './io.js';
 import { shownAs } from './shown.js';
@@ -25,6 +26,13 @@ function parse(argv: readonly string[]) {
         map: { type: 'string' },
         system: { type: 'string' },
         locale: { type: 'string' },
+        over: { type: 'string' },
+        from: { type: 'string' },
+        to: { type: 'string' },
+        points: { type: 'string' },
+        logarithmic: { type: 'boolean', default: false },
+        show: { type: 'string' },
+        csv: { type: 'boolean', default: false },
         plot: { type: 'boolean', default: false },
         help: { type: 'boolean', short: 'h', default: false },
         version: { type: 'boolean', default: false },
@@ -71,6 +79,8 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
       return describe(io, findCalculation(first), values.json);
     case 'run':
       return run(io, findCalculation(first), rest, values.json, shownAs(values.system, values.locale));
+    case 'sweep':
+      return sweepCommand(io, findCalculation(first), rest, values);
     case 'judge':
       return judge(io, first === undefined ? [] : [first, ...rest], values.json);
     case 'job':

@@ -8,7 +8,7 @@ type Shown = Pick<PresentOptions, 'system' | 'locale'>;
 const mostIssues = 50;
 
 /** `key="value unit"` words to an input record; lists are given as JSON. */
-function inputFromWords(calculation: AnyCalculation, words: readonly string[]): Record<string, unknown> {
+export function inputFromWords(calculation: AnyCalculation, words: readonly string[]): Record<string, unknown> {
   const input: Record<string, unknown> = Object.create(null);
   for (const word of words) {
     const at = word.indexOf('=');
