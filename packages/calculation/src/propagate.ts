@@ -98,7 +98,12 @@ export function propagate<I extends z.core.$ZodObject, O extends Outputs, M exte
     // Those of the outputs first, should there be more than may be asked for.
     const inOrder = [...new Set([...Object.keys(spec.outputs), ...contributions.keys()])].map((key) => contributions.get(key) ?? []);
     const most = mostEvaluations === undefined ? Infinity : (mostEvaluations - 2 * uncertain.length) / 2;
-    for (const together of directions(inOrder).slice(0, most)) {
+    const all = directions(inOrder);
+    if (all.length > most) {
+      const text = say`With so many uncertain inputs, not every way in which they can be wrong together was tried; a verdict may be less sure than it is called.`;
+      warnings.push({ code: 'uncertainty_not_all_tried', text });
+    }
+    for (const together of all.slice(0, most)) {
       for (const sign of [1, -1]) {
         const there = moved(together.map(({ path, by }) => ({ path, by: sign * by })));
         if (there !== undefined) seen.push(there);

@@ -1,4 +1,4 @@
-import { countOutput, defineCalculation, list, quantity, quantityOutput } from '@wallflow/calculation';
+import { choiceOutput, countOutput, defineCalculation, list, quantity, quantityOutput } from '@wallflow/calculation';
 import { time } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
@@ -81,6 +81,37 @@ describe('very many uncertain inputs', () => {
     expect(result.uncertainty?.values.total).toBeCloseTo(10, 9);
     expect(result.uncertainty?.budget.total).toHaveLength(25);
     expect(result.warnings).toEqual([]);
+  });
+});
+
+describe('a verdict on as many uncertain inputs as may be asked for', () => {
+  const { spec } = laps({});
+  const judged = (mostEvaluations: number) =>
+    defineCalculation({
+      ...spec,
+      mostEvaluations,
+      outputs: { ...spec.outputs, verdict: choiceOutput({ label: 'Verdict', options: { fast: 'Fast', slow: 'Slow' } }) },
+      steps: [...spec.steps, { gives: 'verdict', text: 'Verdict: [[verdict]].', source: 'source' }],
+      compute: ({ laps: all }) => {
+        const total = all.reduce((sum, { lap }) => sum + lap, 0);
+        return { count: all.length, total, verdict: total < 605 ? ('fast' as const) : ('slow' as const) };
+      },
+    });
+  // 600 s, and 2 s · √10 = 6.3 s together; one lap alone does not reach 605 s.
+  const ten = { laps: Array.from({ length: 10 }, () => ({ lap: '60 ± 2 s' })) };
+
+  it('says so where inputs that are wrong together could not be tried any more', () => {
+    const codes = judged(20)
+      .calculate(ten)
+      .warnings.map(({ code }) => code);
+    expect(codes).toEqual(['uncertainty_not_all_tried']);
+  });
+
+  it('is called unsure where they could', () => {
+    const codes = judged(40)
+      .calculate(ten)
+      .warnings.map(({ code }) => code);
+    expect(codes).toEqual(['verdict_unsure']);
   });
 });
 

@@ -765,6 +765,7 @@ export const sentences: readonly string[] = [
   "Whether a level 3 filter was fitted later is not known: the limit of one counts, which is the lowest.",
   "Whether a pass of that size fills this filter is answered by “How much cleaning mix for this filter”.",
   "With a soot limit of 6 g/L half of the deposit is ash after 53 000 km.",
+  "With so many uncertain inputs, not every way in which they can be wrong together was tried; a verdict may be less sure than it is called.",
   "With the maker’s test, stop the dosing for a few minutes on a warm engine: if the reading after the catalyst falls first, it was ammonia; if it rises at once, it was NOx.",
   "With this percolation factor no soot enters a wall of this porosity: all of it is taken as cake.",
   "With three inlet cells for each outlet cell only equal cells are described.",
