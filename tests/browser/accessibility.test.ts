@@ -1,33 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { faintTexts, violationsEverywhere } from './support/axe.js';
 import { pagesOf } from './support/pages.js';
 import { outputText, settled, useSite } from './support/site.js';
 
 const site = useSite();
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-interface Axe {
-  run(): Promise<{ violations: { id: string; help: string; nodes: { html: string; failureSummary?: string }[] }[] }>;
-}
-
-/** What axe finds, one line for each place. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const found = await (window as unknown as { axe: Axe }).axe.run();
-    return found.violations.flatMap((violation) =>
-      violation.nodes.map((node) => `${violation.id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`),
-    );
-  });
-}
-
-/** Contrast of what stands on the page now. */
-async function faintTexts(page: Page): Promise<string[]> {
-  return (await violations(page)).filter((line) => line.startsWith('color-contrast'));
-}
-
 async function sidewaysScroll(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 }
@@ -46,20 +23,6 @@ const pages = [
   '/api',
   '/search?q=soot',
 ];
-
-/** Violations in light and dark, on a small phone and a desktop. */
-async function violationsEverywhere(page: Page): Promise<string[]> {
-  const found: string[] = [];
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.locator(`html[data-theme="${colorScheme}"]`).waitFor();
-    for (const width of [320, 1280]) {
-      await page.setViewportSize({ width, height: 800 });
-      found.push(...(await violations(page)).map((line) => `${colorScheme}, ${width} px: ${line}`));
-    }
-  }
-  return found;
-}
 
 describe('in light and dark, at 320 px and 1280 px', () => {
   it('a filled-in example with its verdict has no violation', async () => {

@@ -1,29 +1,13 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { readMeasuredCurves } from '../support/measured-curve.js';
 import { readMisprints } from '../support/misprint.js';
+import { violationsEverywhere } from './support/axe.js';
 import { outputText, settled, useSite, visibleText } from './support/site.js';
 
 const site = useSite();
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const pages = ['/validation/measured', '/validation/misprints', '/validation/units', '/validation/numerics'];
 const plain = { javaScriptEnabled: false };
-
-interface Axe {
-  run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[] }>;
-}
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const found = await (window as unknown as { axe: Axe }).axe.run();
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map((node) => `${id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`),
-    );
-  });
-}
 
 async function sidewaysScroll(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
@@ -39,14 +23,7 @@ describe.each(pages)('%s', (path) => {
   it('has no violation that axe can find, in light and dark, at 320 px and 1280 px', async () => {
     const page = await site.open(path);
     await unfold(page);
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      await page.locator(`html[data-theme="${colorScheme}"]`).waitFor();
-      for (const width of [320, 1280]) {
-        await page.setViewportSize({ width, height: 800 });
-        expect(await violations(page), `${colorScheme}, ${width} px`).toEqual([]);
-      }
-    }
+    expect(await violationsEverywhere(page)).toEqual([]);
   });
 
   it.each([true, false])('does not scroll sideways, folded or not; with scripts: %s', async (javaScriptEnabled) => {
