@@ -1,8 +1,10 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type TestProjectInlineConfiguration } from 'vitest/config';
 
-// Resolves the workspace packages to their sources, so that a test never runs an old build.
-const conditions = ['@wallflow/source', 'module', 'import', 'default'];
+// Resolves the workspace packages to their sources, so that a test never runs an old build. `npm test` has built them from these very
+// sources a moment before, and says so.
+const built = process.env.WALLFLOW_BUILT === 'true';
+const conditions = built ? ['node', 'import', 'default'] : ['@wallflow/source', 'module', 'import', 'default'];
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 // A busy machine is no failure: time limits are there for what never ends.
@@ -14,7 +16,15 @@ function project(name: string, options: TestProjectInlineConfiguration['test'] =
     ssr: { resolve: { conditions } },
     // One world for all files of a worker: loading every definition anew for each file took a third of the time. No test may leave
     // a trace in a module.
-    test: { name, root, include: [`tests/${name}/**/*.test.ts`], isolate: false, ...limits, ...options },
+    test: {
+      name,
+      root,
+      include: [`tests/${name}/**/*.test.ts`],
+      isolate: false,
+      server: { deps: { external: [/\/packages\/[^/]+\/dist\/node\//] } },
+      ...limits,
+      ...options,
+    },
   };
 }
 

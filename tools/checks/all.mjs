@@ -1,5 +1,5 @@
 import { pnpm } from '../pnpm.mjs';
-import { buildPackages, checkTypes } from '../support/build-packages.mjs';
+import { addDeclarations, buildScripts, checkTypes } from '../support/build-packages.mjs';
 import { buildSite } from '../support/build-site.mjs';
 import { runDemoJob } from '../support/demo-job.mjs';
 import { install } from '../support/install.mjs';
@@ -18,7 +18,7 @@ import { vitest } from './vitest.mjs';
  * @type {readonly import('../support/lanes.mjs').Check[]}
  */
 export const checks = [
-  { name: 'install', run: async () => fromCommand(await install()) },
+  { name: 'install', always: true, run: async () => fromCommand(await install()) },
   { name: 'lock-file', run: lockFile },
   {
     name: 'lint',
@@ -44,14 +44,15 @@ export const checks = [
       ),
   },
   { name: 'chromium', needs: ['install'], run: chromium },
+  { name: 'scripts', needs: ['install'], run: async () => fromCommand(await buildScripts()) },
   { name: 'docs', needs: ['install'], run: async () => fromCommand(await buildSite()) },
   { name: 'browser', needs: ['docs', 'chromium'], run: browser },
   { name: 'types', needs: ['install'], run: async () => fromCommand(await checkTypes()) },
-  { name: 'build', needs: ['types'], run: async () => fromCommand(await buildPackages()) },
-  { name: 'properties', needs: ['install'], run: () => vitest('properties') },
-  { name: 'reference', needs: ['install'], run: () => vitest('reference') },
-  { name: 'unit', needs: ['install'], run: () => vitest('unit') },
-  { name: 'job', needs: ['install'], run: () => vitest('job') },
+  { name: 'build', needs: ['scripts', 'types'], run: async () => fromCommand(await addDeclarations()) },
+  { name: 'properties', needs: ['scripts'], run: () => vitest('properties') },
+  { name: 'reference', needs: ['scripts'], run: () => vitest('reference') },
+  { name: 'unit', needs: ['scripts'], run: () => vitest('unit') },
+  { name: 'job', needs: ['scripts'], run: () => vitest('job') },
   { name: 'type-tests', needs: ['install'], run: () => vitest('types') },
   {
     name: 'browser-types',

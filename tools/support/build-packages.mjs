@@ -107,14 +107,18 @@ export async function checkTypes() {
   ]);
 }
 
-/** Build what is published, after `checkTypes`: what runs, and beside it the declarations. */
-export async function buildPackages() {
-  const result = await buildScripts();
-  if (result.code !== 0) return result;
+/** Put the declarations that `checkTypes` wrote beside what `buildScripts` built. */
+export async function addDeclarations() {
   for (const { folder } of packages()) {
     await cp(join(root, declarations, folder, 'src'), join(root, folder, 'dist'), { recursive: true });
   }
   return withoutGaps(packages().flatMap(({ built }) => built));
+}
+
+/** Build what is published, after `checkTypes`: what runs, and beside it the declarations. */
+export async function buildPackages() {
+  const result = await buildScripts();
+  return result.code === 0 ? addDeclarations() : result;
 }
 
 /** Whether a package changed since what runs of it was built. */

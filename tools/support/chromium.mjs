@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { accessSync, constants, existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { run } from './run.mjs';
@@ -16,6 +17,12 @@ function isExecutable(file) {
 function onPath() {
   const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '');
   return folders.flatMap((folder) => ['chromium', 'chromium-browser'].map((name) => join(folder, name))).find(isExecutable);
+}
+
+/** @returns {string} what the browser that is there says of itself, or nothing */
+export function installedChromium() {
+  const path = process.env.CHROMIUM_PATH || onPath();
+  return path === undefined ? '' : spawnSync(path, ['--version'], { encoding: 'utf8' }).stdout || '';
 }
 
 export const howToInstall = 'install Chromium (Debian: apt-get install chromium) or set CHROMIUM_PATH to its executable';

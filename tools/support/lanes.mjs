@@ -1,3 +1,5 @@
+import { countingProcessorTime } from './processor-time.mjs';
+
 /**
  * @typedef {object} Outcome
  * @property {number} passed
@@ -10,10 +12,15 @@
  * @typedef {object} Check
  * @property {string} name
  * @property {readonly string[]} [needs] checks that must have passed before this one starts
+ * @property {boolean} [always] run even where a pass is kept
  * @property {() => Promise<Outcome>} run
  */
 
-/** @typedef {Outcome & { name: string, seconds: number }} Finished */
+/**
+ * What a check came to, with the time by the clock and the processor time of the commands that it ran, in seconds.
+ *
+ * @typedef {Outcome & { name: string, seconds: number, processor: number }} Finished
+ */
 
 /**
  * The named checks and all that they need, in the order of `checks`.
@@ -35,6 +42,33 @@ export function withNeeds(checks, names) {
   };
   for (const name of names) want(name);
   return checks.filter((check) => wanted.has(check.name));
+}
+
+/**
+ * The checks of which a kept pass will do. One that another needs is run again with it, as what it made may be gone or of another
+ * state by now.
+ *
+ * @param {readonly Check[]} checks
+ * @param {(name: string) => Outcome | undefined} kept
+ * @returns {Map<string, Outcome>}
+ */
+export function notToRun(checks, kept) {
+  /** @type {Map<string, Outcome>} */
+  const left = new Map();
+  for (const check of checks) {
+    const outcome = check.always === true ? undefined : kept(check.name);
+    if (outcome !== undefined) left.set(check.name, outcome);
+  }
+  /** @param {Check} check */
+  const run = ({ needs = [] }) => {
+    for (const need of needs) {
+      left.delete(need);
+      const needed = checks.find(({ name }) => name === need);
+      if (needed !== undefined) run(needed);
+    }
+  };
+  for (const check of checks) if (!left.has(check.name)) run(check);
+  return left;
 }
 
 /**
@@ -84,13 +118,13 @@ export async function runInLanes(checks, lanes, report) {
     }
     const need = failedNeed(check);
     if (need !== undefined) {
-      finish({ name: check.name, seconds: 0, passed: 0, failed: 1, note: `not run, because ${need} failed` });
+      finish({ name: check.name, seconds: 0, processor: 0, passed: 0, failed: 1, note: `not run, because ${need} failed` });
       continue;
     }
     const started = performance.now();
-    const job = settle(check).then((outcome) => {
+    const job = countingProcessorTime(() => settle(check)).then(({ result, processor }) => {
       running.delete(job);
-      finish({ ...outcome, name: check.name, seconds: (performance.now() - started) / 1000 });
+      finish({ ...result, name: check.name, seconds: (performance.now() - started) / 1000, processor });
     });
     running.add(job);
   }

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
+import { processorTimeAccount, processorTimeOf, withProcessorTime } from './processor-time.mjs';
 import { root } from './root.mjs';
 
 const onWindows = process.platform === 'win32';
@@ -22,12 +23,15 @@ const onWindows = process.platform === 'win32';
 export function run(command, args, options = {}) {
   const { FORCE_COLOR: _, ...inherited } = process.env;
   return new Promise((resolve) => {
-    const child = spawn(command, args, {
+    const [file, words] = onWindows ? [command, args] : withProcessorTime(command, args);
+    const child = spawn(file, words, {
       cwd: options.cwd ?? root,
       env: { ...inherited, NO_COLOR: '1', ...options.env },
       shell: onWindows,
-      stdio: ['pipe', 'pipe', 'pipe'],
+      stdio: ['pipe', 'pipe', 'pipe', 'pipe'],
     });
+    const charge = processorTimeAccount();
+    let times = '';
     let stdout = '';
     let output = '';
     child.stdout.setEncoding('utf8').on('data', (text) => {
@@ -37,8 +41,14 @@ export function run(command, args, options = {}) {
     child.stderr.setEncoding('utf8').on('data', (text) => {
       output += text;
     });
+    /** @type {import('node:stream').Readable} */ (child.stdio[3]).setEncoding('utf8').on('data', (text) => {
+      times += text;
+    });
     child.on('error', (error) => resolve({ code: 127, stdout, output: `${output}${error.message}\n` }));
-    child.on('close', (code) => resolve({ code: code ?? 1, stdout, output }));
+    child.on('close', (code) => {
+      charge(processorTimeOf(times));
+      resolve({ code: code ?? 1, stdout, output });
+    });
     child.stdin.on('error', () => {});
     child.stdin.end(options.input ?? '');
   });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Check, type Finished, runInLanes, withNeeds } from '../../../tools/support/lanes.mjs';
+import { type Check, type Finished, notToRun, runInLanes, withNeeds } from '../../../tools/support/lanes.mjs';
+import { fromCommand } from '../../../tools/support/outcome.mjs';
+import { run } from '../../../tools/support/run.mjs';
 
 const passes = async () => ({ passed: 1, failed: 0 });
 const fails = async () => ({ passed: 0, failed: 1 });
@@ -25,7 +27,41 @@ describe('withNeeds', () => {
   });
 });
 
+describe('notToRun', () => {
+  const checks: Check[] = [
+    { name: 'install', always: true, run: passes },
+    { name: 'scripts', needs: ['install'], run: passes },
+    { name: 'unit', needs: ['scripts'], run: passes },
+    { name: 'docs', needs: ['install'], run: passes },
+    { name: 'browser', needs: ['docs'], run: passes },
+  ];
+  const left = (kept: string[]) => [...notToRun(checks, (name) => (kept.includes(name) ? { passed: 3, failed: 0 } : undefined)).keys()];
+
+  it('leaves out what has passed, but never what must always run', () => {
+    expect(left(checks.map(({ name }) => name))).toEqual(['scripts', 'unit', 'docs', 'browser']);
+  });
+
+  it('runs again what another check needs, as what it made may be gone', () => {
+    expect(left(['install', 'scripts', 'unit', 'docs'])).toEqual(['scripts', 'unit']);
+  });
+
+  it('runs everything where nothing is kept', () => {
+    expect(left([])).toEqual([]);
+  });
+});
+
 describe('runInLanes', () => {
+  it('tells the processor time of the commands of each check, and not that of the other lane', async () => {
+    const busy = 'const end = process.cpuUsage().user + 300_000; while (process.cpuUsage().user < end);';
+    const check = (name: string, code: string): Check => ({
+      name,
+      run: async () => fromCommand(await run(process.execPath, ['--eval', code])),
+    });
+    const [worked, idle] = await runAll([check('busy', busy), check('idle', '')]);
+    expect(worked?.processor).toBeGreaterThanOrEqual(0.3);
+    expect((worked?.processor ?? 0) - (idle?.processor ?? 0)).toBeGreaterThan(0.1);
+  });
+
   it('starts a check only after what it needs', async () => {
     const events: string[] = [];
     const check = (name: string, needs: string[]): Check => ({
