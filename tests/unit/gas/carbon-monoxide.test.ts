@@ -18,7 +18,7 @@ function dryExhaust(carbonMonoxide: number): { oxygen: number; carbonDioxide: nu
 function lambda(gas: 'oxygen' | 'carbon-dioxide', share: number): number {
   const result = registry.get('lambda-from-exhaust-gas')!.run({
     ...{ [gas === 'oxygen' ? 'oxygenReading' : 'carbonDioxideReading']: `${100 * share} %` },
-    ...{ basis: 'dry', hydrogenToCarbon: '1.85', oxygenToCarbon: '0' },
+    ...{ readingBasis: 'dry', hydrogenToCarbon: '1.85', oxygenToCarbon: '0' },
   });
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return (result.outputs as unknown as { lambda: number }).lambda;

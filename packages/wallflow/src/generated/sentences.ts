@@ -854,6 +854,7 @@ export const sentences: readonly string[] = [
   "first(materials.wall)",
   "from memory",
   "fuel flow and lambda",
+  "https://json-schema.org/draft/2020-12/schema",
   "hydroxide ions from the pH, without a buffer: the smallest dose",
   "indoors, extraction for hot exhaust",
   "inlet and outlet channels together are larger than the face, so no wall is left between them: check cell density, wall and width ratio",

@@ -96,7 +96,7 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
   },
   example: { cleanDrop: '11.2 mbar' },
   intermediates: {
-    lastPass: wf.countOutput({ symbol: 'n_1', label: 'Passes done' }),
+    passesDone: wf.countOutput({ symbol: 'n_1', label: 'Passes done' }),
     passBefore: wf.countOutput({ symbol: 'n_0', label: 'Passes done at the reading before the last' }),
     firstDrop: dropOutput('p_a', 'First reading'),
     dropBefore: dropOutput('p_0', 'Reading before the last'),
@@ -182,18 +182,18 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    wf.formula('lastPass', 'max(readings.pass)'),
-    wf.formula('passBefore', 'max(where(readings.pass, readings.pass < lastPass))'),
+    wf.formula('passesDone', 'max(readings.pass)'),
+    wf.formula('passBefore', 'max(where(readings.pass, readings.pass < passesDone))'),
     wf.formula('firstDrop', 'first(where(readings.drop, readings.pass == min(readings.pass)))'),
     wf.formula('dropBefore', 'first(where(readings.drop, readings.pass == passBefore))'),
-    wf.formula('lastDrop', 'first(where(readings.drop, readings.pass == lastPass))'),
-    wf.formula('lowestBefore', 'min(where(readings.drop, readings.pass < lastPass))'),
+    wf.formula('lastDrop', 'first(where(readings.drop, readings.pass == passesDone))'),
+    wf.formula('lowestBefore', 'min(where(readings.drop, readings.pass < passesDone))'),
     wf.formula('noise', '2 * sqrt(2) * dropUncertainty', exponentialDecay),
-    wf.formula('leftPerPass', '(lastDrop / dropBefore) ^ (1 / (lastPass - passBefore))', fillPractice),
+    wf.formula('leftPerPass', '(lastDrop / dropBefore) ^ (1 / (passesDone - passBefore))', fillPractice),
     wf.formula('lastGain', '1 - leftPerPass', fillPractice),
     wf.formula(
       'lastGainUncertainty',
-      'leftPerPass / (lastPass - passBefore) * sqrt((dropUncertainty / dropBefore) ^ 2 + (dropUncertainty / lastDrop) ^ 2)',
+      'leftPerPass / (passesDone - passBefore) * sqrt((dropUncertainty / dropBefore) ^ 2 + (dropUncertainty / lastDrop) ^ 2)',
       exponentialDecay,
     ),
     wf.solved(
@@ -238,14 +238,14 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
       },
       exponentialDecay,
     ),
-    wf.formula('decayNow', 'exp(-lastPass / decayPasses)', exponentialDecay),
-    wf.formula('decayNext', 'exp(-(lastPass + 1) / decayPasses)', exponentialDecay),
+    wf.formula('decayNow', 'exp(-passesDone / decayPasses)', exponentialDecay),
+    wf.formula('decayNext', 'exp(-(passesDone + 1) / decayPasses)', exponentialDecay),
     wf.cases('nowDrop', { 'known(plateau)': 'plateau + amplitude * decayNow', otherwise: 'lastDrop' }, exponentialDecay),
     wf.cases(
       'nowUncertainty',
       {
         'known(plateau)':
-          'dropUncertainty * sqrt(max(0, levelVariance + decayNow * (2 * levelDecay + 2 * lastPass * levelSlope + decayNow * (decayVariance + 2 * lastPass * decaySlope + lastPass ^ 2 * slopeVariance))))',
+          'dropUncertainty * sqrt(max(0, levelVariance + decayNow * (2 * levelDecay + 2 * passesDone * levelSlope + decayNow * (decayVariance + 2 * passesDone * decaySlope + passesDone ^ 2 * slopeVariance))))',
         otherwise: 'dropUncertainty',
       },
       exponentialDecay,
@@ -254,7 +254,7 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
     wf.formula('leftByNext', 'nextDrop / nowDrop', exponentialDecay),
     wf.cases('nextGain', { 'known(plateau)': '1 - leftByNext', otherwise: 'lastGain' }, fillPractice),
     wf.formula('decayWeight', 'decayNext - leftByNext * decayNow', exponentialDecay),
-    wf.formula('slopeWeight', '(lastPass + 1) * decayNext - leftByNext * lastPass * decayNow', exponentialDecay),
+    wf.formula('slopeWeight', '(passesDone + 1) * decayNext - leftByNext * passesDone * decayNow', exponentialDecay),
     wf.cases(
       'nextGainUncertainty',
       {
@@ -267,7 +267,7 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
     wf.found(
       'passesWorth',
       [
-        '1 - (plateau + amplitude * exp(-(lastPass + passesWorth + 1) / decayPasses)) / (plateau + amplitude * exp(-(lastPass + passesWorth) / decayPasses)) < leastGain',
+        '1 - (plateau + amplitude * exp(-(passesDone + passesWorth + 1) / decayPasses)) / (plateau + amplitude * exp(-(passesDone + passesWorth) / decayPasses)) < leastGain',
       ],
       fillPractice,
       undefined,
@@ -339,7 +339,7 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
     const lowestBefore = Math.min(...readings.slice(0, -1).map(({ drop: reading }) => reading));
     return {
       ...(terms ?? noTerms),
-      lastPass: last.pass,
+      passesDone: last.pass,
       passBefore: beforeLast.pass,
       firstDrop: first.drop,
       dropBefore: beforeLast.drop,

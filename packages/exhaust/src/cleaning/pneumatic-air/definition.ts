@@ -145,7 +145,7 @@ export const pneumaticAirCalculation = wf.defineCalculation({
     pressureRatio: wf.quantityOutput(ratio, { symbol: 'r', label: 'Pressure before the nozzle over ambient pressure', digits: 4 }),
     criticalRatio: wf.quantityOutput(ratio, { symbol: 'r_c', label: 'Ratio from which the nozzle is choked', digits: 4 }),
     flowRatio: wf.quantityOutput(ratio, { symbol: 'r_q', label: 'Ratio that counts for the flow', digits: 4 }),
-    expansion: wf.quantityOutput(ratio, { symbol: 'e', label: 'Expansion in the nozzle', digits: 4 }),
+    airExpansion: wf.quantityOutput(ratio, { symbol: 'e', label: 'Expansion in the nozzle', digits: 4 }),
     wholeTime: timeOutput('t_g', 'Time of the whole clean'),
     airMassFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m', label: 'Air through all nozzles', digits: 3, units: ['g/s', 'kg/h'] }),
     storedAir: wf.optional(
@@ -203,13 +203,13 @@ export const pneumaticAirCalculation = wf.defineCalculation({
     wf.verdict('nozzleState', { choked: 'pressureRatio >= criticalRatio', open: 'otherwise' }, isentropicNozzle),
     wf.formula('flowRatio', 'min(criticalRatio, pressureRatio)', isentropicNozzle),
     wf.formula(
-      'expansion',
+      'airExpansion',
       'flowRatio ^ (-2 / heatCapacityRatio) - flowRatio ^ (-(heatCapacityRatio + 1) / heatCapacityRatio)',
       isentropicNozzle,
     ),
     wf.formula(
       'airMassFlow',
-      'nozzles * dischargeCoefficient * nozzleArea * nozzleAbsolute * sqrt(2 * heatCapacityRatio / (heatCapacityRatio - 1) * expansion * airMolarMass / (gasConstant * airTemperature))',
+      'nozzles * dischargeCoefficient * nozzleArea * nozzleAbsolute * sqrt(2 * heatCapacityRatio / (heatCapacityRatio - 1) * airExpansion * airMolarMass / (gasConstant * airTemperature))',
       isentropicNozzle,
     ),
     wf.formula('freeAirFlow', 'airMassFlow * gasConstant * airTemperature / (airMolarMass * ambientPressure)', moss1906),
@@ -306,7 +306,7 @@ export const pneumaticAirCalculation = wf.defineCalculation({
       pressureRatio: pressure / ambientPressure,
       criticalRatio: critical,
       flowRatio,
-      expansion: flowRatio ** (-2 / gamma) - flowRatio ** (-(gamma + 1) / gamma),
+      airExpansion: flowRatio ** (-2 / gamma) - flowRatio ** (-(gamma + 1) / gamma),
       wholeTime: cleanTime,
       nozzleState: pressure / ambientPressure >= critical ? 'choked' : 'open',
       airMassFlow,

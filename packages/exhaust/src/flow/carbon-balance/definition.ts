@@ -54,7 +54,7 @@ export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
       '50 ppm',
       'small beside carbon dioxide in lean exhaust',
     ),
-    basis: wf.choice({
+    readingBasis: wf.choice({
       label: 'Basis of the readings',
       options: { dry: 'dry: after a cooler or a water trap', wet: 'wet: hot sample or sensor' },
       default: ['dry', 'bench and hand-held analysers dry their sample'],
@@ -159,7 +159,7 @@ export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
     wf.cases(
       'carbonPerDryExhaust',
       {
-        "basis == 'dry'": '(carbonRead - intakeCarbonDioxide) / (1 - intakeCarbonDioxide * (1 - oxygenDemand))',
+        "readingBasis == 'dry'": '(carbonRead - intakeCarbonDioxide) / (1 - intakeCarbonDioxide * (1 - oxygenDemand))',
         otherwise:
           '(carbonRead * (1 + fixedWater) - intakeCarbonDioxide) / (1 - intakeCarbonDioxide * (1 - oxygenDemand) - carbonRead * waterPerCarbon)',
       },
@@ -200,7 +200,7 @@ export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
       carbonMonoxide: input.carbonMonoxideReading,
       hydrocarbons: input.hydrocarbonReading,
     };
-    const balance = carbonBalance({ ...input, ...readings, fuel: input, waterPerDryAir });
+    const balance = carbonBalance({ ...input, ...readings, basis: input.readingBasis, fuel: input, waterPerDryAir });
     if (!(balance.carbonPerDryExhaust > 0)) {
       return wf.noSolution('the gas holds no more carbon than the intake air: engine off, probe out or analyser wrong', [
         'carbonDioxideReading',

@@ -35,7 +35,7 @@ export const residenceTimeCalculation = wf.defineCalculation({
       example: '4.0 L',
       units: ['L', 'cm3'],
     }),
-    openShare: wf.quantity(volumeFraction, {
+    openVolumeShare: wf.quantity(volumeFraction, {
       symbol: '\\varepsilon',
       label: 'Open share of the volume',
       description: 'What the gas can fill: all of a pipe, about 70 % to 85 % of a catalyst.',
@@ -63,7 +63,7 @@ export const residenceTimeCalculation = wf.defineCalculation({
   answer: 'residenceTime',
   steps: [
     wf.formula('exhaustVolumeFlow', 'exhaustMassFlow * gasConstant * gasTemperature / (gasPressure * molarMass)', siBrochure),
-    wf.formula('residenceTime', 'volume * openShare / exhaustVolumeFlow', massBalance),
+    wf.formula('residenceTime', 'volume * openVolumeShare / exhaustVolumeFlow', massBalance),
   ],
   assumptions: { plug_flow: 'A mean value: gas in the middle passes faster, gas in corners slower.' },
   limits: { uniform: 'One temperature and pressure for the whole part.' },
@@ -75,6 +75,6 @@ export const residenceTimeCalculation = wf.defineCalculation({
       massFlow: input.exhaustMassFlow,
     };
     const flow = actualVolumeFlow(gas, constants.gasConstant);
-    return { exhaustVolumeFlow: flow, residenceTime: residenceTime(input.volume, input.openShare, flow) };
+    return { exhaustVolumeFlow: flow, residenceTime: residenceTime(input.volume, input.openVolumeShare, flow) };
   },
 });

@@ -36,13 +36,13 @@ export const lambdaFromGasCalculation = wf.defineCalculation({
       oxygenReading: reading('x_{O_2}', 'Oxygen reading', '10.1 %'),
       carbonDioxideReading: reading('x_{CO_2}', 'Carbon dioxide reading', '7.8 %'),
     }),
-    basis: wf.choice({
+    readingBasis: wf.choice({
       label: 'Basis of the reading',
       options: { dry: 'dry: after a cooler or a water trap', wet: 'wet: a sensor in the hot exhaust' },
       default: ['dry', 'bench and hand-held analysers dry their sample; a sensor in the pipe does not'],
     }),
     ...fuelFields,
-    ...wf.relevantWhen('basis', 'wet', { humidity: humidityField }),
+    ...wf.relevantWhen('readingBasis', 'wet', { humidity: humidityField }),
   },
   example: { oxygenReading: '10.1 %' },
   intermediates: {
@@ -64,14 +64,14 @@ export const lambdaFromGasCalculation = wf.defineCalculation({
     wf.formula('waterPerDryAir', 'airMolarMass / waterMolarMass * humidity', cfr1065, '1065.1005(f)(2), Table 7'),
     wf.cases(
       'fixedMoles',
-      { "basis == 'dry'": '1 - oxygenDemand', otherwise: '1 - oxygenDemand + hydrogenToCarbon / 2' },
+      { "readingBasis == 'dry'": '1 - oxygenDemand', otherwise: '1 - oxygenDemand + hydrogenToCarbon / 2' },
       atomBalance,
       undefined,
       'A wet sample also holds the water from the fuel, half a mole per mole of hydrogen atoms.',
     ),
     wf.cases(
       'molesPerLambda',
-      { "basis == 'dry'": 'oxygenDemand / 0.209445', otherwise: 'oxygenDemand / 0.209445 * (1 + waterPerDryAir)' },
+      { "readingBasis == 'dry'": 'oxygenDemand / 0.209445', otherwise: 'oxygenDemand / 0.209445 * (1 + waterPerDryAir)' },
       atomBalance,
       undefined,
       'The air that brings the oxygen; a wet sample also holds the water of that air.',
@@ -95,7 +95,7 @@ export const lambdaFromGasCalculation = wf.defineCalculation({
     const waterPerDryAir =
       input.humidity === undefined ? undefined : waterPerDryAirOfHumidity(input.humidity, constants.airMolarMass, constants.waterMolarMass);
     const moleFraction = oxygenReading ?? wf.known(carbonDioxideReading);
-    const given = { moleFraction, fuel: input, waterPerDryAir: waterPerDryAir ?? 0, basis: input.basis };
+    const given = { moleFraction, fuel: input, waterPerDryAir: waterPerDryAir ?? 0, basis: input.readingBasis };
     const found = byOxygen ? lambdaFromOxygen(given) : lambdaFromCarbonDioxide(given);
     // The reading of exactly lambda 1 may come out a rounding error below it.
     const lambda = found < 1 && found > 1 - rounding ? 1 : found;

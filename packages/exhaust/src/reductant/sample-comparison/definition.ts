@@ -80,7 +80,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
       range: '0.00001 <= x <= 0.01',
       default: ['0.0002', 'repeat readings of a hand refractometer; common practice, no source'],
     }),
-    allowedDifference: wf.quantity(massFraction, {
+    allowedUreaDifference: wf.quantity(massFraction, {
       symbol: 'd',
       label: 'Difference that does not matter',
       range: '0 <= x <= 10 %',
@@ -93,7 +93,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
     weakest: urea('w_{min}', 'Weakest sample', 3),
     strongestUncertainty: urea('u_{max}', 'Uncertainty of the strongest sample', 2),
     weakestUncertainty: urea('u_{min}', 'Uncertainty of the weakest sample', 2),
-    differenceUncertainty: urea('u', 'Uncertainty of the difference', 2),
+    ureaDifferenceUncertainty: urea('u', 'Uncertainty of the difference', 2),
   },
   outputs: {
     samplesRead: wf.tableOutput({
@@ -134,12 +134,12 @@ export const sampleComparisonCalculation = wf.defineCalculation({
     wf.formula('ureaDifference', 'strongest - weakest'),
     wf.fromTable('strongestUncertainty', ['strongest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
     wf.fromTable('weakestUncertainty', ['weakest'], undefined, undefined, 'Uncertainty of that sample, in the table of samples.'),
-    wf.formula('differenceUncertainty', 'sqrt(strongestUncertainty ^ 2 + weakestUncertainty ^ 2)'),
+    wf.formula('ureaDifferenceUncertainty', 'sqrt(strongestUncertainty ^ 2 + weakestUncertainty ^ 2)'),
     wf.verdict(
       'verdict',
       {
-        differ: 'ureaDifference - differenceUncertainty > allowedDifference',
-        same: 'ureaDifference + differenceUncertainty <= allowedDifference',
+        differ: 'ureaDifference - ureaDifferenceUncertainty > allowedUreaDifference',
+        same: 'ureaDifference + ureaDifferenceUncertainty <= allowedUreaDifference',
         undecided: 'otherwise',
       },
       practice,
@@ -162,7 +162,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
       ureaFraction: Math.max(0, ureaFraction),
       uncertainty: uncertainty / indexPerUrea,
     }));
-    const { strongest, weakest, spread, uncertainty, verdict } = compareSamples(estimates, input.allowedDifference);
+    const { strongest, weakest, spread, uncertainty, verdict } = compareSamples(estimates, input.allowedUreaDifference);
     return {
       samplesRead: read.map(({ place, indexRead, at20 }, row) => {
         const { ureaFraction, uncertainty: ureaUncertainty } = wf.known(estimates[row]);
@@ -173,7 +173,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
       strongestUncertainty: strongest.uncertainty,
       weakestUncertainty: weakest.uncertainty,
       ureaDifference: spread,
-      differenceUncertainty: uncertainty,
+      ureaDifferenceUncertainty: uncertainty,
       verdict,
     };
   },

@@ -80,7 +80,12 @@ export const regenerationHeatCalculation = wf.defineCalculation({
     fuelFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m_f', label: 'Fuel flow for it', digits: 4, units: ['kg/h', 'g/s'] }),
     fuelMass: wf.quantityOutput(mass, { symbol: 'm_f', label: 'Fuel for the regeneration', digits: 3, units: ['g', 'kg'] }),
     fuelVolume: wf.quantityOutput(volume, { symbol: 'V_f', label: 'Fuel for the regeneration, by volume', digits: 3, units: ['L', 'mL'] }),
-    carbonDioxide: wf.quantityOutput(mass, { symbol: 'm_{CO_2}', label: 'Carbon dioxide from that fuel', digits: 3, units: ['kg', 'g'] }),
+    carbonDioxideMass: wf.quantityOutput(mass, {
+      symbol: 'm_{CO_2}',
+      label: 'Carbon dioxide from that fuel',
+      digits: 3,
+      units: ['kg', 'g'],
+    }),
   },
   constants: { ...honeycombConstants, dioxideShare },
   answer: 'fuelMass',
@@ -107,7 +112,7 @@ export const regenerationHeatCalculation = wf.defineCalculation({
     wf.formula('fuelFlow', 'heatingPower / (heatingValue * efficiency)', dieselFuel),
     wf.formula('fuelMass', 'fuelFlow * duration'),
     wf.formula('fuelVolume', 'fuelMass / fuelDensity'),
-    wf.formula('carbonDioxide', 'fuelMass * fuelCarbon * dioxideShare', dieselFuel),
+    wf.formula('carbonDioxideMass', 'fuelMass * fuelCarbon * dioxideShare', dieselFuel),
   ],
   assumptions: {
     steady_flow: 'Flow and temperature before the catalyst stay the same; the heat of the burning soot is left out.',
@@ -139,7 +144,7 @@ export const regenerationHeatCalculation = wf.defineCalculation({
       fuelFlow,
       fuelMass,
       fuelVolume: fuelMass / input.fuelDensity,
-      carbonDioxide: fuelMass * input.fuelCarbon * constants.dioxideShare,
+      carbonDioxideMass: fuelMass * input.fuelCarbon * constants.dioxideShare,
     };
   },
 });

@@ -80,7 +80,12 @@ export const oilDilutionCalculation = wf.defineCalculation({
     }),
   },
   intermediates: {
-    events: wf.quantityOutput(ratio, { symbol: 'n', label: 'Regenerations since the oil change', digits: 4, units: ['1'] }),
+    regenerationsSinceChange: wf.quantityOutput(ratio, {
+      symbol: 'n',
+      label: 'Regenerations since the oil change',
+      digits: 4,
+      units: ['1'],
+    }),
     eventFuel: wf.quantityOutput(mass, {
       symbol: 'm_1',
       label: 'Fuel that one regeneration leaves in the oil',
@@ -119,15 +124,15 @@ export const oilDilutionCalculation = wf.defineCalculation({
   },
   answer: 'content',
   steps: [
-    wf.formula('events', 'distanceSinceChange / distanceBetween'),
+    wf.formula('regenerationsSinceChange', 'distanceSinceChange / distanceBetween'),
     wf.formula('eventFuel', 'fuelMassPerEvent * shareToOil'),
     wf.formula('oilMass', 'oilVolume * oilDensity'),
     wf.cases(
       'fuelMass',
       {
-        'evaporated == 0': 'eventFuel * events',
-        'evaporated == 1': 'eventFuel * min(1, events)',
-        otherwise: 'eventFuel * (1 - (1 - evaporated) ^ events) / evaporated',
+        'evaporated == 0': 'eventFuel * regenerationsSinceChange',
+        'evaporated == 1': 'eventFuel * min(1, regenerationsSinceChange)',
+        otherwise: 'eventFuel * (1 - (1 - evaporated) ^ regenerationsSinceChange) / evaporated',
       },
       dilutionBalance,
     ),
@@ -163,15 +168,15 @@ export const oilDilutionCalculation = wf.defineCalculation({
     const oilMass = input.oilVolume * input.oilDensity;
     const eventFuel = input.fuelMassPerEvent * input.shareToOil;
     const model = { fuelPerEvent: eventFuel, evaporated: input.evaporated };
-    const events = input.distanceSinceChange / input.distanceBetween;
-    const fuelMass = fuelInOil(model, events);
+    const regenerationsSinceChange = input.distanceSinceChange / input.distanceBetween;
+    const fuelMass = fuelInOil(model, regenerationsSinceChange);
     const settledMass = settledFuelInOil(model);
     const content = (fuel: number) => fuel / (fuel + oilMass);
     const limitMass = (oilMass * input.dilutionLimit) / (1 - input.dilutionLimit);
     const eventsToLimit = eventsUntil(model, limitMass);
     const toLimit = eventsToLimit === undefined ? undefined : eventsToLimit * input.distanceBetween - input.distanceSinceChange;
     return {
-      events,
+      regenerationsSinceChange,
       eventFuel,
       oilMass,
       fuelMass,

@@ -187,7 +187,7 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   },
   intermediates: {
     enteredLoad: wf.optional(load("m'_e", 'Soot load entered')),
-    readingUncertainty: wf.optional(load("u(m'_s)", 'Uncertainty of the load from the readings, as used', 2)),
+    usedLoadUncertainty: wf.optional(load("u(m'_s)", 'Uncertainty of the load from the readings, as used', 2)),
     enteredUpper: wf.optional(load("m'_u", 'Upper end of the soot load entered')),
     readingUpper: wf.optional(load("m'_s", 'Upper end of the soot load from the readings')),
     countedLoad: wf.optional(load("m'_c", 'Soot load that counts')),
@@ -251,21 +251,21 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   answer: 'verdict',
   steps: [
     wf.cases('enteredLoad', { 'known(sootLoad)': 'sootLoad', 'known(sootMass)': 'sootMass / filterVolume' }),
-    wf.cases('readingUncertainty', {
+    wf.cases('usedLoadUncertainty', {
       'known(measuredSootLoadUncertainty)': 'measuredSootLoadUncertainty',
       'known(measuredSootLoad)': 'sootLoadUncertainty',
     }),
     wf.formula('enteredUpper', 'enteredLoad + sootLoadUncertainty'),
-    wf.formula('readingUpper', 'measuredSootLoad + readingUncertainty'),
+    wf.formula('readingUpper', 'measuredSootLoad + usedLoadUncertainty'),
     wf.cases(
       'countedLoad',
       { 'readingUpper > enteredUpper': 'measuredSootLoad', 'known(enteredLoad)': 'enteredLoad', otherwise: 'measuredSootLoad' },
       permissionPractice,
     ),
     wf.cases('countedUncertainty', {
-      'readingUpper > enteredUpper': 'readingUncertainty',
+      'readingUpper > enteredUpper': 'usedLoadUncertainty',
       'known(enteredLoad)': 'sootLoadUncertainty',
-      otherwise: 'readingUncertainty',
+      otherwise: 'usedLoadUncertainty',
     }),
     wf.cases('heatPerVolume', {
       "substrate == 'silicon-carbide'": 'siliconCarbideDensity * siliconCarbideHeat',
@@ -369,7 +369,7 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
       );
     return {
       enteredLoad: soot.entered?.load,
-      readingUncertainty: soot.measured?.uncertainty,
+      usedLoadUncertainty: soot.measured?.uncertainty,
       enteredUpper: upper(soot.entered),
       readingUpper: upper(soot.measured),
       countedLoad: soot.counted?.load,

@@ -51,7 +51,7 @@ export const ashWasteClassCalculation = wf.defineCalculation({
     }),
   },
   constants: {
-    threshold: wf.constant(massFraction, '5000 mg/kg', {
+    zincThreshold: wf.constant(massFraction, '5000 mg/kg', {
       symbol: 'w_{max}',
       label: 'Threshold for total zinc in California',
       source: californiaZinc,
@@ -60,11 +60,15 @@ export const ashWasteClassCalculation = wf.defineCalculation({
   answer: 'verdict',
   steps: [
     wf.formula('zincMass', 'zinc * ashMass'),
-    wf.formula('shareOfThreshold', 'zinc / threshold', californiaZinc),
+    wf.formula('shareOfThreshold', 'zinc / zincThreshold', californiaZinc),
     wf.statement('rules', 'Rules held here with their sources.'),
     wf.verdict(
       'verdict',
-      { 'assume-hazardous': "place != 'california' or not known(zinc)", hazardous: 'zinc >= threshold', 'below-threshold': 'otherwise' },
+      {
+        'assume-hazardous': "place != 'california' or not known(zinc)",
+        hazardous: 'zinc >= zincThreshold',
+        'below-threshold': 'otherwise',
+      },
       californiaZinc,
     ),
   ],
@@ -77,10 +81,10 @@ export const ashWasteClassCalculation = wf.defineCalculation({
     if (input.place === 'california')
       warn('read_second_hand', 'The threshold was read in a letter to an authority, not in the regulation.');
     return {
-      shareOfThreshold: judged === undefined ? undefined : judged / constants.threshold,
+      shareOfThreshold: judged === undefined ? undefined : judged / constants.zincThreshold,
       zincMass: input.zinc === undefined || input.ashMass === undefined ? undefined : input.zinc * input.ashMass,
       rules: wasteRows.map(({ waste, rule, source }) => ({ waste, rule, basis: wf.citation(source) })),
-      verdict: judged === undefined ? 'assume-hazardous' : judged >= constants.threshold ? 'hazardous' : 'below-threshold',
+      verdict: judged === undefined ? 'assume-hazardous' : judged >= constants.zincThreshold ? 'hazardous' : 'below-threshold',
     };
   },
 });
