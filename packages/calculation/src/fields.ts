@@ -122,11 +122,12 @@ let quantityForms: z.core.$ZodType<UncheckedQuantity> | undefined;
 
 /** The forms in which any quantity is given; one schema for all inputs, as making one takes longer than reading a definition. */
 function acceptedForms(): z.core.$ZodType<UncheckedQuantity> {
+  const typed = z.union([z.number(), z.string()]);
   // A bare number is let through to the parser, which refuses it with the units to choose from
   // unless the kind has none to name.
   quantityForms ??= z.union([
     z.string(),
-    z.strictObject({ value: z.number(), unit: z.string(), uncertainty: z.optional(z.number()) }),
+    z.strictObject({ value: typed, unit: z.string(), uncertainty: z.optional(typed) }),
     z.number(),
   ]) as z.core.$ZodType<UncheckedQuantity>;
   return quantityForms;

@@ -68,6 +68,7 @@ export {
   type LimitInUnit,
   type Path,
   pathText,
+  type RecordPart,
   type Warning,
 } from './issue.js';
 export { shortText } from './limit.js';

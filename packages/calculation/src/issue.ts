@@ -11,6 +11,9 @@ export interface LimitInUnit {
   readonly inclusive: boolean;
 }
 
+/** Which part of a record `{ value, unit, uncertainty }` an issue is about, where a form keeps them in fields of their own. */
+export type RecordPart = 'value' | 'unit' | 'uncertainty';
+
 /**
  * Why an input was refused. The code and its fields are for machines; `issueText` makes the sentence.
  * `given` is what the user typed, unchanged unless it is very long, deep, or nothing that JSON has a word for: then it is cut,
@@ -21,10 +24,18 @@ export type Issue =
   | { readonly code: 'missing_input'; readonly path: Path; readonly paths?: readonly Path[]; readonly example?: string }
   | { readonly code: 'unknown_input'; readonly path: Path; readonly given: unknown; readonly candidates: readonly string[] }
   | { readonly code: 'wrong_type'; readonly path: Path; readonly given: unknown; readonly expected: string; readonly example?: string }
-  | { readonly code: 'not_a_number'; readonly path: Path; readonly given: unknown; readonly reason?: string; readonly example?: string }
+  | {
+      readonly code: 'not_a_number';
+      readonly path: Path;
+      readonly part?: RecordPart;
+      readonly given: unknown;
+      readonly reason?: string;
+      readonly example?: string;
+    }
   | {
       readonly code: 'missing_unit';
       readonly path: Path;
+      readonly part?: RecordPart;
       readonly given: unknown;
       readonly candidates: readonly string[];
       readonly example?: string;
@@ -32,6 +43,7 @@ export type Issue =
   | {
       readonly code: 'unknown_unit' | 'ambiguous_unit';
       readonly path: Path;
+      readonly part?: RecordPart;
       readonly given: unknown;
       readonly unit: string;
       readonly candidates: readonly string[];
@@ -39,6 +51,7 @@ export type Issue =
   | {
       readonly code: 'wrong_kind';
       readonly path: Path;
+      readonly part?: RecordPart;
       readonly given: unknown;
       readonly unit: string;
       readonly expected: KindName;

@@ -17,9 +17,16 @@ function bareNumber({ limits }: QuantityField): Keywords {
   };
 }
 
+/** Numbers as they are, or as they were typed. */
+const typed = { type: 'string', maxLength: 200 };
+
 const record: Keywords = {
   type: 'object',
-  properties: { value: { type: 'number' }, unit: { type: 'string', maxLength: 200 }, uncertainty: { type: 'number', minimum: 0 } },
+  properties: {
+    value: { anyOf: [{ type: 'number' }, typed] },
+    unit: { type: 'string', maxLength: 200 },
+    uncertainty: { anyOf: [{ type: 'number', minimum: 0 }, typed] },
+  },
   required: ['value', 'unit'],
   additionalProperties: false,
 };

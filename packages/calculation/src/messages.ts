@@ -1,6 +1,6 @@
 import { kindLabel } from '@wallflow/units';
 import { givenText, shortName } from './given-data.js';
-import { type Issue, type Path, pathText } from './issue.js';
+import { type Issue, type Path, pathText, type RecordPart } from './issue.js';
 import { perStrokeText } from './per-stroke.js';
 
 function listed(candidates: readonly string[], most = 6): string {
@@ -27,6 +27,11 @@ const numberReasons: Readonly<Record<string, string>> = {
   negative_uncertainty: 'an uncertainty is never negative',
 };
 
+/** The part of a record that an issue is about, or all of what was given. */
+function partOf(given: unknown, part: RecordPart | undefined): unknown {
+  return part === undefined || typeof given !== 'object' || given === null ? given : (given as Partial<Record<RecordPart, unknown>>)[part];
+}
+
 /** One English sentence for an issue: the field, what was given, what would be right. */
 export function issueText(issue: Issue): string {
   const name = where(issue.path);
@@ -41,10 +46,11 @@ export function issueText(issue: Issue): string {
     case 'not_a_number': {
       const reason = issue.reason === undefined ? undefined : numberReasons[issue.reason];
       const example = issue.example === undefined ? '' : `; for example ${issue.example}`;
-      return `${name}: ${givenText(issue.given)} is not a number with a unit${reason === undefined ? '' : ` (${reason})`}${example}.`;
+      const what = issue.part === undefined ? 'a number with a unit' : 'a number';
+      return `${name}: ${givenText(partOf(issue.given, issue.part))} is not ${what}${reason === undefined ? '' : ` (${reason})`}${example}.`;
     }
     case 'missing_unit':
-      return `${name}: ${givenText(issue.given)} has no unit; use one of ${listed(issue.candidates)}.`;
+      return `${name}: ${givenText(issue.part === undefined ? issue.given : partOf(issue.given, 'value'))} has no unit; use one of ${listed(issue.candidates)}.`;
     case 'unknown_unit': {
       const perStroke = perStrokeText(issue.unit);
       if (perStroke !== undefined) return `${name}: "${shortName(issue.unit)}" ${perStroke}`;

@@ -1,22 +1,22 @@
-import type { Kind, KindName, Quantity, UnitIssue, UnitOf } from '@wallflow/units';
+import { type Kind, type KindName, parseNumber, type Quantity, type UnitIssue, type UnitOf } from '@wallflow/units';
 import type { Issue } from './issue.js';
 import { isInverted, limitInUnit } from './limit.js';
 import { perStrokeText } from './per-stroke.js';
 
 /**
- * How a quantity crosses the boundary: text with a unit, a record, or a bare number for kinds that have one without a unit. A
+ * How a quantity crosses the boundary: text with a unit, a record whose numbers may be texts as they were typed, or a bare number for kinds that have one without a unit. A
  * number in SI, branded or not, is none: write its unit beside it.
  */
 export type QuantityInput<K extends KindName = KindName> =
   | string
   | ('1' extends UnitOf<K> ? number : never)
-  | { readonly value: number; readonly unit: UnitOf<K>; readonly uncertainty?: number | undefined };
+  | { readonly value: number | string; readonly unit: UnitOf<K>; readonly uncertainty?: number | string | undefined };
 
 /** The same, as data of unknown origin brings it once its shape has been checked. */
 export type UncheckedQuantity =
   | string
   | number
-  | { readonly value: number; readonly unit: string; readonly uncertainty?: number | undefined };
+  | { readonly value: number | string; readonly unit: string; readonly uncertainty?: number | string | undefined };
 
 /** Hard limits in SI. */
 export interface QuantityLimits {
@@ -58,16 +58,10 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Unchec
   const parsed =
     typeof raw === 'string' ? kind.parse(raw) : typeof raw === 'number' ? kind.parse(String(raw)) : kind.parse(raw.value, raw.unit);
   if (!parsed.ok) return { ok: false, issue: unitIssue(target, raw, parsed.issue) };
-  if (typeof raw === 'object' && (raw.uncertainty ?? 0) < 0) {
-    return { ok: false, issue: { code: 'not_a_number', path: [], given: raw, reason: 'negative_uncertainty', example: target.example } };
-  }
-  const uncertainty =
-    typeof raw === 'object' && raw.uncertainty !== undefined
-      ? raw.uncertainty / kind.differenceIn(1, parsed.unit, parsed.quantity)
-      : parsed.uncertainty;
-  if (uncertainty !== undefined && !Number.isFinite(uncertainty)) {
-    return { ok: false, issue: { code: 'not_a_number', path: [], given: raw, reason: 'not_finite', example: target.example } };
-  }
+  const spread = typeof raw === 'object' ? spreadOf(raw.uncertainty, parsed.unit) : undefined;
+  if (typeof spread === 'string') return noUncertainty(raw, spread, target.example);
+  const uncertainty = spread === undefined ? parsed.uncertainty : spread / kind.differenceIn(1, parsed.unit, parsed.quantity);
+  if (uncertainty !== undefined && !Number.isFinite(uncertainty)) return noUncertainty(raw, 'not_finite', target.example);
   return {
     ok: true,
     quantity: parsed.quantity,
@@ -78,14 +72,29 @@ function readQuantity<K extends KindName>(target: QuantityTarget<K>, raw: Unchec
   };
 }
 
+/** The ± of a record as a number in its unit, or why it is none. */
+function spreadOf(given: number | string | undefined, unit: string): number | string | undefined {
+  const read = typeof given === 'string' ? parseNumber(given, unit) : undefined;
+  if (read?.ok === false) return read.reason;
+  const spread = read?.value ?? (given as number | undefined);
+  return spread !== undefined && spread < 0 ? 'negative_uncertainty' : spread;
+}
+
+function noUncertainty(given: UncheckedQuantity, reason: string, example: string): { readonly ok: false; readonly issue: Issue } {
+  const part = typeof given === 'object' ? ({ part: 'uncertainty' } as const) : {};
+  return { ok: false, issue: { code: 'not_a_number', path: [], given, reason, example, ...part } };
+}
+
 function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: UncheckedQuantity, issue: UnitIssue): Issue {
   const path: Issue['path'] = [];
   const example = target.example;
+  // Number and unit of a record are two fields of a form.
+  const part = typeof given !== 'object' ? {} : ({ part: issue.code === 'not_a_number' ? 'value' : 'unit' } as const);
   switch (issue.code) {
     case 'not_a_number':
-      return { code: 'not_a_number', path, given, example, ...(issue.reason === undefined ? {} : { reason: issue.reason }) };
+      return { code: 'not_a_number', path, given, example, ...part, ...(issue.reason === undefined ? {} : { reason: issue.reason }) };
     case 'missing_unit':
-      return { code: 'missing_unit', path, given, candidates: target.units, example };
+      return { code: 'missing_unit', path, given, candidates: target.units, example, ...part };
     case 'unknown_unit':
     case 'ambiguous_unit':
       // No unit of flow may be offered with the same number for an amount per stroke.
@@ -95,9 +104,19 @@ function unitIssue<K extends KindName>(target: QuantityTarget<K>, given: Uncheck
         given,
         unit: issue.unit,
         candidates: perStrokeText(issue.unit) === undefined ? issue.candidates : [],
+        ...part,
       };
     case 'wrong_kind':
-      return { code: 'wrong_kind', path, given, unit: issue.unit, expected: issue.expected, found: issue.found, candidates: target.units };
+      return {
+        code: 'wrong_kind',
+        path,
+        given,
+        unit: issue.unit,
+        expected: issue.expected,
+        found: issue.found,
+        candidates: target.units,
+        ...part,
+      };
     case 'below_absolute_zero':
       // Below what exists is below what the input allows; of a unit that counts the other way round, it is below its least.
       return outOfRange(target, issue.unit, given, isInverted(target.kind, issue.unit) ? 'max' : 'min');

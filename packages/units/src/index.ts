@@ -16,4 +16,5 @@ export { formatNumber } from './number-format.js';
 export type { Parsed, ParseResult } from './parse.js';
 export { compare, difference, toAbsolute, toGauge } from './relations.js';
 export { typeableNumber } from './thousands.js';
+export { parseNumber } from './typed-number.js';
 export type { Dimension, KindName, Quantity, UnitOf } from './types.js';

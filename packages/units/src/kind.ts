@@ -40,8 +40,8 @@ export interface Kind<K extends KindName> extends Make<K> {
   symbol(unit: UnitOf<K>): string;
   /** Read `"95 mbar"`, `"9,5 kPa"`, `"95 ± 2 mbar"`. Never throws: what cannot be read comes back as an issue. */
   parse(text: string): ParseResult<K>;
-  /** Read a number and a unit's spelling, as a record holds them. Never throws. */
-  parse(value: number, unit: string): ParseResult<K>;
+  /** Read a number, or its text, and a unit's spelling, as a record holds them. Never throws. */
+  parse(value: number | string, unit: string): ParseResult<K>;
   /** Write a quantity so that a person and `parse` can read it; in the most usual unit unless one is named. */
   format(quantity: Quantity<K>, unit?: UnitOf<K>, options?: FormatOptions): string;
 }
@@ -98,7 +98,9 @@ export function makeKind<K extends KindName>(row: KindRow<K>): Kind<K> {
     differenceIn: (delta: number, unit: UnitOf<K>, at = 1) => changeFromSI(delta, unitNamed(unit), at),
     symbol: (unit: UnitOf<K>) => unitNamed(unit).symbol,
     parse: (first: unknown, unit?: unknown) =>
-      (typeof first === 'string' ? parseText(data, first) : parseRecord(data, first, unit)) as unknown as ParseResult<K>,
+      (typeof first === 'string' && typeof unit !== 'string'
+        ? parseText(data, first)
+        : parseRecord(data, first, unit)) as unknown as ParseResult<K>,
     format: (quantity: Quantity<K>, unit?: UnitOf<K>, options: FormatOptions = {}) =>
       formatQuantity(row.kind, quantity, unitNamed(unit ?? order[0] ?? base), options),
   });

@@ -1,7 +1,8 @@
 import { changeFromSI, changeToSI, fromSI, toSI } from './convert.js';
 import { notANumber, type Refused, refuse, type UnitIssue } from './issue.js';
-import { type QuantityText, readQuantityText, resolveUnit } from './quantity-text.js';
+import { type QuantityText, readQuantityText, resolveUnit, resolveUnitOf } from './quantity-text.js';
 import { hasControlCharacter, longestText, plainText, shortText } from './spelling.js';
+import { readTypedNumber } from './typed-number.js';
 import type { KindData, KindName, Quantity, UnitData, UnitOf } from './types.js';
 
 /** A quantity that was read, with what the text said beyond its SI value. */
@@ -79,9 +80,26 @@ function digitsOf(value: number): number {
   return Math.max(1, Math.min(12, digits.length));
 }
 
+/** A number and a unit that were typed apart: neither is taken for a part of the other. */
+function parseApart(data: KindData, value: string, typed: string): Finished | Refused {
+  // Parts of a mix say by themselves what they are.
+  if (data.kind === 'dilutionRatio' && value.includes(':')) return parseText(data, value);
+  const text = `${value} ${typed}`.trim();
+  const number = readTypedNumber(value);
+  if (typeof number === 'string') return notANumber(value, number);
+  if (typed.length > longestText || hasControlCharacter(typed))
+    return refuse({ code: 'unknown_unit', text, unit: shortText(typed), candidates: [] });
+  const resolved = resolveUnitOf(data, plainText(typed), text, number);
+  if ('ok' in resolved) return resolved;
+  if (readTypedNumber(value, resolved.unit) === 'ambiguous_separator') return notANumber(value, 'ambiguous_separator');
+  const found = finish(data, text, number.value, resolved.unit, number.significantDigits);
+  return found.ok && resolved.alternatives !== undefined ? { ...found, alternatives: resolved.alternatives } : found;
+}
+
 /** Read the record form: a number and a unit's spelling. Takes anything, as data of unknown origin brings it. */
 export function parseRecord(data: KindData, value: unknown, unit: unknown): Finished | Refused {
   const typed = typeof unit === 'string' ? unit : '';
+  if (typeof value === 'string') return parseApart(data, value, typed);
   const text = `${typeof value === 'number' ? value : typeof value} ${shortText(typed)}`.trim();
   if (typeof value !== 'number') return notANumber(text, 'not_numeric');
   if (!Number.isFinite(value)) return notANumber(text, 'not_finite');

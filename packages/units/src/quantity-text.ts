@@ -27,7 +27,7 @@ interface Resolved {
 }
 
 /** As `resolveUnit`, but where an ambiguity is smaller than the digits of the number, it is the conventional unit. */
-function resolveUnitOf(data: KindData, typed: string, text: string, number: NumberText): Resolved | Refused {
+export function resolveUnitOf(data: KindData, typed: string, text: string, number: NumberText): Resolved | Refused {
   const looked = typed === '' ? undefined : lookUpUnit(data, typed);
   if (looked === undefined || !('ambiguous' in looked)) {
     const unit = resolveUnit(data, typed, text);

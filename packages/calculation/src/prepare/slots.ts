@@ -65,7 +65,7 @@ function isReadable(raw: unknown): boolean {
   if (typeof raw !== 'object') return typeof raw === 'string' || typeof raw === 'number';
   if (raw === null || Object.keys(raw).some((key) => key !== 'value' && key !== 'unit')) return false;
   const { value, unit } = raw as { value?: unknown; unit?: unknown };
-  return typeof value === 'number' && typeof unit === 'string';
+  return (typeof value === 'number' || typeof value === 'string') && typeof unit === 'string';
 }
 
 function quantityReading(key: string, field: QuantityField, unit: string | undefined): Reading {
