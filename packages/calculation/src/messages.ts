@@ -70,7 +70,7 @@ export function issueText(issue: Issue): string {
     case 'list_length':
       return `${name} has ${issue.given} entries; it needs at ${issue.bound === 'min' ? 'least' : 'most'} ${issue.limit}.`;
     case 'inconsistent_inputs':
-      return `${issue.paths.map(where).join(', ')} do not go together: ${closed(issue.reason)}`;
+      return `${issue.paths.map(where).join(', ')} contradict each other: ${closed(issue.reason)}`;
     case 'no_solution':
       return `No result: ${closed(issue.reason)}`;
   }

@@ -91,7 +91,7 @@ export function Warnings({ warnings }: Pick<SuccessView, 'warnings'>): ReactNode
     <ul className={styles.warnings}>
       {warnings.map((warning) => (
         <li key={warning.text}>
-          <strong>Mind:</strong> {warning.text}
+          <strong>Warning:</strong> {warning.text}
         </li>
       ))}
     </ul>

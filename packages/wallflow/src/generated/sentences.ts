@@ -619,7 +619,7 @@ export const sentences: readonly string[] = [
   "The flow was too low: there even a clean filter is lost in the error of the sensor zero.",
   "The flows differ by less than a factor of two: the two parts are hard to separate.",
   "The fluid holds next to no urea: no factor suits it.",
-  "The fluid is already as warm as wanted.",
+  "The fluid is already as warm as it needs to be.",
   "The formula of the directive is from memory; its worked example was recomputed and agrees.",
   "The formula of {1} is from memory; read the text before relying on it.",
   "The four methods of inducement were read second-hand. One fluid supplier prints 1000 km where 800 km is remembered.",

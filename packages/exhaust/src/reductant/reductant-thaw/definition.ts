@@ -99,7 +99,7 @@ export const reductantThawCalculation = wf.defineCalculation({
   sources: [eutectic, practice],
   compute(input, { constants, warn }) {
     if (input.endTemperature <= input.startTemperature)
-      warn('warm_enough', 'The fluid is already as warm as wanted.', ['startTemperature']);
+      warn('warm_enough', 'The fluid is already as warm as it needs to be.', ['startTemperature']);
     const fluidMass = input.fluidDensity * input.fluidVolume;
     const { solid, melting, liquid } = thawHeat({ ...input, mass: fluidMass }, constants);
     warn(
