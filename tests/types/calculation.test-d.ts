@@ -13,7 +13,6 @@ const passing = defineCalculation({
   subject: 'filter',
   title: 'Passing',
   purpose: 'Passes.',
-  usedBy: ['developer'],
   method: 'none',
   inputs: z.strictObject({
     pressureDrop: quantity(differentialPressure, { symbol: 'p', label: 'Drop', min: '0 Pa', max: '1 bar', example: '1 mbar' }),

@@ -3,11 +3,8 @@ import { fromInput, toInput } from '../../src/calculator/form-input.js';
 import { emptyValues } from '../../src/calculator/form-values.js';
 import { viewResult } from '../../src/calculator/result-view.js';
 import type { CalculationData, CaseView, ConstantView, FieldData, IssueView, SourceView, SuccessView } from '../../src/data/types.js';
-import { eitherOr, withEitherOr } from './either-or.js';
 import { fieldsData } from './field-data.js';
 import { formulasOf } from './formulas.js';
-import { onlyWith, withOnlyWith } from './only-with.js';
-import { tradeWords } from './trade-words.js';
 
 function sourceView(source: Source): SourceView {
   return {
@@ -59,17 +56,15 @@ export function symbolicSteps(calculation: AnyCalculation): string[] {
 /** Everything that the pages of one calculation need, as plain data. */
 export function calculationData(calculation: AnyCalculation, cases: readonly CaseView[]): CalculationData {
   const spec = calculation.spec;
-  const inputs = withOnlyWith(withEitherOr(fieldsData(spec.inputs), eitherOr(calculation)), onlyWith(calculation));
+  const inputs = fieldsData(spec.inputs);
   if (inputs.some((field) => field.key === 'version')) throw new Error(`${calculation.id}: "version" is taken by the link's own key`);
-  const keywords = spec.keywords ?? [];
   const data = {
     id: calculation.id,
     version: calculation.version,
     subject: calculation.subject,
     title: calculation.title,
     purpose: spec.purpose,
-    usedBy: spec.usedBy,
-    keywords: [...keywords, ...tradeWords({ id: calculation.id, title: calculation.title, purpose: spec.purpose, keywords })],
+    keywords: spec.keywords ?? [],
     method: spec.method,
     inputs,
     constants: Object.values(spec.constants as Record<string, Constant>).map((constant) => constantView(constant, spec.sources)),

@@ -75,10 +75,20 @@ function texts(field: InputField): { description?: string; default?: string; def
   };
 }
 
+/** How the input goes with others, as the definition says. */
+function amongOthers(key: string, { rules, ...field }: InputField): Pick<FieldData, 'insteadOf' | 'when' | 'standard'> {
+  const others = rules?.oneOf?.required === true ? rules.oneOf.keys.filter((other) => other !== key) : [];
+  return {
+    ...(others.length === 0 ? {} : { insteadOf: others }),
+    ...(rules?.when === undefined ? {} : { when: rules.when }),
+    ...('default' in field && typeof field.default === 'string' && field.type === 'choice' ? { standard: field.default } : {}),
+  };
+}
+
 function fieldData(key: string, schema: z.core.$ZodType): FieldData {
   const field = fieldOf(schema);
   if (field === undefined) throw new Error(`${key}: made without one of the field functions`);
-  const base = { key, label: field.label, ...texts(field), optional: isOptional(schema) };
+  const base = { key, label: field.label, ...texts(field), ...amongOthers(key, field), optional: isOptional(schema) };
   switch (field.type) {
     case 'quantity':
       return { ...base, ...quantityData(field, base) };
@@ -109,8 +119,7 @@ function fieldData(key: string, schema: z.core.$ZodType): FieldData {
     case 'group': {
       const item = itemSchema(schema);
       if (item === undefined) throw new Error(`${key}: a group without inputs`);
-      // Until the form knows groups: a list of one.
-      return { ...base, type: 'list', min: 1, max: 1, item: fieldsData(item) };
+      return { ...base, type: 'group', item: fieldsData(item) };
     }
   }
 }

@@ -32,12 +32,11 @@ export function siteData(published: readonly AnyCalculation[]): SiteData {
       cases.filter((view) => view.calculation === calculation.id),
     ),
   );
-  const catalogue = calculations.map(({ id, subject, title, purpose, usedBy, keywords, cases: own }) => ({
+  const catalogue = calculations.map(({ id, subject, title, purpose, keywords, cases: own }) => ({
     id,
     subject,
     title,
     purpose,
-    usedBy,
     keywords,
     cases: own.length,
   }));

@@ -6,19 +6,21 @@ import { emptyValues, isRows } from './form-values.js';
 export function entryAt(values: FormValues, path: Path): Entry | Rows | undefined {
   const [key, row, ...rest] = path;
   const found = values[String(key)];
-  if (typeof row !== 'number' || !isRows(found)) return found;
-  const inner = found.rows[row];
-  return inner === undefined ? undefined : entryAt(inner, rest);
+  if (row === undefined || !isRows(found)) return found;
+  // Of a group there is one record, and its inputs stand right behind its key.
+  const inner = found.rows[typeof row === 'number' ? row : 0];
+  return inner === undefined ? undefined : entryAt(inner, typeof row === 'number' ? rest : [row, ...rest]);
 }
 
 /** The form with one entry or list replaced. */
 export function withEntry(values: FormValues, path: Path, entry: Entry | Rows): FormValues {
   const [key, row, ...rest] = path;
   const name = String(key);
-  if (typeof row !== 'number') return { ...values, [name]: entry };
+  if (row === undefined) return { ...values, [name]: entry };
   const list = values[name];
   if (!isRows(list)) return values;
-  return { ...values, [name]: { rows: list.rows.map((inner, index) => (index === row ? withEntry(inner, rest, entry) : inner)) } };
+  const [at, below] = typeof row === 'number' ? [row, rest] : [0, [row, ...rest]];
+  return { ...values, [name]: { rows: list.rows.map((inner, index) => (index === at ? withEntry(inner, below, entry) : inner)) } };
 }
 
 /** The list with an empty row behind the last; units are taken over from it, as readings come in one unit. */

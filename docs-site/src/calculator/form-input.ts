@@ -12,7 +12,9 @@ export function toInput(fields: readonly FieldData[], values: FormValues): Recor
   for (const field of fields) {
     const entry = values[field.key];
     if (entry === undefined) continue;
-    if (field.type === 'list') {
+    if (field.type === 'group') {
+      input[field.key] = toInput(field.item, isRows(entry) ? (entry.rows[0] ?? {}) : {});
+    } else if (field.type === 'list') {
       if (isRows(entry) && (entry.rows.length > 0 || !field.optional)) input[field.key] = entry.rows.map((row) => toInput(field.item, row));
     } else if (!isRows(entry) && entry.text.trim() !== '') {
       input[field.key] = plainText(field, entry);
@@ -34,6 +36,10 @@ function recordText(raw: object): string {
   return `${String(value)}${spread} ${String(unit)}`;
 }
 
+function isRecord(raw: unknown): raw is Readonly<Record<string, unknown>> {
+  return typeof raw === 'object' && raw !== null && !Array.isArray(raw);
+}
+
 /** Fill the form from an input as a definition, a reference case or a link writes it. */
 export function fromInput(fields: readonly FieldData[], input: Readonly<Record<string, unknown>>): FormValues {
   const values: Record<string, Entry | Rows> = { ...emptyValues(fields) };
@@ -41,7 +47,8 @@ export function fromInput(fields: readonly FieldData[], input: Readonly<Record<s
     if (!Object.hasOwn(input, field.key)) continue;
     const raw = input[field.key];
     if (raw === undefined || raw === null) continue;
-    if (field.type !== 'list') values[field.key] = scalarEntry(field, raw);
+    if (field.type === 'group') values[field.key] = { rows: [fromInput(field.item, isRecord(raw) ? raw : {})] };
+    else if (field.type !== 'list') values[field.key] = scalarEntry(field, raw);
     else if (Array.isArray(raw)) {
       values[field.key] = { rows: raw.map((row) => fromInput(field.item, (row ?? {}) as Record<string, unknown>)) };
     }

@@ -13,9 +13,11 @@ function emptyEntry(field: ScalarFieldData): Entry {
 export function emptyValues(fields: readonly FieldData[]): FormValues {
   return Object.fromEntries(
     fields.map((field) =>
-      field.type === 'list'
-        ? [field.key, { rows: Array.from({ length: field.optional ? 0 : field.min }, () => emptyValues(field.item)) }]
-        : [field.key, emptyEntry(field)],
+      field.type === 'group'
+        ? [field.key, { rows: [emptyValues(field.item)] }]
+        : field.type === 'list'
+          ? [field.key, { rows: Array.from({ length: field.optional ? 0 : field.min }, () => emptyValues(field.item)) }]
+          : [field.key, emptyEntry(field)],
     ),
   );
 }

@@ -25,7 +25,6 @@ import type {
   ValueView,
 } from '../data/types.js';
 import { fieldAt, fieldLabel } from './field-names.js';
-import { isMoney, moneyText, moneyWithin } from './money.js';
 import { issueTextFor, unitOffers } from './unit-offers.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: the output types of different calculations have no common supertype
@@ -39,8 +38,7 @@ export function unitChoices(kind: { readonly kind: string }, units: readonly str
 
 function valueView(key: string, field: OutputField, shown: Exclude<Presented, { type: 'table' }>): ValueView {
   const description = field.description === undefined ? {} : { description: field.description };
-  const text = shown.type === 'quantity' && isMoney(field) && shown.uncertainty === undefined ? moneyText(shown.value) : shown.text;
-  const base = { key, label: field.label, ...description, text, units: [] };
+  const base = { key, label: field.label, ...description, text: shown.text, units: [] };
   if (field.type === 'quantity' && shown.type === 'quantity') {
     return { ...base, symbolTex: field.symbol, units: unitChoices(field.kind, field.units), unit: shown.unit };
   }
@@ -76,7 +74,6 @@ function tableView(key: string, field: Extract<OutputField, { type: 'table' }>, 
         key: name,
         label: column.label,
         ...(symbol === '' || symbol === '1' ? {} : { unit: symbol }),
-        ...(isMoney(column) ? { decimals: 2 } : {}),
       };
     }),
     rows: shown.rows,
@@ -161,22 +158,6 @@ export function issueView(issue: Issue, inputs: readonly FieldData[]): IssueView
   };
 }
 
-/** Of inputs that may stand for each other one is needed: that is said once, and also while others are missing. */
-function withEitherOr(issues: readonly IssueView[], inputs: readonly FieldData[], input: unknown): IssueView[] {
-  const given = (key: string) => typeof input === 'object' && input !== null && Object.hasOwn(input, key);
-  const groups = inputs.flatMap((field) => {
-    const keys = [field.key, ...(field.insteadOf ?? [])];
-    const first = inputs.find((one) => keys.includes(one.key)) === field;
-    return field.insteadOf !== undefined && first && !keys.some(given) ? [keys] : [];
-  });
-  const own = issues.filter((issue) => issue.code !== 'missing_input' || !groups.some((keys) => keys.includes(issue.fields[0] ?? '')));
-  const asked = groups.map((keys): IssueView => {
-    const label = keys.map((key) => fieldLabel(inputs, [key]) ?? key).join(' or ');
-    return { code: 'missing_input', fields: keys, name: label, text: `Enter either ${label}.`, offers: [] };
-  });
-  return [...own, ...asked];
-}
-
 /** Everything that a page shows of one run, as plain data. */
 export function viewResult(
   calculation: AnyCalculation,
@@ -187,7 +168,7 @@ export function viewResult(
   const explained = calculation.explainUnknown(input);
   if (!explained.ok) {
     const issues = explained.issues.map((issue) => issueView(issue, inputs));
-    return { ok: false, issues: withEitherOr(issues, inputs, input) };
+    return { ok: false, issues };
   }
   const { result, steps } = explained;
   const shown = present(calculation, result, { units: knownUnits(calculation.spec.outputs, units) });
@@ -239,18 +220,16 @@ function stepView(calculation: AnyCalculation, step: ExplainedStep): StepView {
             steps: nested.steps.map((inner) => ({ ...stepView(calculation, inner), valueText: inner.valueText })),
           },
         }),
-    ...stepNumbers(calculation, step),
+    ...stepNumbers(step),
   };
 }
 
 /** The parts of a step that hold numbers. */
-function stepNumbers(calculation: AnyCalculation, step: ExplainedStep): Pick<StepView, 'numbersTex' | 'text' | 'valueText'> {
-  const fields: Fields = { ...calculation.spec.intermediates, ...calculation.spec.outputs };
-  const written = isMoney(fields[step.gives]) ? moneyWithin : (text: string) => text;
+function stepNumbers(step: ExplainedStep): Pick<StepView, 'numbersTex' | 'text' | 'valueText'> {
   return {
-    ...(step.numbersTex === undefined ? {} : { numbersTex: written(step.numbersTex) }),
-    ...(step.text === undefined ? {} : { text: written(step.text) }),
-    valueText: written(step.valueText),
+    ...(step.numbersTex === undefined ? {} : { numbersTex: step.numbersTex }),
+    ...(step.text === undefined ? {} : { text: step.text }),
+    valueText: step.valueText,
   };
 }
 

@@ -1,5 +1,7 @@
 /** What the pages know of a calculation: plain data made from its definition when the site is built. */
 
+import type { When } from '@wallflow/calculation';
+
 /** What a person has typed or chosen for one input; `unit` is the unit that stands in the select beside it. */
 export interface Entry {
   readonly text: string;
@@ -14,7 +16,7 @@ export interface Entry {
   readonly chosen?: string;
 }
 
-/** The rows of a list input. */
+/** The rows of a list input; of a group, the one record in it. */
 export interface Rows {
   readonly rows: readonly FormValues[];
 }
@@ -34,8 +36,10 @@ interface FieldBase {
   readonly optional: boolean;
   /** Keys of the inputs of which one must be given when this one is not. */
   readonly insteadOf?: readonly string[];
-  /** The only options of a choice with which this input counts; with the others it is ignored. */
-  readonly onlyWith?: { readonly choice: string; readonly options: readonly string[] };
+  /** All must hold for the input to count, and to be shown. */
+  readonly when?: readonly When[];
+  /** The default as a form or a link writes it, for conditions. */
+  readonly standard?: string;
   /** What is taken when the input stays empty, and why. */
   readonly default?: string;
   readonly defaultReason?: string;
@@ -88,8 +92,14 @@ export interface ListFieldData extends FieldBase {
   readonly item: readonly FieldData[];
 }
 
+/** Inputs under a heading that are one record of the input. */
+export interface GroupFieldData extends FieldBase {
+  readonly type: 'group';
+  readonly item: readonly FieldData[];
+}
+
 export type ScalarFieldData = QuantityFieldData | ChoiceFieldData | FlagFieldData | CountFieldData | TextFieldData;
-export type FieldData = ScalarFieldData | ListFieldData;
+export type FieldData = ScalarFieldData | ListFieldData | GroupFieldData;
 
 /** One shown value of a result. */
 export interface ValueView {
@@ -219,7 +229,6 @@ export interface CalculationData {
   readonly subject: string;
   readonly title: string;
   readonly purpose: string;
-  readonly usedBy: readonly string[];
   readonly keywords: readonly string[];
   readonly method: string;
   readonly inputs: readonly FieldData[];
@@ -252,7 +261,6 @@ export interface CatalogueEntry {
   readonly subject: string;
   readonly title: string;
   readonly purpose: string;
-  readonly usedBy: readonly string[];
   readonly keywords: readonly string[];
   readonly cases: number;
 }

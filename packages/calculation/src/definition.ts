@@ -113,7 +113,6 @@ export interface DefinitionSpec<I extends z.core.$ZodObject, O extends Outputs, 
   readonly title: string;
   /** One sentence: the question it answers. */
   readonly purpose: string;
-  readonly usedBy: readonly string[];
   /** Words by which people search for it, abbreviations and other spellings of the trade among them. */
   readonly keywords?: readonly string[];
   /** How the result is obtained, in a few words; `context.method` overrides it. */
@@ -157,7 +156,7 @@ export type CodedTexts = Readonly<Record<string, string>> | readonly CodedText[]
 export interface Definition<I extends Shape, O extends Outputs, M extends Outputs, C extends Constants>
   extends Omit<
     DefinitionSpec<ObjectOf<I>, O, M, C>,
-    | 'usedBy'
+    | 'keywords'
     | 'inputs'
     | 'intermediates'
     | 'constants'
@@ -170,7 +169,8 @@ export interface Definition<I extends Shape, O extends Outputs, M extends Output
     | 'compute'
     | 'advise'
   > {
-  readonly usedBy?: readonly string[];
+  /** Words by which people search for it, abbreviations and other spellings of the trade among them; in a text parted by commas. */
+  readonly keywords?: string | readonly string[];
   /** Inputs by key. */
   readonly inputs: I;
   readonly intermediates?: M;

@@ -12,6 +12,8 @@ export interface FormField {
   readonly optional: boolean;
   /** Conditions that must all hold for it to count, and to be shown; none for one that always does. */
   readonly when: readonly When[];
+  /** What is taken where it is not given. */
+  readonly standard?: unknown;
   /** The inputs of a list's entry, or of a group. */
   readonly inner?: Form;
 }
@@ -39,6 +41,7 @@ function formField(key: string, schema: z.core.$ZodType): FormField[] {
       field,
       optional: isOptional(schema) && field.rules?.needed !== true,
       when: field.rules?.when ?? [],
+      ...('default' in field && field.default !== undefined ? { standard: field.default } : {}),
       ...(item === undefined ? {} : { inner: formOf(item) }),
     },
   ];
@@ -60,14 +63,21 @@ export function formOf(inputs: z.core.$ZodObject): Form {
   };
 }
 
-/** Keys of the inputs of a form that count with these values, `value` as given or, failing that, the default. */
-export function countingKeys(form: Form, value: (key: string) => unknown): ReadonlySet<string> {
+/** What decides whether an input counts: when it does, and what stands in for it where it is not given. */
+export interface Counting {
+  readonly key: string;
+  readonly when: readonly When[];
+  readonly standard?: unknown;
+}
+
+/** Keys of the inputs that count with these values, `value` as given or, failing that, what stands in for it. */
+export function countingKeys(form: { readonly fields: readonly Counting[] }, value: (key: string) => unknown): ReadonlySet<string> {
   const counting = new Set<string>();
   const holds = (when: When): boolean =>
     [when.key, ...(when.or ?? [])].some((key) => {
       const target = form.fields.find((field) => field.key === key);
       if (target !== undefined && !counting.has(key)) return false;
-      const given = value(key) ?? (target !== undefined && 'default' in target.field ? target.field.default : undefined);
+      const given = value(key) ?? target?.standard;
       return when.is === undefined ? given !== undefined : when.is.includes(given as string);
     });
   for (const { key, when } of form.fields) if (when.every(holds)) counting.add(key);

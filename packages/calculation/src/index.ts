@@ -58,7 +58,7 @@ export {
   type Shape,
   text,
 } from './fields.js';
-export { countingKeys, type Form, type FormField, type FormSection, formOf } from './form.js';
+export { type Counting, countingKeys, type Form, type FormField, type FormSection, formOf } from './form.js';
 export { givenData } from './given-data.js';
 export {
   type Assumption,

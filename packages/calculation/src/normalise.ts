@@ -51,7 +51,7 @@ export function wholeSpec<I extends Shape, O extends Outputs, M extends Outputs,
   const spec = {
     ...definition,
     inputs: objectOf(definition.inputs),
-    usedBy: definition.usedBy ?? [],
+    ...(typeof definition.keywords === 'string' ? { keywords: definition.keywords.split(/,\s*/) } : {}),
     intermediates: definition.intermediates ?? ({} as M),
     // Each names its source by key, as readers of a calculation find it.
     constants: Object.fromEntries(Object.entries(constants).map(([key, one]) => [key, { ...one, source: keyOf(one.source) }])),

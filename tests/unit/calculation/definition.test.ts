@@ -21,7 +21,6 @@ const base = {
   subject: 'gas',
   title: 'Twice',
   purpose: 'Doubles.',
-  usedBy: ['trainer'],
   method: 'doubling',
   inputs: z.strictObject({ side }),
   intermediates: {},

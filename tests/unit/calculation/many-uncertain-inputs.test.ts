@@ -13,7 +13,6 @@ function laps(limit: { mostEvaluations?: number; uncertaintyNote?: string }) {
     subject: 'gas',
     title: 'Laps',
     purpose: 'How long do these laps take?',
-    usedBy: ['trainer'],
     method: 'sum',
     inputs: z.strictObject({
       laps: list(z.strictObject({ lap: quantity(time, { symbol: 't', label: 'Lap', min: '0 s', max: '1 h', example: '60 s' }) }), {

@@ -22,7 +22,6 @@ export const heater = defineCalculation({
   subject: 'gas',
   title: 'Heater energy',
   purpose: 'How much heat do these pulses give?',
-  usedBy: ['trainer'],
   method: 'voltage times current times time',
   inputs: z.strictObject({
     voltage: quantity(voltage, {

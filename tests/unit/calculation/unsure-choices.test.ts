@@ -13,7 +13,6 @@ const gate = defineCalculation({
   subject: 'filter',
   title: 'Gate',
   purpose: 'Is the sum within the limit?',
-  usedBy: ['trainer'],
   method: 'sum',
   inputs: z.strictObject({ first: drop('p_1', 'First'), second: drop('p_2', 'Second') }),
   intermediates: {},

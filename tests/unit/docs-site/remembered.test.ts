@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { eitherOr, withEitherOr } from '../../../docs-site/plugins/calculations/either-or.js';
 import { fieldsData } from '../../../docs-site/plugins/calculations/field-data.js';
 import { fromInput } from '../../../docs-site/src/calculator/form-input.js';
 import { fitting, merged, stands, typedHere, usable, withRemembered } from '../../../docs-site/src/calculator/remembered.js';
@@ -9,7 +8,7 @@ import { allCalculations } from '../../support/calculations.js';
 
 const found = allCalculations.find((calculation) => calculation.id === 'clean-pressure-drop');
 if (found === undefined) throw new Error('not published');
-const fields = withEitherOr(fieldsData(found.spec.inputs), eitherOr(found));
+const fields = fieldsData(found.spec.inputs);
 const example: FormValues = fromInput(fields, found.example as Record<string, unknown>);
 const none = new Map<string, string>();
 const diameter = { kind: 'length', text: '144', unit: 'mm' };

@@ -23,7 +23,7 @@ function optionsOf(field: ChoiceFieldData | FlagFieldData): { readonly key: stri
 }
 
 /** One of a few named possibilities; what may stay open can be set to not known. */
-export function ChoiceInput({ field, id, error, warning, unused, row, entry, onText }: ChoiceInputProps): ReactNode {
+export function ChoiceInput({ field, id, error, warning, row, entry, onText }: ChoiceInputProps): ReactNode {
   const options = optionsOf(field);
   if (options.length > mostRadios) {
     return (
@@ -46,7 +46,7 @@ export function ChoiceInput({ field, id, error, warning, unused, row, entry, onT
             </option>
           ))}
         </select>
-        <FieldNotes field={field} id={id} error={error} warning={warning} unused={unused} />
+        <FieldNotes field={field} id={id} error={error} warning={warning} />
       </div>
     );
   }
@@ -69,7 +69,7 @@ export function ChoiceInput({ field, id, error, warning, unused, row, entry, onT
           </label>
         ))}
       </div>
-      <FieldNotes field={field} id={id} error={error} warning={warning} unused={unused} />
+      <FieldNotes field={field} id={id} error={error} warning={warning} />
     </fieldset>
   );
 }

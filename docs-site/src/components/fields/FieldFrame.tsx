@@ -5,12 +5,6 @@ import { Formula } from '../parts/Formula.js';
 import styles from './fields.module.css';
 import { useLabels } from './labels.js';
 
-/** An input that the chosen method leaves out, and the way to the method that uses it, where there is one such. */
-export interface Unused {
-  readonly text: string;
-  readonly action?: { readonly text: string; choose(): void };
-}
-
 /** What the single inputs need to know of the form around them. */
 export interface FieldProps<F> {
   readonly field: F;
@@ -20,8 +14,6 @@ export interface FieldProps<F> {
   /** Readings that may have been meant by what was refused. */
   readonly offers?: readonly UnitOffer[] | undefined;
   readonly warning: string | undefined;
-  /** Why what stands here does not count. */
-  readonly unused?: Unused | undefined;
   /** `row 2` for an input of a list. */
   readonly row?: string | undefined;
 }
@@ -75,7 +67,7 @@ function Offers({
 }
 
 /** Hint, error and warning below an input. */
-export function FieldNotes({ field, id, error, offers = [], onOffer, warning, unused }: FieldNotesProps): ReactNode {
+export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: FieldNotesProps): ReactNode {
   // An error that appears while one types is brought out from under the bar with the result.
   const said = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
@@ -93,16 +85,6 @@ export function FieldNotes({ field, id, error, offers = [], onOffer, warning, un
       )}
       {offers.length === 0 || onOffer === undefined ? null : <Offers id={id} offers={offers} onOffer={onOffer} />}
       {warning === undefined ? null : <p className={styles.warning}>{warning}</p>}
-      {unused === undefined ? null : (
-        <div className={styles.warning}>
-          <p className={styles.unused}>{unused.text}</p>
-          {unused.action === undefined ? null : (
-            <button type="button" className={styles.small} onClick={unused.action.choose}>
-              {unused.action.text}
-            </button>
-          )}
-        </div>
-      )}
       <p id={`${id}-hint`} className={styles.hint}>
         {field.description === undefined ? null : <>{field.description} </>}
         {range === '' ? null : <span className={styles.range}>{range}</span>}

@@ -1,10 +1,11 @@
 import { type ReactNode, useContext } from 'react';
+import { countingFields } from '../../calculator/counting.js';
 import { entryAt } from '../../calculator/edit-values.js';
 import { isRows } from '../../calculator/form-values.js';
-import { methodFor, unusedBy } from '../../calculator/method-of.js';
 import { pathKey } from '../../calculator/path-key.js';
 import type { Entry, ScalarFieldData } from '../../data/types.js';
 import { ChoiceInput } from './ChoiceInput.js';
+import styles from './fields.module.css';
 import { type FieldsProps, inputId } from './fields-props.js';
 import { ListInput } from './ListInput.js';
 import { FormFieldsContext } from './labels.js';
@@ -26,31 +27,16 @@ function ScalarField({
 }: Omit<FieldsProps, 'fields'> & { readonly field: ScalarFieldData; readonly path: readonly (string | number)[] }): ReactNode {
   const key = pathKey(path);
   const found = entryAt(form.values, path);
-  const all = useContext(FormFieldsContext);
   const entry: Entry = found === undefined || isRows(found) ? { text: '', unit: '' } : found;
   const common = {
     id: inputId(key),
     error: messages.errors.get(key),
     offers: messages.offers.get(key),
     warning: messages.warnings.get(key),
-    unused: path.length === 1 ? unusedNote(field, entry) : undefined,
     row: rowName(path),
   };
-  function unusedNote(own: ScalarFieldData, { text }: Entry) {
-    const unused = text.trim() === '' ? undefined : unusedBy(all, own, form.values);
-    if (unused === undefined) return undefined;
-    const { note, choice, option, label } = unused;
-    if (option === undefined) return { text: note };
-    const choose = () => form.change([choice], { text: option, unit: '', own: true });
-    return { text: note, action: { text: `Use it: ${label}`, choose } };
-  }
   const change = (next: Entry) => form.change(path, next);
-  const entered = (next: Entry) => {
-    const method = path.length === 1 && next.text.trim() !== '' ? methodFor(all, field, form.values) : undefined;
-    if (method !== undefined) form.change([method.choice], { text: method.option, unit: '' });
-    change(next);
-  };
-  const typed = (text: string, unit = '') => entered({ text, unit, own: true });
+  const typed = (text: string, unit = '') => change({ text, unit, own: true });
   const left = () => form.left(path);
   switch (field.type) {
     case 'quantity':
@@ -62,7 +48,7 @@ function ScalarField({
           symbolOf={tools?.symbolOf}
           note={tools?.unitNote(field.kind, entry)}
           onNote={change}
-          onText={(text) => entered(tools?.typedEntry(field.kind, entry, text) ?? { text, unit: entry.unit, own: true })}
+          onText={(text) => change(tools?.typedEntry(field.kind, entry, text) ?? { text, unit: entry.unit, own: true })}
           onOffer={({ text, unit }) => typed(text, unit)}
           onUnit={(unit) => change(tools?.changeUnit(field.kind, entry, unit) ?? { text: entry.text, unit })}
           onLeave={left}
@@ -87,15 +73,26 @@ function ScalarField({
   }
 }
 
-/** One input for every field. */
+/** One input for every field that counts with what is chosen. */
 export function Fields({ fields, path = [], ...rest }: FieldsProps): ReactNode {
-  return fields.map((field) =>
-    field.type === 'list' ? (
-      <ListInput key={field.key} field={field} path={[...path, field.key]} {...rest}>
-        {(row) => <Fields fields={field.item} path={[...path, field.key, row]} {...rest} />}
+  const around = useContext(FormFieldsContext);
+  const samePlace = pathKey(path) === pathKey(around.path);
+  return countingFields(fields, samePlace ? around : { fields, path }, around, rest.form.values).map((field) => {
+    const own = [...path, field.key];
+    if (field.type === 'group') {
+      return (
+        <fieldset key={field.key} className={styles.list}>
+          <legend className={styles.listLegend}>{field.label}</legend>
+          {field.description === undefined ? null : <p className={styles.hint}>{field.description}</p>}
+          <Fields fields={field.item} path={own} {...rest} />
+        </fieldset>
+      );
+    }
+    if (field.type !== 'list') return <ScalarField key={field.key} field={field} path={own} {...rest} />;
+    return (
+      <ListInput key={field.key} field={field} path={own} {...rest}>
+        {(row) => <Fields fields={field.item} path={[...own, row]} {...rest} />}
       </ListInput>
-    ) : (
-      <ScalarField key={field.key} field={field} path={[...path, field.key]} {...rest} />
-    ),
-  );
+    );
+  });
 }

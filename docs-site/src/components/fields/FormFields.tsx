@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { countingFields } from '../../calculator/counting.js';
 import { pathKey } from '../../calculator/path-key.js';
 import type { FieldData } from '../../data/types.js';
 import { Fields } from './Fields.js';
@@ -15,13 +16,15 @@ function hasError(fields: readonly FieldData[], errors: ReadonlyMap<string, stri
 /** All inputs of a calculation, or of a section: first what must be known, then, folded, what is assumed unless it is stated. */
 export function FormFields(props: FieldsProps): ReactNode {
   return (
-    <FormFieldsContext.Provider value={props.fields}>
+    <FormFieldsContext.Provider value={{ fields: props.fields, path: props.path ?? [] }}>
       <Parts {...props} />
     </FormFieldsContext.Provider>
   );
 }
 
-function Parts({ fields, path = [], ...rest }: FieldsProps): ReactNode {
+function Parts({ fields: all, path = [], ...rest }: FieldsProps): ReactNode {
+  const record = { fields: all, path };
+  const fields = countingFields(all, record, record, rest.form.values);
   const [open, setOpen] = useState(false);
   const assumed = fields.filter((field) => field.default !== undefined);
   if (assumed.length < fewest || assumed.length === fields.length) return <Fields fields={fields} path={path} {...rest} />;

@@ -10,7 +10,7 @@ interface PlainInputProps extends FieldProps<CountFieldData | TextFieldData> {
 }
 
 /** A whole number or a short text. */
-export function PlainInput({ field, id, error, warning, unused, row, entry, onText, onLeave }: PlainInputProps): ReactNode {
+export function PlainInput({ field, id, error, warning, row, entry, onText, onLeave }: PlainInputProps): ReactNode {
   return (
     <div className={styles.field}>
       <label htmlFor={id} className={styles.label}>
@@ -29,7 +29,7 @@ export function PlainInput({ field, id, error, warning, unused, row, entry, onTe
         onChange={(event) => onText(event.target.value)}
         onBlur={onLeave}
       />
-      <FieldNotes field={field} id={id} error={error} warning={warning} unused={unused} />
+      <FieldNotes field={field} id={id} error={error} warning={warning} />
     </div>
   );
 }

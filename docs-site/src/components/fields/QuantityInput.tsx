@@ -43,7 +43,7 @@ function ChangeOfUnit({ id, note, onNote }: { readonly id: string } & Pick<Quant
 
 /** A number with its unit in a select beside it; a unit typed behind the number counts instead. */
 export function QuantityInput(props: QuantityInputProps): ReactNode {
-  const { field, id, error, offers, warning, unused, row, entry, note, symbolOf, onText, onOffer, onNote, onUnit, onLeave } = props;
+  const { field, id, error, offers, warning, row, entry, note, symbolOf, onText, onOffer, onNote, onUnit, onLeave } = props;
   const { inputMode } = useKeypad();
   const units = offered(field, entry.unit, symbolOf);
   const unitless = units.length === 1 && (units[0]?.id === '1' || units[0]?.symbol === '');
@@ -85,7 +85,7 @@ export function QuantityInput(props: QuantityInputProps): ReactNode {
         )}
       </div>
       {unitless ? null : <ChangeOfUnit id={id} note={note} onNote={onNote} />}
-      <FieldNotes field={field} id={id} error={error} offers={offers} warning={warning} unused={unused} onOffer={onOffer} />
+      <FieldNotes field={field} id={id} error={error} offers={offers} warning={warning} onOffer={onOffer} />
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { entryAt } from '../../calculator/edit-values.js';
 import { isRows } from '../../calculator/form-values.js';
 import type { Form } from '../../calculator/use-form.js';
 import type { InputTools } from '../../calculator/use-input-tools.js';
-import type { FieldData, FormValues, ListFieldData } from '../../data/types.js';
+import type { FieldData, FormValues, GroupFieldData, ListFieldData } from '../../data/types.js';
 import type { Logs } from '../../job/messages.js';
 import { Fields } from '../fields/Fields.js';
 import { FormFields } from '../fields/FormFields.js';
@@ -28,11 +28,11 @@ function filled(values: FormValues): number {
   return Object.values(values).filter((entry) => !isRows(entry) && entry.text.trim() !== '').length;
 }
 
-function state(field: ListFieldData, form: Form, errors: number): string {
+function state(field: ListFieldData | GroupFieldData, form: Form, errors: number): string {
   if (errors > 0) return errors === 1 ? '1 to correct' : `${errors} to correct`;
   const found = entryAt(form.values, [field.key]);
   const rows = isRows(found) ? found.rows : [];
-  if (field.max === 1) return `${filled(rows[0] ?? {})} filled in`;
+  if (field.type === 'group') return `${filled(rows[0] ?? {})} filled in`;
   return rows.length === 1 ? '1 row' : `${rows.length} rows`;
 }
 
@@ -40,25 +40,34 @@ function side(key: string): 'before' | 'after' | undefined {
   return key === 'readingsBefore' ? 'before' : key === 'readingsAfter' ? 'after' : undefined;
 }
 
-function Section({ field, form, logs, onLogs, ...rest }: Omit<SectionsProps, 'fields'> & { readonly field: ListFieldData }): ReactNode {
-  const errors = [...rest.messages.errors.keys()].filter((key) => key === field.key || key.startsWith(`${field.key}[`)).length;
+function Section({
+  field,
+  form,
+  logs,
+  onLogs,
+  ...rest
+}: Omit<SectionsProps, 'fields'> & { readonly field: ListFieldData | GroupFieldData }): ReactNode {
+  const errors = [...rest.messages.errors.keys()].filter(
+    (key) => key === field.key || (/^[.[]/.test(key.slice(field.key.length)) && key.startsWith(field.key)),
+  ).length;
   const of = side(field.key);
   const hasLog = of !== undefined && logs[of] !== undefined;
-  const list = (
-    <ListInput field={field} path={[field.key]} form={form} tools={rest.tools} messages={rest.messages}>
-      {(row) => <Fields fields={field.item} path={[field.key, row]} form={form} {...rest} />}
-    </ListInput>
-  );
+  const list =
+    field.type === 'group' ? null : (
+      <ListInput field={field} path={[field.key]} form={form} tools={rest.tools} messages={rest.messages}>
+        {(row) => <Fields fields={field.item} path={[field.key, row]} form={form} {...rest} />}
+      </ListInput>
+    );
   return (
     <details className={styles.section} open={needed.has(field.key) || undefined} data-wrong={errors > 0 || undefined}>
       <summary>
         <span className={styles.sectionTitle}>{field.key === 'readingsBefore' ? 'Readings before the work' : field.label}</span>
         <span className={styles.sectionState}>{hasLog ? 'from a log' : state(field, form, errors)}</span>
       </summary>
-      {field.max === 1 ? (
+      {field.type === 'group' ? (
         <>
           {field.description === undefined ? null : <p className={styles.lead}>{field.description}</p>}
-          <FormFields fields={field.item} path={[field.key, 0]} form={form} {...rest} />
+          <FormFields fields={field.item} path={[field.key]} form={form} {...rest} />
         </>
       ) : of === undefined ? (
         list
@@ -73,5 +82,7 @@ function Section({ field, form, logs, onLogs, ...rest }: Omit<SectionsProps, 'fi
 
 /** The job, section by section in the order of the work. */
 export function JobSections({ fields, ...rest }: SectionsProps): ReactNode {
-  return fields.map((field) => (field.type === 'list' ? <Section key={field.key} field={field} {...rest} /> : null));
+  return fields.map((field) =>
+    field.type === 'list' || field.type === 'group' ? <Section key={field.key} field={field} {...rest} /> : null,
+  );
 }

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
+import { countingFields } from '../../calculator/counting.js';
 import { isRows } from '../../calculator/form-values.js';
-import type { Entry, FieldData, FormValues, ScalarFieldData } from '../../data/types.js';
+import type { Entry, FieldData, FormValues, GroupFieldData, ListFieldData, ScalarFieldData } from '../../data/types.js';
 import { Formula } from './Formula.js';
 import { Scroll } from './Scroll.js';
 
@@ -19,14 +20,8 @@ export function entryText(field: ScalarFieldData, entry: Entry | undefined): str
   return unit === '' ? entry.text : `${entry.text} ${unit}`;
 }
 
-function GivenList({
-  field,
-  rows,
-}: {
-  readonly field: Extract<FieldData, { type: 'list' }>;
-  readonly rows: readonly FormValues[];
-}): ReactNode {
-  const columns = field.item.filter((column) => column.type !== 'list');
+function GivenList({ field, rows }: { readonly field: ListFieldData | GroupFieldData; readonly rows: readonly FormValues[] }): ReactNode {
+  const columns = field.item.filter((column) => column.type !== 'list' && column.type !== 'group');
   return (
     <Scroll label={field.label}>
       <table>
@@ -68,11 +63,13 @@ function mayBeLeftOut(field: FieldData, values: FormValues): boolean {
 }
 
 /** What goes into a calculation, for reading and printing. */
-export function Given({ fields, values, onlyGiven = false }: GivenProps): ReactNode {
+export function Given({ fields: all, values, onlyGiven = false }: GivenProps): ReactNode {
+  const place = { fields: all, path: [] };
+  const fields = countingFields(all, place, place, values);
   const left = onlyGiven ? fields.filter((field) => mayBeLeftOut(field, values)) : [];
   const told = fields.filter((field) => !left.includes(field));
-  const scalars = told.filter((field) => field.type !== 'list');
-  const lists = told.filter((field) => field.type === 'list');
+  const scalars = told.filter((field) => field.type !== 'list' && field.type !== 'group');
+  const lists = told.filter((field) => field.type === 'list' || field.type === 'group');
   return (
     <>
       {scalars.length === 0 ? null : (

@@ -48,7 +48,7 @@ export const beforeAfterCalculation = wf.defineCalculation({
   subject: 'workshop',
   title: 'Before and after at comparable flow',
   purpose: 'Did the work lower the resistance of the filter, or is the lower reading only less flow or cooler gas?',
-  keywords: ['proof', 'verification', 'cleaning result', 'comparison'],
+  keywords: 'proof, verification, cleaning result, comparison',
   method: 'flow resistance Δp/(μQ) before and after, and against the clean filter, with its uncertainty',
   inputs: {
     dropBefore: dropInput('\\Delta p_1', 'Pressure drop before', '94.4 mbar'),

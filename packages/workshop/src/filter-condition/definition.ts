@@ -84,8 +84,7 @@ export const filterConditionCalculation = wf.defineCalculation({
   subject: 'workshop',
   title: 'Is the filter blocked?',
   purpose: 'Do these readings show a clean, a loaded or a blocked filter, or a fault of hose and sensor?',
-  usedBy: ['technician', 'trainer'],
-  keywords: ['blocked', 'clean', 'diagnosis', 'idle', 'pressure sensor', 'hose'],
+  keywords: 'blocked, clean, diagnosis, idle, pressure sensor, hose, DPF',
   method: 'measured drop against the drop calculated for a clean filter at the same flow and temperature',
   inputs: z.strictObject({
     zeroReading: wf.optional(

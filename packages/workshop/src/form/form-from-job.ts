@@ -14,19 +14,19 @@ function listsIn({ place }: JobSection): ReadonlySet<string> {
   return new Set(inside.map((one) => one.place.at(-1) ?? ''));
 }
 
-function rowsFor(section: JobSection, job: unknown): unknown[] {
+function partFor(section: JobSection, job: unknown): unknown {
   const { as, place, places, noneIsFinding } = section;
   const found = valueAt(job, place);
   switch (as) {
     case 'head': {
       // Text of the head; anything else that a file may hold there is nothing that a field could show.
       const texts = Object.entries(places).map(([name, at]) => [name, valueAt(job, at)] as const);
-      return [Object.fromEntries(texts.filter(([, text]) => typeof text === 'string'))];
+      return Object.fromEntries(texts.filter(([, text]) => typeof text === 'string'));
     }
     case 'record': {
-      if (typeof found !== 'object' || found === null) return [found ?? {}];
+      if (typeof found !== 'object' || found === null) return found ?? {};
       const lists = listsIn(section);
-      return [lists.size === 0 ? found : Object.fromEntries(Object.entries(found).filter(([key]) => !lists.has(key)))];
+      return lists.size === 0 ? found : Object.fromEntries(Object.entries(found).filter(([key]) => !lists.has(key)));
     }
     case 'lines':
       if (noneIsFinding && Array.isArray(found) && found.length === 0) return [{ line: 'none' }];
@@ -39,5 +39,5 @@ function rowsFor(section: JobSection, job: unknown): unknown[] {
 /** What the form shows of a job file of either version; parts that it has no field for are left out. */
 export function formFromJob(raw: unknown): FormInput {
   const job = upToDate(raw);
-  return Object.fromEntries(jobSections.map((section) => [section.key, rowsFor(section, job)]));
+  return Object.fromEntries(jobSections.map((section) => [section.key, partFor(section, job)]));
 }

@@ -11,17 +11,17 @@ function sectionAt(path: Path): JobSection | undefined {
   return [...inside].sort((a, b) => b.place.length - a.place.length)[0];
 }
 
-function inSection({ key, as, place }: JobSection, path: Path): Path {
+function inSection({ key, place }: JobSection, path: Path): Path {
   const rest = path.slice(place.length);
   if (rest.length === 0) return [key];
-  return as === 'record' ? [key, 0, ...rest] : [key, ...rest];
+  return [key, ...rest];
 }
 
 /** A text of the head, by its own place; what stands beside it in the file belongs to the first text there. */
 function inHead(path: Path): Path | undefined {
   const texts = jobSections.flatMap(({ key, places }) => Object.entries(places).map(([name, at]) => ({ key, name, at: at as Place })));
   const found = texts.find(({ at }) => starts(path, at)) ?? texts.find(({ at }) => at.length > 1 && at[0] === path[0]);
-  return found === undefined ? undefined : [found.key, 0, found.name];
+  return found === undefined ? undefined : [found.key, found.name];
 }
 
 /** A group of sections, such as the readings of both sides: its first one. */
@@ -35,7 +35,7 @@ export function placeInForm(problem: JobIssue): Path | undefined {
   if (problem.code !== 'input') return undefined;
   const { where, issue } = problem;
   // The air of the day enters the calculations under its full name.
-  if (issue.path[0] === 'ambientPressure') return ['ambient', 0, 'pressure'];
+  if (issue.path[0] === 'ambientPressure') return ['ambient', 'pressure'];
   const path: Path = where === 'job file' ? issue.path : [...where.split('.'), ...issue.path];
   if (path.length === 0) return undefined;
   const section = sectionAt(path);

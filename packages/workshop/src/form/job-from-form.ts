@@ -1,7 +1,7 @@
 import { jobSections } from '../job/description.js';
 import { type JobSection, putAt } from '../job/section.js';
 
-/** What the form holds: for every section its rows, each with the inputs that were filled in. */
+/** What the form holds: for every section its record or its rows, with the inputs that were filled in. */
 export type FormInput = Readonly<Record<string, unknown>>;
 
 type Row = Readonly<Record<string, unknown>>;
@@ -9,6 +9,11 @@ type Row = Readonly<Record<string, unknown>>;
 function rowsOf(input: FormInput, key: string): readonly Row[] {
   const rows = input[key];
   return Array.isArray(rows) ? (rows as readonly Row[]) : [];
+}
+
+function recordOf(input: FormInput, key: string): Row {
+  const record = input[key];
+  return typeof record === 'object' && record !== null && !Array.isArray(record) ? (record as Row) : {};
 }
 
 function isNone(line: unknown): boolean {
@@ -28,7 +33,7 @@ function put(
   logs: FormLogs,
 ) {
   const found = rowsOf(input, key);
-  const [row = {}] = found;
+  const row = recordOf(input, key);
   switch (as) {
     case 'head':
       for (const [name, at] of Object.entries(places)) if (row[name] !== undefined) putAt(job, at, row[name]);

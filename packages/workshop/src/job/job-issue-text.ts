@@ -29,10 +29,10 @@ function labelsAt(schema: z.core.$ZodObject, [key, ...rest]: Path): readonly str
   if (child === undefined || field === undefined) return [];
   const item = itemSchema(child);
   if (item === undefined) return [field.label];
-  const [row, ...inner] = rest;
   const label = jobSections.find((section) => section.key === key)?.title ?? field.label;
-  const single = field.type === 'list' && field.max === 1;
-  const rowLabel = typeof row !== 'number' || single ? [] : [`row ${row + 1}`];
+  if (field.type === 'group') return [label, ...labelsAt(item, rest)];
+  const [row, ...inner] = rest;
+  const rowLabel = typeof row !== 'number' ? [] : [`row ${row + 1}`];
   return [label, ...rowLabel, ...labelsAt(item, inner)];
 }
 

@@ -1,4 +1,4 @@
-import { itemSchema, list, listOrNone, text } from '@wallflow/calculation';
+import { group, itemSchema, listOrNone, text } from '@wallflow/calculation';
 import * as z from 'zod/mini';
 
 /** Where something stands in a job file. */
@@ -53,7 +53,7 @@ export function record<const Key extends string, const At extends Place, Fields 
   words: Words,
   extras: Extras = {},
 ): JobSection<Key, At, Given<keyof Fields['_zod']['def']['shape'] & string>, 'record'> {
-  const form = list(fields, { ...words, min: 1, max: 1, example: [{}] as never });
+  const form = group(fields, words);
   return { ...plain, ...extras, key, as: 'record', place, title: words.label, fields, form };
 }
 
@@ -88,7 +88,7 @@ export function head<const Key extends string, const Places extends Readonly<Rec
   fields: z.core.$ZodObject,
   words: Words,
 ): JobSection<Key, readonly [], Nested<HeadParts<Places>>, 'head'> {
-  const form = list(fields, { ...words, min: 1, max: 1, example: [{}] as never });
+  const form = group(fields, words);
   return { ...plain, key, as: 'head', place: [], title: words.label, fields, form, places };
 }
 

@@ -35,7 +35,7 @@ export const resetAdviceCalculation = wf.defineCalculation({
   subject: 'workshop',
   title: 'What may be reset after this work?',
   purpose: 'What may be reset or relearned after this work, to which value, and what must not?',
-  keywords: ['reset', 'relearn', 'adaptation', 'counter', 'ash', 'clear codes', 'learned value', 'changed part'],
+  keywords: 'reset, relearn, adaptation, counter, ash, clear codes, learned value, changed part',
   method: 'each stored value against the work done and what is proven; unknown is not proven',
   inputs: resetInputs,
   example: {

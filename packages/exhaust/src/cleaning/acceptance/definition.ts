@@ -25,7 +25,7 @@ export const cleanedFilterAcceptanceCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Can the cleaned filter go back on?',
   purpose: 'Do flow bench, weight, rod depth, light, uniformity and the outlet face together accept this cleaned filter?',
-  keywords: ['acceptance', 'flow bench', 'rod', 'light', 'uniformity', 'recovery'],
+  keywords: 'acceptance, flow bench, rod, light, uniformity, recovery, DPF',
   method: 'every test that is asked for must be done and passed; one failure rejects, and an impossible figure is not believed',
   inputs: {
     benchDrop: wf.optional(

@@ -192,7 +192,7 @@ export const cleaningBatchPlanCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'What to buy and what to pour for a clean',
   purpose: 'Which packs to buy, and how much to pour to which mark, so that the mix is enough, strong enough and as cheap as possible?',
-  keywords: ['shopping list', 'packs', 'containers', 'marks', 'waste', 'cost', 'batch'],
+  keywords: 'shopping list, packs, containers, marks, waste, cost, batch',
   method: 'whole marks by decimal arithmetic, the best of all plans by complete search',
   inputs,
   example: { containerCapacity: '5 L', strongestRatio: '1:4', shelfLife: '7 d', nextJobIn: '2 d' },

@@ -29,7 +29,7 @@ export const blendTwoStrengthsCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Blend two strengths',
   purpose: 'How much of a weaker and a stronger mix make the strength that is needed?',
-  keywords: ['alligation', 'Pearson square', 'strength', 'blend', 'mix'],
+  keywords: 'alligation, Pearson square, strength, blend, mix',
   method: 'alligation (crosswise differences)',
   inputs: {
     strengthBasis: wf.choice({ label: 'Per cent by', options: { volume: 'volume', mass: 'mass' }, example: 'volume' }),

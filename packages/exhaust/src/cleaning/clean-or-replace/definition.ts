@@ -50,7 +50,7 @@ export const cleanOrReplaceCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Clean the filter or replace it?',
   purpose: 'Which costs less per remaining kilometre, and is the difference larger than the guesswork?',
-  keywords: ['cost', 'economics', 'per kilometre', 'replace', 'price'],
+  keywords: 'cost, economics, per kilometre, replace, price, DPF',
   method: 'expected cost over expected distance, with the uncertainty of the lives',
   inputs: {
     filterCondition: wf.choice({

@@ -16,7 +16,7 @@ export const diluteWithContractionCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Water to add when volumes do not add up',
   purpose: 'How much water brings this liquid down to a strength, and how far off is the simple rule C1 V1 = C2 V2?',
-  keywords: ['contraction', 'ethanol', 'urea', 'dilute', 'C1V1'],
+  keywords: 'contraction, ethanol, urea, dilute, C1V1, DEF, AUS 32, SCR',
   method: 'mass balance of the active substance with the density of the mix',
   inputs: {
     ...liquidInputs,

@@ -13,7 +13,7 @@ export const dilutionAdjustCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Weaken, strengthen or top up a mix',
   purpose: 'What must be added to the mix that is left to bring it to the strength that is needed?',
-  keywords: ['C1V1', 'top up', 're-dilute', 'strengthen', 'half used'],
+  keywords: 'C1V1, top up, re-dilute, strengthen, half used',
   method: 'C1 V1 = C2 V2 with what is added',
   inputs: {
     volumeLeft: wf.quantity(volume, {

@@ -126,7 +126,7 @@ export const dilutionCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Dilute a concentrate',
   purpose: 'How much concentrate and how much water make this mix, as the label states it?',
-  keywords: ['mix', 'parts', 'percent', 'jug', 'concentrate', 'bottle', 'passes'],
+  keywords: 'mix, parts, percent, jug, concentrate, bottle, passes',
   method: 'parts by volume, decimal to the mark',
   inputs,
   example: { parts: '1:5', passes: 3, mark: '50 mL' },

@@ -36,7 +36,7 @@ export const dryingCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Drying the filter after a clean',
   purpose: 'How long must the engine run to evaporate the water still in the filter?',
-  keywords: ['dry', 'evaporate', 'steam', 'white smoke', 'water'],
+  keywords: 'dry, evaporate, steam, white smoke, water, DPF',
   method: 'heat balance: the gas cools to the boiling point, the water warms and evaporates',
   inputs: {
     heldWater: wf.quantity(volume, {

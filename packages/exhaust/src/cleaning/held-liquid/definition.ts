@@ -20,7 +20,7 @@ export const heldLiquidCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Liquid that the filter still holds',
   purpose: 'How much liquid stays in the filter after it has drained, and why does it not simply run out?',
-  keywords: ['drain', 'held', 'wet', 'pores', 'capillary', 'drying'],
+  keywords: 'drain, held, wet, pores, capillary, drying, DPF',
   method: 'pore volume of the walls: without a measurement, the least that stays',
   inputs: {
     ...geometryInputs,

@@ -20,7 +20,7 @@ export const mixWithContractionCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'What two liquids really make',
   purpose: 'How much mix and what strength do two liquids give when volumes do not add up, and how wrong is it to add them?',
-  keywords: ['contraction', 'ethanol', 'urea', 'mix', 'density', 'alcohol'],
+  keywords: 'contraction, ethanol, urea, mix, density, alcohol, DEF, AUS 32, SCR',
   method: 'masses add up; the volume follows from the density of the mix',
   inputs: {
     ...liquidInputs,

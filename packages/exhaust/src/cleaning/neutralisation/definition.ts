@@ -36,7 +36,7 @@ export const neutralisationCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Neutralise the wash liquid',
   purpose: 'How much acid does the collected wash liquid need before it may be handed over, and how much waste is it then?',
-  keywords: ['effluent', 'waste', 'pH', 'acid', 'alkaline', 'citric'],
+  keywords: 'effluent, waste, pH, acid, alkaline, citric',
   method: 'charge balance at the target pH; alkali from a titration, or from the pH if there is no buffer',
   inputs: {
     washVolume: wf.quantity(volume, {

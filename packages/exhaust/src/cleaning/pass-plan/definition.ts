@@ -47,7 +47,7 @@ export const cleaningPassPlanCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Is another cleaning pass worth it?',
   purpose: 'Is another pass worth it, where will the pressure drop end up, or must the filter come off?',
-  keywords: ['passes', 'stop rule', 'plateau', 'diminishing return', 'ash'],
+  keywords: 'passes, stop rule, plateau, diminishing return, ash, backpressure, back pressure, delta p, restriction',
   method: 'rule of the last gain, as there are too few readings for a fit',
   inputs: {
     readings: wf.list(

@@ -27,7 +27,7 @@ export const pneumaticAirCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Air for blowing a filter out',
   purpose: 'How much air does a pneumatic clean need, and can the compressor and receiver supply it?',
-  keywords: ['compressed air', 'nozzle', 'compressor', 'receiver', 'blow out'],
+  keywords: 'compressed air, nozzle, compressor, receiver, blow out, DPF',
   method: 'isentropic nozzle, choked above 1.89 times the pressure after it',
   inputs: {
     nozzleDiameter: wf.quantity(length, {

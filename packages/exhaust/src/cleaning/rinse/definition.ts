@@ -15,7 +15,7 @@ export const rinseDilutionCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Cleaner left after rinsing',
   purpose: 'How much cleaner is still in the filter after these rinses, and how many rinses does it take?',
-  keywords: ['rinse', 'residue', 'held liquid', 'demineralised water'],
+  keywords: 'rinse, residue, held liquid, demineralised water',
   method: 'each rinse mixes with the liquid left in the filter and drains to the same held volume',
   inputs: {
     heldVolume: wf.quantity(volume, {

@@ -46,7 +46,7 @@ export const thermalBakeCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Baking a filter in an oven',
   purpose: 'How long does the bake take, how much air does the soot need, and can the soot overheat the filter?',
-  keywords: ['oven', 'bake', 'ramp', 'hold', 'oxygen', 'thermal'],
+  keywords: 'oven, bake, ramp, hold, oxygen, thermal, DPF',
   method: 'ramp, hold and cool at set rates; soot burns as carbon to carbon dioxide',
   inputs: {
     sootMass: wf.quantity(mass, {

@@ -18,7 +18,7 @@ export const cleaningVolumesCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'How much cleaning mix for this filter',
   purpose: 'How much concentrate and water does an on-vehicle clean of this filter need, and how many passes does my bottle last?',
-  keywords: ['mix', 'dilution', 'concentrate', 'passes', 'rinse', 'bottle', 'DPF', 'enough'],
+  keywords: 'mix, dilution, concentrate, passes, rinse, bottle, DPF, enough',
   method: 'open volume of the inlet channels times fill and passes, divided by parts',
   inputs: {
     ...geometryInputs,

@@ -72,7 +72,7 @@ export const filterWeighingCalculation = wf.defineCalculation({
   subject: 'cleaning',
   title: 'Weighing before and after a clean',
   purpose: 'How much came out of the filter, how much ash stayed, and how sure is that?',
-  keywords: ['weigh', 'mass', 'recovery', 'ash', 'moisture', 'hot'],
+  keywords: 'weigh, mass, recovery, ash, moisture, hot',
   method: 'dry masses compared: weighed hot, or corrected for moisture, and for the lift of the hot air inside',
   inputs: {
     massBefore: massInput('m_1', 'Weight before cleaning', '9.038 kg'),

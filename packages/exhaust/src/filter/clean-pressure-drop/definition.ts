@@ -17,7 +17,7 @@ export const cleanPressureDropCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Pressure drop of a clean filter',
   purpose: 'What would this filter read at this flow if it were clean?',
-  keywords: ['back pressure', 'backpressure', 'new filter', 'baseline', 'DPF', 'Konstandopoulos'],
+  keywords: 'back pressure, backpressure, new filter, baseline, DPF, Konstandopoulos, delta p, restriction',
   method: 'closed form for even wall flow',
   inputs: { ...geometryInputs, ...gasInputs, ...densityInputs, ...wallInputs },
   intermediates: { ...flowStateOutputs, ...cleanPartOutputs },

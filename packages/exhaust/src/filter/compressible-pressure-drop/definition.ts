@@ -44,7 +44,7 @@ export const compressiblePressureDropCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Pressure drop with the expansion of the gas',
   purpose: 'What does a heavily loaded filter read when the gas gets noticeably thinner on its way through?',
-  keywords: ['compressible', 'high back pressure', 'high backpressure', 'expansion'],
+  keywords: 'compressible, high back pressure, high backpressure, expansion, backpressure, back pressure, delta p, restriction',
   method: 'closed form, integrated with the pressure from the outlet upwards',
   inputs: { exhaustVolumeFlow: chosenVolumeFlow, flowPressure: flowPressureInput, ...otherInputs },
   intermediates: {

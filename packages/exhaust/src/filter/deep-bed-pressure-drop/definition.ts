@@ -39,7 +39,7 @@ export const deepBedPressureDropCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Pressure drop with soot in the wall and on it',
   purpose: 'What does a filter read from its first grams of soot on, when soot still goes into the wall?',
-  keywords: ['deep bed', 'unit collector', 'two layers', 'first soot', 'hysteresis'],
+  keywords: 'deep bed, unit collector, two layers, first soot, hysteresis, backpressure, back pressure, delta p, restriction',
   method: 'unit-collector wall under an even cake',
   inputs: { ...loadedInputs, ...deepBedInputs },
   intermediates: {

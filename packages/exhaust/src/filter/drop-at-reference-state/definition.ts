@@ -47,7 +47,7 @@ export const dropAtReferenceStateCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'A drop at another flow, temperature or altitude',
   purpose: 'What would the same filter read at the conditions of another measurement?',
-  keywords: ['reference state', 'altitude', 'temperature correction', 'before and after', 'compare'],
+  keywords: 'reference state, altitude, temperature correction, before and after, compare',
   method: 'viscous part with μQ, inertial part with ρQ²',
   inputs: {
     pressureDrop: pressureDropInput,

@@ -41,7 +41,7 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Share of each part in the back-pressure',
   purpose: 'Which part of the exhaust makes the back-pressure: catalyst, filter, reduction catalyst, silencer or something in between?',
-  keywords: ['back pressure', 'backpressure', 'which part is blocked', 'catalyst', 'silencer', 'budget'],
+  keywords: 'back pressure, backpressure, which part is blocked, catalyst, silencer, budget, delta p, restriction',
   method: 'drops in series',
   inputs: {
     backPressure: wf.quantity(gaugePressure, {

@@ -18,7 +18,7 @@ export const filterGeometryCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Channels and filtration area of a wall-flow filter',
   purpose: 'How wide are the channels, how many are there, and how much wall does the gas pass?',
-  keywords: ['cpsi', 'mil', 'open frontal area', 'filtration area', 'channel'],
+  keywords: 'cpsi, mil, open frontal area, filtration area, channel, DPF',
   method: 'square cells of one pitch',
   inputs: geometryInputs,
   intermediates: {

@@ -68,7 +68,7 @@ export const flowBenchDropCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Flow-bench drop at standard air',
   purpose: 'What does the cleaned filter read at standard air, and is that good enough next to a new one?',
-  keywords: ['flow bench', 'cleaned filter', 'per cent of new', 'acceptance'],
+  keywords: 'flow bench, cleaned filter, per cent of new, acceptance',
   method: 'both drops brought to the flow and air of the new value, verdict with uncertainty',
   inputs: {
     pressureDrop: pressureDropInput,

@@ -14,7 +14,7 @@ export const flowResistanceCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Flow-normalised resistance of a filter',
   purpose: 'How restricted is the filter, whatever the flow and temperature were when it was measured?',
-  keywords: ['back pressure', 'restriction', 'compare before and after'],
+  keywords: 'back pressure, restriction, compare before and after, DPF, backpressure, delta p',
   method: 'drop over viscosity times volume flow',
   inputs: {
     pressureDrop: pressureDropInput,

@@ -12,7 +12,8 @@ export const hoseSwapTestCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Hose swap at the differential pressure sensor',
   purpose: 'Is a wrong reading the fault of the sensor or of the drop it measures?',
-  keywords: ['hoses', 'sensor', 'reversed', 'offset'],
+  keywords:
+    'hoses, sensor, reversed, offset, backpressure, back pressure, delta p, restriction, sensor stuck, sensor dead, DPF sensor, dP sensor',
   method: 'half the difference is the drop, half the sum the zero error',
   inputs: {
     normalReading: sensorReading('r_1', 'Reading as connected', 'Engine warm at a steady raised speed.', '51 mbar'),

@@ -31,7 +31,7 @@ export const loadedPressureDropCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Pressure drop of a filter with soot and ash',
   purpose: 'What does the filter read with this much soot and ash in it, and which part causes it?',
-  keywords: ['back pressure', 'backpressure', 'soot', 'ash', 'DPF', 'Konstandopoulos', 'breakdown'],
+  keywords: 'back pressure, backpressure, soot, ash, DPF, Konstandopoulos, breakdown, delta p, restriction',
   method: 'closed form for even wall flow',
   inputs: loadedInputs,
   intermediates: {

@@ -34,7 +34,7 @@ export const oneDimensionalPressureDropCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Pressure drop and flow along the channels',
   purpose: 'Where along the filter does the gas pass the wall, and what drop follows from it?',
-  keywords: ['two-channel model', 'Bissett', 'profile', 'wall velocity', 'back pressure', 'backpressure'],
+  keywords: 'two-channel model, Bissett, profile, wall velocity, back pressure, backpressure, delta p, restriction',
   method: 'one-dimensional two-channel model with inertia',
   inputs: loadedInputs,
   intermediates: {

@@ -17,7 +17,8 @@ export const sensorLagTestCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Response of the differential pressure signal',
   purpose: 'Does the signal follow a sudden change of engine speed, or is a hose narrowed or wet?',
-  keywords: ['lag', 'hose', 'condensate', 'soot in the hose', 'step'],
+  keywords:
+    'lag, hose, condensate, soot in the hose, step, backpressure, back pressure, delta p, restriction, sensor stuck, sensor dead, DPF sensor, dP sensor',
   method: 'time to 63.2 % of a step',
   inputs: {
     interval: wf.quantity(time, {

@@ -12,7 +12,8 @@ export const sensorZeroCheckCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Zero of the differential pressure sensor',
   purpose: 'Does the sensor read zero without flow, and what does its zero error do to a reading?',
-  keywords: ['offset', 'key on engine off', 'sensor drift'],
+  keywords:
+    'offset, key on engine off, sensor drift, backpressure, back pressure, delta p, restriction, sensor stuck, sensor dead, DPF sensor, dP sensor',
   method: 'reading without flow against the accepted error',
   inputs: {
     zeroReading: sensorReading(

@@ -22,7 +22,7 @@ export const slipCorrectionCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Gas slip in a fine layer',
   purpose: 'How much more permeable is a soot cake or a fine coating to hot gas than it was where its permeability was found?',
-  keywords: ['slip', 'Cunningham', 'Knudsen', 'mean free path', 'permeability'],
+  keywords: 'slip, Cunningham, Knudsen, mean free path, permeability',
   method: 'Cunningham factor on the size of grains or pores',
   inputs: {
     gasTemperature,

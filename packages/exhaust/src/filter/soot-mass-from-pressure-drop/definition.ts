@@ -138,7 +138,7 @@ export const sootMassFromPressureDropCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Soot mass from a measured pressure drop',
   purpose: 'How much soot explains the drop that was measured, with the ash known?',
-  keywords: ['soot load', 'back pressure', 'inverse', 'how full'],
+  keywords: 'soot load, back pressure, inverse, how full, DPF, backpressure, delta p, restriction',
   method: 'pressure-drop model solved for the soot mass',
   inputs: {
     pressureDrop: pressureDropInput,

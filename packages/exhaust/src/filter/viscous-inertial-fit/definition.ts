@@ -43,7 +43,7 @@ export const viscousInertialFitCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Viscous and inertial part of a drop from several points',
   purpose: 'How much of the drop is filter-like, and how much is like a narrow pipe?',
-  keywords: ['two-point', 'three-point', 'regression', 'Forchheimer', 'plumbing or filter'],
+  keywords: 'two-point, three-point, regression, Forchheimer, plumbing or filter',
   method: 'least squares on a·μQ + b·ρQ²',
   inputs: {
     points: wf.list(point, {

@@ -20,7 +20,7 @@ export const wallPermeabilityCalculation = wf.defineCalculation({
   subject: 'filter',
   title: 'Wall permeability from a clean measurement',
   purpose: 'Which wall permeability does a new or surely clean filter show, so that later readings can be compared with it?',
-  keywords: ['permeability', 'baseline', 'new filter', 'inverse'],
+  keywords: 'permeability, baseline, new filter, inverse',
   method: 'closed form for even wall flow, solved for the permeability',
   inputs: {
     pressureDrop: pressureDropInput,

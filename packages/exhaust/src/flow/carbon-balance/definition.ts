@@ -27,7 +27,7 @@ export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Exhaust flow by carbon balance',
   purpose: 'How much exhaust comes out, from the fuel burnt and the carbon dioxide in the gas?',
-  keywords: ['carbon balance', 'fuel flow', 'carbon dioxide'],
+  keywords: 'carbon balance, fuel flow, carbon dioxide',
   method: 'carbon balance, 40 CFR 1065.655',
   inputs: {
     fuelMassFlow: wf.quantity(massFlow, {

@@ -16,7 +16,7 @@ export const exhaustMassFlowCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Exhaust mass flow',
   purpose: 'How much gas goes through the exhaust, from what the engine shows?',
-  keywords: ['exhaust flow', 'air mass', 'MAF', 'mass air flow', 'speed density', 'lambda', 'fuel flow'],
+  keywords: 'exhaust flow, air mass, MAF, mass air flow, speed density, lambda, fuel flow, airflow',
   method: 'air plus fuel',
   inputs: exhaustMassFlowInputs,
   example: {

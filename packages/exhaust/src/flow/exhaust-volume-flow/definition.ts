@@ -24,7 +24,7 @@ export const exhaustVolumeFlowCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Exhaust volume flow at the filter',
   purpose: 'How many cubic metres an hour go through the filter, hot and under back-pressure?',
-  keywords: ['volume flow', 'actual flow', 'back-pressure', 'backpressure', 'temperature'],
+  keywords: 'volume flow, actual flow, back-pressure, backpressure, temperature, DPF, back pressure, delta p, restriction',
   method: 'ideal gas law',
   inputs: {
     exhaustMassFlow: exhaustMassFlowField,

@@ -16,7 +16,7 @@ export const pipeFlowCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Gas velocity in the exhaust pipe',
   purpose: 'How fast does the gas run in the pipe, is it turbulent, and is it near the speed of sound?',
-  keywords: ['velocity', 'Reynolds number', 'Mach number', 'pipe'],
+  keywords: 'velocity, Reynolds number, Mach number, pipe',
   method: 'mean velocity of an ideal gas',
   inputs: {
     exhaustMassFlow: exhaustMassFlowField,

@@ -14,7 +14,7 @@ export const residenceTimeCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Residence time of the gas',
   purpose: 'How long does the gas stay in a pipe, a mixer or a catalyst?',
-  keywords: ['residence time', 'mixing', 'catalyst'],
+  keywords: 'residence time, mixing, catalyst',
   method: 'open volume over actual volume flow',
   inputs: {
     exhaustMassFlow: wf.quantity(massFlow, {

@@ -19,7 +19,7 @@ export const spaceVelocityCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Space velocity of a catalyst',
   purpose: 'How many catalyst volumes of exhaust pass in an hour, at a named reference state?',
-  keywords: ['space velocity', 'catalyst', 'reference state'],
+  keywords: 'space velocity, catalyst, reference state',
   method: 'volume flow at the reference state over catalyst volume',
   inputs: {
     exhaustMassFlow: exhaustMassFlowField,

@@ -13,7 +13,7 @@ export const airMassFlowSpeedDensityCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Air mass flow from engine speed and manifold density',
   purpose: 'How much fresh air does the engine draw, when the air-mass signal is missing or in doubt?',
-  keywords: ['air mass', 'speed density', 'volumetric efficiency', 'boost', 'exhaust gas recirculation'],
+  keywords: 'air mass, speed density, volumetric efficiency, boost, exhaust gas recirculation, MAF, airflow, MAP, EGR',
   method: 'speed and density',
   inputs: { ...engineFields, ...chargeFields },
   intermediates: {

@@ -18,7 +18,7 @@ export const standardVolumeFlowCalculation = wf.defineCalculation({
   subject: 'flow',
   title: 'Standard volume flow and molar flow',
   purpose: 'What is this gas flow in moles, and in cubic metres of each reference state?',
-  keywords: ['normal cubic metre', 'standard cubic metre', 'molar flow', 'reference state'],
+  keywords: 'normal cubic metre, standard cubic metre, molar flow, reference state',
   method: 'ideal gas law',
   inputs: {
     from: wf.choice({

@@ -10,7 +10,7 @@ export const gaugeAndAbsolutePressureCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Gauge and absolute pressure',
   purpose: 'What is this gauge reading as an absolute pressure, or the other way round?',
-  keywords: ['gauge', 'absolute', 'boost', 'vacuum'],
+  keywords: 'gauge, absolute, boost, vacuum',
   method: 'sum with the ambient pressure',
   inputs: {
     ...wf.oneOf({

@@ -13,7 +13,7 @@ export const airFuelRatioCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Air-fuel ratio and lambda',
   purpose: 'How much air does this fuel need, and what do lambda and air-fuel ratio say of each other?',
-  keywords: ['lambda', 'stoichiometric', 'equivalence ratio', 'carbon mass fraction'],
+  keywords: 'lambda, stoichiometric, equivalence ratio, carbon mass fraction',
   method: 'atom balance',
   inputs: {
     ...fuelFields,

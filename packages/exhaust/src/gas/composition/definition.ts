@@ -17,7 +17,7 @@ export const exhaustCompositionCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Composition of diesel exhaust',
   purpose: 'What is in the exhaust at this lambda, wet as in the pipe and dry as after a cold analyser?',
-  keywords: ['oxygen', 'carbon dioxide', 'water', 'molar mass', 'lambda'],
+  keywords: 'oxygen, carbon dioxide, water, molar mass, lambda',
   method: 'atom balance of complete combustion',
   inputs: { lambda: lambdaField, ...fuelFields, humidity: humidityField },
   intermediates: {

@@ -11,7 +11,7 @@ export const gasDensityCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Density of exhaust gas',
   purpose: 'How heavy is the exhaust at the temperature and pressure it has in the filter?',
-  keywords: ['density', 'ideal gas'],
+  keywords: 'density, ideal gas',
   method: 'ideal gas law',
   inputs: {
     gasPressure: gasPressureField,

@@ -14,7 +14,7 @@ export const dynamicViscosityCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Viscosity of exhaust gas as air',
   purpose: 'How viscous is the gas at its temperature, and how far do the two usual models differ there?',
-  keywords: ['viscosity', 'Sutherland'],
+  keywords: 'viscosity, Sutherland',
   method: "Sutherland's formula",
   inputs: {
     gasTemperature: wf.quantity(temperature, {

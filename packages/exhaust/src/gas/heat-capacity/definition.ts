@@ -43,7 +43,7 @@ export const exhaustHeatCapacityCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Heat capacity and enthalpy of exhaust gas',
   purpose: 'How much heat does a kilogram of exhaust carry at its temperature?',
-  keywords: ['heat capacity', 'enthalpy', 'specific heat ratio'],
+  keywords: 'heat capacity, enthalpy, specific heat ratio',
   method: 'NASA polynomials of the pure gases, ideal mixture',
   inputs: {
     gasTemperature: gasTemperatureField({

@@ -12,7 +12,7 @@ export const intakeAirHumidityCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Humidity of the intake air',
   purpose: 'How much water does the intake air bring, from relative humidity or dew point?',
-  keywords: ['humidity', 'dew point', 'vapour pressure', 'Goff', 'Buck', 'Hardy'],
+  keywords: 'humidity, dew point, vapour pressure, Goff, Buck, Hardy',
   method: 'vapour pressure by Goff',
   inputs: {
     ...wf.oneOf({

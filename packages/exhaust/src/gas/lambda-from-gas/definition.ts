@@ -29,7 +29,7 @@ export const lambdaFromGasCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Lambda from measured oxygen or carbon dioxide',
   purpose: 'How lean does the engine run, from one reading of the exhaust gas?',
-  keywords: ['lambda', 'oxygen', 'carbon dioxide', 'gas analysis', 'wet', 'dry'],
+  keywords: 'lambda, oxygen, carbon dioxide, gas analysis, wet, dry',
   method: 'atom balance of complete combustion',
   inputs: {
     ...wf.oneOf({

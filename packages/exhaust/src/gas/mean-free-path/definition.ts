@@ -11,7 +11,7 @@ export const meanFreePathCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Mean free path of the gas',
   purpose: 'How far do molecules fly between collisions, next to a pore or a soot particle?',
-  keywords: ['mean free path', 'slip', 'Knudsen'],
+  keywords: 'mean free path, slip, Knudsen',
   method: 'kinetic theory from viscosity',
   inputs: {
     gasViscosity: wf.quantity(dynamicViscosity, {

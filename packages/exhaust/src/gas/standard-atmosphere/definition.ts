@@ -29,7 +29,7 @@ export const standardAtmosphereCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Air pressure by altitude',
   purpose: 'What air pressure, temperature and density go with this altitude, when no barometer is at hand?',
-  keywords: ['altitude', 'ambient pressure', 'standard atmosphere', 'barometer'],
+  keywords: 'altitude, ambient pressure, standard atmosphere, barometer',
   method: 'US Standard Atmosphere 1976',
   inputs: {
     altitude: wf.quantity(length, {

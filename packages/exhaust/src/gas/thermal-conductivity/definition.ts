@@ -57,7 +57,7 @@ export const thermalConductivityCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Thermal conductivity of exhaust gas',
   purpose: 'How well does the gas conduct heat at its temperature?',
-  keywords: ['thermal conductivity', 'heat transfer'],
+  keywords: 'thermal conductivity, heat transfer',
   method: 'dilute air, Lemmon and Jacobsen 2004',
   inputs: {
     gasTemperature: gasTemperatureField({

@@ -27,7 +27,7 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
   subject: 'gas',
   title: 'Viscosity of diesel exhaust by its composition',
   purpose: 'How viscous is exhaust of this lambda, and what does the choice of model change?',
-  keywords: ['viscosity', 'Sutherland', 'Wilke', 'mixture'],
+  keywords: 'viscosity, Sutherland, Wilke, mixture',
   method: "Sutherland's formula for the pure gases, Wilke's rule",
   inputs: {
     gasTemperature: gasTemperatureField({

@@ -18,7 +18,7 @@ export const ammoniaStorageCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Ammonia stored in the SCR catalyst (teaching model)',
   purpose: 'How much ammonia does the catalyst hold, how long does filling take, and what comes out when it gets hot?',
-  keywords: ['ammonia storage', 'SCR', 'slip', 'coverage', 'teaching model'],
+  keywords: 'ammonia storage, SCR, slip, coverage, teaching model',
   method: 'Langmuir isotherm of a teaching model, not a real catalyst',
   inputs: {
     catalystVolume: wf.quantity(volume, { symbol: 'V', label: 'Catalyst volume', range: '0.1 < x <= 100 L', example: '4 L', units: ['L'] }),

@@ -56,7 +56,7 @@ export const depositRiskCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Deposits where the spray hits the wall',
   purpose: 'How cold does the spray make the wall, and what settles there?',
-  keywords: ['deposit', 'crystals', 'urea', 'mixer', 'wall temperature', 'spray'],
+  keywords: 'deposit, crystals, urea, mixer, wall temperature, spray, DEF, AUS 32, SCR',
   method: 'steady heat balance of the wetted wall',
   inputs: {
     gasTemperature: wf.quantity(temperature, {

@@ -15,7 +15,7 @@ export const dosingFactorCheckCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Learned dosing factor after work on the injector',
   purpose: 'Does the learned factor still suit this injector and this fluid, or does it dose too much or too little?',
-  keywords: ['adaptation', 'learned value', 'relearn', 'dosing', 'injector clean', 'over-dosing', 'weak fluid'],
+  keywords: 'adaptation, learned value, relearn, dosing, injector clean, over-dosing, weak fluid',
   method: 'learned factor times measured quantity times strength of the fluid',
   inputs: {
     learnedFactor: wf.quantity(ratio, {

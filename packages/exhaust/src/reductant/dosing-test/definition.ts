@@ -72,7 +72,7 @@ export const dosingTestCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Dosing test into a measuring cup',
   purpose: 'Does the injector give the quantity it should, every time, and without dripping?',
-  keywords: ['dosing', 'injector', 'quantity test', 'reductant', 'repeatability'],
+  keywords: 'dosing, injector, quantity test, reductant, repeatability, DEF, AUS 32, SCR',
   method: 'mean of repeated runs against the nominal quantity, with a 95 % interval',
   inputs: {
     runs: wf.list(

@@ -34,7 +34,7 @@ export const dryWetCorrectionCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Dry and wet readings',
   purpose: 'What would a reading of dried gas be in the wet exhaust, and the other way round?',
-  keywords: ['dry', 'wet', 'ppm', 'water', 'analyser'],
+  keywords: 'dry, wet, ppm, water, analyser',
   method: 'water balance of the combustion',
   inputs: {
     edition: wf.choice({

@@ -13,7 +13,7 @@ export const effectiveRatioCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Effective ammonia ratio from fills and sensors',
   purpose: 'Does the reductant that was used between two fills match the NOx that was converted?',
-  keywords: ['ammonia-to-NOx ratio', 'consumption', 'fills', 'under-dosing', 'leak', 'dilution'],
+  keywords: 'ammonia-to-NOx ratio, consumption, fills, under-dosing, leak, dilution, DEF, AUS 32, SCR',
   method: 'moles of ammonia in the fluid used over moles of NOx',
   inputs: {
     reductantVolume: wf.quantity(volume, {

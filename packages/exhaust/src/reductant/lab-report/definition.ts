@@ -28,7 +28,7 @@ export const labReportCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Laboratory report on reductant',
   purpose: 'Does the fluid meet every limit of the standard, and what was not measured?',
-  keywords: ['ISO 22241', 'laboratory', 'metals', 'biuret', 'purity'],
+  keywords: 'ISO 22241, laboratory, metals, biuret, purity, DEF, AUS 32, SCR',
   method: 'limits of ISO 22241-1, held as data',
   inputs: {
     ...wf.oneOf(

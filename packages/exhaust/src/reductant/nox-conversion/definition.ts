@@ -16,7 +16,7 @@ export const noxConversionCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'NOx conversion from two sensors',
   purpose: 'How much NOx does the SCR catalyst convert, and could a poor figure be ammonia slip instead?',
-  keywords: ['SCR', 'conversion', 'efficiency', 'NOx sensor', 'ammonia slip', 'cross-sensitivity'],
+  keywords: 'SCR, conversion, efficiency, NOx sensor, ammonia slip, cross-sensitivity',
   method: 'readings before and after the catalyst, corrected for ammonia where it is known',
   inputs: {
     noxBefore: wf.quantity(moleFraction, {

@@ -22,7 +22,7 @@ export const noxHumidityCorrectionCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'NOx at standard humidity',
   purpose: 'What would the NOx be if the intake air had the humidity of the standard?',
-  keywords: ['humidity', 'NOx', 'correction'],
+  keywords: 'humidity, NOx, correction',
   method: 'factor of a named edition',
   inputs: {
     edition: wf.choice({

@@ -12,7 +12,7 @@ export const noxMassFlowCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'NOx: from ppm to grams',
   purpose: 'How many grams of NOx does the exhaust carry per second, per hour, per kilometre or per kilowatt-hour?',
-  keywords: ['NOx', 'ppm', 'mass flow', 'wet', 'dry', 'u coefficient'],
+  keywords: 'NOx, ppm, mass flow, wet, dry, u coefficient',
   method: 'ratio of molar masses',
   inputs: {
     noxMoleFraction: wf.quantity(moleFraction, {

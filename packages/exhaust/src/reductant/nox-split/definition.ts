@@ -17,7 +17,7 @@ export const noxSplitCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'NO and NO2 in the NOx',
   purpose: 'How much of the NOx is NO and NO2, which SCR reactions does that allow, and what is it in mg per cubic metre?',
-  keywords: ['NO', 'NO2', 'NOx', 'fast SCR', 'mg/m3'],
+  keywords: 'NO, NO2, NOx, fast SCR, mg/m3, SCR',
   method: 'shares by moles',
   inputs: {
     noxMoleFraction: wf.quantity(moleFraction, {

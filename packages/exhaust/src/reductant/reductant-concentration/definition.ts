@@ -45,7 +45,7 @@ export const reductantConcentrationCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Reductant quality from a refractometer or a hydrometer',
   purpose: 'How much urea is in the reductant, and is it inside the limits of the standard?',
-  keywords: ['urea', 'refractometer', 'hydrometer', 'refractive index', 'density', 'AUS 32', 'ISO 22241', 'quality'],
+  keywords: 'urea, refractometer, hydrometer, refractive index, density, AUS 32, ISO 22241, quality, DEF, SCR',
   method: 'published relation for urea in water, shifted to 20 °C',
   inputs: {
     ...wf.oneOf(

@@ -26,7 +26,7 @@ export const reductantDemandCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Reductant that the NOx needs',
   purpose: 'How much reductant must be dosed, per hour, per 1000 km and as a share of the fuel?',
-  keywords: ['reductant', 'urea', 'consumption', 'ammonia-to-NOx ratio', 'stoichiometry'],
+  keywords: 'reductant, urea, consumption, ammonia-to-NOx ratio, stoichiometry, DEF, AUS 32, SCR',
   method: 'stoichiometry: one urea gives two ammonia',
   inputs: {
     noxMassFlow: wf.quantity(massFlow, {

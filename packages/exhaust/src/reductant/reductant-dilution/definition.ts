@@ -13,7 +13,7 @@ export const reductantDilutionCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Reductant diluted with water',
   purpose: 'What does water in the tank do to the urea content, and how much water explains a reading?',
-  keywords: ['dilution', 'water', 'urea', 'tank'],
+  keywords: 'dilution, water, urea, tank, DEF, AUS 32, SCR',
   method: 'mass fractions mix linearly by mass',
   inputs: {
     fluidVolume: wf.quantity(volume, {

@@ -19,7 +19,7 @@ export const reductantFreezingCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'When the reductant freezes',
   purpose: 'How long does a tank or a can of reductant stay liquid in the cold?',
-  keywords: ['freezing', 'winter', 'storage', 'expansion'],
+  keywords: 'freezing, winter, storage, expansion, DEF, AUS 32, SCR',
   method: "Newton's law of cooling, then latent heat",
   inputs: {
     fluidVolume: wf.quantity(volume, { symbol: 'V', label: 'Fluid', range: '0 < x <= 2000 L', example: '12 L', units: ['L'] }),

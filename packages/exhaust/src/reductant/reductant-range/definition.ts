@@ -12,7 +12,7 @@ export const reductantRangeCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Range on the reductant in the tank',
   purpose: 'How far does the fluid last, when does the warning come, and how much must be filled?',
-  keywords: ['range', 'tank', 'refill', 'AUS 32'],
+  keywords: 'range, tank, refill, AUS 32, DEF, SCR',
   method: 'fluid that can be drawn over the consumption',
   inputs: {
     fluidVolume: wf.quantity(volume, { symbol: 'V', label: 'Fluid in the tank', range: '0 <= x <= 500 L', example: '30 L', units: ['L'] }),

@@ -22,7 +22,7 @@ export const reductantStorageLifeCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Storage life of reductant',
   purpose: 'Is stored fluid still fit for use, and how long will it keep?',
-  keywords: ['storage', 'shelf life', 'temperature', 'age'],
+  keywords: 'storage, shelf life, temperature, age, DEF, AUS 32, SCR',
   method: 'share of the storage life used in each period, added up',
   inputs: {
     periods: wf.list(

@@ -15,7 +15,7 @@ export const reductantThawCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Thawing frozen reductant',
   purpose: 'How much heat and how long does the frozen fluid need before it can be dosed?',
-  keywords: ['frozen', 'thaw', 'heater', 'winter'],
+  keywords: 'frozen, thaw, heater, winter, DEF, AUS 32, SCR',
   method: 'heat of warming and melting over the power that reaches the fluid',
   inputs: {
     fluidVolume: wf.quantity(volume, {

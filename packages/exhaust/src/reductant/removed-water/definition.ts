@@ -11,7 +11,7 @@ export const removedWaterCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Reading after a sample dryer',
   purpose: 'What would this reading be if the dryer had taken no water out?',
-  keywords: ['dryer', 'removed water', 'wet', 'dry'],
+  keywords: 'dryer, removed water, wet, dry',
   method: '40 CFR 1065.659',
   inputs: {
     driedReading: wf.quantity(moleFraction, {

@@ -26,7 +26,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Samples of reductant compared',
   purpose: 'Is the fluid the same at the top, at the bottom and in the container, or has something been added or settled?',
-  keywords: ['sample', 'stratified', 'refractometer', 'contamination'],
+  keywords: 'sample, stratified, refractometer, contamination, DEF, AUS 32, SCR',
   method: 'difference of the urea content read with one instrument',
   inputs: {
     samples: wf.list(

@@ -26,7 +26,7 @@ export const scrConversionCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'SCR catalyst: conversion and slip (teaching model)',
   purpose: 'How do temperature, space velocity and ammonia ratio decide what an SCR catalyst converts and lets slip?',
-  keywords: ['SCR', 'conversion', 'ammonia slip', 'space velocity', 'teaching model'],
+  keywords: 'SCR, conversion, ammonia slip, space velocity, teaching model',
   method: 'plug flow with a teaching model of the reaction, not a real catalyst',
   inputs: {
     catalystTemperature: wf.quantity(temperature, {

@@ -15,7 +15,7 @@ export const sensorCrossCheckCalculation = wf.defineCalculation({
   subject: 'reductant',
   title: 'Two NOx sensors in the same gas',
   purpose: 'Do the sensors before and after the catalyst agree when nothing is converted between them?',
-  keywords: ['NOx sensor', 'plausibility', 'cross-check'],
+  keywords: 'NOx sensor, plausibility, cross-check, sensor stuck, sensor dead',
   method: 'mean difference of paired readings with its 95 % interval',
   inputs: {
     readings: wf.list(

@@ -12,7 +12,7 @@ export const catalystExothermCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Oxidation catalyst: temperature rise and efficiency',
   purpose: 'Does the oxidation catalyst turn the injected fuel into heat, and how much of it slips through?',
-  keywords: ['DOC', 'exotherm', 'light-off', 'hydrocarbon slip', 'efficiency', 'late injection', 'regen'],
+  keywords: 'DOC, exotherm, light-off, hydrocarbon slip, efficiency, late injection, regen',
   method: 'measured temperature rise over that of complete burning',
   inputs: {
     fuelFlow: wf.quantity(massFlow, {

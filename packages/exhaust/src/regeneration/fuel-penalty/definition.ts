@@ -10,7 +10,7 @@ export const regenerationFuelPenaltyCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Fuel and carbon dioxide of regenerations on the road',
   purpose: 'How much do regenerations add to the fuel consumption and to the carbon dioxide, per distance?',
-  keywords: ['fuel penalty', 'L/100 km', 'mpg', 'CO2', 'consumption', 'regen', 'DPF'],
+  keywords: 'fuel penalty, L/100 km, mpg, CO2, consumption, regen, DPF, burn-off',
   method: 'fuel of one regeneration over the distance between two',
   inputs: {
     fuelPerEvent: wf.quantity(volume, {

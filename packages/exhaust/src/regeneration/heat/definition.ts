@@ -14,7 +14,7 @@ export const regenerationHeatCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Heat and fuel of a regeneration',
   purpose: 'How much heat and how much fuel does it take to keep the gas before the filter at regeneration temperature?',
-  keywords: ['post-injection', 'late injection', 'fuel per regeneration', 'heat', 'CO2', 'DPF', 'regen', 'DOC'],
+  keywords: 'post-injection, late injection, fuel per regeneration, heat, CO2, DPF, regen, DOC, burn-off',
   method: 'heat balance of the gas stream',
   inputs: {
     exhaustMassFlow: wf.quantity(massFlow, {

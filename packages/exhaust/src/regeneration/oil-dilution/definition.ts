@@ -10,7 +10,7 @@ export const oilDilutionCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Fuel in the engine oil by regenerations',
   purpose: 'How much fuel do regenerations leave in the oil, and when must the oil be changed because of it?',
-  keywords: ['oil dilution', 'post-injection', 'late injection', 'rising oil level', 'oil change', 'DPF', 'regen'],
+  keywords: 'oil dilution, post-injection, late injection, rising oil level, oil change, DPF, regen, burn-off',
   method: 'mass balance of the fuel in the oil from regeneration to regeneration',
   inputs: {
     oilVolume: wf.quantity(volume, {

@@ -59,7 +59,7 @@ export const peakTemperatureMapCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Map of the peak temperature over soot load and flow',
   purpose: 'How much soot can the filter take at which flow, burning on steadily or after a drop to idle?',
-  keywords: ['map', 'soot limit', 'drop to idle', 'peak temperature', 'DPF', 'regen'],
+  keywords: 'map, soot limit, drop to idle, peak temperature, DPF, regen',
   method: 'simulation along the filter for every pair of load and flow',
   inputs: {
     ...filter,

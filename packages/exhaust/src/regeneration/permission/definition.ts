@@ -149,7 +149,7 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Can this filter be regenerated now, stationary?',
   purpose: 'Is every condition for a forced regeneration met, and if not, what comes first?',
-  keywords: ['forced regeneration', 'service regeneration', 'parked regeneration', 'conditions', 'safe', 'soot limit', 'DPF', 'regen'],
+  keywords: 'forced regeneration, service regeneration, parked regeneration, conditions, safe, soot limit, DPF, regen, burn-off',
   method: 'each condition against its limit: one refusal refuses, only all passes permit',
   inputs: permissionInputs,
   example: {

@@ -52,7 +52,7 @@ export const regenerationQualityCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Quality of a finished regeneration',
   purpose: 'Was it hot for long enough, without interruption, and did it burn the soot?',
-  keywords: ['completeness', 'time above temperature', 'interrupted', 'log', 'DPF', 'regen'],
+  keywords: 'completeness, time above temperature, interrupted, log, DPF, regen, burn-off',
   method: 'time above temperature, expected burn-off by the rate law, measured loss of soot',
   inputs: {
     log: wf.list(line, { label: 'Log', description: 'Lines in order of time.', min: 2, max: 20_000, example }),

@@ -71,7 +71,7 @@ export const runawayIndexCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Runaway index: how near to burning out of control',
   purpose: 'Can the gas still carry away the heat of the burning soot, now and if the engine dropped to idle?',
-  keywords: ['runaway', 'drop to idle', 'Semenov', 'thermal explosion', 'soot limit', 'DPF', 'regen'],
+  keywords: 'runaway, drop to idle, Semenov, thermal explosion, soot limit, DPF, regen',
   method: 'heat release against heat removal of a well mixed filter',
   inputs: {
     ...filterInputs,

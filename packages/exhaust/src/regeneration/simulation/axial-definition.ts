@@ -36,7 +36,7 @@ export const regenerationAxialCalculation = defineCalculation({
   subject: 'regeneration',
   title: 'Simulated regeneration along the filter',
   purpose: 'How hot does each place of the filter get, and how fast does the soot burn, when the gas before it runs a given course?',
-  keywords: ['simulation', 'peak temperature', 'runaway', 'drop to idle', 'one-dimensional', 'DPF', 'regen'],
+  keywords: 'simulation, peak temperature, runaway, drop to idle, one-dimensional, DPF, regen, burn-off',
   method: 'two-channel heat and soot balance along the filter, error control, conduction implicit where it is stiff',
   inputs: {
     ...filterInputs,

@@ -15,7 +15,7 @@ export const regenerationLumpedCalculation = defineCalculation({
   subject: 'regeneration',
   title: 'Simulated regeneration, filter as one piece',
   purpose: 'How does the soot burn off, and how warm does the filter get, if it had one temperature throughout?',
-  keywords: ['simulation', 'burn-off', 'lumped', 'zero-dimensional', 'DPF', 'regen'],
+  keywords: 'simulation, burn-off, lumped, zero-dimensional, DPF, regen',
   method: 'heat and soot balance of the whole filter, Dormand–Prince with error control',
   inputs: { ...filterInputs, ...scenarioInputs },
   intermediates: simulationIntermediates,

@@ -9,7 +9,7 @@ export const regenerationTripsCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Are the trips long enough for a regeneration?',
   purpose: 'How many of the trips are long enough for a whole regeneration, and how likely is it that none comes in time?',
-  keywords: ['short trips', 'interrupted regeneration', 'driving pattern', 'advice', 'DPF', 'regen'],
+  keywords: 'short trips, interrupted regeneration, driving pattern, advice, DPF, regen, burn-off',
   method: 'share of trips that last at least as long as warming up and burning together',
   inputs: {
     trips: wf.list(

@@ -137,7 +137,7 @@ export const regenerationWatchCalculation = wf.defineCalculation({
   subject: 'regeneration',
   title: 'Watch over a running regeneration',
   purpose: 'Must this regeneration be stopped, what must be done, and what must never be done?',
-  keywords: ['abort', 'stop', 'runaway', 'log', 'over-temperature', 'safety', 'DPF', 'regen'],
+  keywords: 'abort, stop, runaway, log, over-temperature, safety, DPF, regen, burn-off',
   method: 'every line of the log against the limits; a rule once broken stays broken',
   inputs: {
     log: wf.list(sample, {

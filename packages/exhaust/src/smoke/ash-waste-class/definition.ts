@@ -12,7 +12,7 @@ export const ashWasteClassCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Ash and wash water as waste',
   purpose: 'Is this filter ash hazardous waste, and what must be done with ash and wash water?',
-  keywords: ['ash', 'waste', 'zinc', 'wash water'],
+  keywords: 'ash, waste, zinc, wash water',
   method: 'published threshold where one is held, otherwise taken as hazardous',
   inputs: {
     place: wf.choice({ label: 'Place', options: { california: 'California', elsewhere: 'elsewhere' }, example: 'california' }),

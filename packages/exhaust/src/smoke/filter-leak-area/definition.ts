@@ -34,7 +34,7 @@ export const filterLeakAreaCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Size of a leak in the filter',
   purpose: 'How large is the hole or crack that would explain the particle count after the filter?',
-  keywords: ['crack', 'leak', 'by-pass', 'DPF', 'PN', 'particle number', 'filtration efficiency'],
+  keywords: 'crack, leak, by-pass, DPF, PN, particle number, filtration efficiency',
   method: 'particle balance for the by-pass share, orifice flow for the area',
   inputs: {
     particlesBefore: wf.quantity(particleNumberConcentration, {

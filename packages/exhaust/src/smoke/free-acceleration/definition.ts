@@ -18,7 +18,7 @@ export const freeAccelerationCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Free-acceleration smoke test',
   purpose: 'What is the result of a series of free accelerations, and is it steady enough to count?',
-  keywords: ['smoke test', 'opacity', 'free acceleration', 'average', 'band'],
+  keywords: 'smoke test, opacity, free acceleration, average, band, smoke meter, opacimeter',
   method: 'mean absorption coefficient of the readings that count',
   inputs: {
     readings: wf.list(

@@ -9,7 +9,7 @@ export const limitByGasFlowCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Full-load smoke limit by gas flow',
   purpose: 'Which smoke limit did type approval set for an engine of this size and speed at full load?',
-  keywords: ['UN R24', 'full load', 'nominal gas flow', 'type approval'],
+  keywords: 'UN R24, full load, nominal gas flow, type approval, smoke meter, opacimeter',
   method: 'table of UN Regulation No. 24 with straight lines between its rows',
   inputs: {
     displacement: wf.quantity(volume, {

@@ -16,7 +16,7 @@ export const opacityConversionCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Opacity and absorption coefficient',
   purpose: 'What is this smoke reading on the other scale, or through another width of smoke?',
-  keywords: ['opacity', 'smoke', 'absorption coefficient', 'k value', 'path length'],
+  keywords: 'opacity, smoke, absorption coefficient, k value, path length, smoke meter, opacimeter',
   method: 'Beer–Lambert law',
   inputs: {
     ...wf.oneOf({

@@ -24,7 +24,7 @@ export const particleNumberIdleCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Particle number at idle',
   purpose: 'Is the filter tight by the particle count at idle, and how sure is that?',
-  keywords: ['particle number', 'PN', 'idle', 'filter', 'periodic test'],
+  keywords: 'particle number, PN, idle, filter, periodic test',
   method: 'mean of the settled readings against the limit of a named rule',
   inputs: {
     rule: wf.choice({ label: 'Rule', options: ruleNames, example: 'eu-recommendation' }),

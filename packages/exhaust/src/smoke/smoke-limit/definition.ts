@@ -10,7 +10,7 @@ export const smokeLimitCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Smoke limit by class and date',
   purpose: 'Which smoke limit holds for this vehicle, on what basis, and does a reading meet it?',
-  keywords: ['smoke limit', 'roadworthiness', 'opacity', 'plate value'],
+  keywords: 'smoke limit, roadworthiness, opacity, plate value, smoke meter, opacimeter',
   method: 'table of the law, held as data',
   inputs: {
     regime: wf.choice({

@@ -22,7 +22,7 @@ export const workplaceAirCalculation = wf.defineCalculation({
   subject: 'smoke',
   title: 'Exhaust in the workshop air',
   purpose: 'How fast does the air go bad with an engine running indoors, and how much fresh air would it take?',
-  keywords: ['workplace', 'ventilation', 'carbon monoxide', 'nitrogen dioxide', 'exposure limit'],
+  keywords: 'workplace, ventilation, carbon monoxide, nitrogen dioxide, exposure limit',
   method: 'well-mixed room',
   inputs: {
     gas: wf.choice({ label: 'Gas', options: gases, example: 'nitrogen-dioxide' }),

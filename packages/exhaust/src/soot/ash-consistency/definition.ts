@@ -42,7 +42,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Do model, weight, rod and pressure drop agree on the ash?',
   purpose: 'Which of the ash figures can be trusted, and what is the best one?',
-  keywords: ['ash', 'plausibility', 'weighing', 'reset', 'counter', 'DPF'],
+  keywords: 'ash, plausibility, weighing, reset, counter, DPF, backpressure, back pressure, delta p, restriction',
   method: 'each estimate against the weighted mean of the others',
   inputs: {
     ...wf.together({

@@ -13,7 +13,7 @@ export const ashDistributionCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Room that ash takes: end plug, layer, soot capacity',
   purpose: 'How long is the plug, how thick is the layer that this ash makes, and how much soot may the filter still hold?',
-  keywords: ['ash plug', 'ash layer', 'effective volume', 'soot capacity', 'DPF'],
+  keywords: 'ash plug, ash layer, effective volume, soot capacity, DPF',
   method: 'volume of the ash in square inlet channels',
   inputs: {
     ashMass: wf.quantity(mass, {

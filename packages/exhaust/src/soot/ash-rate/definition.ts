@@ -32,7 +32,7 @@ export const ashRateCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Ash from oil and additive, and the distance to cleaning',
   purpose: 'How fast does ash build up, how much is in the filter by now, and when must it be cleaned?',
-  keywords: ['ash', 'sulphated ash', 'SAPS', 'oil consumption', 'service interval', 'additive', 'DPF'],
+  keywords: 'ash, sulphated ash, SAPS, oil consumption, service interval, additive, DPF',
   method: 'mass balance of the ash of oil and additive',
   inputs: {
     oilConsumption: wf.quantity(volumePerDistance, {

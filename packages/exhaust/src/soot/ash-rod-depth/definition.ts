@@ -12,7 +12,7 @@ export const ashRodDepthCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Ash from a rod in the channels',
   purpose: 'How much ash plugs the ends of the channels, by the depth that a rod reaches?',
-  keywords: ['rod test', 'channel depth', 'ash plug', 'cleaning check', 'DPF'],
+  keywords: 'rod test, channel depth, ash plug, cleaning check, DPF',
   method: 'mean missing depth times open inlet area and packing density',
   inputs: {
     ...ashFilterInputs,

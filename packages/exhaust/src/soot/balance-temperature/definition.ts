@@ -14,7 +14,7 @@ export const balanceTemperatureCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Temperature at which a filter keeps its soot load',
   purpose: 'How hot must the exhaust be for the filter to burn as much soot as the engine puts in?',
-  keywords: ['balance point temperature', 'BPT', 'passive regeneration', 'passive regen', 'DPF'],
+  keywords: 'balance point temperature, BPT, passive regeneration, passive regen, DPF, regen, burn-off',
   method: 'root of burn rate times soot mass less soot flow',
   inputs: {
     sootMass: wf.quantity(mass, {

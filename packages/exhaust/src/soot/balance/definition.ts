@@ -15,7 +15,7 @@ export const sootBalanceCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Soot balance at steady conditions',
   purpose: 'Does the filter fill or burn itself clean at this temperature, how fast, and where does it settle?',
-  keywords: ['passive regeneration', 'passive regen', 'balance point', 'NO2', 'soot mass', 'DPF'],
+  keywords: 'passive regeneration, passive regen, balance point, NO2, soot mass, DPF, regen, burn-off',
   method: 'mass balance with a first-order burn rate, closed form',
   inputs: {
     startSootMass: wf.quantity(mass, {

@@ -12,7 +12,7 @@ export const sootDrivingPatternCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Soot over a driving pattern',
   purpose: 'How does the soot in the filter rise and fall when this pattern is driven again and again, and where does it settle?',
-  keywords: ['driving pattern', 'soot load over time', 'short trips', 'DPF'],
+  keywords: 'driving pattern, soot load over time, short trips, DPF',
   method: 'closed form of the soot balance, stretch by stretch',
   inputs: {
     startSootMass: wf.quantity(mass, {

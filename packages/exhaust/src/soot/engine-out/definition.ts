@@ -22,7 +22,7 @@ export const sootEngineOutCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Engine-out soot',
   purpose: 'How many grams of soot per hour and per distance does this engine put into its filter?',
-  keywords: ['engine-out', 'soot rate', 'g/h', 'g/km', 'g/kWh', 'smoke', 'DPF'],
+  keywords: 'engine-out, soot rate, g/h, g/km, g/kWh, smoke, DPF, smoke meter, opacimeter',
   method: 'specific emission times what it is specific to',
   inputs: {
     sootStatedAs: wf.choice({

@@ -142,7 +142,7 @@ export const sootLoadCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Soot load: grams, g/L, g/m² and percent',
   purpose: 'How much soot is that in the other ways people state it, and what does the percent figure mean?',
-  keywords: ['soot', 'percent', 'trigger', 'limit', 'g/L', 'g/m²', 'DPF'],
+  keywords: 'soot, percent, trigger, limit, g/L, g/m², DPF',
   method: 'ratio of masses, volumes and areas',
   inputs,
   example: { knownPercent: '60 %', limitLoad: '5 g/L', triggerLoad: '4 g/L', cellDensity: '200 cpsi', wallThickness: '0.305 mm' },

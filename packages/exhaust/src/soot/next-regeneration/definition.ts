@@ -17,7 +17,7 @@ export const nextRegenerationCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'Distance and time to the next regeneration',
   purpose: 'When will this driving pattern call for the next regeneration, and how much hot driving would make it unnecessary?',
-  keywords: ['regeneration interval', 'regen', 'trigger', 'short trips', 'motorway', 'DPF'],
+  keywords: 'regeneration interval, regen, trigger, short trips, motorway, DPF, burn-off',
   method: 'soot balance over the repeated pattern, first time at the trigger',
   inputs: {
     sootMass: wf.quantity(mass, {

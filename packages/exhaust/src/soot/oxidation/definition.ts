@@ -20,7 +20,7 @@ export const sootOxidationRateCalculation = wf.defineCalculation({
   subject: 'soot',
   title: 'How fast soot burns at a temperature',
   purpose: 'How fast do oxygen and nitrogen dioxide burn soot in the filter at a steady temperature, and how long does it take?',
-  keywords: ['kinetics', 'Arrhenius', 'passive', 'active', 'burn rate', 'regen', 'DPF'],
+  keywords: 'kinetics, Arrhenius, passive, active, burn rate, regen, DPF',
   method: 'first-order rate laws of the whole filter',
   inputs: {
     ...gasInputs,
