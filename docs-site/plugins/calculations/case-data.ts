@@ -1,4 +1,4 @@
-import { type AnyCalculation, citation, type OutputField, type Source, subjects } from '@wallflow/calculation';
+import { type AnyCalculation, citation, type OutputField, readable, type Source, subjects } from '@wallflow/calculation';
 import { unitSymbol } from '@wallflow/units';
 import { type Comparison, compareCase } from '../../../tests/support/compare-case.js';
 import { type CaseFile, origins, type ReferenceCase } from '../../../tests/support/reference-case.js';
@@ -9,7 +9,7 @@ import type { CaseView, ComparisonView, FieldData, SubjectValidationData, Valida
 import { fieldsData } from './field-data.js';
 
 function short(value: number): string {
-  return String(Number(value.toPrecision(3)));
+  return readable(String(Number(value.toPrecision(3))));
 }
 
 function outputField(calculation: AnyCalculation, key: string): OutputField | undefined {
@@ -63,7 +63,7 @@ function comparisonView(calculation: AnyCalculation, comparison: Comparison): Co
   return {
     label: row === undefined ? label : `${label}, row ${Number(row) < 0 ? 'last' : Number(row) + 1}`,
     expected: choice(comparison.expected),
-    ours: choice(comparison.ours),
+    ours: readable(choice(comparison.ours)),
     difference: noise ? '0' : withUnit(comparison.difference),
     tolerance: withUnit(comparison.tolerance),
     agrees: comparison.agrees,

@@ -4,7 +4,7 @@ import { type CurveRow, compareCurve, type MeasuredCurve } from '../../../tests/
 import { fromInput } from '../../src/calculator/form-input.js';
 import { toHash } from '../../src/calculator/permalink.js';
 import type { CurveModel, CurvePoint, CurveView } from '../../src/data/evidence.js';
-import type { TableView } from '../../src/data/types.js';
+import type { PlotView } from '../../src/data/types.js';
 import { fieldsData } from '../calculations/field-data.js';
 import { curveInputs } from './curve-inputs.js';
 import { inputFields, percent, rounded, sourceText } from './texts.js';
@@ -80,7 +80,7 @@ function outputLabel(curve: MeasuredCurve, registry: Registry): string {
   return outputs?.[model?.output ?? '']?.label ?? curve.measuredLabel;
 }
 
-function plotOf(curve: MeasuredCurve, rows: readonly CurveRow[], unit: string, registry: Registry): TableView | undefined {
+function plotOf(curve: MeasuredCurve, rows: readonly CurveRow[], unit: string, registry: Registry): PlotView | undefined {
   const calculation = registry.get(curve.models[0]?.calculation ?? '');
   const field = calculation === undefined ? undefined : inputFields(calculation).get(curve.variable.input);
   if (field?.type !== 'quantity') return undefined;
@@ -110,7 +110,7 @@ function plotOf(curve: MeasuredCurve, rows: readonly CurveRow[], unit: string, r
 }
 
 /** What the authors say of their own model, where none of ours can be run. */
-function publishedPlot(curve: MeasuredCurve, publishedColumns: readonly string[]): TableView | undefined {
+function publishedPlot(curve: MeasuredCurve, publishedColumns: readonly string[]): PlotView | undefined {
   if (curve.notComputable === undefined || publishedColumns.length === 0) return undefined;
   const unit = curve.points[0]?.measured.split(' ')[1] ?? '';
   return {

@@ -1,3 +1,4 @@
+import { readable } from '@wallflow/calculation';
 import { type NumericsRun, numericsRuns } from '../../../tests/reference/numerics/all-cases.js';
 import { compareNumerics } from '../../../tests/reference/numerics/numerics-case.js';
 import type { CheckGroup } from '../../src/data/evidence.js';
@@ -9,7 +10,7 @@ function likePrinted(value: number, printed: string): string {
     .replace(/e.*$/i, '')
     .replace(/^[-0.]+/, '')
     .replace('.', '').length;
-  return String(Number(value.toPrecision(Math.min(17, Math.max(4, digits + 2)))));
+  return readable(String(Number(value.toPrecision(Math.min(17, Math.max(4, digits + 2))))));
 }
 
 /** `meanVoltage` as `mean voltage`, `correlationVI` as `correlation VI`. */
@@ -29,8 +30,8 @@ function group({ reference, ours }: NumericsRun): CheckGroup {
       label: words(key),
       expected: printed,
       ours: likePrinted(value, printed),
-      difference: String(Number((value - Number(printed)).toPrecision(3))),
-      tolerance: String(Number(tolerance.toPrecision(3))),
+      difference: readable(String(Number((value - Number(printed)).toPrecision(3)))),
+      tolerance: readable(String(Number(tolerance.toPrecision(3)))),
       agrees,
       ...(disagreement?.keys.includes(key) ? { disagreement: disagreement.reason } : {}),
     })),

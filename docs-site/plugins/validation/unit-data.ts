@@ -1,3 +1,4 @@
+import { readable } from '@wallflow/calculation';
 import { getKind, unitSymbol } from '@wallflow/units';
 import { compareUnitCase } from '../../../tests/reference/units/support/compare-unit-case.js';
 import type { UnitCase, UnitCaseFile } from '../../../tests/reference/units/support/unit-case.js';
@@ -15,9 +16,9 @@ function row(reference: UnitCase): CheckRow {
     label: given,
     locator: reference.locator,
     expected: `${reference.expected} ${symbol(reference.unit)}`,
-    ours: comparison.exact.toSignificantDigits(12).toString(),
-    difference: comparison.exact.minus(reference.expected).toSignificantDigits(3).toString(),
-    tolerance: comparison.tolerance.toSignificantDigits(3).toString(),
+    ours: readable(comparison.exact.toSignificantDigits(12).toString()),
+    difference: readable(comparison.exact.minus(reference.expected).toSignificantDigits(3).toString()),
+    tolerance: readable(comparison.tolerance.toSignificantDigits(3).toString()),
     agrees: comparison.agrees,
     ...(reference.disagreement === undefined ? {} : { disagreement: reference.disagreement }),
   };

@@ -77,6 +77,7 @@ function tableView(key: string, field: Extract<OutputField, { type: 'table' }>, 
       };
     }),
     rows: shown.rows,
+    texts: shown.texts,
     ...(shown.plot === undefined ? {} : { plot: { ...shown.plot, ...axisName(field, shown.plot.y) } }),
   };
 }

@@ -1,4 +1,4 @@
-import type { TableView } from './types.js';
+import type { PlotView } from './types.js';
 
 /** What the pages of the validation know: plain data made from the reference data when the site is built. */
 
@@ -47,7 +47,7 @@ export interface CurveView {
   readonly models: readonly CurveModel[];
   readonly publishedColumns: readonly string[];
   readonly points: readonly CurvePoint[];
-  readonly plot?: TableView;
+  readonly plot?: PlotView;
   readonly findings: readonly string[];
   readonly notComputable?: string;
   /** What the tests hold the models to. */

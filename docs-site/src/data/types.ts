@@ -117,7 +117,7 @@ export interface ValueView {
   readonly unit?: string;
 }
 
-export interface TableView {
+export interface PlotView {
   readonly key: string;
   readonly label: string;
   readonly description?: string;
@@ -125,12 +125,16 @@ export interface TableView {
     readonly key: string;
     readonly label: string;
     readonly unit?: string;
-    /** Decimals that are always shown, as of money. */
-    readonly decimals?: number;
   }[];
   readonly rows: readonly Readonly<Record<string, number | string | null>>[];
   /** `marks` names the columns that are drawn as points without a line; `up` what the axis upwards shows. */
   readonly plot?: { readonly x: string; readonly y: readonly string[]; readonly marks?: readonly string[]; readonly up?: string };
+}
+
+/** A table of a result. */
+export interface TableView extends PlotView {
+  /** The cells as they are read. */
+  readonly texts: readonly Readonly<Record<string, string>>[];
 }
 
 export interface StepView {

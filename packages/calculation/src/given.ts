@@ -3,6 +3,7 @@ import type { InputField, QuantityField } from './field.js';
 import { type Assumption, type Path, pathText, type Warning } from './issue.js';
 import { isInverted, limitInUnit } from './limit.js';
 import { parseQuantityInput, type UncheckedQuantity } from './quantity-input.js';
+import { readable } from './readable.js';
 import { reasonOfSide } from './usual-reason.js';
 import { visitInputs } from './walk.js';
 import { say } from './words/say.js';
@@ -63,15 +64,17 @@ function typedOf(field: QuantityField, given: UncheckedQuantity, path: Path): Ty
 }
 
 /** A default as a person reads it. */
-function defaultText(value: unknown): string {
+function defaultText(field: Exclude<InputField, { type: 'list' | 'group' | 'text' }>): string {
+  const value = field.default;
   if (typeof value === 'boolean') return value ? say`yes` : say`no`;
-  return String(value);
+  if (field.type === 'choice') return field.options[String(value)] ?? String(value);
+  return readable(String(value));
 }
 
 function defaultNote(field: InputField, path: Path): Assumption | undefined {
   if (!('default' in field) || field.default === undefined) return undefined;
   if (field.type === 'list') return { code: 'default_assumed', path, text: say`${field.label}: none, as none is given` };
-  const shown = defaultText(field.type === 'choice' ? (field.options[field.default] ?? field.default) : field.default);
+  const shown = defaultText(field);
   const { label, defaultReason: reason } = field;
   const text = reason === undefined ? say`${label}: ${shown} assumed` : say`${label}: ${shown} assumed (${reason})`;
   return { code: 'default_assumed', path, text };

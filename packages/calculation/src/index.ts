@@ -1,4 +1,5 @@
 export { type CheckedInputs, checkInputs } from './check-inputs.js';
+export { type Counting, countingKeys } from './counting.js';
 export { defineCalculation } from './define.js';
 export {
   type Advice,
@@ -58,7 +59,7 @@ export {
   type Shape,
   text,
 } from './fields.js';
-export { type Counting, countingKeys, type Form, type FormField, type FormSection, formOf } from './form.js';
+export { type Form, type FormField, type FormSection, formOf } from './form.js';
 export { givenData } from './given-data.js';
 export {
   type Assumption,

@@ -1,5 +1,6 @@
 import { formatNumber, type Kind, type KindName, typeableNumber } from '@wallflow/units';
 import type { LimitInUnit } from './issue.js';
+import { readable } from './readable.js';
 
 type UnitIn<K extends KindName> = Parameters<Kind<K>['in']>[1];
 
@@ -14,8 +15,9 @@ export function isInverted<K extends KindName>(kind: Kind<K>, unit: string): boo
 /** A number with its unit as a person types it: parts of a mix with a colon, nothing after a number that has no unit. */
 function numberText<K extends KindName>(kind: Kind<K>, number: number, unit: string): string {
   const symbol = kind.symbol(unit as UnitIn<K>);
-  if (symbol !== '') return `${typeableNumber(formatNumber(number), unit)} ${symbol}`;
-  return kind.kind === 'dilutionRatio' ? `1:${formatNumber(number)}` : formatNumber(number);
+  const written = readable(formatNumber(number));
+  if (symbol !== '') return `${typeableNumber(written, unit)} ${symbol}`;
+  return kind.kind === 'dilutionRatio' ? `1:${written}` : written;
 }
 
 /** A quantity with at most six digits and none that say nothing: `5 mbar`, not `5.00000 mbar`. */

@@ -3,6 +3,7 @@ import type * as z from 'zod/mini';
 import type { Calculation, Constants, Success } from './definition.js';
 import { type NumberSigns, numberSigns, withSigns } from './locale.js';
 import type { Columns, OutputField, Outputs, QuantityOutput } from './outputs.js';
+import { readable } from './readable.js';
 import type { UnitSystem } from './system.js';
 
 /** A value ready to be shown or written as JSON. */
@@ -24,8 +25,8 @@ export type Presented =
       readonly label: string;
       readonly columns: Readonly<Record<string, { readonly label: string; readonly unit?: string; readonly symbol?: string }>>;
       readonly rows: readonly Readonly<Record<string, number | string | null>>[];
-      /** The same as they are written in a language, where one was named. */
-      readonly texts?: readonly Readonly<Record<string, string>>[];
+      /** The same cells as people read them, with the digits that the inputs support; an empty text where there is no value. */
+      readonly texts: readonly Readonly<Record<string, string>>[];
       readonly plot?: { readonly x: string; readonly y: readonly string[] };
     };
 
@@ -108,9 +109,12 @@ function presentTable(
   };
   const text = (key: string, value: unknown): string => {
     const column = columns[key];
-    if (column?.type !== 'quantity' || value === undefined || signs === undefined) return String(cell(key, value) ?? '');
+    if (column?.type !== 'quantity' || value === undefined) return String(cell(key, value) ?? '');
     const options = { digits: digitsToShow(column, inputDigits), unitless: true };
-    return withSigns(column.kind.format(column.kind.si(value as number), units[key] as never, options), signs);
+    const written = toTheCoin(column, undefined)
+      ? (value as number).toFixed(2)
+      : readable(column.kind.format(column.kind.si(value as number), units[key] as never, options));
+    return signs === undefined ? written : withSigns(written, signs);
   };
   const each = (read: (key: string, value: unknown) => number | string | null) =>
     rows.map((row) => Object.fromEntries(Object.keys(columns).map((key) => [key, read(key, row[key])])));
@@ -119,7 +123,7 @@ function presentTable(
     label: field.label,
     columns: Object.fromEntries(heads),
     rows: each(cell),
-    ...(signs === undefined ? {} : { texts: each(text) as Record<string, string>[] }),
+    texts: each(text) as Record<string, string>[],
     ...(field.plot === undefined ? {} : { plot: field.plot }),
   };
 }
@@ -153,10 +157,12 @@ export function shown(
       const number = value as number;
       const text = toTheCoin(field, uncertainty)
         ? number.toFixed(2)
-        : field.kind.format(field.kind.si(number), shownIn as never, {
-            digits: digitsToShow(field, inputDigits),
-            ...(uncertainty === undefined ? {} : { uncertainty }),
-          });
+        : readable(
+            field.kind.format(field.kind.si(number), shownIn as never, {
+              digits: digitsToShow(field, inputDigits),
+              ...(uncertainty === undefined ? {} : { uncertainty }),
+            }),
+          );
       const spread = uncertainty === undefined ? undefined : field.kind.differenceIn(uncertainty, shownIn as never, number);
       return {
         type: 'quantity',

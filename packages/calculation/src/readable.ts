@@ -16,8 +16,8 @@ function scientific(digits: string): string {
 }
 
 /**
- * Numbers as people read them: `4350000000 1/m³` becomes `4.35 × 10⁹ 1/m³`, and `2e-9 m²` `2 × 10⁻⁹ m²`. Only what is
- * shown changes; links and data keep the plain number.
+ * Formatted numbers as people read them, and as the parser of quantities reads them too: `4350000000 1/m³` becomes `4.35 × 10⁹ 1/m³`, and `2e-9 m²` `2 × 10⁻⁹ m²`. Links and
+ * data keep the plain number.
  */
 export function readable(text: string): string {
   return text

@@ -1,6 +1,7 @@
 import { formula } from '@wallflow/calculation';
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Scope } from '../../../packages/calculation/src/formula/evaluate.js';
+import type { Expression } from '../../../packages/calculation/src/formula/expression.js';
 import { parseFormula } from '../../../packages/calculation/src/formula/parse.js';
 import { formulaTex, formulaText } from '../../../packages/calculation/src/formula/render.js';
 
@@ -86,5 +87,15 @@ describe('a formula', () => {
     ['-(a + b)', '−(a + b)'],
   ])('%s is written as one types it', (text, plain) => {
     expect(formulaText(parseFormula(text), ({ key }) => key)).toBe(plain);
+  });
+
+  it('keeps a power of ten together where it divides or is raised', () => {
+    const tiny = { type: 'number', value: 1.5e-5, text: '1.5 × 10⁻⁵', tex: '1.5\\times 10^{-5}' } as const;
+    const two = { type: 'number', value: 2, text: '2' } as const;
+    const written = (sign: '*' | '/' | '^', left: Expression, right: Expression) =>
+      formulaText({ type: 'pair', sign, left, right }, ({ key }) => key);
+    expect(written('/', two, tiny)).toBe('2 / (1.5 × 10⁻⁵)');
+    expect(written('^', tiny, two)).toBe('(1.5 × 10⁻⁵)^2');
+    expect(written('*', two, tiny)).toBe('2 × 1.5 × 10⁻⁵');
   });
 });

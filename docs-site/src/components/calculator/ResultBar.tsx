@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
 import { goTo } from '../../calculator/go-to.js';
-import { readable } from '../../calculator/readable.js';
 import type { IssueView, ResultView } from '../../data/types.js';
 import { inputId } from '../fields/fields-props.js';
 import styles from './calculator.module.css';
@@ -37,7 +36,7 @@ export function ResultBar({ result, example, borrowed }: ResultBarProps): ReactN
   const first = result?.ok ? result.values[0] : undefined;
   const needs = result?.ok === false ? lacking(result.issues) : undefined;
   const label = needs?.label ?? (first === undefined ? '' : `${example ? 'Example. ' : ''}${first.label}: `);
-  const text = needs?.text ?? (result === undefined ? 'Calculating…' : first === undefined ? 'Result' : readable(first.text));
+  const text = needs?.text ?? (result === undefined ? 'Calculating…' : first === undefined ? 'Result' : first.text);
   const mixed = first !== undefined && !example && borrowed > 0;
   return (
     <button type="button" className={styles.bar} onClick={() => goTo(needs?.at ?? 'result-panel')}>

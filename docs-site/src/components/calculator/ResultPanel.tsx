@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
 import { goTo } from '../../calculator/go-to.js';
-import { readable } from '../../calculator/readable.js';
 import type { CalculationData, FailureView, IssueView, ResultView, SuccessView } from '../../data/types.js';
 import { inputId } from '../fields/fields-props.js';
 import { AdviceList, Budget, Results, Warnings } from '../parts/Results.js';
@@ -28,7 +27,7 @@ function spoken(result: ResultView | undefined): string {
       : `No result: ${result.issues.length} inputs need attention.`;
   const first = result.values[0];
   const minds = result.warnings.length === 0 ? '' : result.warnings.length === 1 ? ' 1 warning.' : ` ${result.warnings.length} warnings.`;
-  return first === undefined ? '' : `${first.label}: ${readable(first.text)}.${minds}`;
+  return first === undefined ? '' : `${first.label}: ${first.text}.${minds}`;
 }
 
 function Success({
@@ -64,7 +63,7 @@ function Assumed({ texts }: { readonly texts: readonly string[] }): ReactNode {
       <summary>Assumed, because not entered: {texts.length}</summary>
       <ul>
         {texts.map((text) => (
-          <li key={text}>{readable(text)}</li>
+          <li key={text}>{text}</li>
         ))}
       </ul>
     </details>

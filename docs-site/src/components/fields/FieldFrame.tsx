@@ -1,5 +1,4 @@
 import { type ReactNode, useEffect, useRef } from 'react';
-import { readable } from '../../calculator/readable.js';
 import type { ScalarFieldData, UnitOffer } from '../../data/types.js';
 import { Formula } from '../parts/Formula.js';
 import styles from './fields.module.css';
@@ -25,13 +24,13 @@ export function describedBy(id: string, error: string | undefined): string {
 function rangeLine(field: ScalarFieldData): string {
   if (!('range' in field)) return '';
   const usual = field.type === 'quantity' && field.usual !== undefined ? `; usual ${field.usual}` : '';
-  return readable(`${field.range.charAt(0).toUpperCase()}${field.range.slice(1)}${usual}.`);
+  return `${field.range.charAt(0).toUpperCase()}${field.range.slice(1)}${usual}.`;
 }
 
 function emptyLine(field: ScalarFieldData, others: readonly string[]): string | undefined {
   if (others.length > 0) return `Enter either this or ${others.join(' or ')}.`;
   if (field.default !== undefined) {
-    return `If blank: ${readable(field.default)} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
+    return `If blank: ${field.default} is assumed${field.defaultReason === undefined ? '' : `, ${field.defaultReason}`}.`;
   }
   return field.optional ? 'Optional. Leave blank if unknown.' : undefined;
 }

@@ -1,7 +1,6 @@
 import Link from '@docusaurus/Link';
 import Heading from '@theme/Heading';
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
 import type { DisagreementView, MisprintView } from '../../data/evidence.js';
 import { subjectTitle } from '../../data/subjects.js';
 import { EvidencePage } from '../parts/EvidencePage.js';
@@ -54,7 +53,7 @@ function Disagreement({ entry }: { readonly entry: DisagreementView }): ReactNod
         {entry.values.map(({ label, expected, ours }) => [
           <dt key={`${label} source`}>{label}</dt>,
           <dd key={`${label} values`}>
-            {expected} in the source, {readable(ours)} here
+            {expected} in the source, {ours} here
           </dd>,
         ])}
         <dt>Because</dt>

@@ -1,6 +1,5 @@
 import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
 import type { CaseView } from '../../data/types.js';
 import styles from './cases.module.css';
 import { Mark } from './Mark.js';
@@ -42,9 +41,9 @@ function Comparisons({ view }: { readonly view: CaseView }): ReactNode {
             <tr key={comparison.label} data-agrees={comparison.agrees}>
               <th scope="row">{comparison.label}</th>
               <td>{comparison.expected}</td>
-              <td>{readable(comparison.ours)}</td>
-              <td>{readable(comparison.difference)}</td>
-              <td>{comparison.tolerance === '' ? '' : `± ${readable(comparison.tolerance)}`}</td>
+              <td>{comparison.ours}</td>
+              <td>{comparison.difference}</td>
+              <td>{comparison.tolerance === '' ? '' : `± ${comparison.tolerance}`}</td>
             </tr>
           ))}
         </tbody>

@@ -1,6 +1,5 @@
 import Heading from '@theme/Heading';
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
 import type { CheckGroup, CheckRow } from '../../data/evidence.js';
 import { originNames } from './CaseList.js';
 import styles from './evidence.module.css';
@@ -37,9 +36,9 @@ function GroupTable({ group }: { readonly group: CheckGroup }): ReactNode {
             <tr key={index}>
               <th scope="row">{row.label}</th>
               <td>{row.expected}</td>
-              <td>{readable(row.ours)}</td>
-              <td>{readable(row.difference)}</td>
-              <td>± {readable(row.tolerance)}</td>
+              <td>{row.ours}</td>
+              <td>{row.difference}</td>
+              <td>± {row.tolerance}</td>
               <td>{state(row)}</td>
               {located ? <td>{row.locator}</td> : null}
             </tr>

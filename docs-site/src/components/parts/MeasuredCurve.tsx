@@ -1,7 +1,6 @@
 import Link from '@docusaurus/Link';
 import Heading from '@theme/Heading';
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
 import type { CurveView } from '../../data/evidence.js';
 import { CurvePoints } from './CurvePoints.js';
 import styles from './evidence.module.css';
@@ -27,8 +26,8 @@ function Inputs({ curve }: { readonly curve: CurveView }): ReactNode {
           {curve.inputs.map((input) => (
             <tr key={`${input.label} ${input.text}`}>
               <th scope="row">{input.label}</th>
-              <td>{readable(input.text)}</td>
-              <td>{readable(input.from)}</td>
+              <td>{input.text}</td>
+              <td>{input.from}</td>
               {several ? <td>{input.models ?? 'all'}</td> : null}
             </tr>
           ))}

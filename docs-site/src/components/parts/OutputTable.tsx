@@ -1,16 +1,9 @@
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
 import type { TableView } from '../../data/types.js';
 import { Plot } from './Plot.js';
 import { Scroll } from './Scroll.js';
 
 const longTable = 12;
-
-function cellText(cell: number | string | null | undefined, decimals: number | undefined): string {
-  if (cell === null || cell === undefined) return '–';
-  if (typeof cell === 'number' && decimals !== undefined) return cell.toFixed(decimals);
-  return typeof cell === 'number' ? readable(String(Number(cell.toPrecision(5)))) : cell;
-}
 
 function Table({ table }: { readonly table: TableView }): ReactNode {
   return (
@@ -28,10 +21,10 @@ function Table({ table }: { readonly table: TableView }): ReactNode {
           </tr>
         </thead>
         <tbody>
-          {table.rows.map((row, index) => (
+          {table.texts.map((row, index) => (
             <tr key={index}>
               {table.columns.map((column) => (
-                <td key={column.key}>{cellText(row[column.key], column.decimals)}</td>
+                <td key={column.key}>{row[column.key] || '–'}</td>
               ))}
             </tr>
           ))}

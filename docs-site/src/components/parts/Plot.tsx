@@ -1,8 +1,8 @@
+import { readable } from '@wallflow/calculation';
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
-import type { TableView } from '../../data/types.js';
+import type { PlotView } from '../../data/types.js';
 import styles from './plot.module.css';
 
 const size = { width: 420, height: 280, left: 58, right: 24, top: 12, bottom: 46 };
@@ -20,7 +20,7 @@ function axisTitle(column: { readonly label: string; readonly unit?: string } | 
   return column.unit === undefined ? column.label : `${column.label} (${column.unit})`.trim();
 }
 
-function seriesOf(table: TableView, plot: NonNullable<TableView['plot']>): Series[] {
+function seriesOf(table: PlotView, plot: NonNullable<PlotView['plot']>): Series[] {
   return plot.y.map((key) => ({
     key,
     label: table.columns.find((column) => column.key === key)?.label ?? key,
@@ -38,7 +38,7 @@ function extent(values: readonly number[]): [number, number] {
 }
 
 /** A table drawn as lines, readable without scripts and on paper. The table itself stands beside it. */
-export function Plot({ table }: { readonly table: TableView }): ReactNode {
+export function Plot({ table }: { readonly table: PlotView }): ReactNode {
   if (table.plot === undefined) return null;
   const { plot } = table;
   const series = seriesOf(table, plot).filter((one) => one.points.length > 1);

@@ -1,6 +1,5 @@
 import type { ReactNode } from 'react';
 import { goTo } from '../../calculator/go-to.js';
-import { readable } from '../../calculator/readable.js';
 import type { SuccessView, ValueView } from '../../data/types.js';
 import { Formula } from './Formula.js';
 import styles from './results.module.css';
@@ -60,7 +59,7 @@ export function Results({ values, limited = false, onUnit }: ResultsProps): Reac
             {value.label} <Formula tex={value.symbolTex} />
           </dt>
           <dd>
-            <span className={value.words === true ? styles.words : styles.number}>{readable(value.text)}</span>
+            <span className={value.words === true ? styles.words : styles.number}>{value.text}</span>
             {onUnit === undefined || value.units.length < 2 ? null : <UnitSelect value={value} onUnit={onUnit} />}
             {value === spread ? <Spread limited={limited} /> : null}
           </dd>
@@ -103,7 +102,7 @@ export function Budget({ budget }: Pick<SuccessView, 'budget'>): ReactNode {
   return budget.map((one) => (
     <table key={one.output} className={styles.budget}>
       <caption>
-        Uncertainty of {one.output}, {readable(one.text)}
+        Uncertainty of {one.output}, {one.text}
       </caption>
       <thead>
         <tr>
@@ -116,7 +115,7 @@ export function Budget({ budget }: Pick<SuccessView, 'budget'>): ReactNode {
         {one.entries.map((entry) => (
           <tr key={entry.label}>
             <th scope="row">{entry.label}</th>
-            <td>{readable(entry.contribution)}</td>
+            <td>{entry.contribution}</td>
             <td>{Math.round(entry.share * 100)} %</td>
           </tr>
         ))}

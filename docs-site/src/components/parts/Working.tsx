@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
 import type { StepView } from '../../data/types.js';
 import { Formula } from './Formula.js';
 import { Scroll } from './Scroll.js';
@@ -23,8 +22,8 @@ export function Working({ steps }: { readonly steps: readonly StepView[] }): Rea
           <h3 className={styles.label}>
             <span className={styles.number}>{index + 1}.</span> {step.label}
           </h3>
-          {step.text === undefined ? null : <p className={styles.words}>{readable(step.text)}</p>}
-          {step.when === undefined ? null : <p className={styles.words}>Case: {readable(step.when)}.</p>}
+          {step.text === undefined ? null : <p className={styles.words}>{step.text}</p>}
+          {step.when === undefined ? null : <p className={styles.words}>Case: {step.when}.</p>}
           {step.changesTex?.map((tex) => (
             <Line key={tex} label={`${step.label}: change of unit`} tex={tex} />
           ))}
@@ -51,7 +50,7 @@ export function Working({ steps }: { readonly steps: readonly StepView[] }): Rea
           )}
           <p className={styles.value}>
             <Formula tex={step.symbolTex} /> {step.symbolTex === undefined ? '' : '= '}
-            <strong>{readable(step.valueText)}</strong>
+            <strong>{step.valueText}</strong>
           </p>
           {step.source === undefined ? null : <p className={styles.source}>{step.source}</p>}
         </li>

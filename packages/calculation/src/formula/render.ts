@@ -135,7 +135,8 @@ function bracket({ text, holds }: Written, least: number): string {
 function writePlain(expression: Expression, name: (name: Name) => string): Written {
   switch (expression.type) {
     case 'number':
-      return { text: expression.text, holds: numberHolds(expression.text) };
+      // Behind a division, a power of ten is no longer one number.
+      return { text: expression.text, holds: expression.text.includes('×') ? tightness['*'] : numberHolds(expression.text) };
     case 'text':
       return { text: expression.value, holds: whole };
     case 'name':

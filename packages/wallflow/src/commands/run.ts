@@ -54,10 +54,8 @@ function shownLines(group: Readonly<Record<string, Presented>>): string[] {
     const heads = Object.entries(value.columns).map(
       ([key, { label, unit }]) => [key, unit === undefined || unit === '1' ? label : `${label} (${unit})`] as const,
     );
-    const rows = value.rows.map((row, index) =>
-      heads
-        .map(([key, label]) => (row[key] === null ? '' : `${label}: ${value.texts?.[index]?.[key] ?? row[key]}`))
-        .filter((cell) => cell !== ''),
+    const rows = value.texts.map((row) =>
+      heads.map(([key, label]) => (row[key] === '' ? '' : `${label}: ${row[key]}`)).filter((cell) => cell !== ''),
     );
     return [`  ${value.label}:`, ...rows.map((cells) => `    - ${cells.join(' · ')}`)];
   });
