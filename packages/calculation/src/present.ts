@@ -3,7 +3,7 @@ import type * as z from 'zod/mini';
 import type { Calculation, Constants, Success } from './definition.js';
 import { type NumberSigns, numberSigns, withSigns } from './locale.js';
 import type { Columns, OutputField, Outputs, QuantityOutput } from './outputs.js';
-import { readable } from './readable.js';
+import { readable, withPowers } from './readable.js';
 import type { UnitSystem } from './system.js';
 
 /** A value ready to be shown or written as JSON. */
@@ -107,13 +107,14 @@ function presentTable(
     if (column.type === 'choice') return column.options[value as string] ?? (value as string);
     return value as number | string;
   };
+  const powers = signs === undefined ? readable : withPowers;
   const text = (key: string, value: unknown): string => {
     const column = columns[key];
     if (column?.type !== 'quantity' || value === undefined) return String(cell(key, value) ?? '');
     const options = { digits: digitsToShow(column, inputDigits), unitless: true };
     const written = toTheCoin(column, undefined)
       ? (value as number).toFixed(2)
-      : readable(column.kind.format(column.kind.si(value as number), units[key] as never, options));
+      : powers(column.kind.format(column.kind.si(value as number), units[key] as never, options));
     return signs === undefined ? written : withSigns(written, signs);
   };
   const each = (read: (key: string, value: unknown) => number | string | null) =>
@@ -151,13 +152,14 @@ export function shown(
 ): Presented {
   const { signs } = showing;
   const written = (text: string) => (signs === undefined ? text : withSigns(text, signs));
+  const powers = signs === undefined ? readable : withPowers;
   switch (field.type) {
     case 'quantity': {
       const shownIn = unitFor(field, typeof showing.unit === 'string' ? showing.unit : undefined, showing.system);
       const number = value as number;
       const text = toTheCoin(field, uncertainty)
         ? number.toFixed(2)
-        : readable(
+        : powers(
             field.kind.format(field.kind.si(number), shownIn as never, {
               digits: digitsToShow(field, inputDigits),
               ...(uncertainty === undefined ? {} : { uncertainty }),

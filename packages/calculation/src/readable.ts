@@ -20,9 +20,12 @@ function scientific(digits: string): string {
  * data keep the plain number.
  */
 export function readable(text: string): string {
-  return text
-    .replace(/(?<![\w.])(\d+(?:\.\d+)?)e([+-]?\d+)(?!\w)/g, (_, mantissa: string, exponent: string) => {
-      return `${shortMantissa(mantissa)} × ${power(Number(exponent))}`;
-    })
-    .replace(/(?<![\w.])\d{8,}(?:\.\d+)?(?!\w)/g, scientific);
+  return withPowers(text).replace(/(?<![\w.])\d{8,}(?:\.\d+)?(?!\w)/g, scientific);
+}
+
+/** Powers of ten alone: long numbers stay, for a language that marks their thousands. */
+export function withPowers(text: string): string {
+  return text.replace(/(?<![\w.])(\d+(?:\.\d+)?)e([+-]?\d+)(?!\w)/g, (_, mantissa: string, exponent: string) => {
+    return `${shortMantissa(mantissa)} × ${power(Number(exponent))}`;
+  });
 }
