@@ -24,6 +24,7 @@ export { type SteadyReading, type SteadyRule, steadyReadings, usualRule } from '
 export { readingFields, readingList } from './job/typed-readings.js';
 export { upToDate } from './job/version-1.js';
 export { type Block, customerPage, type PlotSeries, type Sheet, type Tone, type VerdictLine } from './sheet/blocks.js';
+export { contradictions, contradictoryPairs } from './sheet/contradictions.js';
 export { jobAnnex, jobSheet } from './sheet/job-sheet.js';
 export { sheetAsHtml } from './sheet/to-html.js';
 export { sheetAsMarkdown } from './sheet/to-markdown.js';

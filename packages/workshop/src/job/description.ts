@@ -161,6 +161,21 @@ const trialFields = z.strictObject({
       example: 'across-filter',
     }),
   ),
+  sensorTaps: optional(
+    choice({
+      label: 'Taps of the pressure sensor',
+      description: 'A sensor with one tap shows what lies behind the filter as well.',
+      options: { two: 'before and behind the filter', one: 'before the filter only' },
+      example: 'two',
+    }),
+  ),
+  washed: optional(
+    choice({
+      label: 'Filter washed in the last days',
+      options: { yes: 'yes, it may still be wet', no: 'no' },
+      example: 'no',
+    }),
+  ),
   rod: optional(
     choice({
       label: 'Rod into the inlet channels',

@@ -10,6 +10,8 @@ import {
   type TestValue,
 } from '../estimate/index.js';
 import { type Attempt, succeeded, wordOf } from './evaluation.js';
+import { type ForecastData, forecastOf } from './forecast-of.js';
+import { type QuoteLine, quoteOf } from './quote-of.js';
 import { reductantOf } from './reductant-of.js';
 import type { JobResult } from './run-job.js';
 
@@ -46,6 +48,9 @@ export interface JobEstimate {
   readonly plan: readonly PlanOption[];
   readonly permission: PermissionData;
   readonly verification?: VerificationData;
+  readonly forecast?: ForecastData;
+  /** What each option of the plan costs; absent where no price of work was entered. */
+  readonly quote?: readonly QuoteLine[];
 }
 
 /** The reductant side of a job, where something of it was tested. */
@@ -113,11 +118,16 @@ export function jobEstimate(result: JobResult): JobEstimate | undefined {
   const [nextTest] = nextTests(estimate);
   const attempt = result.estimateAfter === undefined ? result.permissionBefore : (result.permissionAfter ?? result.permissionBefore);
   const verification = verificationData(result);
+  const plan = planOf(result.estimateBefore ?? estimate, sootLimit);
+  const forecast = forecastOf(result.job, estimate, result.estimateAfter !== undefined);
+  const quote = quoteOf(result.job, plan, result.cleaning);
   return {
     estimate: estimateData(estimate),
     ...(nextTest === undefined ? {} : { nextTest }),
-    plan: planOf(result.estimateBefore ?? estimate, sootLimit),
+    plan,
     permission: permissionData(estimate, attempt, sootLimit),
     ...(verification === undefined ? {} : { verification }),
+    ...(forecast === undefined ? {} : { forecast }),
+    ...(quote === undefined ? {} : { quote }),
   };
 }

@@ -48,6 +48,7 @@ export function estimateInput(side: MeasuredSide, job: JobFile, after: boolean):
       displacement,
       complaint: !after,
       filter,
+      ...lookedAt(after ? job.trials?.after : job.trials?.before),
       ...(distance === undefined ? {} : { distance }),
       ...(ambientPressure === undefined ? {} : { ambientPressure }),
       ...(weighed === undefined ? {} : { weighedAsh: weighed }),
@@ -70,7 +71,7 @@ export function estimateInput(side: MeasuredSide, job: JobFile, after: boolean):
 
 /** What the trials showed, as the estimate takes it; the quantities among them in SI. */
 function trialsOf(given: NonNullable<JobFile['trials']>['before']): Trials {
-  const { resistanceRatio, particleNumber, weighedLoad, ...seen } = given ?? {};
+  const { resistanceRatio, particleNumber, weighedLoad, sensorTaps: _, washed: __, ...seen } = given ?? {};
   return {
     ...(seen as Trials),
     ...defined({
@@ -78,6 +79,15 @@ function trialsOf(given: NonNullable<JobFile['trials']>['before']): Trials {
       particleNumber: givenValue(kinds.particleNumberConcentration, particleNumber),
       weighedLoad: givenValue(kinds.mass, weighedLoad),
     }),
+  };
+}
+
+/** What a look at the vehicle tells of its sensor and of its last days. */
+function lookedAt(given: NonNullable<JobFile['trials']>['before']): Pick<EstimateInput['vehicle'], 'sensor' | 'washedRecently'> {
+  const { sensorTaps, washed } = given ?? {};
+  return {
+    ...(sensorTaps === 'one' ? { sensor: 'one-tap' } : sensorTaps === 'two' ? { sensor: 'across-filter' } : {}),
+    ...(washed === 'yes' ? { washedRecently: true } : {}),
   };
 }
 

@@ -6,6 +6,7 @@ import type { JobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
 import { type LeftOutCell, leftOutText } from './left-out.js';
 import type { SteadyReading } from './steady.js';
+import { typicalCharge } from './typical.js';
 
 /** A steady reading with the flow that belongs to it. */
 export interface FlowReading {
@@ -52,7 +53,11 @@ function flowOf(steady: SteadyReading, job: JobFile): { readonly mass: Attempt; 
     airMassFlow === undefined
       ? { airFrom: 'speed-density', engineSpeed: si(engineSpeed ?? 0, 'r/s', off.engineSpeed) }
       : { airFrom: 'air-mass-signal', airMassFlow: si(airMassFlow, 'kg/s', off.airMassFlow) };
-  const mass = evaluate('exhaust-mass-flow', { ...inputsFor('exhaust-mass-flow', job.engine), ...air });
+  const mass = evaluate('exhaust-mass-flow', {
+    ...(airMassFlow === undefined ? typicalCharge(job) : {}),
+    ...inputsFor('exhaust-mass-flow', job.engine),
+    ...air,
+  });
   if (!succeeded(mass)) return { mass };
   const volume = evaluate('exhaust-volume-flow', {
     exhaustMassFlow: si(numberOf(mass, 'exhaustMassFlow'), 'kg/s', uncertaintyOf(mass, 'exhaustMassFlow')),

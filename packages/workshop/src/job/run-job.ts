@@ -15,7 +15,7 @@ import { resetOf } from './reset-of.js';
 import { valueAt } from './section.js';
 import { steadyReadings } from './steady.js';
 import { typedReadings } from './typed-readings.js';
-import { type TypicalValue, withTypical } from './typical.js';
+import { assumedCharge, type TypicalValue, withTypical } from './typical.js';
 
 /** Everything a job sheet can say, as data. */
 export interface JobResult {
@@ -125,6 +125,9 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
   if (!before.ok || after?.ok === false) {
     return { ok: false, issues: bounded([...(before.ok ? [] : before.issues), ...(after?.ok === false ? after.issues : [])]) };
   }
+  const withoutAir = [before.side, ...(after === undefined ? [] : [after.side])].some(({ readings }) =>
+    readings.some(({ steady }) => steady.mean.airMassFlow === undefined),
+  );
   const estimateBefore = estimateOf(before.side, job, false);
   const estimateAfter = after === undefined ? undefined : estimateOf(after.side, withAshLeft(job), true);
   const permissionBefore = permissionOf(before.side, job.permission.before, job, estimateBefore);
@@ -155,7 +158,7 @@ export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
     ok: true,
     result: {
       job,
-      assumed,
+      assumed: [...assumed, ...assumedCharge(job, withoutAir)],
       before: before.side,
       ...(estimateBefore === undefined ? {} : { estimateBefore }),
       ...(estimateAfter === undefined ? {} : { estimateAfter }),

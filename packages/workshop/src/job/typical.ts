@@ -9,7 +9,7 @@ const seaLevel = 101_325;
 
 /** A typical value that stands in for one that was not entered. */
 export interface TypicalValue {
-  readonly of: 'ambient' | 'filter';
+  readonly of: 'ambient' | 'engine' | 'filter';
   readonly text: string;
 }
 
@@ -57,4 +57,23 @@ export function withTypical(job: JobFile): Filled {
     assume('filter', `Walls of ${(typical.wallThickness.median * 1000).toPrecision(2)} mm, typical: they were not entered.`);
   }
   return { job: { ...job, ambient: { ...ambient, pressure }, filter: { ...filter, ...added } }, assumed };
+}
+
+/** Air in the manifold of a warm engine without load, °C (common practice, no source). */
+const warmIntake = 40;
+
+/** Without load no engine makes boost: the manifold has the pressure of the day, and is warm. What was entered replaces it. */
+export function typicalCharge({ ambient }: JobFile) {
+  return { manifoldPressure: ambient.pressure, manifoldTemperature: si(warmIntake, '°C') };
+}
+
+/** What `typicalCharge` stood in for, where a reading came without its air mass. */
+export function assumedCharge({ engine }: JobFile, withoutAir: boolean): readonly TypicalValue[] {
+  if (!withoutAir || (engine.manifoldPressure !== undefined && engine.manifoldTemperature !== undefined)) return [];
+  return [
+    {
+      of: 'engine',
+      text: `Air in the manifold without boost and at ${warmIntake} °C, where a reading has no air mass: it was not entered.`,
+    },
+  ];
 }

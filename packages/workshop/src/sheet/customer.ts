@@ -1,6 +1,8 @@
+import { chanceText } from '../estimate/index.js';
 import { type Evaluation, numberOf, succeeded, unsureText, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block } from './blocks.js';
+import { forecastTexts } from './estimate.js';
 import { readingsPlot, readingsUsed } from './readings.js';
 import { reasonText, resultVerdicts } from './sections.js';
 import { shown } from './shown.js';
@@ -18,7 +20,7 @@ function times(condition: Evaluation): string {
 }
 
 /** The filter before the work, as one would say it at the counter. */
-function foundText({ before: { condition } }: JobResult): string {
+function foundText({ before: { condition }, estimateBefore }: JobResult): string {
   switch (wordOf(condition, 'verdict')) {
     case 'blocked':
     case 'loaded':
@@ -28,10 +30,17 @@ function foundText({ before: { condition } }: JobResult): string {
       );
     case 'clean':
     case 'in-service':
-      return `The particulate filter was not blocked, as far as the hoses of its sensor are tight: about ${times(condition)} times the resistance of a clean filter.`;
+      return `The particulate filter was not blocked, as far as the hoses of its sensor are tight: about ${times(condition)} times the resistance of a clean filter.${depositText(estimateBefore)}`;
     default:
       return `The state of the particulate filter was not clear from the readings. ${wordOf(condition, 'why')}`;
   }
+}
+
+/** A filter that is not blocked may hold too much all the same; the customer is told both in one breath. */
+function depositText(estimate: JobResult['estimateBefore']): string {
+  const first = estimate?.causes.find(({ id }) => id === 'soot' || id === 'ash');
+  if (first === undefined || first.probability < 0.5) return '';
+  return ` All readings together show that it is filling up: ${first.title} (${chanceText(first.probability)}).`;
 }
 
 /** A restriction that does not behave like a filter may sit elsewhere, and the customer must not be told otherwise. */
@@ -122,7 +131,11 @@ export function customerBlocks(result: JobResult): Block[] {
     ...part('How much better', [betterText(result)]),
     readingsUsed(result),
     ...readingsPlot(result),
-    ...part('What next', [...(job.advice ?? []), ...(job.nextCheck === undefined ? [] : [`Next check: ${job.nextCheck}`])]),
+    ...part('What next', [
+      ...(job.advice ?? []),
+      ...forecastTexts(result),
+      ...(job.nextCheck === undefined ? [] : [`Next check: ${job.nextCheck}`]),
+    ]),
     resultVerdicts(result),
     ...part('How sure', sureText(result)),
     { type: 'page-end' },

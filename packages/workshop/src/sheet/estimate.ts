@@ -1,5 +1,6 @@
-import { chanceText } from '../estimate/index.js';
+import { chanceText, type Range } from '../estimate/index.js';
 import { jobEstimate } from '../job/estimate-data.js';
+import type { QuoteLine } from '../job/quote-of.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block } from './blocks.js';
 
@@ -66,14 +67,40 @@ export function planBlocks(result: JobResult): Block[] {
     {
       type: 'table',
       caption: 'Options, that to do first at the top',
-      head: ['option', 'brings', 'risk', 'time', 'why'],
+      head: ['option', 'brings', 'risk', 'time', ...(found.quote === undefined ? [] : ['price']), 'why'],
       rows: found.plan.map((option) => [
         option.chosen ? `${option.title} (to do first)` : option.title,
         option.expected,
         option.risk,
         option.minutes === 0 ? '' : `${option.minutes} min`,
+        ...(found.quote === undefined ? [] : [priceText(found.quote.find((line) => line.option === option.id))]),
         option.why,
       ]),
     },
+  ];
+}
+
+/** The price of an option, or of its work alone where the material has no price yet. */
+function priceText(line: QuoteLine | undefined): string {
+  if (line === undefined || line.work === 0) return '';
+  return line.total === undefined ? `${line.work.toFixed(2)} and material` : line.total.toFixed(2);
+}
+
+const roughly = (value: number) => Number(value.toPrecision(2)).toLocaleString('en-GB', { useGrouping: false });
+
+/** When the filter will ask for attention again, for the customer; nothing where nobody said how it is driven. */
+export function forecastTexts(result: JobResult): readonly string[] {
+  const forecast = jobEstimate(result)?.forecast;
+  if (forecast === undefined || result.job.use === undefined) return [];
+  const { regeneration, ashService } = forecast;
+  const when = (one: { readonly distance: Range; readonly days?: Range }) =>
+    `in about ${roughly(one.distance.p50)} km (${roughly(one.distance.p5)} to ${roughly(one.distance.p95)} km)${one.days === undefined ? '' : `, that is about ${roughly(one.days.p50)} days`}`;
+  const next =
+    regeneration.distance.p50 === 0
+      ? 'The filter will regenerate at once, or needs the work named here first.'
+      : `The filter will want to regenerate ${when(regeneration)}.`;
+  return [
+    regeneration.completes === false ? `${next} No usual trip is long enough for that: drive once a week for half an hour.` : next,
+    ashService.distance.p50 === 0 ? 'Its ash is at the limit now.' : `Its ash will be due ${when(ashService)}.`,
   ];
 }
