@@ -34,15 +34,15 @@ export function withTypical(job: JobFile): Filled {
   if (displacement === undefined) return { job: { ...job, ambient: { ...ambient, pressure } }, assumed };
   const typical = priorsOf({ displacement });
   const diameter = givenValue(kinds.length, filter.filterDiameter);
-  const length = givenValue(kinds.length, filter.filterLength);
-  const sized = filter.filterVolume !== undefined || (diameter !== undefined && length !== undefined);
+  // What was entered wrongly is for its own check to say, never for a typical value to hide.
+  const sized = filter.filterVolume !== undefined || filter.filterDiameter !== undefined;
   const volume = givenValue(kinds.volume, filter.filterVolume) ?? typical.volume.median;
   const added: Record<string, unknown> = {};
-  if (!sized && diameter === undefined) {
+  if (!sized) {
     added.filterVolume = si(volume, 'm3');
     assume('filter', `A filter of ${(volume * 1000).toPrecision(2)} L, typical for this engine: its size was not entered.`);
   }
-  if (length === undefined) {
+  if (filter.filterLength === undefined) {
     // As long as it is wide, if nothing else is known.
     const across = diameter ?? Math.cbrt((4 * volume) / Math.PI);
     added.filterLength = si(across, 'm');
