@@ -53,7 +53,7 @@ describe('a log of any tool in a job', () => {
   it('asks where a title says too little', () => {
     const outcome = run(spoken.map((title) => (title.startsWith('Exhaust') ? 'EGT (°C)' : title)));
     const texts = outcome.ok ? [] : outcome.issues.map(jobIssueText);
-    expect(texts[0]).toMatch(/no column for the gas temperature before the filter/);
+    expect(texts[0]).toMatch(/no column that is understood as the gas temperature before the filter/);
     expect(texts[1]).toMatch(/What is “EGT \(°C\)”\? It could be gas temperature before the filter in °C;/);
     expect(texts).toHaveLength(2);
   });

@@ -160,7 +160,7 @@ describe('the demo job', () => {
   it('goes by engine speed and displacement when the log has no air mass flow', () => {
     const raw = demoJob();
     raw.engine = { ...raw.engine, manifoldPressure: '101 kPa', manifoldTemperature: '30 °C', volumetricEfficiency: '90 %' };
-    const without = (name: string) => demoFile(name)?.replace('airMassFlow [kg/h]', 'airflow');
+    const without = (name: string) => demoFile(name)?.replace('airMassFlow [kg/h]', 'note');
     const changed = resultOf(raw, without);
     expect(outputs(changed.before.condition).verdict).toBe('loaded');
     expect(changed.before.deciding.massFlow.input.airFrom).toBe('speed-density');
@@ -216,7 +216,7 @@ describe('a job that cannot be run', () => {
     [
       'a log that is not there',
       (raw: ReturnType<typeof demoJob>) => (raw.logs.before = 'gone.csv'),
-      /gone\.csv cannot be read as a table: there is no such file/,
+      /gone\.csv cannot be read as a log: there is no such file/,
     ],
     [
       'a missing cleaning value',

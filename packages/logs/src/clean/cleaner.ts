@@ -9,6 +9,8 @@ import { isLostSignal } from './lost-signals.js';
 const stuckAfter = 60;
 const stuckSamples = 30;
 const stuckSpeedRatio = 1.5;
+/** A step of a signal that is no coarser than this share of its range is no jump. Own rule. */
+const fineStep = 0.01;
 /** A value so little beyond those before it is a reading, whatever code it may look like. */
 const nearLast = 0.05;
 
@@ -20,6 +22,8 @@ interface ChannelState {
   /** In SI. */
   readonly endStops: readonly number[];
   readonly mayStand: boolean;
+  /** Its values stay although it stands still. */
+  readonly kept: boolean;
   /** Last number in the column's unit that was taken. */
   last: number;
   step: number;
@@ -56,12 +60,18 @@ export interface Batch {
 
 const batchRows = 4096;
 
+interface CleanerOptions {
+  readonly onBatch?: (batch: Batch) => void;
+  readonly keepStill?: readonly ChannelName[];
+}
+
 /** Checks each value against its channel, in one pass and with a few numbers of memory for each channel. */
 export class Cleaner {
   readonly #counts: LeftOutCounts;
   readonly #steady: SteadyFinder;
   readonly #states: ChannelState[] = [];
   readonly #onBatch: ((batch: Batch) => void) | undefined;
+  readonly #keepStill: readonly ChannelName[];
   readonly #batchTime = new Float64Array(batchRows);
   readonly #batchLines = new Float64Array(batchRows);
   readonly #batchValues = new Map<ChannelName, Float64Array>();
@@ -78,10 +88,11 @@ export class Cleaner {
   firstTime = Number.NaN;
   lastTime = Number.NaN;
 
-  constructor(counts: LeftOutCounts, steady: SteadyFinder, onBatch?: (batch: Batch) => void) {
+  constructor(counts: LeftOutCounts, steady: SteadyFinder, { onBatch, keepStill = [] }: CleanerOptions = {}) {
     this.#counts = counts;
     this.#steady = steady;
     this.#onBatch = onBatch;
+    this.#keepStill = keepStill;
   }
 
   /** Add a channel; its slot in the rows that follow. */
@@ -97,6 +108,7 @@ export class Cleaner {
       greatest,
       endStops: endStopsInSI(entry),
       mayStand: entry.mayStand === true,
+      kept: this.#keepStill.includes(channel),
       last: Number.NaN,
       step: Number.POSITIVE_INFINITY,
       low: Number.POSITIVE_INFINITY,
@@ -109,7 +121,8 @@ export class Cleaner {
       stuck: false,
     });
     const slot = this.#states.length - 1;
-    this.#steady.addChannel(channel);
+    const state = this.#states[slot] as ChannelState;
+    this.#steady.addChannel(channel, () => (state.step <= (fineStep * (greatest - least)) / scale.factor ? state.step * scale.factor : 0));
     if (channel === 'engineSpeed') this.#speedSlot = slot;
     const column = new Float64Array(batchRows).fill(Number.NaN);
     this.#columns.push(column);
@@ -148,7 +161,8 @@ export class Cleaner {
       }
       const value = slot === speedSlot ? speed : this.#check(state, number, time, line);
       column[at] = value;
-      if (!Number.isNaN(value)) this.#steady.value(slot, time, value, line);
+      if (Number.isNaN(value)) this.#steady.faulty(slot);
+      else this.#steady.value(slot, time, value, line);
     }
     this.#batchTime[at] = time;
     this.#batchLines[at] = line;
@@ -225,7 +239,7 @@ export class Cleaner {
     if (number !== state.last) this.#moved(state, number, time, line);
     if (state.stuck) {
       this.#counts.add(whyStill(state), line, state.channel);
-      return Number.NaN;
+      return state.kept ? value : Number.NaN;
     }
     return value;
   }
@@ -255,7 +269,7 @@ export class Cleaner {
     if (time - state.runFrom < stuckAfter || state.runCount < stuckSamples) return;
     if (state.runFastest < stuckSpeedRatio * state.runSlowest || state.runFastest < 1) return;
     state.stuck = true;
-    this.#steady.takeBack(state.channel, state.runFrom);
+    if (!state.kept) this.#steady.takeBack(state.channel, state.runFrom);
     this.#counts.add(whyStill(state), Math.min(state.runLine, line), state.channel, state.runCount - 1);
   }
 }

@@ -35,7 +35,7 @@ function sampleOf(values: ArrayLike<number>): number[] {
 export function readGroups(groups: readonly SignalGroup[], options: LogOptions = {}): LogReading {
   const counts = new LeftOutCounts();
   const steady = new SteadyFinder(options.rule ?? usualRule, counts);
-  const cleaner = new Cleaner(counts, steady, options.onBatch);
+  const cleaner = new Cleaner(counts, steady, options);
   const titles = columnKeys(groups.flatMap(({ signals }) => signals.map(({ name }) => name)));
   const mapping = options.mapping ?? mappingFor(titles, options.mappings ?? []);
   const found: { readonly group: number; readonly column: PlannedColumn; readonly values: ArrayLike<number> }[] = [];

@@ -18,6 +18,8 @@ export interface Layout {
   /** Line on which the rows begin, and how many signs of the text lie before. */
   readonly firstLine: number;
   readonly firstSign: number;
+  /** Cells of a whole row, with those that separators at its end make. */
+  readonly cells: number;
   /** The first rows as text. */
   readonly sample: readonly TextRecord[];
 }
@@ -135,6 +137,7 @@ export function findLayout(text: string, asked: ReadonlySet<string> = new Set())
   const last = unitRow === undefined ? records[header] : below;
   const firstSign = last?.end ?? 0;
   const firstLine = (unitRow === undefined ? records[header + 1]?.line : records[next + 1]?.line) ?? lineAfter(text, firstSign);
+  const sample = sampleOf(text.slice(firstSign), separator, firstLine);
   return {
     separator,
     titles,
@@ -144,8 +147,14 @@ export function findLayout(text: string, asked: ReadonlySet<string> = new Set())
     headerLine: records[header]?.line ?? 1,
     firstLine,
     firstSign,
-    sample: sampleOf(text.slice(firstSign), separator, firstLine),
+    cells: Math.max(records[header]?.cells.length ?? 0, leastCells(sample, titles.length)),
+    sample,
   };
+}
+
+/** Cells of the shortest row that is whole: separators at its end are part of the form of the log. */
+function leastCells(sample: readonly TextRecord[], width: number): number {
+  return sample.reduce((least, { cells }) => (cells.length < width ? least : Math.min(least, cells.length)), Number.POSITIVE_INFINITY);
 }
 
 function withoutHeader(text: string): Layout | undefined {
@@ -166,6 +175,7 @@ function withoutHeader(text: string): Layout | undefined {
     above: records.slice(0, first).map(({ cells }) => cells.join(separator).trim().slice(0, 200)),
     firstLine,
     firstSign,
+    cells: width,
     sample: sampleOf(text.slice(firstSign), separator, firstLine),
   };
 }

@@ -18,6 +18,6 @@ export type Question =
       readonly share: number;
       readonly example: string;
     }
-  | { readonly ask: 'decimal sign'; readonly column: string; readonly example?: string }
+  | { readonly ask: 'decimal sign'; readonly column: string; readonly channel: ChannelName; readonly example?: string }
   | { readonly ask: 'clock'; readonly column: string; readonly example: string }
   | { readonly ask: 'time'; readonly columns: readonly string[] };

@@ -24,6 +24,8 @@ export interface LogOptions {
   readonly mappings?: readonly Mapping[];
   /** What counts as steady. */
   readonly rule?: SteadyRule;
+  /** Channels whose values stay although they stand still while the engine speed changes; they are counted all the same. */
+  readonly keepStill?: readonly ChannelName[];
   /** Takes the cleaned rows as they come by, a few thousand at a time. */
   readonly onBatch?: (batch: Batch) => void;
 }
@@ -70,6 +72,7 @@ export class LogReader {
   #numbers = new Float64Array(0);
   #headerCells: readonly string[] = [];
   #width = 0;
+  #mostCells = Number.POSITIVE_INFINITY;
   #rowsSeen = 0;
   #timeSlot = -1;
   #slots: PlannedColumn[] = [];
@@ -77,7 +80,7 @@ export class LogReader {
   constructor(options: LogOptions = {}) {
     this.#options = options;
     this.#steady = new SteadyFinder(options.rule ?? usualRule, this.#counts);
-    this.#cleaner = new Cleaner(this.#counts, this.#steady, options.onBatch);
+    this.#cleaner = new Cleaner(this.#counts, this.#steady, options);
   }
 
   /** The next part of the file. */
@@ -143,6 +146,8 @@ export class LogReader {
     this.#plan = makePlan(layout, mapping);
     this.#headerCells = layout.titles;
     this.#width = layout.titles.length;
+    // Where commas part the cells, even an empty cell too many may be due to a decimal comma.
+    if (layout.separator === ',') this.#mostCells = layout.cells;
     this.#settle(layout, this.#plan, mapping);
     this.#scanner?.push(start.subarray(new TextEncoder().encode(text.slice(0, layout.firstSign)).length));
   }
@@ -227,7 +232,7 @@ export class LogReader {
   #row(row: ScannedRow): void {
     if (row.blank) return;
     this.#rowsSeen += 1;
-    if (row.beyond > 0) {
+    if (row.beyond > 0 || row.cells > this.#mostCells) {
       this.#counts.add(isComment(row) ? 'comment' : 'too-many-cells', row.line);
       return;
     }
@@ -324,7 +329,7 @@ export class LogReader {
       const lost = isLongValue ? (this.#long?.channels() ?? []) : column === undefined ? [] : [column];
       for (const { channel, column: name } of lost) {
         refused.add(channel);
-        questions.push({ ask: 'decimal sign', column: name });
+        questions.push({ ask: 'decimal sign', column: name, channel });
         this.#counts.add(reason, this.#layout?.firstLine ?? 1, channel, this.#cleaner.rows);
       }
     });

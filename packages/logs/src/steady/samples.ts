@@ -12,6 +12,8 @@ export class Samples {
   #first = Number.NaN;
   #last = Number.NaN;
   #total = 0;
+  /** Values of the stretch that were left out before they came here. */
+  faults = 0;
 
   add(time: number, value: number, line: number): void {
     if (this.#total === 0) this.#first = time;
@@ -60,8 +62,14 @@ export class Samples {
     this.#stride = 1;
     this.#skipped = 0;
     this.#total = 0;
+    this.faults = 0;
     this.#first = Number.NaN;
     this.#last = Number.NaN;
+  }
+
+  /** How many there were, with those that were thinned out. */
+  get total(): number {
+    return this.#total;
   }
 
   get count(): number {

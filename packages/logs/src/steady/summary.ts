@@ -22,9 +22,9 @@ let scratch = new Float64Array(1024);
 /**
  * Mean and deviation of the values within four robust standard deviations of the median; undefined without values or when one
  * is no number. A signal that stands on one value for more than half of the time has no median distance; then nine tenths of
- * the distances tell, and if those are nothing too, whatever differs is wild.
+ * the distances tell, and if those are nothing too, whatever differs is wild. A value one `step` of the signal away never is.
  */
-export function summarise(values: ArrayLike<number>): Summary | undefined {
+export function summarise(values: ArrayLike<number>, step = 0): Summary | undefined {
   const { length } = values;
   if (length === 0) return undefined;
   if (scratch.length < length) scratch = new Float64Array(2 * length);
@@ -38,7 +38,7 @@ export function summarise(values: ArrayLike<number>): Summary | undefined {
   for (let i = 0; i < length; i += 1) work[i] = Math.abs((values[i] as number) - centre);
   const middle = medianOf(work, length) / medianDistance;
   const spread = middle > 0 ? middle : select(work, length, Math.floor(0.9 * (length - 1))) / nineTenthsDistance;
-  const reach = Math.max(wildAt * spread, 1e-9 * Math.abs(centre));
+  const reach = Math.max(wildAt * spread, 1.001 * step, 1e-9 * Math.abs(centre));
   const wild: number[] = [];
   let count = 0;
   let mean = 0;

@@ -12,6 +12,8 @@ export interface SteadyValue {
   /** The ± of the mean as a reading: the deviation, and the step of the signal, which is all that a still one shows. */
   readonly plusMinus: number;
   readonly samples: number;
+  /** Samples that were left out of the mean, as they lie far from the others. */
+  readonly outliers: number;
 }
 
 /** A stretch in which the engine ran steadily, or stood still. */
@@ -42,6 +44,7 @@ export class SteadyFinder {
   /** By the slot of the channel in the rows. */
   readonly #samples: Samples[] = [];
   readonly #channels: ChannelName[] = [];
+  readonly #steps: (() => number)[] = [];
   #speedSum = 0;
   #speedCount = 0;
   #start = Number.NaN;
@@ -67,15 +70,21 @@ export class SteadyFinder {
     this.#last = time;
   }
 
-  /** Announce the channel of the next slot. */
-  addChannel(channel: ChannelName): void {
+  /** Announce the channel of the next slot; `step` is the smallest change of its signal so far, where that is a fine one. */
+  addChannel(channel: ChannelName, step: () => number): void {
     this.#channels.push(channel);
+    this.#steps.push(step);
     this.#samples.push(new Samples());
   }
 
   /** A value of the row that was announced last. */
   value(slot: number, time: number, value: number, line: number): void {
     if (this.#speedCount > 0) (this.#samples[slot] as Samples).add(time, value, line);
+  }
+
+  /** The row that was announced last has a value of a channel that is no reading. */
+  faulty(slot: number): void {
+    if (this.#speedCount > 0) (this.#samples[slot] as Samples).faults += 1;
   }
 
   /** A channel has turned out to be no signal since a time: take it back. */
@@ -100,10 +109,10 @@ export class SteadyFinder {
       to,
       samples,
       values: Object.fromEntries(
-        Object.entries(values).map(([channel, { mean, deviation, samples: count }]) => {
+        Object.entries(values).map(([channel, { mean, deviation, samples: count, outliers }]) => {
           // A number rounded to a step lies anywhere within it.
           const plusMinus = Math.hypot(deviation, stepOf(channel as ChannelName) / Math.sqrt(12));
-          return [channel, { mean, deviation, plusMinus, samples: count }];
+          return [channel, { mean, deviation, plusMinus, samples: count, outliers }];
         }),
       ),
     }));
@@ -122,18 +131,20 @@ export class SteadyFinder {
     const values: Stretch['values'] = {};
     this.#samples.forEach((samples, slot) => {
       const channel = this.#channels[slot] as ChannelName;
-      const value = this.#summary(channel, samples, from, to);
+      const value = this.#summary(channel, samples, from, to, (this.#steps[slot] as () => number)());
       if (value !== undefined) values[channel] = value;
     });
     const speed = values.engineSpeed;
     if (speed !== undefined) this.#windows.push({ from, to, samples: speed.samples, values });
   }
 
-  #summary(channel: ChannelName, samples: Samples, from: number, to: number): Stretch['values'][ChannelName] {
+  #summary(channel: ChannelName, samples: Samples, from: number, to: number, step: number): Stretch['values'][ChannelName] {
     const kept = samples.from(from);
     const count = kept.values.length;
     if (count < this.#rule.samples || this.#hasGap(kept.times, from, to)) return undefined;
-    const summary = summarise(kept.values);
+    // Of a signal that is lost for two thirds of the time, what is left is no reading either. Own rule.
+    if (samples.faults > 2 * samples.total) return undefined;
+    const summary = summarise(kept.values, step);
     if (summary === undefined) return undefined;
     const line = (index: number) => kept.lines[index] as number;
     if (summary.samples < leastShare * count) {
@@ -143,7 +154,7 @@ export class SteadyFinder {
     const [firstWild] = summary.wild;
     if (firstWild !== undefined) this.#counts.add('outlier', line(firstWild), channel, summary.wild.length * samples.stride);
     const { mean, deviation } = summary;
-    return { mean, deviation, samples: summary.samples * samples.stride };
+    return { mean, deviation, samples: summary.samples * samples.stride, outliers: summary.wild.length * samples.stride };
   }
 
   /** Whether the channel was silent for long within the stretch: its mean would be that of another time. */

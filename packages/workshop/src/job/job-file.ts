@@ -74,8 +74,12 @@ function closed(tree: Tree, at: Place = []): z.ZodMiniType {
 export function fileSchema(ofInputs: OfInputs): z.ZodMiniType {
   const tree: Tree = {
     format: z.literal('wallflow-job/2'),
-    /** Files beside the job, one for each side. */
-    logs: z.strictObject({ before: z.optional(short), after: z.optional(short) }),
+    /** Files beside the job, one for each side, and the answers to what the titles of their columns leave open. */
+    logs: z.strictObject({
+      before: z.optional(short),
+      after: z.optional(short),
+      mappings: z.optional(z.array(z.unknown()).check(z.maxLength(20))),
+    }),
   };
   // Groups first, so that a list inside one of them is not taken for the whole of it.
   const sorted = [...jobSections].sort((a, b) => a.place.length - b.place.length);
@@ -103,5 +107,5 @@ export type JobFile = DescribedJob & {
   readonly permission: { readonly before: object };
   /** Inputs of further calculations of the reductant side, by calculation. */
   readonly reductant?: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
-  readonly logs?: { readonly before?: string; readonly after?: string };
+  readonly logs?: { readonly before?: string; readonly after?: string; readonly mappings?: readonly unknown[] };
 };

@@ -4,7 +4,7 @@ import { jobForm } from '../form/fields.js';
 import { placeInForm } from '../form/issue-place.js';
 import { channels } from './channels.js';
 import { jobSections } from './description.js';
-import type { CellReason, JobIssue } from './job-issue.js';
+import type { JobIssue } from './job-issue.js';
 
 /** Parts of a job that are no section of its description, as a person calls them. */
 const otherParts: Readonly<Record<string, string>> = {
@@ -79,49 +79,7 @@ function labelOf(column: string): string {
   return Object.entries(channels).find(([name]) => name === column)?.[1].label ?? column;
 }
 
-function unitText(problem: Extract<JobIssue, { code: 'log_unit' }>): string {
-  const { given } = problem;
-  const column = `of the ${labelOf(problem.column)}`;
-  const use = `use one of ${problem.candidates.join(', ')}.`;
-  switch (problem.reason) {
-    case 'unknown_unit':
-      return `the unit "${given}" ${column} is not known; ${use}`;
-    case 'ambiguous_unit':
-      return `the unit "${given}" ${column} can mean more than one unit; ${use}`;
-    case 'wrong_kind':
-      return `"${given}" ${column} is a unit of something else; ${use}`;
-    case 'missing_unit':
-      return `the column ${column} has no unit; ${use}`;
-  }
-}
-
-/** What is wrong with the text of a cell, and what to do. */
-function cellText(reason: CellReason): string {
-  switch (reason) {
-    case 'ambiguous_separator':
-      return 'may be a thousand or a decimal number. Write thousands without a sign between them, and all decimals alike.';
-    case 'below_absolute_zero':
-      return 'is below what exists.';
-    case 'not_finite':
-      return 'is too large, or not a finite number.';
-    case 'too_small':
-      return 'is too close to zero to be kept.';
-    case 'control_character':
-      return 'contains a control character.';
-    case 'unknown_unit':
-    case 'ambiguous_unit':
-    case 'wrong_kind':
-      return 'holds more than a number. The unit belongs into the header alone.';
-    default:
-      return 'is not a number. Leave the cell empty where there is no value.';
-  }
-}
-
-function tooLongText({ cells, columns, separator }: Extract<JobIssue, { code: 'log_row_too_long' }>): string {
-  const counted = `${cells} cells under ${columns} columns.`;
-  if (separator !== ',') return `${counted} Give every column a title.`;
-  return `${counted} If its numbers have decimal commas, write them with points or part the cells with semicolons.`;
-}
+const usualUnits: Readonly<Record<string, string>> = { time: 's', engineSpeed: 'rpm', gasTemperature: '°C', pressureDrop: 'mbar' };
 
 /** One sentence with the file, the place and what would be right. */
 export function jobIssueText(problem: JobIssue): string {
@@ -131,21 +89,11 @@ export function jobIssueText(problem: JobIssue): string {
     case 'not_json':
       return `${problem.where} is not JSON: ${problem.detail}.`;
     case 'log_unreadable':
-      return `${problem.where} cannot be read as a table: ${problem.detail}.`;
+      return `${problem.where} cannot be read as a log: ${problem.detail.replace(/\.$/, '')}.`;
     case 'log_column_missing':
-      return `${problem.where} has no column for the ${labelOf(problem.column)}; its title must be "${problem.column} [unit]". Found: ${problem.found.join(', ')}.`;
-    case 'log_column_twice':
-      return `${problem.where} has more than one column for the ${labelOf(problem.column)}; keep the one that is right.`;
-    case 'log_unit':
-      return `${problem.where}: ${unitText(problem)}`;
-    case 'log_row_too_long':
-      return `${problem.where}, line ${problem.line}: ${tooLongText(problem)}`;
-    case 'log_cell':
-      return `${problem.where}, line ${problem.line}, ${channels[problem.column].label}: "${problem.given}" ${cellText(problem.reason)}`;
+      return `${problem.where} has no column that is understood as the ${labelOf(problem.column)}. Found: ${problem.found.join(', ')}. Say it in the title, as in “${labelOf(problem.column)} [${usualUnits[problem.column] ?? 'unit'}]”.`;
     case 'log_question':
       return `${problem.where}: ${problem.question} Write it into the title of the column, as in “gas temperature before the filter [°C]”.`;
-    case 'log_time_order':
-      return `${problem.where}, line ${problem.line}: the time goes back.`;
     case 'no_steady_reading':
       return `${sideOf(problem.where) ?? problem.where}: no steady reading that can be used: ${problem.need}.`;
     case 'more':

@@ -4,7 +4,6 @@ import { type Attempt, type Evaluation, evaluate, inputsFor, numberOf, si, succe
 import { givenValue } from './given.js';
 import type { JobFile } from './job-file.js';
 import type { JobIssue } from './job-issue.js';
-import { type LeftOutCell, leftOutText } from './left-out.js';
 import type { SteadyReading } from './steady.js';
 import { typicalCharge } from './typical.js';
 
@@ -80,10 +79,10 @@ const degrees = (kelvin: number) => kinds.temperature.format(kinds.temperature.s
 /** Why a reading of a running engine cannot be used; undefined when it can. */
 function unusable({ mean, restless, lost }: SteadyReading): string | undefined {
   const { pressureDrop, gasTemperature, coolantTemperature } = mean;
-  if (pressureDrop === undefined || gasTemperature === undefined) return 'pressure drop or gas temperature is missing';
+  if (pressureDrop === undefined || gasTemperature === undefined) return 'pressure drop or gas temperature is missing or scatters too much';
   const [restlessChannel] = restless;
   if (restlessChannel !== undefined) return `the ${channels[restlessChannel].label} does not stand still`;
-  if (lost.includes('airMassFlow')) return 'the air mass flow is missing in most of it';
+  if (lost.includes('airMassFlow')) return 'the air mass flow is missing in most of it or scatters too much';
   if (coolantTemperature !== undefined && coolantTemperature < warmCoolant)
     return `the engine was cold (coolant ${degrees(coolantTemperature)})`;
   if (gasTemperature < coldestExhaust) return `${degrees(gasTemperature)} is no exhaust of a warm engine`;
@@ -176,17 +175,15 @@ interface Measured {
   /** The log, or where in the job the readings were typed in. */
   readonly file: string;
   readonly steady: readonly SteadyReading[];
-  /** Cells of the log that hold no reading. */
-  readonly leftOut: readonly LeftOutCell[];
-  /** More that was left out, in sentences. */
+  /** What was left out of the log, in sentences. */
   readonly notes?: readonly string[];
 }
 
 /** Judge the steady readings of one side: zero, flows, condition of the filter, soot that explains it. */
-export function measureSide({ file, steady, leftOut: cells, notes = [] }: Measured, job: JobFile): SideResult {
+export function measureSide({ file, steady, notes = [] }: Measured, job: JobFile): SideResult {
   const zero = steady.find((reading) => (reading.mean.engineSpeed ?? 1) < stopped && reading.mean.pressureDrop !== undefined);
   const { readings, leftOut: stretches, issues } = usableReadings(steady, job);
-  const leftOut = [...stretches, ...notes, ...leftOutText([...cells, ...steady.flatMap((reading) => reading.leftOut)])];
+  const leftOut = [...stretches, ...notes];
   if (issues.length > 0) return { ok: false, issues };
   if (readings.length === 0) {
     const need =

@@ -1,6 +1,6 @@
 import { givenData, type Issue } from '@wallflow/calculation';
+import { checkMapping, type Mapping } from '@wallflow/logs';
 import type { FilterEstimate } from '../estimate/index.js';
-import { readAnyLog } from './any-log.js';
 import { comparisonOf } from './comparison.js';
 import { jobSections } from './description.js';
 import { estimateOf } from './estimate-of.js';
@@ -11,9 +11,9 @@ import { bounded, checkJobFile } from './job-issues.js';
 import { type ReadFile, readLogFile } from './log-file.js';
 import { type MeasuredSide, measureSide } from './measured-side.js';
 import { permissionOf } from './permission-of.js';
+import { readJobLog } from './read-log.js';
 import { resetOf } from './reset-of.js';
 import { valueAt } from './section.js';
-import { steadyReadings } from './steady.js';
 import { typedReadings } from './typed-readings.js';
 import { assumedCharge, type TypicalValue, withTypical } from './typical.js';
 
@@ -77,7 +77,24 @@ function withAshLeft(job: JobFile): JobFile {
   return { ...job, filter: { ...filter, ashMass: left } };
 }
 
-function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): ReturnType<typeof measureSide> | undefined {
+/** The answers that the job file keeps for its logs. */
+function mappingsOf(
+  job: JobFile,
+): { readonly ok: true; readonly mappings: readonly Mapping[] } | { readonly ok: false; readonly issues: JobIssue[] } {
+  const checked = (job.logs?.mappings ?? []).map(checkMapping);
+  const mappings = checked.flatMap((one) => (one.ok ? [one.mapping] : []));
+  if (mappings.length === checked.length) return { ok: true, mappings };
+  const wrong = checked.find((one) => !one.ok);
+  const detail = `the answers kept for its columns cannot be used: ${wrong?.ok === false ? wrong.problem.detail : ''}`;
+  return { ok: false, issues: [{ code: 'log_unreadable', where: 'job file', detail }] };
+}
+
+function readSide(
+  side: 'before' | 'after',
+  job: JobFile,
+  readFile: ReadFile,
+  given: readonly Mapping[],
+): ReturnType<typeof measureSide> | undefined {
   const name = job.logs?.[side];
   const typed = job.readings?.[side];
   const where = `readings.${side}`;
@@ -88,14 +105,15 @@ function readSide(side: 'before' | 'after', job: JobFile, readFile: ReadFile): R
   }
   if (typed !== undefined) {
     const readings = typedReadings(typed, where);
-    return readings.ok ? measureSide({ file: where, steady: readings.steady, leftOut: [] }, job) : readings;
+    return readings.ok ? measureSide({ file: where, steady: readings.steady }, job) : readings;
   }
   if (name === undefined) return undefined;
   const file = readLogFile(name, side, readFile);
   if (!file.ok) return file;
-  const log = readAnyLog(file.text, name);
-  if (!log.ok) return log;
-  return measureSide({ file: name, steady: steadyReadings(log.log.rows), leftOut: log.log.leftOut, notes: log.log.notes }, job);
+  const mappings = mappingsOf(job);
+  if (!mappings.ok) return mappings;
+  const log = readJobLog(file.content, name, [...mappings.mappings, ...given]);
+  return log.ok ? measureSide({ file: name, ...log.log }, job) : log;
 }
 
 /** Issues of sections that a user wrote by hand: those are mistakes to mend, not missing results. */
@@ -104,16 +122,19 @@ function sectionIssues(where: string, attempt: Attempt | undefined): JobIssue[] 
   return attempt.issues.filter((issue) => issue.code !== 'no_solution').map((issue) => ({ code: 'input', where, issue }));
 }
 
-/** Run a whole job from its parsed JSON. Never throws on data. */
-export function runJob(raw: unknown, readFile: ReadFile): JobOutcome {
+/**
+ * Run a whole job from its parsed JSON. Never throws on data. `mappings` are answers on the columns of logs, besides those that the job
+ * file keeps; the one that was made for a log's titles is used.
+ */
+export function runJob(raw: unknown, readFile: ReadFile, mappings: readonly Mapping[] = []): JobOutcome {
   const checked = checkJobFile(raw);
   if (!checked.ok) return checked;
   const { job } = checked;
   const stray = [...strayInputs(job), ...substrateIssues(job)];
   if (stray.length > 0) return { ok: false, issues: bounded(stray) };
   const { job: filled, assumed } = withTypical(job);
-  const before = readSide('before', filled, readFile);
-  const after = readSide('after', withAshLeft(filled), readFile);
+  const before = readSide('before', filled, readFile, mappings);
+  const after = readSide('after', withAshLeft(filled), readFile, mappings);
   if (before === undefined) {
     const issue: Issue = {
       code: 'missing_input',

@@ -94,7 +94,6 @@ export function typedReadings(raw: readonly unknown[], where: string): Readings 
           name === 'time' ? undefined : givenNumber(channels[name].kind as unknown as Kind<KindName>, typed[name])?.uncertainty,
         ),
         typed: of((name) => asTyped(typed[name])),
-        leftOut: [],
         restless: [],
         lost: [],
       };
