@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { fieldOf, type OutputField, shapeOf } from '@wallflow/calculation';
+import { fieldOf, itemSchema, type OutputField, shapeOf } from '@wallflow/calculation';
 import { jobForm } from '@wallflow/workshop';
 import { describe, expect, it } from 'vitest';
 import { allCalculations } from '../../support/calculations.js';
@@ -34,7 +34,8 @@ const named: Named[] = [
   ...allCalculations.map(({ id, spec }) => ({ id, spec })),
   // The job asks for the calculations' own inputs, section by section.
   ...shapeOf(jobForm).flatMap(([section, child]) => {
-    const item = (child._zod.def as { element?: typeof jobForm }).element;
+    // A list that may be empty holds rows of texts or of a calculation's own list, which is looked at there.
+    const item = child._zod.def.type === 'prefault' ? undefined : itemSchema(child);
     return item === undefined ? [] : [{ id: `job ${section}`, spec: { inputs: item, intermediates: {}, outputs: {}, constants: {} } }];
   }),
 ].flatMap(({ id, spec }) => [
