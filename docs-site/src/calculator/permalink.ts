@@ -16,9 +16,10 @@ export interface Permalink {
 }
 
 function linkFields(fields: readonly FieldData[]): readonly LinkField[] {
-  return fields.map((field) =>
-    field.type === 'list' ? { key: field.key, max: field.max, inner: linkFields(field.item) } : { key: field.key },
-  );
+  return fields.map((field) => {
+    if (field.type === 'list') return { key: field.key, max: field.max, inner: linkFields(field.item) };
+    return field.type === 'group' ? { key: field.key, inner: linkFields(field.item) } : { key: field.key };
+  });
 }
 
 /** Inputs with their units, the version of the definition, chosen units and, for a citation, the stated results. */

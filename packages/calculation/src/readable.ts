@@ -1,6 +1,7 @@
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
-function power(exponent: number): string {
+/** A power of ten: `10⁻⁵`. */
+export function power(exponent: number): string {
   const digits = [...String(Math.abs(exponent))].map((digit) => superscripts[Number(digit)] ?? '').join('');
   return `10${exponent < 0 ? '⁻' : ''}${digits}`;
 }

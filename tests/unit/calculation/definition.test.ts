@@ -1,19 +1,20 @@
 import {
   createRegistry,
   defineCalculation,
+  formula,
   inconsistentInputs,
   isRefusal,
   missingInputs,
+  optional,
   quantity,
   quantityOutput,
 } from '@wallflow/calculation';
 import { inputJsonSchema } from '@wallflow/calculation/json-schema';
 import { length, mass } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
-import * as z from 'zod';
 import { good, heater } from './sample.js';
 
-const side = quantity(length, { symbol: 'a', label: 'Side', min: '0 m', max: '1 km', example: '2 m' });
+const side = quantity(length, { symbol: 'a', label: 'Side', range: '0 m <= x <= 1 km', example: '2 m' });
 
 const base = {
   id: 'twice',
@@ -22,15 +23,10 @@ const base = {
   title: 'Twice',
   purpose: 'Doubles.',
   method: 'doubling',
-  inputs: z.strictObject({ side }),
-  intermediates: {},
+  inputs: { side },
   outputs: { double: quantityOutput(length, { symbol: 'd', label: 'Double' }) },
-  constants: {},
-  steps: [{ gives: 'double', tex: '[[double]] = 2\\,[[side]]' }],
-  assumptions: [],
-  limits: [],
-  cautions: [],
-  sources: { own: { type: 'derivation', title: 'Doubling', mark: 'read' } },
+  steps: [formula('double', '2 * side')],
+  sources: [{ type: 'derivation', title: 'Doubling', mark: 'read' }],
   compute: (input: { side: number }) => ({ double: 2 * input.side }),
 } as const;
 
@@ -39,18 +35,18 @@ describe('a definition with a mistake does not load', () => {
     ['an id that is not kebab-case', { id: 'Twice It' }],
     ['a version that is not semantic', { version: '1' }],
     ['a last step that gives no output', { outputs: {}, intermediates: base.outputs }],
-    ['a step that mentions an unknown name', { steps: [{ gives: 'double', tex: '[[dubble]]' }] }],
-    ['a step with an unknown source', { steps: [{ gives: 'double', tex: 'x', source: 'nowhere' }] }],
+    ['a formula with an unknown name', { steps: [formula('double', '2 * sides')] }],
+    ['a sentence that mentions an unknown name', { steps: [formula('double', '2 * side', undefined, undefined, 'Twice [[sides]].')] }],
     ['a step without formula or words', { steps: [{ gives: 'double' }] }],
-    ['no source', { sources: {} }],
+    ['no source', { sources: [] }],
   ])('%s', (_, change) => {
     expect(() => defineCalculation({ ...base, ...change } as never)).toThrow(/^twice|^Twice It/i);
   });
 
   it('an input without both limits, or with a limit in a foreign unit', () => {
-    expect(() => quantity(length, { symbol: 'a', label: 'Side', min: '0 m', example: '1 m' })).toThrow('both ends');
-    expect(() => quantity(length, { symbol: 'a', label: 'Side', min: '0 kg', max: '1 m', example: '1 m' })).toThrow('not a length');
-    expect(() => quantity(mass, { symbol: 'm', label: 'Mass', min: '0 g', max: '1 g', example: 'one' })).toThrow('not a mass');
+    expect(() => quantity(length, { symbol: 'a', label: 'Side', range: '0 <= x', example: '1 m' })).toThrow('not a range');
+    expect(() => quantity(length, { symbol: 'a', label: 'Side', range: '0 kg <= x <= 1 m', example: '1 m' })).toThrow('not a length');
+    expect(() => quantity(mass, { symbol: 'm', label: 'Mass', range: '0 <= x <= 1 g', example: 'one' })).toThrow('not a mass');
   });
 });
 
@@ -107,7 +103,7 @@ describe('an input that only this method needs', () => {
   it('is asked for with the example of its field', () => {
     const asking = defineCalculation({
       ...base,
-      inputs: z.strictObject({ side: z.optional(side) }),
+      inputs: { side: optional(side) },
       compute: () => missingInputs('side'),
     } as never);
     const result = asking.run({});

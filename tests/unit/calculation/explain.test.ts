@@ -9,8 +9,8 @@ describe('explain', () => {
   it('fills the numbers into the formula and keeps the left side in symbols', () => {
     expect(steps[0]).toMatchObject({
       gives: 'power',
-      tex: '{P} = {U}\\,{I}',
-      numbersTex: '{P} = {\\left(12\\,\\mathrm{V}\\right)}\\,{\\left(2.5\\,\\mathrm{A}\\right)}',
+      tex: '{P}={U}\\,{I}',
+      numbersTex: '{P}=12\\,\\mathrm{V}\\cdot 2.5\\,\\mathrm{A}',
       valueText: '30.0 W',
       source: 'A. Author, A Book, Eq. 1, 1900',
     });

@@ -75,6 +75,8 @@ describe('a formula', () => {
     ['a * 2', '{a}\\cdot 2'],
     ['exp(-a / b)', 'e^{\\frac{-{a}}{{b}}}'],
     ['a >= b', '{a}\\ge {b}'],
+    ['0.4e-4 * a', '4\\times 10^{-5}\\,{a}'],
+    ['a / 1.5e3', '\\frac{{a}}{1500}'],
   ])('%s is set as TeX', (text, tex) => {
     expect(formulaTex(parseFormula(text), writing)).toBe(tex);
   });
@@ -85,6 +87,8 @@ describe('a formula', () => {
     ['a / (b / c)', 'a / (b / c)'],
     ['(a + b) ^ 2', '(a + b)^2'],
     ['-(a + b)', '−(a + b)'],
+    ['0.4e-4 * a', '4 × 10⁻⁵ × a'],
+    ['a < 1e-5', 'a < 1 × 10⁻⁵'],
   ])('%s is written as one types it', (text, plain) => {
     expect(formulaText(parseFormula(text), ({ key }) => key)).toBe(plain);
   });

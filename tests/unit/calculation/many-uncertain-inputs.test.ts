@@ -1,9 +1,8 @@
-import { choiceOutput, countOutput, defineCalculation, list, quantity, quantityOutput } from '@wallflow/calculation';
+import { choiceOutput, countOutput, defineCalculation, formula, list, quantity, quantityOutput, statement } from '@wallflow/calculation';
 import { time } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
-import * as z from 'zod';
 
-const source = { source: { type: 'book', title: 'Arithmetic', mark: 'from memory' } } as const;
+const source = { type: 'book', title: 'Arithmetic', mark: 'from memory' } as const;
 let evaluations = 0;
 
 function laps(limit: { mostEvaluations?: number; uncertaintyNote?: string }) {
@@ -14,29 +13,24 @@ function laps(limit: { mostEvaluations?: number; uncertaintyNote?: string }) {
     title: 'Laps',
     purpose: 'How long do these laps take?',
     method: 'sum',
-    inputs: z.strictObject({
-      laps: list(z.strictObject({ lap: quantity(time, { symbol: 't', label: 'Lap', min: '0 s', max: '1 h', example: '60 s' }) }), {
-        label: 'Laps',
-        min: 1,
-        max: 5000,
-        example: [{ lap: '60 s' }],
-      }),
-    }),
-    intermediates: {},
-    outputs: { count: countOutput({ symbol: 'n', label: 'Count' }), total: quantityOutput(time, { symbol: 't_t', label: 'Total' }) },
-    constants: {},
-    steps: [
-      { gives: 'count', text: 'Count: [[count]].', source: 'source' },
-      { gives: 'total', text: 'Sum: [[total]].', source: 'source' },
-    ],
-    assumptions: [],
-    limits: [],
-    cautions: [],
-    sources: source,
+    inputs: {
+      laps: list(
+        { lap: quantity(time, { symbol: 't', label: 'Lap', range: '0 s <= x <= 1 h', example: '60 s' }) },
+        {
+          label: 'Laps',
+          min: 1,
+          max: 5000,
+          example: [{ lap: '60 s' }],
+        },
+      ),
+    },
+    outputs: { lapCount: countOutput({ symbol: 'n', label: 'Count' }), total: quantityOutput(time, { symbol: 't_t', label: 'Total' }) },
+    answer: 'total',
+    steps: [formula('lapCount', 'count(laps.lap)', source), formula('total', 'sum(laps.lap)', source)],
     ...limit,
     compute: (input) => {
       evaluations += 1;
-      return { count: input.laps.length, total: input.laps.reduce((sum, { lap }) => sum + lap, 0) };
+      return { lapCount: input.laps.length, total: input.laps.reduce((sum, { lap }) => sum + lap, 0) };
     },
   });
 }
@@ -48,9 +42,10 @@ describe('very many uncertain inputs', () => {
     const seen: number[][] = [];
     const watched = defineCalculation({
       ...laps({}).spec,
+      inputs: laps({}).spec.inputs._zod.def.shape,
       compute: (values) => {
         seen.push(values.laps.map(({ lap }) => lap));
-        return { count: values.laps.length, total: values.laps.reduce((sum, { lap }) => sum + lap, 0) };
+        return { lapCount: values.laps.length, total: values.laps.reduce((sum, { lap }) => sum + lap, 0) };
       },
     });
     watched.calculate({ laps: [{ lap: '60 ± 2 s' }, { lap: '61 s' }, { lap: '62 ± 1 s' }] });
@@ -88,12 +83,13 @@ describe('a verdict on as many uncertain inputs as may be asked for', () => {
   const judged = (mostEvaluations: number) =>
     defineCalculation({
       ...spec,
+      inputs: spec.inputs._zod.def.shape,
       mostEvaluations,
       outputs: { ...spec.outputs, verdict: choiceOutput({ label: 'Verdict', options: { fast: 'Fast', slow: 'Slow' } }) },
-      steps: [...spec.steps, { gives: 'verdict', text: 'Verdict: [[verdict]].', source: 'source' }],
+      steps: [...spec.steps, statement('verdict', 'Verdict: [[verdict]].')],
       compute: ({ laps: all }) => {
         const total = all.reduce((sum, { lap }) => sum + lap, 0);
-        return { count: all.length, total, verdict: total < 605 ? ('fast' as const) : ('slow' as const) };
+        return { lapCount: all.length, total, verdict: total < 605 ? ('fast' as const) : ('slow' as const) };
       },
     });
   // 600 s, and 2 s · √10 = 6.3 s together; one lap alone does not reach 605 s.

@@ -1,19 +1,21 @@
 import {
-  choiceWithDefault,
+  choice,
   constant,
   count,
   defineCalculation,
   flag,
+  formula,
   list,
   noSolution,
   optional,
   quantity,
   quantityOutput,
-  quantityWithDefault,
+  type Source,
   text,
 } from '@wallflow/calculation';
 import { differentialPressure, electricCurrent, energy, power, temperature, time, voltage } from '@wallflow/units';
-import * as z from 'zod';
+
+const law: Source = { type: 'book', by: 'A. Author', title: 'A Book', year: 1900, mark: 'read' };
 
 /** Heat of a resistor over pulses: small, with every type of input, and easy to work out by hand. */
 export const heater = defineCalculation({
@@ -23,27 +25,23 @@ export const heater = defineCalculation({
   title: 'Heater energy',
   purpose: 'How much heat do these pulses give?',
   method: 'voltage times current times time',
-  inputs: z.strictObject({
+  inputs: {
     voltage: quantity(voltage, {
       symbol: 'U',
       label: 'Voltage',
-      above: '0 V',
-      max: '60 V',
-      usual: ['10 V', '30 V'],
-      usualReason: 'two vehicle systems',
+      range: '0 < x <= 60 V',
+      usual: ['10 V', '30 V', 'two vehicle systems'],
       example: '12.0 V',
     }),
     current: quantity(electricCurrent, {
       symbol: 'I',
       label: 'Current',
-      min: '0 A',
-      max: '100 A',
-      usual: ['0.1 A', '50 A'],
-      usualReason: { below: 'a broken wire', above: 'a short circuit' },
+      range: '0 <= x <= 100 A',
+      usual: ['0.1 A', '50 A', { below: 'a broken wire', above: 'a short circuit' }],
       example: '2.50 A',
     }),
     pulses: list(
-      z.strictObject({ duration: quantity(time, { symbol: 't', label: 'Duration', min: '0 s', max: '1 h', example: '30 s' }) }),
+      { duration: quantity(time, { symbol: 't', label: 'Duration', range: '0 s <= x <= 1 h', example: '30 s' }) },
       {
         label: 'Pulses',
         min: 1,
@@ -51,21 +49,16 @@ export const heater = defineCalculation({
         example: [{ duration: '30 s' }, { duration: '1 min' }],
       },
     ),
-    losses: quantityWithDefault(power, {
+    losses: quantity(power, {
       symbol: 'P_l',
       label: 'Losses',
-      min: '0 W',
-      max: '1 kW',
-      example: '0 W',
-      default: '0 W',
-      defaultReason: 'well insulated',
+      range: '0 W <= x <= 1 kW',
+      default: ['0 W', 'well insulated'],
     }),
-    mode: choiceWithDefault({
+    mode: choice({
       label: 'Mode',
       options: { on: 'switched on', off: 'switched off' },
-      example: 'on',
-      default: 'on',
-      defaultReason: 'usual',
+      default: ['on', 'usual'],
     }),
     repeats: count({ symbol: 'n', label: 'Repeats', min: 1, max: 5, example: 1 }),
     checked: flag({ label: 'Checked', example: true }),
@@ -74,28 +67,25 @@ export const heater = defineCalculation({
       quantity(differentialPressure, {
         symbol: 'p',
         label: 'Pressure',
-        min: '-1 psi',
-        max: '10 psi',
+        range: '-1 <= x <= 10 psi',
         example: '1 psi',
       }),
     ),
-    fluidTemperature: optional(quantity(temperature, { symbol: 'T', label: 'Fluid', min: '0 °C', max: '100 °C', example: '20 °C' })),
-  }),
+    fluidTemperature: optional(quantity(temperature, { symbol: 'T', label: 'Fluid', range: '0 <= x <= 100 °C', example: '20 °C' })),
+  },
   intermediates: {
     power: quantityOutput(power, { symbol: 'P', label: 'Power', units: ['W'] }),
     perPascal: optional(quantityOutput(energy, { symbol: 'E_p', label: 'Something optional' })),
   },
   outputs: { energy: quantityOutput(energy, { symbol: 'E', label: 'Heat', digits: 5, units: ['kJ', 'J'] }) },
-  constants: { base: constant(power, 0, { symbol: 'P_0', label: 'Base load', source: 'law' }) },
+  constants: { base: constant(power, 0, { symbol: 'P_0', label: 'Base load', source: law }) },
   steps: [
-    { gives: 'power', tex: '[[power]] = [[voltage]]\\,[[current]]', source: 'law', locator: 'Eq. 1' },
-    { gives: 'perPascal', text: 'Only with a pressure: [[backPressure]].' },
-    { gives: 'energy', tex: '[[energy]] = [[repeats]]\\left([[power]]-[[losses]]\\right)\\sum t' },
+    formula('power', 'voltage * current', law, 'Eq. 1'),
+    formula('perPascal', 'backPressure', undefined, undefined, 'Only with a pressure: [[backPressure]].'),
+    formula('energy', 'repeats * (power - losses) * sum(pulses.duration)'),
   ],
-  assumptions: [{ code: 'steady', text: 'Steady voltage.' }],
-  limits: [],
-  cautions: [{ code: 'hot', text: 'Hot.' }],
-  sources: { law: { type: 'book', by: 'A. Author', title: 'A Book', year: 1900, mark: 'read' } },
+  assumptions: { steady: 'Steady voltage.' },
+  cautions: { hot: 'Hot.' },
   compute(input) {
     const watts = input.mode === 'off' ? 0 : input.voltage * input.current;
     if (watts < input.losses) return noSolution('the losses exceed the power', ['losses']);

@@ -1,7 +1,6 @@
-import { defineCalculation, present, presentValue, quantity, quantityOutput } from '@wallflow/calculation';
+import { defineCalculation, formula, present, presentValue, quantity, quantityOutput } from '@wallflow/calculation';
 import { volumePerDistance } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
-import * as z from 'zod';
 import { good, heater } from './sample.js';
 
 // E = U I t: relative variances add (JCGM 100:2008, 5.1.6).
@@ -55,13 +54,13 @@ describe('an uncertainty that no input can have', () => {
     const { answer: _, ...others } = heater.spec;
     const passing = defineCalculation({
       ...others,
-      inputs: z.strictObject({
-        burnt: quantity(volumePerDistance, { symbol: 'b', label: 'Burnt', min: '0 L/100km', max: '99 L/100km', example: '7 L/100km' }),
-      }),
+      inputs: {
+        burnt: quantity(volumePerDistance, { symbol: 'b', label: 'Burnt', range: '0 <= x <= 99 L/100km', example: '7 L/100km' }),
+      },
       outputs: { consumption },
       intermediates: {},
       example: {},
-      steps: [{ gives: 'consumption', tex: '[[consumption]] = [[burnt]]' }],
+      steps: [formula('consumption', 'burnt')],
       compute: ({ burnt }) => ({ consumption: burnt }),
       advise: () => [],
     });
@@ -75,6 +74,7 @@ describe('a moved input at which the calculation breaks', () => {
   const breaking = (at: number) =>
     defineCalculation({
       ...heater.spec,
+      inputs: heater.spec.inputs._zod.def.shape,
       compute(input, context) {
         if (input.current > at) throw new TypeError('beyond the table');
         return heater.spec.compute(input, context);

@@ -1,10 +1,9 @@
-import { choiceOutput, defineCalculation, quantity, quantityOutput } from '@wallflow/calculation';
+import { choiceOutput, defineCalculation, formula, quantity, quantityOutput, statement } from '@wallflow/calculation';
 import { differentialPressure } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
-import * as z from 'zod';
 
 const drop = (symbol: string, label: string) =>
-  quantity(differentialPressure, { symbol, label, min: '0 mbar', max: '500 mbar', example: '50 mbar' });
+  quantity(differentialPressure, { symbol, label, range: '0 <= x <= 500 mbar', example: '50 mbar' });
 
 /** Two drops in series against a limit of 100 mbar. */
 const gate = defineCalculation({
@@ -14,21 +13,14 @@ const gate = defineCalculation({
   title: 'Gate',
   purpose: 'Is the sum within the limit?',
   method: 'sum',
-  inputs: z.strictObject({ first: drop('p_1', 'First'), second: drop('p_2', 'Second') }),
-  intermediates: {},
+  inputs: { first: drop('p_1', 'First'), second: drop('p_2', 'Second') },
   outputs: {
     sum: quantityOutput(differentialPressure, { symbol: 'p', label: 'Sum', units: ['mbar'] }),
     verdict: choiceOutput({ label: 'Verdict', options: { pass: 'within the limit', fail: 'above the limit' } }),
   },
-  constants: {},
-  steps: [
-    { gives: 'sum', tex: '[[sum]] = [[first]]+[[second]]' },
-    { gives: 'verdict', text: 'Against 100 mbar.' },
-  ],
-  assumptions: [],
-  limits: [],
-  cautions: [],
-  sources: { sum: { type: 'derivation', title: 'Drops in series add', mark: 'read' } },
+  answer: 'verdict',
+  steps: [formula('sum', 'first + second'), statement('verdict', 'Against 100 mbar.')],
+  sources: [{ type: 'derivation', title: 'Drops in series add', mark: 'read' }],
   compute: ({ first, second }) => ({ sum: first + second, verdict: first + second <= 10_000 ? 'pass' : 'fail' }),
 });
 

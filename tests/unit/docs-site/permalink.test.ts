@@ -1,4 +1,7 @@
+import { group, list, quantity, text } from '@wallflow/calculation';
+import { absolutePressure } from '@wallflow/units';
 import { describe, expect, it } from 'vitest';
+import * as z from 'zod';
 import { fieldsData } from '../../../docs-site/plugins/calculations/field-data.js';
 import { fromInput, toInput } from '../../../docs-site/src/calculator/form-input.js';
 import { emptyValues } from '../../../docs-site/src/calculator/form-values.js';
@@ -13,6 +16,21 @@ describe('fromHash', () => {
     const link = fromHash(fields, '#version=1.0.0&pressure=101.3+kPa&gasTemperature=250+degC');
     expect(link?.unread).toEqual(['pressure = 101.3 kPa']);
     expect(fromHash(fields, '#version=1.0.0&gasTemperature=250+degC')?.unread).toEqual([]);
+  });
+});
+
+describe('a group of inputs', () => {
+  const pressure = quantity(absolutePressure, { symbol: 'p', label: 'Pressure', range: '0.5 <= x <= 1.1 bar', example: '1 bar' });
+  const notes = list({ note: text({ label: 'Note', example: 'dry' }) }, { label: 'Notes', min: 0, max: 3, example: [] });
+  const grouped = fieldsData(z.strictObject({ ambient: group({ pressure, notes }, { label: 'Ambient conditions' }) }));
+
+  it('goes through a link and comes back as it was', () => {
+    const input = { ambient: { pressure: '986 mbar', notes: [{ note: 'dry' }, { note: 'windy' }] } };
+    const hash = toHash(grouped, { version: '1.0.0', values: fromInput(grouped, input) });
+    expect(hash).toBe('#version=1.0.0&ambient.pressure=986+mbar&ambient.notes.1.note=dry&ambient.notes.2.note=windy');
+    const back = fromHash(grouped, hash);
+    expect(back?.unread).toEqual([]);
+    expect(toInput(grouped, back?.values ?? {})).toEqual(input);
   });
 });
 

@@ -1,3 +1,5 @@
+import { numberTex } from '../tex.js';
+import { mostDigits, numberText } from '../written.js';
 import { type Expression, type PairSign, signTightness, tightness } from './expression.js';
 import { isFunctionName } from './functions.js';
 
@@ -8,6 +10,12 @@ interface Token {
 }
 
 const pattern = /\s*(?:(\d+(?:\.\d+)?(?:e[+-]?\d+)?)|'([^']*)'|([A-Za-z_]\w*)|(<=|>=|==|!=|[-+*/^<>=(),.]))/y;
+
+/** A number as it stands, but for a power of ten, which nobody reads as `1.5e-5`. */
+function written(value: number, text: string): Expression {
+  if (!text.includes('e')) return { type: 'number', value, text };
+  return { type: 'number', value, text: numberText(value, mostDigits), tex: numberTex(value, mostDigits) };
+}
 
 function tokensOf(text: string): Token[] {
   const tokens: Token[] = [];
@@ -49,7 +57,7 @@ export function parseFormula(text: string): Expression {
 
   function first(): Expression {
     const token = next();
-    if (token.type === 'number') return { type: 'number', value: Number(token.text), text: token.text };
+    if (token.type === 'number') return written(Number(token.text), token.text);
     if (token.type === 'text') return { type: 'text', value: token.text };
     if (token.type === 'name') return named(token);
     if (token.text === '-' || token.text === 'not') {

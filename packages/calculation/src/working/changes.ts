@@ -2,8 +2,9 @@ import { type Expression, namesIn } from '../formula/expression.js';
 import type { TypedInput } from '../given.js';
 import { pathText } from '../issue.js';
 import { quantityTex, unitTex } from '../tex.js';
+import { numberText } from '../written.js';
 import type { UnitChange } from './explained.js';
-import { numberText, printNumber } from './print.js';
+import { printNumber } from './print.js';
 import type { Run } from './run.js';
 
 /** Rows of a list whose change of unit is written out. */

@@ -5,12 +5,13 @@ import { withNumbers } from '../formula/substitute.js';
 import type { OutputField } from '../outputs.js';
 import { expressionsOf, type How, type Step } from '../step.js';
 import { say } from '../words/say.js';
+import { mostDigits } from '../written.js';
 import { unitChanges } from './changes.js';
 import { columnsWorked } from './columns.js';
 import type { Comparison, ExplainedStep } from './explained.js';
 import { asNumbers, printedResult, printName } from './line.js';
 import { nestedWorking } from './nested.js';
-import { fewestDigits, mostDigits } from './print.js';
+import { fewestDigits } from './print.js';
 import { type Run, symbols, words } from './run.js';
 import { scopeInWords, scopeOf, symbolTex, withWords } from './scope.js';
 

@@ -5,8 +5,9 @@ import { type Print, withNumbers } from '../formula/substitute.js';
 import type { OutputField } from '../outputs.js';
 import { presentValue } from '../present.js';
 import { unitTex } from '../tex.js';
+import { mostDigits } from '../written.js';
 import type { ExplainedStep } from './explained.js';
-import { fewestDigits, mostDigits, printNumber, printQuantity } from './print.js';
+import { fewestDigits, printNumber, printQuantity } from './print.js';
 import { type Run, symbols, words } from './run.js';
 import type { Names } from './scope.js';
 

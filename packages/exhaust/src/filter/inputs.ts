@@ -185,11 +185,14 @@ export const wallInputs = {
       '1e-13 m2',
       '1e-12 m2',
       {
-        below: 'published bare walls begin at 2.4e-13 m²; a coated wall can be lower',
-        above: 'published bare walls end near 5.3e-13 m²',
+        below: 'published bare walls begin at 2.4 × 10⁻¹³ m²; a coated wall can be lower',
+        above: 'published bare walls end near 5.3 × 10⁻¹³ m²',
       },
     ],
-    default: ['3e-13 m2', 'uncoated cordierite; published values run from 2.4e-13 to 5.3e-13 m², so the wall part is uncertain by half'],
+    default: [
+      '3e-13 m2',
+      'uncoated cordierite; published values run from 2.4 × 10⁻¹³ to 5.3 × 10⁻¹³ m², so the wall part is uncertain by half',
+    ],
   }),
   forchheimerCoefficient: quantity(inertialCoefficient, {
     symbol: '\\beta',
@@ -229,7 +232,7 @@ export const ashInputs = {
     symbol: 'k_a',
     label: 'Permeability of the ash layer',
     range: '1e-16 <= x <= 1e-10 m2',
-    usual: ['2e-14 m2', '1e-13 m2', 'published pairs: 2.77e-14 m² with 1000 kg/m³, 7.4e-14 m² with 400 kg/m³'],
+    usual: ['2e-14 m2', '1e-13 m2', 'published pairs: 2.77 × 10⁻¹⁴ m² with 1000 kg/m³, 7.4 × 10⁻¹⁴ m² with 400 kg/m³'],
     default: ['7.4e-14 m2', 'published together with a packing density of 400 kg/m³'],
   }),
   ashPackingDensity: quantity(density, {
@@ -237,7 +240,7 @@ export const ashInputs = {
     label: 'Packing density of the ash',
     range: '50 <= x <= 3000 kg/m3',
     usual: ['200 kg/m3', '1000 kg/m3', 'published values for filter ash'],
-    default: ['400 kg/m3', 'published together with a permeability of 7.4e-14 m²'],
+    default: ['400 kg/m3', 'published together with a permeability of 7.4 × 10⁻¹⁴ m²'],
   }),
 } as const;
 
@@ -246,10 +249,10 @@ export const sootMaterialInputs = {
     symbol: 'k_s',
     label: 'Permeability of the soot cake',
     range: '1e-16 <= x <= 1e-11 m2',
-    usual: ['1e-14 m2', '1e-13 m2', 'published values run from 1.45e-14 to 7e-14 m²'],
+    usual: ['1e-14 m2', '1e-13 m2', 'published values run from 1.45 × 10⁻¹⁴ to 7 × 10⁻¹⁴ m²'],
     default: [
       '2.4e-14 m2',
-      'middle of the measured values 1.8e-14 (heavy-duty) and 3.2e-14 m² (passenger car); soot masses are uncertain by a factor of two',
+      'middle of the measured values 1.8 × 10⁻¹⁴ (heavy-duty) and 3.2 × 10⁻¹⁴ m² (passenger car); soot masses are uncertain by a factor of two',
     ],
   }),
   sootPackingDensity: quantity(density, {

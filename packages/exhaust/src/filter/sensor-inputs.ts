@@ -14,8 +14,7 @@ export const sensorReading = (
     label,
     description,
     range: '-1000 <= x <= 1000 mbar',
-    usual,
-    usualReason: 'readings beyond it point to a misread unit or a broken wire',
+    usual: [...usual, 'readings beyond it point to a misread unit or a broken wire'],
     example,
     units: ['mbar', 'kPa', 'hPa', 'psi'],
   });

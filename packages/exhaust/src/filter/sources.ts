@@ -82,7 +82,7 @@ export const deng2017: Source = {
   title: 'Influence of geometric characteristics of a diesel particulate filter, Applied Thermal Engineering 123, 61–73',
   year: 2017,
   mark: 'read',
-  note: 'Wall permeability of 1e-12 m² as an input of a model, not a measurement; the most open bare wall that was found.',
+  note: 'Wall permeability of 10⁻¹² m² as an input of a model, not a measurement; the most open bare wall that was found.',
 };
 
 export const konstandopoulosJohnson1989: Source = {

@@ -92,14 +92,14 @@ export function priorsOf(vehicle: Vehicle): Priors {
       label: 'Permeability of the wall',
       median: 3.3e-13,
       spread: 1.55,
-      basis: 'six published fits, 2.4e-13 to 5.3e-13 m2, widened for coats',
+      basis: 'six published fits, 2.4 × 10⁻¹³ to 5.3 × 10⁻¹³ m², widened for coats',
       mark: 'derived here',
     },
     sootFactor: {
       label: 'Permeability times density of the soot',
       median: 2.1e-12,
       spread: 1.5,
-      basis: 'five published fits, 1.5e-12 to 3.2e-12 kg/m',
+      basis: 'five published fits, 1.5 × 10⁻¹² to 3.2 × 10⁻¹² kg/m',
       mark: 'derived here',
     },
     sootDensity: {
@@ -120,7 +120,7 @@ export function priorsOf(vehicle: Vehicle): Priors {
       label: 'Permeability of the ash',
       median: 7e-14,
       spread: 2.4,
-      basis: 'published fits of 2.8e-14 to 1.7e-13 m2',
+      basis: 'published fits of 2.8 × 10⁻¹⁴ to 1.7 × 10⁻¹³ m²',
       mark: 'read',
     },
     ashLoad:

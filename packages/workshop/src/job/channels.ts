@@ -33,6 +33,12 @@ export const channels = {
 
 export type ChannelName = keyof typeof channels;
 
+/** The limits of a channel as an input of its own has them. */
+export function channelRange(name: Exclude<ChannelName, 'time'>): string {
+  const { min, max } = channels[name];
+  return `${min} <= x <= ${max}`;
+}
+
 /** The names in the order of the table. */
 export const channelNames = Object.keys(channels) as ChannelName[];
 

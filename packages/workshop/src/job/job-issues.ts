@@ -20,16 +20,15 @@ export function bounded(issues: readonly JobIssue[]): readonly JobIssue[] {
 
 /** Values of the head that no calculation checks. */
 const headFields = {
-  odometer: quantity(length, { symbol: 's', label: 'Odometer', min: '0 km', max: '5000000 km', example: '146300 km', units: ['km', 'mi'] }),
+  odometer: quantity(length, { symbol: 's', label: 'Odometer', range: '0 <= x <= 5000000 km', example: '146300 km', units: ['km', 'mi'] }),
   pressure: quantity(absolutePressure, {
     symbol: 'p_a',
     label: 'Ambient pressure',
-    min: '50 kPa',
-    max: '110 kPa',
+    range: '50 <= x <= 110 kPa',
     example: '986 hPa',
     units: ['hPa', 'kPa', 'mbar'],
   }),
-  temperature: quantity(temperature, { symbol: 'T_a', label: 'Ambient temperature', min: '-50 °C', max: '60 °C', example: '14 °C' }),
+  temperature: quantity(temperature, { symbol: 'T_a', label: 'Ambient temperature', range: '-50 <= x <= 60 °C', example: '14 °C' }),
 };
 
 function headIssues(job: JobFile): JobIssue[] {

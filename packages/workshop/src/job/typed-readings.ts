@@ -1,7 +1,7 @@
 import { checkInputs, list, optional, quantity } from '@wallflow/calculation';
 import { differentialPressure, type Kind, type KindName, massFlow, rotationalSpeed, temperature } from '@wallflow/units';
 import * as z from 'zod/mini';
-import { type ChannelName, channelNames, channels } from './channels.js';
+import { type ChannelName, channelNames, channelRange, channels } from './channels.js';
 import { givenNumber } from './given.js';
 import type { JobIssue } from './job-issue.js';
 import type { SteadyReading } from './steady.js';
@@ -12,16 +12,14 @@ export const readingFields = z.strictObject({
     symbol: 'n',
     label: 'Engine speed',
     description: '0 rpm is the engine off: its pressure drop is the zero of the sensor.',
-    min: channels.engineSpeed.min,
-    max: channels.engineSpeed.max,
+    range: channelRange('engineSpeed'),
     example: '2200 rpm',
     units: ['rpm'],
   }),
   pressureDrop: quantity(differentialPressure, {
     symbol: '\\Delta p',
     label: 'Pressure drop over the filter',
-    min: channels.pressureDrop.min,
-    max: channels.pressureDrop.max,
+    range: channelRange('pressureDrop'),
     example: '95 mbar',
     units: ['mbar', 'kPa', 'hPa', 'bar', 'psi'],
   }),
@@ -30,8 +28,7 @@ export const readingFields = z.strictObject({
       symbol: 'T',
       label: 'Gas temperature before the filter',
       description: 'Needed while the engine runs.',
-      min: channels.gasTemperature.min,
-      max: channels.gasTemperature.max,
+      range: channelRange('gasTemperature'),
       example: '206 °C',
     }),
   ),
@@ -40,8 +37,7 @@ export const readingFields = z.strictObject({
       symbol: '\\dot m_a',
       label: 'Air mass flow',
       description: 'From the air-mass signal; left out, it is worked out from displacement and speed.',
-      min: channels.airMassFlow.min,
-      max: channels.airMassFlow.max,
+      range: channelRange('airMassFlow'),
       example: '300 kg/h',
       units: ['kg/h', 'g/s'],
     }),
@@ -50,8 +46,7 @@ export const readingFields = z.strictObject({
     quantity(temperature, {
       symbol: 'T_c',
       label: 'Coolant temperature',
-      min: channels.coolantTemperature.min,
-      max: channels.coolantTemperature.max,
+      range: channelRange('coolantTemperature'),
       example: '88 °C',
     }),
   ),

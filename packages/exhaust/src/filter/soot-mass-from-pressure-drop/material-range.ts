@@ -84,8 +84,8 @@ export const materialInputs = {
         '1e-13 m2',
         '1e-12 m2',
         {
-          below: 'published bare walls begin at 2.4e-13 m²; a coated wall can be lower',
-          above: 'published bare walls end near 1e-12 m²',
+          below: 'published bare walls begin at 2.4 × 10⁻¹³ m²; a coated wall can be lower',
+          above: 'published bare walls end near 10⁻¹² m²',
         },
       ],
       example: '3e-13 m2',
@@ -100,7 +100,7 @@ export const materialInputs = {
       description:
         'Leave blank to take 2.4 × 10⁻¹⁴ m²; the published values from 1.45 × 10⁻¹⁴ to 7 × 10⁻¹⁴ m² then make the range of the result.',
       range: '1e-16 <= x <= 1e-11 m2',
-      usual: ['1e-14 m2', '1e-13 m2', 'published values run from 1.45e-14 to 7e-14 m²'],
+      usual: ['1e-14 m2', '1e-13 m2', 'published values run from 1.45 × 10⁻¹⁴ to 7 × 10⁻¹⁴ m²'],
       example: '2.4e-14 m2',
     }),
   ),
