@@ -4,6 +4,7 @@ import { type MeasuredCurve, readMeasuredCurves } from '../../../tests/support/m
 import { readMisprints } from '../../../tests/support/misprint.js';
 import { readCaseFiles } from '../../../tests/support/reference-case.js';
 import type { Evidence } from '../../src/data/evidence.js';
+import { estimateView } from './estimate-data.js';
 import { curveView } from './measured-data.js';
 import { caseDisagreements, misprintViews, valueDisagreements } from './misprint-data.js';
 import { numericsGroups } from './numerics-data.js';
@@ -26,5 +27,6 @@ export function evidence(): Evidence {
     disagreements: [...caseDisagreements(readCaseFiles(), registry), ...valueDisagreements([...units, ...numerics])],
     units,
     numerics,
+    estimate: estimateView(),
   };
 }

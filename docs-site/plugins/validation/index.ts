@@ -3,12 +3,12 @@ import type { LoadContext, Plugin } from '@docusaurus/types';
 import type { Evidence } from '../../src/data/evidence.js';
 import { loadEvidence } from './load-evidence.js';
 
-/** Pages of the validation that belong to no single calculation: measured curves, misprints, units, numerics. */
+/** Pages of the validation that belong to no single calculation: measured curves, misprints, units, numerics, estimate. */
 export default function validationPlugin({ siteDir, baseUrl, generatedFilesDir }: LoadContext): Plugin<Evidence> {
   return {
     name: 'wallflow-validation',
 
-    getPathsToWatch: () => [join(siteDir, '../tests/{reference,support}/**/*.{ts,json}')],
+    getPathsToWatch: () => [join(siteDir, '../tests/{reference,support}/**/*.{ts,json}'), join(siteDir, '../tests/evaluation/rows.jsonl')],
 
     loadContent: () => loadEvidence(siteDir, join(generatedFilesDir, 'evidence.cjs')),
 
@@ -27,6 +27,7 @@ export default function validationPlugin({ siteDir, baseUrl, generatedFilesDir }
       await page('misprints', 'MisprintsPage', { misprints: content.misprints, disagreements: content.disagreements });
       await page('units', 'UnitChecksPage', content.units);
       await page('numerics', 'NumericsChecksPage', content.numerics);
+      await page('estimate', 'EstimatePage', content.estimate);
     },
   };
 }

@@ -1,4 +1,6 @@
 import type { PlotView } from './types.js';
+import type { EstimateView } from './estimate-evidence.js';
+import type { TableView } from './types.js';
 
 /** What the pages of the validation know: plain data made from the reference data when the site is built. */
 
@@ -105,4 +107,5 @@ export interface Evidence {
   readonly disagreements: readonly DisagreementView[];
   readonly units: readonly CheckGroup[];
   readonly numerics: readonly CheckGroup[];
+  readonly estimate: EstimateView;
 }

@@ -16,4 +16,9 @@ export const validationPages = [
     title: 'Numerical methods',
     summary: 'Certified fits, published differential equations, uncertainty examples of the GUM.',
   },
+  {
+    path: '/validation/estimate',
+    title: 'The estimate on invented vehicles',
+    summary: 'How often the hidden cause was found, and how often a stated chance came true, failures included.',
+  },
 ] as const;

@@ -1,7 +1,9 @@
+import { causeOrder } from '@wallflow/workshop/cases';
 import { describe, expect, it } from 'vitest';
 import { evidence } from '../../../docs-site/plugins/validation/evidence.js';
 import { validationPages } from '../../../docs-site/src/data/validation-pages.js';
 import { readUnitCases } from '../../reference/units/support/unit-case.js';
+import { readEvaluation } from '../../support/evaluation.js';
 import { readMeasuredCurves } from '../../support/measured-curve.js';
 import { readMisprints } from '../../support/misprint.js';
 import { readCaseFiles } from '../../support/reference-case.js';
@@ -100,4 +102,23 @@ it('the pages linked from the validation page are those that are made', () => {
   expect(validationPages.map(({ path }) => path)).toEqual(
     ['measured', 'misprints', 'units', 'numerics'].map((name) => `/validation/${name}`),
   );
+});
+
+describe('the estimate on the site', () => {
+  const view = data.estimate;
+
+  it('publishes the shares of the stored rows', () => {
+    const rows = readEvaluation();
+    expect(view.cases).toBe(rows.length);
+    const first = rows.filter(({ cause, readings }) => causeOrder[readings.chances.indexOf(Math.max(...readings.chances))] === cause);
+    expect(view.readings.first).toBe(`${Math.round((100 * first.length) / rows.length)} %`);
+    expect(view.readings.confusion.reduce((sum, { cases }) => sum + cases, 0)).toBe(rows.length);
+    expect(view.trials.reliability.reduce((sum, { count }) => sum + count, 0)).toBe(rows.length * causeOrder.length);
+    expect(view.damagedByLoad).toBe(rows.filter(({ damaged }) => damaged).length);
+  });
+
+  it('names each cause in words', () => {
+    for (const { hidden, taken } of view.readings.confusion)
+      expect(`${hidden} ${taken.join(' ')}`).not.toMatch(/[a-z]-[a-z]+-[a-z]|NaN|undefined/);
+  });
 });

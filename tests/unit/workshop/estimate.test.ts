@@ -1,5 +1,12 @@
-import { generateCase } from '@wallflow/workshop/cases';
-import { answerOf, type EstimateInput, estimateFilter, filterCauses, nextTests, type SpeedReading } from '@wallflow/workshop/estimate';
+import {
+  answerOf,
+  type EstimateInput,
+  estimateFilter,
+  filterCauses,
+  leastEffectiveSize,
+  nextTests,
+  type SpeedReading,
+} from '@wallflow/workshop/estimate';
 import { describe, expect, it } from 'vitest';
 
 const at = (rpm: number, mbar: number, celsius?: number): SpeedReading => ({
@@ -51,6 +58,42 @@ describe('the estimate of the filter', () => {
     expect(estimateFilter(input).causes[0]?.id).toBe(id);
   });
 
+  it('is not moved by evidence that says nothing', () => {
+    const nothing = { ...blocked, trials: {}, controlUnit: {}, backPressures: [] };
+    expect(estimateFilter(nothing).causes).toEqual(estimateFilter(blocked).causes);
+  });
+
+  it('loses no reading when another comes in', () => {
+    const more = estimateFilter({ ...blocked, readings: [...blocked.readings, at(1800, 120)], zero: { pressureDrop: 0 } });
+    const names = more.causes[0]?.bearings.map(({ name }) => name);
+    for (const { name } of estimateFilter(blocked).causes[0]?.bearings ?? []) expect(names).toContain(name);
+  });
+
+  it('takes a low figure of the control unit as weak evidence against soot, and a long way since a regeneration for it', () => {
+    const soot = (input: Partial<EstimateInput>) => chanceOf(estimateFilter({ ...middling, ...input }), 'soot');
+    const middling: EstimateInput = { vehicle: { ...car, distance: 2.4e8 }, readings: [at(800, 8), at(1800, 36), at(2800, 75)] };
+    const none = soot({});
+    expect(soot({ controlUnit: { sootMass: 0.006 } })).toBeLessThan(none);
+    expect(soot({ controlUnit: { sootMass: 0.006 } })).toBeGreaterThan(0.1 * none);
+    expect(soot({ vehicle: { ...middling.vehicle, distanceSinceRegeneration: 1.5e6 } })).toBeGreaterThan(none);
+  });
+
+  it('finds a broken core likelier in a vehicle that smokes', () => {
+    const low: EstimateInput = { vehicle: car, readings: [at(800, 1), at(1800, 3), at(2800, 6)] };
+    const core = (vehicle: EstimateInput['vehicle']) => chanceOf(estimateFilter({ ...low, vehicle }), 'core-damaged');
+    expect(core({ ...car, reason: 'smoke' })).toBeGreaterThan(core({ ...car, reason: 'lamp' }) + 0.1);
+  });
+
+  it('takes no more than 45 000 evaluations for three readings and a zero, or says that it has too few draws', () => {
+    const { evaluations, effectiveSize, issues } = estimateFilter({
+      vehicle: car,
+      readings: [at(800, 10), at(1800, 140), at(2800, 320)],
+      zero: { pressureDrop: 0 },
+    });
+    expect(evaluations).toBeLessThan(45_000);
+    expect(effectiveSize < leastEffectiveSize).toBe(issues.some(({ code }) => code === 'too_few_draws'));
+  });
+
   it('has chances that sum to 1, and ranges in order', () => {
     const { causes, sootLoad, ashLoad } = estimateFilter(blocked);
     expect(causes.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 9);
@@ -82,7 +125,7 @@ describe('the estimate of the filter', () => {
           vehicle: { displacement, duty: 'light', filter: { volume: displacement * 1.3, length: 0.16 } },
           readings: [at(800, 6, 140), at(1800, 26, 180), at(2800, 60, 200)],
         },
-        { draws: 1000 },
+        { draws: 400 },
       );
     const [small, large] = [of(1.5e-3), of(3e-3)];
     expect(large.causes[0]?.id).toBe(small.causes[0]?.id);
@@ -117,37 +160,5 @@ describe('the estimate of the filter', () => {
     });
     expect(sootMass.p5).toBeLessThan(0.045);
     expect(sootMass.p95 + ashMass.p5).toBeLessThan(0.06);
-  });
-});
-
-// Cases of another physics: channels with their profile of flow, soot in the wall, gas that slips, recirculation.
-describe('invented vehicles with a hidden cause', () => {
-  const cases = Array.from({ length: 40 }, (_, index) => generateCase(index + 1));
-  const estimates = cases.map(({ input }) => estimateFilter(input));
-
-  it('are the same for the same seed', () => {
-    expect(generateCase(7)).toEqual(generateCase(7));
-  });
-
-  it('mostly have their cause among the first two, from readings alone', () => {
-    const found = estimates.filter(({ causes }, k) => causes.slice(0, 2).some(({ id }) => id === cases[k]!.truth.cause));
-    expect(found.length / cases.length).toBeGreaterThan(0.75);
-  });
-
-  it('have their soot within the 90 % range as often as it says, as far as forty cases can tell', () => {
-    const covered = estimates.filter(
-      ({ sootLoad }, k) => cases[k]!.truth.sootLoad >= sootLoad.p5 && cases[k]!.truth.sootLoad <= sootLoad.p95,
-    );
-    // Binomial: 90 % of 40 lies between 30 and 40 with 99 %.
-    expect(covered.length).toBeGreaterThanOrEqual(30);
-  });
-
-  it('are found more surely with the trials that a technician can make', () => {
-    const sure = (withTrials: boolean) =>
-      cases.reduce((sum, { input, trials, truth }, k) => {
-        const { causes } = withTrials ? estimateFilter({ ...input, trials }) : estimates[k]!;
-        return sum + (causes.find(({ id }) => id === truth.cause)?.probability ?? 0);
-      }, 0) / cases.length;
-    expect(sure(true)).toBeGreaterThan(sure(false) + 0.1);
   });
 });

@@ -37,7 +37,7 @@ export function conditionalSampler(evaluator: Evaluator, { indices, pivots }: Pi
       along.forEach((original, i) => {
         point[original] = start[i]!;
       });
-      const fit = climbAlong(evaluator, point, along, 4);
+      const fit = climbAlong(evaluator, point, along, 2);
       if (fit !== undefined && !fits.some((other) => along.every((j) => Math.abs(other.point[j]! - fit.point[j]!) < sameFit)))
         fits.push(fit);
     }
@@ -84,5 +84,7 @@ function pick<Part extends { readonly share: number }>(parts: readonly Part[], u
 function posterior(evaluator: Evaluator, point: Float64Array): number {
   let squares = 0;
   for (const value of point) squares += value * value;
-  return evaluator.logLikelihood(point) - squares / 2;
+  const logLikelihood = evaluator.logLikelihood(point);
+  // What is impossible is not asked further.
+  return logLikelihood === -Infinity ? logLikelihood : logLikelihood + (evaluator.problem.weigh?.(point) ?? 0) - squares / 2;
 }

@@ -15,6 +15,13 @@ export interface SamplingProblem {
   readonly predict: (point: Float64Array, expected: Float64Array, scale: Float64Array) => boolean;
   /** Of the Student's t distribution that all errors follow. */
   readonly degreesOfFreedom: number;
+  /**
+   * ln of the chance of anything else that was seen, for evidence that is weak or has several shapes: it weights the draws, but
+   * no fit follows it.
+   */
+  readonly weigh?: (point: Float64Array) => number;
+  /** Unknowns that no observation depends on, wherever the others are. */
+  readonly silent?: ReadonlySet<number>;
 }
 
 /** A workspace that evaluates one problem again and again. */
@@ -127,6 +134,7 @@ function logPosterior(evaluator: Evaluator, point: Float64Array): number {
 function jacobian(evaluator: Evaluator, point: Float64Array, along: readonly number[], base: Float64Array): Float64Array[] {
   const moved = point.slice();
   return along.map((j) => {
+    if (evaluator.problem.silent?.has(j) === true) return new Float64Array(base.length);
     moved[j] = point[j]! + step;
     const possible = evaluator.logLikelihood(moved) > -Infinity;
     moved[j] = point[j]!;

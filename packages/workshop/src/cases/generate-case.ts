@@ -10,6 +10,7 @@ import {
 import { makeRandomSource, type RandomSource } from '@wallflow/numerics/sampling';
 import { causeOf, type FilterCause, type HypothesisId } from '../estimate/causes.js';
 import type { EstimateInput, SpeedReading, Trials } from '../estimate/evidence-input.js';
+import type { HeatedFilter } from './burning-damages.js';
 
 /** An invented vehicle with a hidden cause, and what a technician would read of it. */
 export interface GeneratedCase {
@@ -20,11 +21,16 @@ export interface GeneratedCase {
     readonly sootLoad: number;
     readonly ashLoad: number;
   };
+  readonly filter: HeatedFilter;
   /** What is read without any trial. */
   readonly input: EstimateInput;
   /** What the trials would show if they were made. */
   readonly trials: Required<Pick<Trials, 'hoses' | 'tailPipe' | 'gaugeBeside' | 'backPressureLost' | 'rod'>>;
   readonly zero: number;
+  /** Soot and ash by weighing against a new filter, kg; only where the weight of a new one is known. */
+  readonly weighedLoad?: number;
+  /** Flow resistance after a completed regeneration over that before it, as read; only for a vehicle that may be heated. */
+  readonly resistanceRatio: number;
 }
 
 interface Draw extends RandomSource {
@@ -53,34 +59,47 @@ function drawing(seed: number): Draw {
   };
 }
 
-/** How often each cause is hidden in a case; a course wants all of them. */
+/**
+ * How often each cause is hidden in a case. Of filters that read high in a workshop about half are full of soot and a sixth full of
+ * ash, the rest shared among sensor, hoses, another part and a broken core (common practice, no source); some vehicles are sound.
+ */
 const causeWeights: ReadonlyArray<readonly [HypothesisId, number]> = [
-  ['soot', 30],
-  ['nothing-wrong', 14],
+  ['soot', 43],
   ['ash-plug', 9],
   ['ash-layer', 6],
-  ['sensor-zero', 7],
-  ['hose-leaking', 6],
-  ['hose-plugged', 3],
-  ['hoses-swapped', 3],
-  ['sensor-dead', 4],
-  ['restriction-behind', 6],
-  ['core-damaged', 6],
+  ['nothing-wrong', 11],
+  ['sensor-zero', 6],
+  ['sensor-dead', 3],
+  ['hose-leaking', 5],
+  ['hose-plugged', 2],
+  ['hoses-swapped', 1.5],
+  ['restriction-behind', 5],
+  ['restriction-before', 2],
+  ['core-damaged', 4.5],
+  ['wet-after-wash', 2],
 ];
 
 const gasConstant = 287.05;
 
 interface Deposits {
-  /** What the odometer shows, m. */
+  /** What the filter has run, m. */
   readonly distance: number;
+  /** Distance since the last regeneration that was completed, m. */
+  readonly sinceRegeneration: number;
+  /** What a control unit would reckon that counts the soot of a sound engine, kg/m³. */
+  readonly countedSoot: number;
+  /** Soot load at which this control unit asks for a regeneration, kg/m³. */
+  readonly trigger: number;
   readonly sootLoad: number;
   readonly ashLoad: number;
   readonly plugShare: number;
+  /** Share of the inlet cells that soot has not bridged at the face. */
+  readonly openFace: number;
 }
 
 /** A filter by the one-dimensional model with soot in the wall: not the closed form that the estimate uses. */
 function filterDrop(draw: Draw, displacement: number, light: boolean) {
-  const volume = displacement * (light ? draw.between(1, 1.9) : draw.between(1.3, 2.3));
+  const volume = displacement * (light ? draw.between(0.95, 1.75) : draw.between(1.3, 2.2));
   const filterLength = Math.cbrt((4 * volume) / Math.PI) * draw.between(0.85, 1.3);
   const cells = draw.pick([
     [{ cellDensity: 300, wall: 11 }, light ? 6 : 2],
@@ -107,12 +126,21 @@ function filterDrop(draw: Draw, displacement: number, light: boolean) {
   const collectors = { porosity: draw.between(0.42, 0.6), wallSootDensity: draw.between(6, 12) };
   const percolationFactor = Math.cbrt(1 - collectors.porosity) * draw.between(1.04, 1.1);
   const pressed = draw.between(0, 1);
-  const drop = ({ sootLoad, ashLoad, plugShare }: Deposits, volumeFlow: number, temperature: number, pressure: number): number => {
+  const drop = (
+    { sootLoad, ashLoad, plugShare, openFace }: Deposits,
+    volumeFlow: number,
+    temperature: number,
+    pressure: number,
+  ): number => {
     const wallVolume = filtrationArea(channels) * channels.wallThickness;
     const openShare = Math.max(0, 1 - ashLoad / 30);
     const sootMass = sootLoad * volume;
     const inWall = deepBedState(sootMass, wallVolume, { ...collectors, percolationFactor, openShare });
-    const flow = { volumeFlow, viscosity: diluteAirViscosity(temperature), density: pressure / (gasConstant * temperature) };
+    const flow = {
+      volumeFlow: volumeFlow / openFace,
+      viscosity: diluteAirViscosity(temperature),
+      density: pressure / (gasConstant * temperature),
+    };
     const loaded = loadChannels(channels, {
       sootMass: sootMass - inWall.wallSootMass,
       ashMass: ashLoad * volume,
@@ -140,7 +168,7 @@ function filterDrop(draw: Draw, displacement: number, light: boolean) {
     const plain = of(sootPermeability);
     return plain < 2e4 ? plain : of(sootPermeability * (1 - 0.4 * pressed * Math.min(1, plain / 2e4 - 1)));
   };
-  return { drop, volume };
+  return { drop, volume, length: filterLength };
 }
 
 /** Exhaust mass flow of an engine without load, kg/s, with recirculated gas taken off and the temperature of its exhaust, K. */
@@ -163,33 +191,83 @@ function engineState(draw: Draw, displacement: number, light: boolean, ambient: 
   };
 }
 
+/** A filter of the fleet: ash comes with distance, but oil use differs by far more than distance does. */
+function ashOfFleet(
+  draw: Draw,
+  light: boolean,
+  wanted: readonly [number, number],
+): { readonly distance: number; readonly ashLoad: number } {
+  for (;;) {
+    const distance = draw.between(3e7, light ? 3.2e8 : 4.5e8);
+    const ashLoad = 9e-8 * Math.exp(0.7 * draw.normal()) * distance;
+    if (ashLoad >= wanted[0] && ashLoad <= wanted[1]) return { distance, ashLoad };
+  }
+}
+
 function depositsFor(draw: Draw, cause: HypothesisId, light: boolean): Deposits {
   const trigger = light ? draw.between(4, 7) : draw.between(2.6, 4.6);
-  // Ash comes with distance, but oil use differs by far more than distance does.
-  const ashPerDistance = 9e-8 * Math.exp(0.7 * draw.normal());
-  const distance = draw.between(3e7, 3e8);
-  const usual = {
-    distance,
-    sootLoad: trigger * draw.between(0.05, 1),
-    ashLoad: Math.min(34, ashPerDistance * distance),
-    plugShare: draw.between(0.3, 0.9),
-  };
-  if (cause === 'soot') return { ...usual, sootLoad: trigger * draw.between(1.4, 3.4) };
-  if (causeOf(cause) !== 'ash') return usual;
-  const ashLoad = draw.between(45, 100);
-  const plugShare = cause === 'ash-layer' ? draw.between(0.05, 0.3) : draw.between(0.75, 0.95);
+  // What a sound engine takes to fill the filter to its trigger.
+  const interval = light ? draw.between(2.5e5, 9e5) : draw.between(3e5, 1.5e6);
+  const ash = causeOf(cause) === 'ash';
+  const { distance, ashLoad } = ashOfFleet(draw, light, ash ? [45, 100] : [0, 34]);
+  const plugShare = !ash ? draw.between(0.3, 0.9) : cause === 'ash-layer' ? draw.between(0.05, 0.3) : draw.between(0.75, 0.95);
+  const soot = cause === 'soot';
+  const sootLoad = trigger * (soot ? draw.between(1.15, 2.7) : ash ? draw.between(0.3, 1.1) : draw.between(0.05, 1));
+  // Too much soot has two reasons: an engine that makes more, which the control unit does not know, or regenerations cut short.
+  const excess = soot && draw.chance(0.5) ? draw.between(1.6, 4) : 1;
+  const cutShort = soot && excess === 1 ? draw.between(1, 1.6) : 1;
   return {
-    distance: Math.min(6e8, Math.max(8e7, ashLoad / ashPerDistance)),
+    distance,
     ashLoad,
     plugShare,
-    sootLoad: trigger * draw.between(0.3, 1.1),
+    openFace: soot && draw.chance(0.2) ? draw.between(0.5, 0.95) : 1,
+    sootLoad,
+    trigger,
+    sinceRegeneration: ((interval * sootLoad) / (trigger * excess)) * cutShort * draw.between(0.85, 1.15),
+    countedSoot: (sootLoad / excess) * (1 + 0.12 * draw.normal()),
   };
+}
+
+/** What the control unit shows of the filter, kg: most count soot from the engine, others take it from the drop. */
+function figuresOf(draw: Draw, deposits: Deposits, volume: number, sootByDrop: number): NonNullable<EstimateInput['controlUnit']> {
+  const { countedSoot, distance, trigger } = deposits;
+  const load = draw.chance(0.06) ? trigger * draw.between(0, 2) : draw.chance(0.6) ? countedSoot : sootByDrop;
+  const ashLoad = draw.chance(0.08) ? 0 : 9e-8 * distance * draw.between(0.7, 1.3);
+  const grams = (value: number) => Math.round(Math.max(0, value) * volume * 1000) / 1000;
+  return { sootMass: grams(load), ...(draw.chance(0.6) ? { ashMass: grams(ashLoad) } : {}) };
+}
+
+/** Why the vehicle came in. */
+function reasonFor(draw: Draw, cause: HypothesisId): NonNullable<EstimateInput['vehicle']['reason']> {
+  if (cause === 'core-damaged')
+    return draw.pick([
+      ['smoke', 45],
+      ['lamp', 45],
+      ['low-power', 10],
+    ]);
+  const inTheWay = cause === 'soot' || causeOf(cause) === 'ash' || cause.startsWith('restriction');
+  return draw.pick([
+    ['smoke', 4],
+    ['lamp', inTheWay ? 50 : 66],
+    ['low-power', inTheWay ? 46 : 30],
+  ]);
+}
+
+/** Seeds side by side start a random source nearly alike: scatter them (multiplication by the golden ratio, Knuth vol. 3, 6.4). */
+const scattered = (seed: number): number => Math.imul(seed ^ (seed >>> 15), 0x9e3779b1) >>> 1;
+
+/** Where a gauge finds most of the back-pressure lost. */
+function lostPressure(odds: (chance: number) => boolean, cause: HypothesisId): NonNullable<Trials['backPressureLost']> {
+  if (cause === 'restriction-behind' && odds(0.93)) return 'behind-filter';
+  if (cause === 'restriction-before' && odds(0.93)) return 'before-filter';
+  if ((cause === 'soot' || cause === 'wet-after-wash' || causeOf(cause) === 'ash') && odds(0.93)) return 'across-filter';
+  return odds(0.1) ? 'across-filter' : 'nowhere';
 }
 
 /** Make one case: the same seed gives the same vehicle. */
 export function generateCase(seed: number): GeneratedCase {
   for (let attempt = 0; ; attempt += 1) {
-    const made = attemptCase(drawing(seed * 64 + attempt), seed);
+    const made = attemptCase(drawing(scattered(seed * 64 + attempt)), seed);
     if (made !== undefined) return made;
   }
 }
@@ -221,7 +299,7 @@ function attemptCase(draw: Draw, seed: number): GeneratedCase | undefined {
       drop = filter.drop(deposits, volumeFlow, gas.temperature, pressure);
     }
     const volumeFlow = (gas.exhaust * gasConstant * gas.temperature) / ambient;
-    return { engineSpeed, ...gas, drop, rhoQQ: (ambient / (gasConstant * gas.temperature)) * volumeFlow ** 2 };
+    return { engineSpeed, ...gas, drop, volumeFlow, rhoQQ: (ambient / (gasConstant * gas.temperature)) * volumeFlow ** 2 };
   });
   if (!states.every(({ drop }) => Number.isFinite(drop) && drop < 9e4)) return undefined;
   const fast = states[2]!;
@@ -229,6 +307,7 @@ function attemptCase(draw: Draw, seed: number): GeneratedCase | undefined {
   const leak = draw.between(0.05, 0.6);
   const passed = draw.between(0.05, 0.6);
   const stuck = draw.between(0, 600);
+  const wet = draw.between(1.1, 2.2);
   const pipe = draw.between(7e3, 3.5e4) / fast.rhoQQ;
   const seen = (drop: number, rhoQQ: number): number => {
     if (cause === 'hose-leaking') return leak * drop;
@@ -237,6 +316,7 @@ function attemptCase(draw: Draw, seed: number): GeneratedCase | undefined {
     if (cause === 'sensor-dead') return stuck;
     if (cause === 'core-damaged') return passed * drop;
     if (cause === 'restriction-behind') return drop + pipe * rhoQQ;
+    if (cause === 'wet-after-wash') return wet * drop;
     return drop;
   };
   const shown = (value: number) => Math.round((value + zero) / 100) * 100;
@@ -249,21 +329,44 @@ function attemptCase(draw: Draw, seed: number): GeneratedCase | undefined {
       ...(draw.chance(0.7) ? { gasTemperature: temperature + 6 * draw.normal() } : {}),
     };
   });
+  // The load that a sound filter without ash would need for the drop that is shown.
+  const dropOf = (sootLoad: number) =>
+    filter.drop({ ...deposits, sootLoad, ashLoad: 0 }, fast.volumeFlow, fast.temperature, ambient + fast.drop / 2);
+  const [clean, loaded] = [dropOf(0), dropOf(deposits.trigger)];
+  const sootByDrop = deposits.trigger * Math.min(4, Math.max(0, (seen(fast.drop, fast.rhoQQ) - clean) / (loaded - clean)));
+  const burnt = filter.drop(
+    { ...deposits, sootLoad: deposits.sootLoad * draw.between(0.05, 0.35) },
+    fast.volumeFlow,
+    fast.temperature,
+    ambient,
+  );
+  const ratioShown =
+    (seen(burnt, fast.rhoQQ) / (Math.abs(seen(fast.drop, fast.rhoQQ)) < 100 ? 100 : seen(fast.drop, fast.rhoQQ))) *
+    (1 + 0.06 * draw.normal());
+  const complaint = cause !== 'nothing-wrong' || draw.chance(0.5);
   const still = cause === 'sensor-dead' ? stuck : cause === 'hose-plugged' ? stuck / 2 : 0;
   const odds = (outcome: number) => draw.chance(outcome);
   return {
     seed,
     truth: { cause: causeOf(cause), sootLoad: deposits.sootLoad, ashLoad: deposits.ashLoad },
+    filter: { volume: filter.volume, length: filter.length, light },
     zero: shown(still),
+    resistanceRatio: Math.max(0, ratioShown),
+    ...(draw.chance(0.5) ? { weighedLoad: (deposits.sootLoad + deposits.ashLoad) * filter.volume + 3e-3 * draw.normal() } : {}),
     input: {
       vehicle: {
         displacement,
         ambientPressure: ambient,
-        ...(cause === 'restriction-behind' ? {} : {}),
-        complaint: cause !== 'nothing-wrong' || draw.chance(0.5),
+        complaint,
+        ...(complaint && draw.chance(0.9) ? { reason: reasonFor(draw, cause) } : {}),
+        // One filter in twenty was renewed without a note: the odometer shows more than it has run.
+        ...(draw.chance(0.9) ? { distance: deposits.distance * (draw.chance(0.05) ? draw.between(1.2, 3) : 1) } : {}),
+        ...(cause === 'wet-after-wash' || draw.chance(0.03) ? { washedRecently: true } : {}),
+        ...(draw.chance(0.6) ? { distanceSinceRegeneration: deposits.sinceRegeneration } : {}),
       },
       readings,
       zero: { pressureDrop: shown(still) },
+      ...(draw.chance(0.7) ? { controlUnit: figuresOf(draw, deposits, filter.volume, sootByDrop) } : {}),
     },
     trials: {
       hoses:
@@ -278,14 +381,7 @@ function attemptCase(draw: Draw, seed: number): GeneratedCase | undefined {
                 : 'leaking',
       tailPipe: (cause === 'core-damaged' ? odds(0.88) : odds(0.04)) ? 'sooty' : 'clean',
       gaugeBeside: (cause.startsWith('hose') || cause.startsWith('sensor') ? odds(0.92) : odds(0.03)) ? 'differs' : 'agrees',
-      backPressureLost:
-        cause === 'restriction-behind' && odds(0.93)
-          ? 'behind-filter'
-          : (cause === 'soot' || cause.startsWith('ash')) && odds(0.93)
-            ? 'across-filter'
-            : odds(0.1)
-              ? 'across-filter'
-              : 'nowhere',
+      backPressureLost: lostPressure(odds, cause),
       rod: (cause === 'ash-plug' ? odds(0.88) : odds(0.05)) ? 'short' : 'full-length',
     },
   };

@@ -53,14 +53,34 @@ export interface Hypothesis {
   readonly openFace?: (point: Float64Array) => number;
   /** Share of the gas that passes a leak of the filter. */
   readonly leak?: (point: Float64Array) => number;
+  /** Soot that comes in over that of a sound engine, median, where the explanation needs more than usual. */
+  readonly sootExcess?: number;
   /** Factor of the control unit's soot figure over the truth. */
   readonly figureGain?: (point: Float64Array) => number;
 }
 
+type Reason = NonNullable<EstimateInput['vehicle']['reason']>;
+type Reasons = Readonly<Record<Reason, number>>;
+
+/** Why vehicles come, by cause (common practice, no source). */
+const usualReasons: Reasons = { lamp: 0.65, 'low-power': 0.3, smoke: 0.05 };
+const inTheWay: Reasons = { lamp: 0.5, 'low-power': 0.45, smoke: 0.05 };
+const reasons: Readonly<Partial<Record<HypothesisId, Reasons>>> = {
+  soot: inTheWay,
+  'ash-layer': inTheWay,
+  'ash-plug': inTheWay,
+  'restriction-before': inTheWay,
+  'restriction-behind': inTheWay,
+  'core-damaged': { lamp: 0.45, 'low-power': 0.1, smoke: 0.45 },
+};
+
+const chanceOfReason = (id: HypothesisId, { reason }: EstimateInput['vehicle']): number =>
+  reason === undefined ? 1 : (reasons[id] ?? usualReasons)[reason];
+
 const undistorted: Distortion = { factor: 1, offset: 0, pipe: 0 };
 
 /** Ash that takes a filter to the end of its service, kg/m³ (common practice, no source). */
-const ashService = 30;
+const ashService = 40;
 
 /** A pipe that takes this much at the highest flow that was read, Pa; median and spread (common practice, no source). */
 const pipeDrop = 1.2e4;
@@ -78,9 +98,18 @@ export function hypothesesFor({ vehicle, controlUnit }: EstimateInput, priors: P
   const ashPrior = priors.ashLoad;
   const weighed = vehicle.weighedAsh !== undefined && vehicle.filter?.volume !== undefined;
   const ashIsHigh = 1 - normalShare(Math.log(ashService / ashPrior.median) / Math.log(ashPrior.spread));
-  const ashWeight = Math.min(0.5, Math.max(0.02, 0.8 * ashIsHigh));
-  const usualSoot = (point: Float64Array) => uniform(point[at.soot]!, 0.05, 1.1) * trigger;
-  const usualAsh = (point: Float64Array) => Math.min(60, lognormal(point[at.ash]!, (weighed ? 1 : 0.8) * ashPrior.median, ashPrior.spread));
+  const ashWeight = Math.min(0.6, Math.max(0.02, ashIsHigh));
+  // Anywhere between two regenerations; where the control unit asks late for one, somewhat more.
+  const usualSoot = (point: Float64Array) => {
+    const part = normalShare(point[at.soot]!);
+    return (0.05 + part + 0.35 * part ** 6) * trigger;
+  };
+  // With more than that, ash is the cause.
+  const belowService = (load: number) => load / (1 + (load / ashService) ** 4) ** 0.25;
+  const usualAsh = (point: Float64Array) => {
+    const load = lognormal(point[at.ash]!, ashPrior.median, ashPrior.spread);
+    return weighed ? load : belowService(load);
+  };
   const muchAsh = (point: Float64Array) => (weighed ? usualAsh(point) : lognormal(point[at.ash]!, Math.max(50, ashPrior.median), 1.5));
   const fault = (point: Float64Array) => point[at.fault]!;
   const pipe = (point: Float64Array) => lognormal(fault(point), pipeDrop, pipeSpread) / Math.max(highestRhoQQ, 1e-9);
@@ -89,11 +118,11 @@ export function hypothesesFor({ vehicle, controlUnit }: EstimateInput, priors: P
   const usual = { sootLoad: usualSoot, ashLoad: usualAsh, plugShare: 0.6, distortion: () => undistorted };
   const oneTap = sensor === 'one-tap' ? 1 : sensor === 'across-filter' ? 0 : 0.35;
   const behind = { where: 'behind', pipe } as const;
-  // A vehicle that comes for another reason is mostly sound.
-  const sound = complaint ? 0.14 : 1.2;
+  // A vehicle that comes for another reason is mostly sound: of cars in traffic 5 to 9 % had a removed or defective filter.
+  const sound = complaint ? 0.14 : 2.5;
   const all: readonly Hypothesis[] = [
     { ...usual, id: 'nothing-wrong', weight: sound },
-    { ...usual, id: 'soot', weight: 0.42, sootLoad: (point) => lognormal(point[at.soot]!, 1.7 * trigger, 1.6), openFace },
+    { ...usual, id: 'soot', weight: 0.42, sootLoad: (point) => lognormal(point[at.soot]!, 1.9 * trigger, 1.6), openFace, sootExcess: 1.5 },
     { ...usual, id: 'ash-layer', weight: ashWeight * 0.4, ashLoad: muchAsh, plugShare: 0.25, openFace },
     { ...usual, id: 'ash-plug', weight: ashWeight * 0.6, ashLoad: muchAsh, plugShare: 0.8, openFace },
     { ...usual, id: 'sensor-zero', weight: 0.07, distortion: (point) => ({ ...undistorted, offset: 3000 * fault(point) }) },
@@ -130,7 +159,7 @@ export function hypothesesFor({ vehicle, controlUnit }: EstimateInput, priors: P
     {
       ...usual,
       id: 'wet-after-wash',
-      weight: washedRecently ? 0.3 : 0.003,
+      weight: washedRecently ? 0.5 : 0.003,
       sootLoad: (point: Float64Array) => uniform(point[at.soot]!, 0, 0.5) * trigger,
       distortion: (point: Float64Array) => ({ ...undistorted, factor: lognormal(Math.abs(fault(point)), 1.3, 1.5) }),
     },
@@ -142,5 +171,7 @@ export function hypothesesFor({ vehicle, controlUnit }: EstimateInput, priors: P
       figureGain: (point) => uniform(fault(point), 0, 3),
     },
   ];
-  return all.filter(({ weight }) => weight > 0);
+  return all
+    .map((hypothesis) => ({ ...hypothesis, weight: hypothesis.weight * chanceOfReason(hypothesis.id, vehicle) }))
+    .filter(({ weight }) => weight > 0);
 }

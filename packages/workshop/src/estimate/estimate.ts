@@ -1,12 +1,19 @@
-import { effectiveSampleSize, logSumExp, sampleByFit, type WeightedDraws, weightedQuantiles } from '@wallflow/numerics/sampling';
+import {
+  effectiveSampleSize,
+  logSumExp,
+  type SamplingProblem,
+  sampleByFit,
+  type WeightedDraws,
+  weightedQuantiles,
+} from '@wallflow/numerics/sampling';
 import { causeOf, type FilterCause, filterCauses, type Hypothesis, hypothesesFor } from './causes.js';
 import type { EstimateInput } from './evidence-input.js';
 import { bodySource, compactionOf, dropAt } from './filter-model.js';
 import { type GasModel, gasModel } from './gas-state.js';
-import { type Observation, observationsOf, stateOf, type VehicleState } from './observations.js';
+import { type Observation, observationsOf, stateSource, type VehicleState } from './observations.js';
 import { type Priors, priorsOf } from './priors.js';
 import { trialLogLikelihood } from './trials.js';
-import { unknowns } from './unknowns.js';
+import { silentUnknowns, unknowns } from './unknowns.js';
 
 /** A range of a quantity in which it lies with 90 %. */
 export interface Range {
@@ -46,6 +53,8 @@ export interface FilterEstimate {
   readonly chanceOfSootAbove: (limit: number) => number;
   readonly priors: Priors;
   readonly effectiveSize: number;
+  /** How often the model of the filter was evaluated: the work that this took. */
+  readonly evaluations: number;
   readonly issues: readonly EstimateIssue[];
   /** For questions that are asked of the same draws later. */
   readonly draws: EstimateDraws;
@@ -65,7 +74,7 @@ export interface EstimateDraws {
 
 export interface EstimateOptions {
   readonly seed?: number;
-  /** Draws for each explanation. Default 240. */
+  /** Draws for each explanation. Default 180. */
   readonly draws?: number;
 }
 
@@ -80,9 +89,11 @@ const restrictedPipe = 5000;
 
 interface Explained {
   readonly hypothesis: Hypothesis;
-  readonly bodyAt: ReturnType<typeof bodySource>;
+  readonly stateAt: ReturnType<typeof stateSource>;
   readonly result: WeightedDraws;
   readonly logWeight: number;
+  /** Of all its draws so far. */
+  readonly evaluations: number;
 }
 
 interface CauseSums {
@@ -98,8 +109,8 @@ interface Context {
 }
 
 /** An explanation is drawn again, more closely, from this chance on. */
-const worthDrawing = 0.004;
-const firstDraws = 40;
+const worthDrawing = 0.01;
+const firstDraws = 24;
 
 /** A state of the gas that stands for the highest flow, to which drops are compared. */
 function highestFlow({ readings, vehicle }: EstimateInput): GasModel {
@@ -126,23 +137,53 @@ function inOrder(input: EstimateInput): EstimateInput {
 /** How one explanation is drawn: a few draws tell whether it counts; more follow for those that do. */
 function explainer(hypothesis: Hypothesis, index: number, context: Context) {
   const { observations, input, priors, seed } = context;
-  const bodyAt = bodySource(priors);
-  const problem = {
+  const stateAt = stateSource(hypothesis, bodySource(priors));
+  const fitted = observations.filter(({ logChance }) => logChance === undefined);
+  const weak = observations.flatMap(({ logChance }) => logChance ?? []);
+  let evaluations = 0;
+  const problem: SamplingProblem = {
     dimension: unknowns.length,
-    observed: observations.map(({ value }) => value),
+    observed: fitted.map(({ value }) => value),
     degreesOfFreedom,
-    predict: (point: Float64Array, expected: Float64Array, scale: Float64Array) => {
-      const state = stateOf(point, hypothesis, bodyAt);
+    predict: (point, expected, scale) => {
+      const state = stateAt(point);
       if (state === undefined) return false;
-      for (let i = 0; i < observations.length; i += 1) [expected[i], scale[i]] = observations[i]!.predict(state) as [number, number];
+      for (let i = 0; i < fitted.length; i += 1) [expected[i], scale[i]] = fitted[i]!.predict(state) as [number, number];
       return true;
     },
+    silent: silentUnknowns(input, hypothesis),
+    ...(weak.length === 0
+      ? {}
+      : {
+          weigh: (point: Float64Array) => {
+            const state = stateAt(point);
+            return state === undefined ? -Infinity : weak.reduce((sum, logChance) => sum + logChance(state), 0);
+          },
+        }),
   };
   const before = Math.log(hypothesis.weight) + trialLogLikelihood(hypothesis.id, input.trials ?? {});
   return (draws: number, round: number, starts: readonly Float64Array[] = []): Explained => {
     const result = sampleByFit(problem, { seed: seed * 1000 + index * 10 + round, draws, starts });
-    return { hypothesis, bodyAt, result, logWeight: before + result.logEvidence };
+    evaluations += result.evaluations;
+    return { hypothesis, stateAt, result, logWeight: before + result.logEvidence, evaluations };
   };
+}
+
+/** The draws with the most weight: where a fit that started there may find what the first missed. */
+function heaviest({ points, weights }: WeightedDraws): Float64Array[] {
+  const order = points.map((_, k) => k).sort((a, b) => weights[b]! - weights[a]!);
+  return order.slice(0, 3).map((k) => points[k]!);
+}
+
+/** What nearly everything rests on must not rest on a few draws: the explanation that limits the effective size is drawn anew. */
+function drawMoreWhereNeeded(explained: Explained[], again: (index: number, round: number) => Explained): void {
+  for (let round = 2; round < 5; round += 1) {
+    const total = logSumExp(explained.map(({ logWeight }) => logWeight));
+    const lost = explained.map(({ logWeight, result }) => Math.exp(2 * (logWeight - total)) / Math.max(1, result.effectiveSize));
+    if (1 / lost.reduce((sum, part) => sum + part, 0) >= 1.3 * leastEffectiveSize) return;
+    const worst = lost.indexOf(Math.max(...lost));
+    explained[worst] = again(worst, round);
+  }
 }
 
 /**
@@ -156,20 +197,20 @@ export function estimateFilter(given: EstimateInput, options: EstimateOptions = 
   const priors = priorsOf(input.vehicle);
   const fast = highestFlow(input);
   const highestRhoQQ = fast(new Float64Array(unknowns.length)).rhoQQ;
-  const observations = observationsOf(input, highestRhoQQ);
+  const observations = observationsOf(input, priors, highestRhoQQ);
   const context: Context = { observations, input, priors, seed: options.seed ?? 1 };
   const first = hypothesesFor(input, priors, highestRhoQQ).map((hypothesis, index) => {
     const draw = explainer(hypothesis, index, context);
     return { draw, explained: draw(firstDraws, 0) };
   });
   const firstTotal = logSumExp(first.map(({ explained }) => explained.logWeight));
-  const draws = options.draws ?? 240;
-  const explained = first.map(({ draw, explained }) => {
-    const chance = Math.exp(explained.logWeight - firstTotal);
-    if (chance < worthDrawing) return explained;
-    const close = draw(draws, 1, explained.result.modes);
-    // What nearly everything rests on must not rest on a few draws.
-    return chance > 0.2 && close.result.effectiveSize < leastEffectiveSize ? draw(4 * draws, 2, close.result.modes) : close;
+  const draws = options.draws ?? 180;
+  const explained = first.map(({ draw, explained }) =>
+    Math.exp(explained.logWeight - firstTotal) < worthDrawing ? explained : draw(draws, 1, explained.result.modes),
+  );
+  drawMoreWhereNeeded(explained, (index, round) => {
+    const { modes } = explained[index]!.result;
+    return first[index]!.draw(4 * draws, round, [...modes, ...heaviest(explained[index]!.result)]);
   });
   const total = logSumExp(explained.map(({ logWeight }) => logWeight));
   const states: VehicleState[] = [];
@@ -182,7 +223,7 @@ export function estimateFilter(given: EstimateInput, options: EstimateOptions = 
     byCause.set(causeOf(part.hypothesis.id), entry);
     part.result.points.forEach((point, k) => {
       const weight = probability * part.result.weights[k]!;
-      const state = weight < 1e-7 ? undefined : stateOf(point, part.hypothesis, part.bodyAt);
+      const state = weight < 1e-7 ? undefined : part.stateAt(point);
       if (state === undefined) return;
       states.push(state);
       weights.push(weight);
@@ -222,6 +263,7 @@ export function estimateFilter(given: EstimateInput, options: EstimateOptions = 
     chanceOfSootAbove: (limit) => sootLoads.reduce((sum, load, k) => sum + (load > limit ? shares[k]! : 0), 0),
     priors,
     effectiveSize,
+    evaluations: explained.reduce((sum, part) => sum + part.evaluations, 0),
     issues,
     draws: { states, weights: shares, input },
   };

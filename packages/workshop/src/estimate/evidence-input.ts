@@ -42,8 +42,12 @@ export interface Vehicle {
   /** Ash left in the filter by weighing, kg. */
   readonly weighedAsh?: number;
   readonly washedRecently?: boolean;
-  /** Lamp, derate or low power: why the vehicle is in the workshop. Default true. */
+  /** Whether something is the matter with it: a lamp, a derate, low power, smoke. Default true. */
   readonly complaint?: boolean;
+  /** Why it is in the workshop, if that is known more closely. */
+  readonly reason?: 'lamp' | 'low-power' | 'smoke';
+  /** Distance since the last regeneration that was completed, m. */
+  readonly distanceSinceRegeneration?: number;
 }
 
 /** What was seen in trials; a trial that was not made is left out. */

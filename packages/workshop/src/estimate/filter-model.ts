@@ -1,4 +1,13 @@
-import { cleanDropParts, type FilterChannels, filterChannels, loadChannels, loadedDropParts, totalDrop } from '@wallflow/exhaust';
+import {
+  ashPlugFriction,
+  cleanDropParts,
+  type FilterChannels,
+  filterChannels,
+  filtrationArea,
+  layerResistance,
+  loadChannels,
+  totalDrop,
+} from '@wallflow/exhaust';
 import { lognormal, share, uniform } from './latent.js';
 import type { Priors } from './priors.js';
 import { at } from './unknowns.js';
@@ -29,12 +38,22 @@ export interface Body {
   readonly channels: FilterChannels;
   readonly volume: number;
   readonly wallPermeability: number;
+  readonly forchheimerCoefficient: number;
+  readonly entranceExitCoefficient: number;
   readonly deepBedRise: number;
   readonly sootPermeability: number;
   readonly sootDensity: number;
   readonly ashPermeability: number;
   /** Contraction and expansion: what deposits do not change, 1/m⁴. */
   readonly inertial: number;
+  /** How much a load raises the resistance of the same filter without ash; made when it is asked for. */
+  readonly scale: () => SootScale | undefined;
+}
+
+/** A straight line through the empty filter and one that is due for regeneration, over μ Q. */
+export interface SootScale {
+  readonly clean: number;
+  readonly perLoad: number;
 }
 
 const plug = 6e-3;
@@ -66,16 +85,27 @@ export function bodyOf(point: Float64Array, priors: Priors): Body | undefined {
   const sootDensity = draw('sootDensity');
   const wall = { wallPermeability: draw('wallPermeability'), forchheimerCoefficient: 0, entranceExitCoefficient };
   const sootFactor = lognormal(point[at.sootFactor]!, priors.sootFactor.median, priors.sootFactor.spread);
-  return {
+  const due = priors.trigger.median;
+  let scale: SootScale | undefined;
+  const body: Body = {
     channels,
     volume,
-    wallPermeability: wall.wallPermeability,
+    ...wall,
     inertial: totalDrop(cleanDropParts(channels, inertialFlow, wall)),
     deepBedRise: draw('deepBedRise'),
     sootPermeability: sootFactor / sootDensity,
     sootDensity,
     ashPermeability: draw('ashPermeability'),
+    scale: () => {
+      if (scale === undefined) {
+        const of = (sootLoad: number) => resistanceOf(body, { sootLoad, ashLoad: 0, plugShare: 0, openFace: 1 })?.viscous;
+        const [clean, loaded] = [of(0), of(due)];
+        if (clean !== undefined && loaded !== undefined) scale = { clean, perLoad: (loaded - clean) / due };
+      }
+      return scale;
+    },
   };
+  return body;
 }
 
 const bodyUnknowns = [
@@ -117,23 +147,21 @@ export function resistanceOf(body: Body, content: Content): Resistance | undefin
     ashPackingDensity: ashDensity,
   });
   if (loaded === undefined) return undefined;
-  const material = {
-    wallPermeability: body.wallPermeability,
-    forchheimerCoefficient: 0,
-    entranceExitCoefficient,
-    sootPermeability: body.sootPermeability,
-    ashPermeability: body.ashPermeability,
-  };
-  const parts = loadedDropParts(loaded, viscousFlow, material);
+  // The parts of the loaded drop that viscosity makes, one by one: this runs for every draw.
+  const { wallDrop, inletChannelDrop, outletChannelDrop } = cleanDropParts(loaded.channels, viscousFlow, body, loaded.widthInCake);
+  const velocity = 1 / filtrationArea(loaded.channels);
+  const sootDrop = velocity * layerResistance(loaded.channels, loaded.widthOnAsh, loaded.sootFill, body.sootPermeability);
+  const ashDrop = velocity * layerResistance(loaded.channels, channels.inletWidth, loaded.ashFill, body.ashPermeability);
+  const friction = inletChannelDrop + outletChannelDrop + ashPlugFriction(loaded, viscousFlow);
   // An ash layer keeps soot out of the pores.
   const rise = body.deepBedRise * (inWall / deepBedCapacity) * Math.exp(-content.ashLoad / 20);
-  const wallRise = parts.wallDrop * rise;
+  const wallRise = wallDrop * rise;
   // The cells that are open take all of the flow.
   const { openFace } = content;
   return {
-    viscous: (totalDrop(parts) + wallRise) / openFace,
+    viscous: (wallDrop + friction + sootDrop + ashDrop + wallRise) / openFace,
     inertial: body.inertial / openFace ** 2,
-    sootPart: (parts.sootDrop + wallRise) / openFace,
+    sootPart: (sootDrop + wallRise) / openFace,
   };
 }
 

@@ -1,5 +1,6 @@
 import { sutherlandViscosity } from '@wallflow/exhaust';
 import type { BackPressureReading, SpeedReading, Vehicle } from './evidence-input.js';
+import { idleBelow } from './idle.js';
 import { share } from './latent.js';
 import { dutyOf } from './priors.js';
 import { at } from './unknowns.js';
@@ -15,9 +16,6 @@ export interface GasState {
 const gasConstant = 287.1;
 const fuelShare = 0.015;
 const intakeTemperature = 308;
-/** Below this an engine idles, 1/s. */
-export const idleBelow = 1150 / 60;
-
 /**
  * Volumetric efficiency of a diesel by speed and manifold pressure, from an open model of a 12.7 L engine (Wahlström and
  * Eriksson 2010); other engines are within some 5 %.

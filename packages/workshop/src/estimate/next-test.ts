@@ -83,7 +83,7 @@ function readingForecasts(estimate: FilterEstimate, hypotheses: ByHypothesis): F
       'Read the sensor with the engine off',
       'Ignition on, engine stopped for 30 s: what does the pressure sensor show?',
       2,
-      observationsOf({ ...base, zero: { pressureDrop: 0 } }, 1)[0],
+      observationsOf({ ...base, zero: { pressureDrop: 0 } }, estimate.priors, 1)[0],
     );
   }
   for (const [id, title, engineSpeed] of [
@@ -94,7 +94,7 @@ function readingForecasts(estimate: FilterEstimate, hypotheses: ByHypothesis): F
     const reading: SpeedReading = { engineSpeed, pressureDrop: 0 };
     const speed = Math.round((engineSpeed * 60) / 100) * 100;
     const question = `Warm engine, no load, ${speed} rpm held for 30 s: what does the pressure sensor show?`;
-    add(id, title, question, 3, observationsOf({ ...base, readings: [reading] }, 1)[0]);
+    add(id, title, question, 3, observationsOf({ ...base, readings: [reading] }, estimate.priors, 1)[0]);
   }
   return forecasts;
 }

@@ -31,6 +31,8 @@ export interface Priors {
   readonly ashLoad: Prior;
   /** Soot load at which the control unit asks for a regeneration, kg/m³. */
   readonly trigger: Prior;
+  /** Soot that a sound engine brings in, load over distance, kg/m⁴. */
+  readonly sootRate: Prior;
 }
 
 const heavyFrom = 3.4e-3;
@@ -138,6 +140,13 @@ export function priorsOf(vehicle: Vehicle): Priors {
       median: light ? 5 : 3.5,
       spread: 1.3,
       basis: 'loads of published regeneration tests',
+      mark: 'common practice, no source',
+    },
+    sootRate: {
+      label: 'Soot that comes in over a distance',
+      median: light ? 1e-5 : 4.5e-6,
+      spread: light ? 1.9 : 2.2,
+      basis: '200 km between regenerations measured on one car, 400 km quoted as usual, 1000 km on motorways',
       mark: 'common practice, no source',
     },
   };
