@@ -100,7 +100,7 @@ describe('units and numerics on the site', () => {
 
 it('the pages linked from the validation page are those that are made', () => {
   expect(validationPages.map(({ path }) => path)).toEqual(
-    ['measured', 'misprints', 'units', 'numerics'].map((name) => `/validation/${name}`),
+    ['measured', 'misprints', 'units', 'numerics', 'estimate'].map((name) => `/validation/${name}`),
   );
 });
 
