@@ -6,12 +6,7 @@ import { violationsEverywhere } from './support/axe.js';
 import { outputText, settled, useSite, visibleText } from './support/site.js';
 
 const site = useSite();
-<<<<<<< HEAD
-const pages = ['/validation/measured', '/validation/misprints', '/validation/units', '/validation/numerics'];
-=======
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const pages = ['/validation/measured', '/validation/misprints', '/validation/units', '/validation/numerics', '/validation/estimate'];
->>>>>>> 8f73435 (Take distance, history, reason of the visit and the control unit's figures into the estimate, and judge it on generated cases whose answers are stored and published)
 const plain = { javaScriptEnabled: false };
 
 async function sidewaysScroll(page: Page): Promise<number> {

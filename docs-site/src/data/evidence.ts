@@ -1,6 +1,5 @@
-import type { PlotView } from './types.js';
 import type { EstimateView } from './estimate-evidence.js';
-import type { TableView } from './types.js';
+import type { PlotView } from './types.js';
 
 /** What the pages of the validation know: plain data made from the reference data when the site is built. */
 
