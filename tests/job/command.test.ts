@@ -153,8 +153,8 @@ describe('wallflow run', () => {
   it('refuses bad input with the field, what was given and what would be right', async () => {
     const { code, error } = await command(['run', 'gas-density', 'gasPressure=1.2 kg', 'gasTemperature=20']);
     expect(code).toBe(1);
-    expect(error).toContain('gasPressure: "kg" is not a unit of absolute pressure; use one of kPa');
-    expect(error).toContain('gasTemperature: "20" has no unit');
+    expect(error).toContain('Absolute pressure of the gas: "kg" is not a unit of absolute pressure; use one of kPa');
+    expect(error).toMatch(/Gas temperature: "20" has no unit.*\[gasTemperature\]/);
   });
 
   it('refuses as JSON with codes', async () => {

@@ -258,9 +258,9 @@ describe('the soot that may be written into the control unit', () => {
     const [, most = ''] = /Soot after, 90 % range [\d.]+ to ([\d.]+) g\/L/.exec(text) ?? [];
     // 190.5 mm across and 203.2 mm long.
     const grams = Number(most) * (Math.PI / 4) * 1.905 ** 2 * 2.032;
-    const [, written = ''] = /Soot load · may be [^·]* · value ([\d.]+) g/.exec(text) ?? [];
+    const [, written = ''] = /Soot load · what to do [^·]* · value ([\d.]+) g/.exec(text) ?? [];
     expect(Number(written)).toBeGreaterThan(grams * 0.97);
-    expect(text).not.toMatch(/Soot load · may be reset to zero/);
+    expect(text).not.toMatch(/Soot load · what to do reset to zero/);
   });
 
   it('is zero for a new filter, whose soot is not taken from readings', () => {
@@ -268,7 +268,7 @@ describe('the soot that may be written into the control unit', () => {
     job.reset = { ...job.reset, filterWork: 'new' };
     delete job.reset.ashBasis;
     delete job.reset.residualAsh;
-    expect(sheetOf(job)).toMatch(/Soot load · may be reset to zero/);
+    expect(sheetOf(job)).toMatch(/Soot load · what to do reset to zero/);
     expect(sheetOf(job)).not.toMatch(/Soot after, 90 % range/);
     expect(sheetOf(job)).toMatch(/Soot after none: a new filter was fitted/);
   });

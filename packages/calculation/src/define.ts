@@ -18,9 +18,10 @@ import { freezeData } from './freeze.js';
 import { type Given, readGiven } from './given.js';
 import { CalculationError, type Issue, type Warning } from './issue.js';
 import { withExample } from './issues-from-zod.js';
+import { withLabels } from './labels.js';
 import { issueText } from './messages.js';
 import { wholeSpec } from './normalise.js';
-import type { Outputs, ValuesOf } from './outputs.js';
+import { declared, type Outputs, type ValuesOf } from './outputs.js';
 import { propagate } from './propagate.js';
 import { assertWhole } from './whole.js';
 import { type Dictionary, speaking } from './words/say.js';
@@ -36,7 +37,7 @@ function sentences(issues: readonly Issue[], most = 10): string {
 }
 
 function pick<O extends Outputs>(fields: O, values: Values): ValuesOf<O> {
-  return Object.fromEntries(Object.keys(fields).map((key) => [key, values[key]])) as ValuesOf<O>;
+  return Object.fromEntries(Object.entries(fields).map(([key, field]) => [key, declared(field, values[key])])) as ValuesOf<O>;
 }
 
 function notCarried(note: string | undefined): Warning[] {
@@ -93,7 +94,7 @@ export function calculationOf<I extends z.core.$ZodObject, O extends Outputs, M 
   }
 
   function refuse(issues: readonly Issue[]): Failure {
-    return { ok: false, issues, definition };
+    return { ok: false, issues: issues.map((issue) => withLabels(spec.inputs, issue)), definition };
   }
 
   type Checked = Extract<RuledInputs<I>, { ok: true }>;

@@ -48,9 +48,19 @@ export function givenData(value: unknown): unknown {
   }
 }
 
+/** A record `{ value, unit, uncertainty }` as a person writes it. */
+function asWritten(data: unknown): string | undefined {
+  if (typeof data !== 'object' || data === null || !('value' in data && 'unit' in data)) return undefined;
+  const { value, unit, uncertainty } = data as Readonly<Record<string, unknown>>;
+  if ([value, unit].some((part) => typeof part !== 'string' && typeof part !== 'number')) return undefined;
+  const known = typeof uncertainty === 'string' || typeof uncertainty === 'number';
+  return `${value}${known ? ` ± ${uncertainty}` : ''} ${unit}`;
+}
+
 /** What was given, short enough to repeat in a sentence. Never throws. */
 export function givenText(value: unknown): string {
-  const data = givenData(value);
+  const bare = givenData(value);
+  const data = asWritten(bare) ?? bare;
   return `"${cut(typeof data === 'string' ? data : (JSON.stringify(data) ?? 'undefined'), 58)}"`;
 }
 

@@ -14,12 +14,14 @@ export interface LimitInUnit {
 /** Which part of a record `{ value, unit, uncertainty }` an issue is about, where a form keeps them in fields of their own. */
 export type RecordPart = 'value' | 'unit' | 'uncertainty';
 
-/**
- * Why an input was refused. The code and its fields are for machines; `issueText` makes the sentence.
- * `given` is what the user typed, unchanged unless it is very long, deep, or nothing that JSON has a word for: then it is cut,
- * so that issues are always plain data of bounded size.
- */
-export type Issue =
+/** What a person calls the inputs that an issue is about; missing where it is about none, or where no definition knows them. */
+interface IssueLabels {
+  readonly label?: string;
+  /** In the order of `paths`. */
+  readonly labels?: readonly string[];
+}
+
+type IssueKind =
   /** `paths` where any one of several would do. */
   | { readonly code: 'missing_input'; readonly path: Path; readonly paths?: readonly Path[]; readonly example?: string }
   | { readonly code: 'unknown_input'; readonly path: Path; readonly given: unknown; readonly candidates: readonly string[] }
@@ -75,6 +77,13 @@ export type Issue =
     }
   | { readonly code: 'inconsistent_inputs'; readonly path: Path; readonly paths: readonly Path[]; readonly reason: string }
   | { readonly code: 'no_solution'; readonly path: Path; readonly reason: string; readonly cause?: 'not_finite' };
+
+/**
+ * Why an input was refused. The code and its fields are for machines; `issueText` makes the sentence.
+ * `given` is what the user typed, unchanged unless it is very long, deep, or nothing that JSON has a word for: then it is cut,
+ * so that issues are always plain data of bounded size.
+ */
+export type Issue = IssueKind & IssueLabels;
 
 /** The code of an issue; codes stay, their sentences may change. */
 export type IssueCode = Issue['code'];

@@ -52,6 +52,14 @@ function exampleOf(field: InputField | undefined): { example: string } | Record<
   return field === undefined || field.type === 'list' || field.type === 'group' ? {} : { example: String(field.example) };
 }
 
+/** The part of a record that is a number, and not a finite one. */
+function notFinitePart(given: unknown): 'value' | 'uncertainty' | undefined {
+  if (typeof given !== 'object' || given === null) return undefined;
+  const record = given as Readonly<Record<string, unknown>>;
+  const bad = (part: string) => typeof record[part] === 'number' && !Number.isFinite(record[part]);
+  return (['value', 'uncertainty'] as const).find(bad);
+}
+
 /** Turn what zod found into our own issues, with what the user gave and what would be right. */
 export function issuesFromZod(schema: z.core.$ZodObject, raw: unknown, error: z.core.$ZodError): Issue[] {
   return error.issues.flatMap((found): Issue[] => {
@@ -92,6 +100,10 @@ function issuesAt(schema: z.core.$ZodObject, raw: unknown, path: Path, found: z.
   }
   if (field?.type === 'quantity' && typeof given === 'number') {
     return [{ code: 'not_a_number', path, given, reason: 'not_finite', example: field.example }];
+  }
+  if (field?.type === 'quantity') {
+    const part = notFinitePart(given);
+    if (part !== undefined) return [{ code: 'not_a_number', path, part, given, reason: 'not_finite', example: field.example }];
   }
   return [{ code: 'wrong_type', path, given, expected: expectedOf(field), ...exampleOf(field) }];
 }

@@ -11,6 +11,17 @@ function where(path: Path): string {
   return path.length === 0 ? 'the input' : pathText(path.map((part) => (typeof part === 'string' ? shortName(part) : part)));
 }
 
+/** Labels of the inputs in question where they are known, otherwise their places as they were written. */
+function names({ labels }: Issue, paths: readonly Path[]): readonly string[] {
+  return labels ?? paths.map(where);
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+function together(all: readonly string[]): string {
+  const last = all.at(-1) ?? '';
+  return all.length < 2 ? last : `${all.slice(0, -1).join(', ')} and ${last}`;
+}
+
 /** A reason that someone else wrote, closed with one stop whether or not it brought its own. */
 function closed(reason: string): string {
   return /[.!?]$/.test(reason) ? reason : `${reason}.`;
@@ -34,13 +45,13 @@ function partOf(given: unknown, part: RecordPart | undefined): unknown {
 
 /** One English sentence for an issue: the field, what was given, what would be right. */
 export function issueText(issue: Issue): string {
-  const name = where(issue.path);
+  const name = issue.label ?? where(issue.path);
   switch (issue.code) {
     case 'missing_input':
-      if (issue.paths !== undefined) return `Enter either ${issue.paths.map(where).join(' or ')}.`;
+      if (issue.paths !== undefined) return `Enter either ${names(issue, issue.paths).join(' or ')}.`;
       return `${name} is missing${issue.example === undefined ? '' : `; for example ${issue.example}`}.`;
     case 'unknown_input':
-      return `${name} is not an input here${issue.candidates.length === 0 ? '' : `; did you mean ${listed(issue.candidates)}?`}`;
+      return `"${name}" is not an input here${issue.candidates.length === 0 ? '.' : `; did you mean ${issue.candidates.map((one) => `"${one}"`).join(' or ')}?`}`;
     case 'wrong_type':
       return `${name}: ${givenText(issue.given)} is not ${issue.expected}${issue.example === undefined ? '' : `; for example ${issue.example}`}.`;
     case 'not_a_number': {
@@ -70,7 +81,8 @@ export function issueText(issue: Issue): string {
     case 'list_length':
       return `${name} has ${issue.given} entries; it needs at ${issue.bound === 'min' ? 'least' : 'most'} ${issue.limit}.`;
     case 'inconsistent_inputs':
-      return `${issue.paths.map(where).join(', ')} contradict each other: ${closed(issue.reason)}`;
+      if (issue.paths.length < 2) return `${together(names(issue, issue.paths))}: ${closed(issue.reason)}`;
+      return `${together(names(issue, issue.paths))} contradict each other: ${closed(issue.reason)}`;
     case 'no_solution':
       return `No result: ${closed(issue.reason)}`;
   }

@@ -146,3 +146,10 @@ type PlainValue<F> = F extends { readonly optional: true } ? PlainPresent<F> | u
 
 /** What `compute` returns: the same values with plain SI numbers, as kernels give them. */
 export type PlainValuesOf<O> = { readonly [Key in keyof O]: PlainValue<O[Key]> };
+
+/** What a result keeps of a value: of the rows of a table the columns that it declares. */
+export function declared(field: OutputField, value: unknown): unknown {
+  if (field.type !== 'table' || value === undefined) return value;
+  const keys = Object.keys(field.columns);
+  return (value as readonly Readonly<Record<string, unknown>>[]).map((row) => Object.fromEntries(keys.map((key) => [key, row[key]])));
+}

@@ -107,6 +107,6 @@ describe('an input that only this method needs', () => {
       compute: () => missingInputs('side'),
     } as never);
     const result = asking.run({});
-    expect(result.ok ? [] : result.issues).toEqual([{ code: 'missing_input', path: ['side'], example: '2 m' }]);
+    expect(result.ok ? [] : result.issues).toEqual([{ code: 'missing_input', path: ['side'], label: 'Side', example: '2 m' }]);
   });
 });

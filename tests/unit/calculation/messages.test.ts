@@ -31,6 +31,6 @@ describe('the sentence of an issue', () => {
   it('ends in one stop where inputs contradict each other', () => {
     const paths = [['first'], ['second']];
     const issue = { code: 'inconsistent_inputs', path: ['first'], paths, reason: 'Give one of the two.' } as const;
-    expect(issueText(issue)).toBe('first, second contradict each other: Give one of the two.');
+    expect(issueText(issue)).toBe('first and second contradict each other: Give one of the two.');
   });
 });

@@ -110,7 +110,7 @@ describe('columns of a prepared calculation', () => {
     expect(result.results.speed).toBeInstanceOf(Float64Array);
     expect([...result.results.speed].map((speed) => Number(speed.toPrecision(12)))).toEqual([36, Number.NaN, 72, Number.NaN, 0]);
     expect(result.issues.map(({ row, issues }) => [row, issues[0]?.code])).toEqual([
-      [1, 'wrong_type'],
+      [1, 'not_a_number'],
       [3, 'out_of_range'],
     ]);
     expect(result.warnings.map(({ row }) => row)).toEqual([2, 4]);

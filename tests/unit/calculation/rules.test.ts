@@ -80,7 +80,7 @@ function accepted(input: unknown) {
 
 describe('one of several inputs', () => {
   it('is asked for once where none is given', () => {
-    expect(problems({ ...base, mass: undefined, pace: undefined })).toEqual(['missing_input mass: Enter either mass or volume.']);
+    expect(problems({ ...base, mass: undefined, pace: undefined })).toEqual(['missing_input mass: Enter either Mass or Volume.']);
   });
 
   it('is refused beside another', () => {

@@ -158,11 +158,11 @@ describe('a bad input', () => {
       firstIssue({ votage: '12 V' }),
     ].map(issueText);
     expect(sentences).toEqual([
-      'voltage is missing; for example 12.0 V.',
-      'voltage: "12" has no unit; use one of V, mV.',
-      'voltage: "99 V" is out of range; it must be at most 60 V.',
-      'mode: "maybe" is not a choice; use one of on, off.',
-      'votage is not an input here; did you mean voltage?',
+      'Voltage is missing; for example 12.0 V.',
+      'Voltage: "12" has no unit; use one of V, mV.',
+      'Voltage: "99 V" is out of range; it must be at most 60 V.',
+      'Mode: "maybe" is not a choice; use one of on, off.',
+      '"votage" is not an input here; did you mean "voltage"?',
     ]);
   });
 });

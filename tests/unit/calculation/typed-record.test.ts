@@ -24,7 +24,7 @@ describe('a record with its numbers as they were typed', () => {
     const refused = densityOf({ value: '6o', unit: 'mbar' });
     const issues = refused.ok ? [] : refused.issues;
     expect(issues).toMatchObject([{ code: 'not_a_number', path: ['gasPressure'], part: 'value', reason: 'not_numeric' }]);
-    expect(issues.map((issue) => issueText(issue)).join()).toContain('gasPressure: "6o" is not a number;');
+    expect(issues.map((issue) => issueText(issue)).join()).toContain('Absolute pressure of the gas: "6o" is not a number;');
   });
 
   it.each([

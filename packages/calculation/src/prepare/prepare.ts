@@ -5,7 +5,8 @@ import { type Calculation, type Constants, type Failure, isRefusal, type Refusal
 import { fieldOf } from '../field.js';
 import type { Assumption, Warning } from '../issue.js';
 import { withExample } from '../issues-from-zod.js';
-import type { Outputs } from '../outputs.js';
+import { withLabels } from '../labels.js';
+import { declared, type OutputField, type Outputs } from '../outputs.js';
 import { shapeOf } from '../walk.js';
 import { type ColumnOptions, columnResult, type RowValues } from './columns.js';
 import { rulingOf } from './ruling.js';
@@ -105,9 +106,12 @@ export function prepare<
     return input;
   }
 
-  function pick(keys: readonly string[], values: Values): never {
+  function pick(fields: Outputs, keys: readonly string[], values: Values): never {
     const picked: Record<string, unknown> = {};
-    for (let at = 0; at < keys.length; at += 1) picked[keys[at] as string] = values[keys[at] as string];
+    for (let at = 0; at < keys.length; at += 1) {
+      const key = keys[at] as string;
+      picked[key] = declared(fields[key] as OutputField, values[key]);
+    }
     return picked as never;
   }
 
@@ -140,7 +144,7 @@ export function prepare<
   }
 
   function refused({ refused }: Refusal): Failure {
-    return { ok: false, issues: refused.map((issue) => withExample(spec.inputs, issue)), definition };
+    return { ok: false, issues: refused.map((issue) => withLabels(spec.inputs, withExample(spec.inputs, issue))), definition };
   }
 
   function rowResult(raws: readonly unknown[]): RowResult<O, M> {
@@ -150,8 +154,8 @@ export function prepare<
     if (isRefusal(evaluation)) return refused(evaluation);
     return {
       ok: true,
-      outputs: pick(outputKeys, evaluation.values),
-      intermediates: pick(intermediateKeys, evaluation.values),
+      outputs: pick(spec.outputs, outputKeys, evaluation.values),
+      intermediates: pick(spec.intermediates, intermediateKeys, evaluation.values),
       warnings: withMore(said, evaluation.warnings),
       method: evaluation.method,
     };

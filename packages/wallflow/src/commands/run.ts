@@ -1,4 +1,14 @@
-import { type AnyCalculation, fieldOf, issueText, type Presented, type PresentOptions, present, type Success } from '@wallflow/calculation';
+import {
+  type AnyCalculation,
+  fieldOf,
+  type Issue,
+  issueText,
+  type Presented,
+  type PresentOptions,
+  pathText,
+  present,
+  type Success,
+} from '@wallflow/calculation';
 import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
 import { reasonOf } from '../reason.js';
 
@@ -6,6 +16,13 @@ type Shown = Pick<PresentOptions, 'system' | 'locale'>;
 
 /** More than a person reads, and more than a program needs to see that the input is of another kind. */
 const mostIssues = 50;
+
+/** The sentence of an issue, and behind it what to type here for the input that it is about. */
+export function withKey(issue: Issue): string {
+  const paths = 'paths' in issue && issue.paths !== undefined ? issue.paths : [issue.path];
+  const keys = paths.map(pathText).filter((key) => key !== '');
+  return issue.code === 'unknown_input' || keys.length === 0 ? issueText(issue) : `${issueText(issue)} [${keys.join(', ')}]`;
+}
 
 /** `key="value unit"` words to an input record; lists are given as JSON. */
 export function inputFromWords(calculation: AnyCalculation, words: readonly string[]): Record<string, unknown> {
@@ -94,7 +111,7 @@ export async function run(
       const issues = listed.map((issue) => ({ ...issue, text: issueText(issue) }));
       io.out(json({ ok: false, definition: result.definition, issues, ...(more > 0 ? { more } : {}) }));
     } else {
-      const lines = [...listed.map(issueText), ...(more > 0 ? [`${more} more are not listed.`] : [])];
+      const lines = [...listed.map(withKey), ...(more > 0 ? [`${more} more are not listed.`] : [])];
       io.error(`${calculation.title}: refused\n${lines.map((line) => `  ${line}\n`).join('')}`);
     }
     return 1;

@@ -1,7 +1,7 @@
 import { type AnyCalculation, fieldOf, issueText } from '@wallflow/calculation';
 import { type Sweep, type SweepOptions, sweep } from '@wallflow/calculation/sweep';
 import { type ExitCode, type Io, json, UsageError } from '../io.js';
-import { inputFromWords } from './run.js';
+import { inputFromWords, withKey } from './run.js';
 
 /** What the options of a command line say of a sweep. */
 export interface SweepWords {
@@ -103,7 +103,7 @@ export function sweepCommand(io: Io, calculation: AnyCalculation, words: readonl
       io.out(
         json({ ok: false, definition: found.definition, issues: failed.issues.map((issue) => ({ ...issue, text: issueText(issue) })) }),
       );
-    else io.error(`${calculation.title}: refused\n${failed.issues.map((issue) => `  ${issueText(issue)}\n`).join('')}`);
+    else io.error(`${calculation.title}: refused\n${failed.issues.map((issue) => `  ${withKey(issue)}\n`).join('')}`);
     return 1;
   }
   io.out(line.json ? json({ ok: true, ...found }) : line.csv ? csvText(found) : tableText(calculation, found));

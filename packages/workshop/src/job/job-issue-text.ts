@@ -64,7 +64,7 @@ function inputText(problem: Extract<JobIssue, { code: 'input' }>): string {
 
 /** The issue with labels where it had names of inputs; `issueText` makes the sentence of it. */
 function relabelled(issue: Issue, where: string, name: string): Issue {
-  if (issue.code !== 'inconsistent_inputs') return { ...issue, path: [name] };
+  if (issue.code !== 'inconsistent_inputs') return { ...issue, label: name };
   const paths = issue.paths.map((path): Path => {
     const place = placeInForm({ code: 'input', where, issue: { code: 'missing_input', path } });
     const labels = place === undefined ? [] : labelsAt(jobForm, place);
@@ -72,7 +72,7 @@ function relabelled(issue: Issue, where: string, name: string): Issue {
   });
   const [first = [name]] = paths;
   const unique = [first, ...paths.slice(1).filter((path) => path[0] !== first[0])];
-  return { ...issue, path: first, paths: unique };
+  return { ...issue, label: first.join(), labels: unique.map((path) => path.join()) };
 }
 
 function labelOf(column: string): string {

@@ -319,7 +319,7 @@ export function resetBlocks({ reset }: JobResult): Block[] {
           {
             type: 'table' as const,
             caption: 'Values that the work has touched',
-            head: ['what', 'may be', 'value', 'to be proven first'],
+            head: ['what', 'what to do', 'value', 'to be proven first'],
             rows: touched.map((row) => [row.what, row.may, row.value, row.first]),
           },
         ]),
@@ -338,7 +338,7 @@ export function resetReasonBlocks({ reset }: JobResult): Block[] {
           {
             type: 'table' as const,
             caption: 'What a wrong reset would hide',
-            head: ['what', 'may be', 'why'],
+            head: ['what', 'what to do', 'why'],
             rows: touched.map((row) => [row.what, row.may, row.why]),
           },
         ]),
