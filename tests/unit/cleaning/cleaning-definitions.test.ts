@@ -64,7 +64,7 @@ describe('what is not known is not passed', () => {
     expect(result.outputs).toMatchObject({ verdict: 'incomplete' });
     expect(result.assumptions.map(({ text }) => text)).toEqual(
       expect.arrayContaining([
-        'Rod depths in inlet channels: none, as none is given',
+        'Rod depths from the inlet face: none, as none is given',
         'Air speeds over the outlet face: none, as none is given',
       ]),
     );

@@ -58,7 +58,7 @@ describe('the countdown calculation', () => {
       faultState: 'repaired-unconfirmed',
       distanceSinceDetection: '300 km',
     });
-    expect(outputs).toMatchObject({ stage: 'counting', nextStage: undefined, distanceLeft: undefined });
+    expect(outputs).toMatchObject({ stage: 'counting', nextStage: undefined, distanceToStage: undefined });
   });
 
   it('refuses a fault for which the rule holds nothing, and a state that is not known', () => {

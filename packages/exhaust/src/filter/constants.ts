@@ -43,7 +43,7 @@ export const dropConstants = {
   ...filterConstants,
   heatCapacityRatio: constant(ratio, rawExhaustHeatCapacityRatio, {
     symbol: '\\gamma',
-    label: 'Ratio of specific heats of raw exhaust',
+    label: 'Ratio of specific heats',
     source: cfr1065,
   }),
 };

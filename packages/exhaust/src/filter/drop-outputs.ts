@@ -51,7 +51,7 @@ export const flowStateOutputs = {
   channelVelocity: speed('U_{in}', 'Velocity into an inlet channel'),
   outletVelocity: speed('U_{out}', 'Velocity out of an outlet channel'),
   wallVelocity: speed('u_w', 'Mean velocity through the wall'),
-  soundSpeed: speed('a', 'Speed of sound in the gas'),
+  soundSpeed: speed('a', 'Speed of sound'),
   machNumber: quantityOutput(ratio, { symbol: 'Ma', label: 'Largest channel velocity over the speed of sound', digits: 2 }),
 };
 

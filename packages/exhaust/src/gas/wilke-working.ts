@@ -32,7 +32,7 @@ export const diluteViscosityRows = ofParts(
 );
 
 /**
- * How much the other parts hinder each one, by Wilke's rule: a table of the same rows as `parts`, in whose formulas a bare name is
+ * How much the other parts hinder each one, by Wilke's rule: a table of the same rows as `gasParts`, in whose formulas a bare name is
  * the part itself and what is summed runs over all parts. `symbols` are of its own viscosity and of what comes out.
  */
 export const hindranceTable = (symbols: { readonly viscosity: string; readonly hindrance: string }, label: string) =>
@@ -45,11 +45,11 @@ export const hindranceTable = (symbols: { readonly viscosity: string; readonly h
     },
   });
 
-/** Formulas of that table; `viscosity` is the column of `parts` that holds the viscosities. */
+/** Formulas of that table; `viscosity` is the column of `gasParts` that holds the viscosities. */
 export const hindranceRows = (viscosity: string) => ({
-  ownMolarMass: 'parts.partMolarMass',
-  ownViscosity: `parts.${viscosity}`,
-  hindrance: `sum(parts.share * (1 + sqrt(ownViscosity / parts.${viscosity}) * (parts.partMolarMass / ownMolarMass) ^ 0.25) ^ 2 / sqrt(8 * (1 + ownMolarMass / parts.partMolarMass)))`,
+  ownMolarMass: 'gasParts.partMolarMass',
+  ownViscosity: `gasParts.${viscosity}`,
+  hindrance: `sum(gasParts.share * (1 + sqrt(ownViscosity / gasParts.${viscosity}) * (gasParts.partMolarMass / ownMolarMass) ^ 0.25) ^ 2 / sqrt(8 * (1 + ownMolarMass / gasParts.partMolarMass)))`,
 });
 
 export function hindranceOf(fractions: PerSpecies, viscosities: PerSpecies) {

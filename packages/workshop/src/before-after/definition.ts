@@ -60,8 +60,9 @@ export const beforeAfterCalculation = wf.defineCalculation({
     cleanDrop: wf.optional(
       wf.quantity(differentialPressure, {
         symbol: '\\Delta p_c',
-        label: 'Drop of the clean filter at the flow and temperature after',
-        description: 'From its record when new, or calculated from its size. Without it nobody can say that the filter is clean.',
+        label: 'Pressure drop of the clean filter at that flow',
+        description:
+          'At the flow and temperature after, from its record when new or calculated from its size. Without it nobody can say that the filter is clean.',
         range: '0 < x <= 1500 mbar',
         usual: ['1 mbar', '200 mbar', 'a clean filter has a few millibar to a few tens at raised engine speed'],
         example: '10 mbar',
@@ -75,14 +76,14 @@ export const beforeAfterCalculation = wf.defineCalculation({
     }),
     dropUncertainty: wf.quantity(differentialPressure, {
       symbol: 'u_p',
-      label: 'Uncertainty of each drop',
+      label: 'Uncertainty of the pressure drop',
       range: '0 <= x <= 50 mbar',
       units: ['mbar', 'kPa', 'hPa'],
       default: ['2 mbar', 'sensor zero, common practice, no source'],
     }),
     flowUncertainty: wf.quantity(fraction, {
       symbol: 'u_Q',
-      label: 'Uncertainty of each flow',
+      label: 'Uncertainty of the flow',
       range: '0 <= x <= 50 %',
       default: ['5 %', 'air-mass signal in good order'],
     }),

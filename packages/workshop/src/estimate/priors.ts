@@ -91,7 +91,7 @@ export function priorsOf(vehicle: Vehicle): Priors {
             mark: 'derived here',
           },
     wallPermeability: {
-      label: 'Permeability of the wall',
+      label: 'Permeability of the clean wall',
       median: 3.3e-13,
       spread: 1.55,
       basis: 'six published fits, 2.4 × 10⁻¹³ to 5.3 × 10⁻¹³ m², widened for coats',

@@ -191,7 +191,7 @@ export const filterConditionCalculation = wf.defineCalculation({
     decidingRow: wf.countOutput({ symbol: 'i', label: 'Reading used, counted from 1' }),
     decidingReading: wf.textOutput({ label: 'Reading used' }),
     growthShape: wf.choiceOutput({ label: 'How the drop grows with the flow', options: shapes }),
-    cleanDrop: drop('\\Delta p_c', 'Clean filter at that flow'),
+    cleanDrop: drop('\\Delta p_c', 'Pressure drop of the clean filter at that flow'),
     cleanRatio: wf.quantityOutput(ratio, { symbol: 'r', label: 'Multiple of the clean filter', digits: 3 }),
     resistance: wf.quantityOutput(flowResistance, { symbol: 'R', label: 'Flow resistance', digits: 3, units: ['1/mm3', '1/m3'] }),
     why: wf.textOutput({ label: 'Why' }),

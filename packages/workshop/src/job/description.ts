@@ -392,7 +392,7 @@ export const jobSections = [
     'reductant',
     ['reductant', 'reductant-concentration'],
     inputsOf('reductant-concentration', ['refractometerPercent', 'refractiveIndex', 'fluidDensity', 'specificGravity', 'fluidTemperature']),
-    { label: 'Reductant in the tank', description: 'By refractometer or by density; left empty when it was not tested.' },
+    { label: 'Fluid in the tank', description: 'By refractometer or by density; left empty when it was not tested.' },
     { readBy: ['reductant-concentration'] },
   ),
   rows(

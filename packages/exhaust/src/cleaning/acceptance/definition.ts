@@ -64,7 +64,7 @@ export const cleanedFilterAcceptanceCalculation = wf.defineCalculation({
         }),
       },
       {
-        label: 'Rod depths in inlet channels',
+        label: 'Rod depths from the inlet face',
         description: 'Five to nine places over the face. Leave empty if it was not done.',
         max: 50,
         example: [{ depth: '198 mm' }, { depth: '199 mm' }, { depth: '196 mm' }, { depth: '198 mm' }, { depth: '199 mm' }],

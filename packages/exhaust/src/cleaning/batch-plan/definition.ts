@@ -198,8 +198,8 @@ export const cleaningBatchPlanCalculation = wf.defineCalculation({
   example: { containerCapacity: '5 L', strongestRatio: '1:4', shelfLife: '7 d', nextJobIn: '2 d' },
   intermediates: {
     mixNeeded: volumeOutput('V_n', 'Mix that is needed'),
-    concentrateMarks: wf.countOutput({ symbol: 'N_c', label: 'Marks of concentrate in a batch' }),
-    waterMarks: wf.countOutput({ symbol: 'N_w', label: 'Marks of water in a batch' }),
+    concentrateMarks: wf.countOutput({ symbol: 'N_c', label: 'Marks of concentrate' }),
+    waterMarks: wf.countOutput({ symbol: 'N_w', label: 'Marks of water' }),
     concentrateInAll: volumeToMark('V_c', 'Concentrate in all batches'),
     waterInAll: volumeOutput('V_w', 'Demineralised water in all batches and rinse'),
     concentrateCost: cost('k_c', 'Cost of the concentrate to buy'),
@@ -215,7 +215,7 @@ export const cleaningBatchPlanCalculation = wf.defineCalculation({
       wf.quantityOutput(dilutionRatio, { symbol: 'n', label: 'Parts of water to one of concentrate, as poured', digits: 4 }),
     ),
     mixedShare: wf.quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate, as poured', digits: 4, units: ['%'] }),
-    mixMade: volumeToMark('V_m', 'Mix in all'),
+    mixMade: volumeToMark('V_m', 'Finished mix'),
     mixLeft: volumeOutput('V_l', 'Mix left over, once the reserve is used up'),
     shopping: wf.tableOutput({
       label: 'Shopping list',

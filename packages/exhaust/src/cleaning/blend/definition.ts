@@ -32,11 +32,11 @@ export const blendTwoStrengthsCalculation = wf.defineCalculation({
   keywords: 'alligation, Pearson square, strength, blend, mix',
   method: 'alligation (crosswise differences)',
   inputs: {
-    strengthBasis: wf.choice({ label: 'Per cent by', options: { volume: 'volume', mass: 'mass' }, example: 'volume' }),
+    strengthBasis: wf.choice({ label: 'Strengths are per cent by', options: { volume: 'volume', mass: 'mass' }, example: 'volume' }),
     ...wf.relevantWhen('strengthBasis', 'volume', {
       wantedVolume: wf.quantity(volume, {
         symbol: 'V',
-        label: 'Mix that is needed, by volume',
+        label: 'Finished mix that is needed',
         range: '0 mL < x <= 1000 L',
         example: '2 L',
         units: ['L', 'mL', 'gal_US'],
@@ -67,7 +67,7 @@ export const blendTwoStrengthsCalculation = wf.defineCalculation({
     strongerVolume: wf.optional(volumeOutput('V_2', 'Stronger mix to take, by volume')),
     weakerMass: wf.optional(massOutput('m_1', 'Weaker mix to take, by weight')),
     strongerMass: wf.optional(massOutput('m_2', 'Stronger mix to take, by weight')),
-    strength: wf.quantityOutput(fraction, { symbol: 'c_b', label: 'Strength of the blend, checked', digits: 4, units: ['%'] }),
+    strength: wf.quantityOutput(fraction, { symbol: 'c_b', label: 'Strength of the finished mix, checked', digits: 4, units: ['%'] }),
   },
   answer: 'strength',
   steps: [

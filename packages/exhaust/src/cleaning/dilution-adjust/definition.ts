@@ -31,7 +31,7 @@ export const dilutionAdjustCalculation = wf.defineCalculation({
     }),
     wantedStrength: wf.quantity(fraction, {
       symbol: 'c_2',
-      label: 'Strength that is needed, by volume',
+      label: 'Strength that is needed',
       range: '0 <= x <= 100 %',
       example: '20 %',
     }),

@@ -49,7 +49,7 @@ const inputs = {
   ),
   waterDensity: wf.quantity(density, {
     symbol: '\\rho_w',
-    label: 'Density of the water',
+    label: 'Density of water at 20 °C',
     range: '0.95 <= x <= 1.01 kg/L',
     units: ['kg/L', 'g/mL'],
     default: ['0.9982 kg/L', 'water at 20 °C'],
@@ -69,7 +69,7 @@ const inputs = {
   passes: wf.optional(
     wf.count({
       symbol: 'p',
-      label: 'Passes that the mix is for',
+      label: 'Passes',
       description: 'With it you see how much each pass gets.',
       min: 1,
       max: 20,
@@ -139,7 +139,7 @@ export const dilutionCalculation = wf.defineCalculation({
     massShare: wf.optional(wf.quantityOutput(fraction, { symbol: 'c_m', label: 'Share of concentrate by mass', digits: 4, units: ['%'] })),
   },
   outputs: {
-    mixVolume: volumeOutput('V_m', 'Mix'),
+    mixVolume: volumeOutput('V_m', 'Finished mix'),
     waterVolume: volumeOutput('V_w', 'Water'),
     concentrateMass: wf.optional(massOutput('m_c', 'Concentrate, by weight')),
     waterMass: wf.optional(massOutput('m_w', 'Water, by weight')),

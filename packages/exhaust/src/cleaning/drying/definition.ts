@@ -78,7 +78,7 @@ export const dryingCalculation = wf.defineCalculation({
     ),
     startTemperature: wf.quantity(temperature, {
       symbol: 'T_s',
-      label: 'Temperature of the wet filter at the start',
+      label: 'Filter temperature at the start',
       range: '-10 <= x < 120 °C',
       default: ['20 °C', 'cold filter'],
     }),
@@ -113,10 +113,10 @@ export const dryingCalculation = wf.defineCalculation({
   },
   example: { startTemperature: '14 °C', filterMass: '2.6 kg', gasPressure: '986 hPa' },
   intermediates: {
-    boilingTemperature: wf.quantityOutput(temperature, { symbol: 'T_b', label: 'Boiling point at that pressure', digits: 4 }),
+    boilingTemperature: wf.quantityOutput(temperature, { symbol: 'T_b', label: 'Boiling temperature of water', digits: 4 }),
     vapourPressure: wf.quantityOutput(absolutePressure, {
       symbol: 'p_v',
-      label: 'Vapour pressure of water at the boiling point',
+      label: 'Vapour pressure',
       digits: 5,
       units: ['kPa', 'mbar'],
     }),

@@ -26,7 +26,7 @@ export const heldLiquidCalculation = wf.defineCalculation({
     ...geometryInputs,
     wallPorosity: wf.quantity(fraction, {
       symbol: '\\varepsilon',
-      label: 'Porosity of the wall',
+      label: 'Porosity of the clean wall',
       range: '25 <= x <= 80 %',
       usual: ['42 %', '65 %', 'wall-flow filters are made in this range'],
       default: ['48 %', 'cordierite of a published heavy-duty filter'],
@@ -47,7 +47,7 @@ export const heldLiquidCalculation = wf.defineCalculation({
   example: { filterDiameter: '190.5 mm', filterLength: '203.2 mm', pouredVolume: '5.8 L', drainedVolume: '4.7 L' },
   intermediates: {
     faceArea: wf.quantityOutput(area, { symbol: 'A', label: 'Face area', digits: 3, units: ['cm2', 'in2'] }),
-    openShare: wf.quantityOutput(fraction, { symbol: 'x_o', label: 'Open part of the face', digits: 4, units: ['%'] }),
+    openFace: wf.quantityOutput(fraction, { symbol: 'x_o', label: 'Open part of the face', digits: 4, units: ['%'] }),
     openArea: wf.quantityOutput(area, { symbol: 'A_o', label: 'Open area, inlet and outlet channels', digits: 3, units: ['cm2', 'in2'] }),
     capillaryHeight: wf.quantityOutput(length, {
       symbol: 'h',
@@ -74,7 +74,7 @@ export const heldLiquidCalculation = wf.defineCalculation({
         'not-measured': 'not measured: the liquid collected is not known, so this is the least',
       },
     }),
-    heldVolume: volumeOutput('V_h', 'Liquid to dry off'),
+    heldVolume: volumeOutput('V_h', 'Liquid that stays in the filter after draining'),
   },
   constants: {
     capillaryConstant: wf.constant(area, 14.86e-6, {
@@ -83,13 +83,13 @@ export const heldLiquidCalculation = wf.defineCalculation({
       source: jurinLaw,
     }),
     waterDensity: wf.constant(density, 998.2, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: waterDensity20 }),
-    gravity: wf.constant(acceleration, 9.80665, { symbol: 'g', label: 'Standard acceleration of free fall', source: siBrochure }),
+    gravity: wf.constant(acceleration, 9.80665, { symbol: 'g', label: 'Standard gravity', source: siBrochure }),
   },
   answer: 'heldVolume',
   steps: [
     wf.nested('faceArea', filterGeometryCalculation, sameGeometry, 'frontalArea'),
-    wf.nested('openShare', filterGeometryCalculation, sameGeometry, 'openFrontalArea'),
-    wf.formula('openArea', 'openShare * faceArea'),
+    wf.nested('openFace', filterGeometryCalculation, sameGeometry, 'openFrontalArea'),
+    wf.formula('openArea', 'openFace * faceArea'),
     wf.formula('wallPoreVolume', '(faceArea - openArea) * filterLength * wallPorosity'),
     wf.formula('capillaryHeight', '2 * capillaryConstant / poreDiameter', jurinLaw),
     wf.formula('wetWallPressure', 'waterDensity * gravity * capillaryHeight', jurinLaw),
@@ -137,7 +137,7 @@ export const heldLiquidCalculation = wf.defineCalculation({
     return {
       faceArea: geometry.frontalArea,
       openArea,
-      openShare: openArea / geometry.frontalArea,
+      openFace: openArea / geometry.frontalArea,
       capillaryHeight: height,
       wallPoreVolume: pores,
       wetWallPressure: constants.waterDensity * constants.gravity * height,

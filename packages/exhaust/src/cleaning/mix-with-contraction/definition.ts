@@ -55,7 +55,7 @@ export const mixWithContractionCalculation = wf.defineCalculation({
     volumeFraction: wf.optional(shareOutput('\\varphi', 'Strength by volume', 5)),
     contraction: shareOutput('\\kappa', 'Shrinkage, of the sum of the volumes', 3),
     strengthError: shareOutput('\\delta', 'Error of the strength when volumes are simply added', 3),
-    mixVolume: volumeOutput('V', 'Volume of the mix'),
+    mixVolume: volumeOutput('V', 'Finished mix'),
   },
   constants: liquidConstants,
   answer: 'mixVolume',

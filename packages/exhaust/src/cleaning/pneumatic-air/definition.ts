@@ -147,7 +147,7 @@ export const pneumaticAirCalculation = wf.defineCalculation({
     flowRatio: wf.quantityOutput(ratio, { symbol: 'r_q', label: 'Ratio that counts for the flow', digits: 4 }),
     airExpansion: wf.quantityOutput(ratio, { symbol: 'e', label: 'Expansion in the nozzle', digits: 4 }),
     wholeTime: timeOutput('t_g', 'Time of the whole clean'),
-    airMassFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m', label: 'Air through all nozzles', digits: 3, units: ['g/s', 'kg/h'] }),
+    nozzleAirFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m', label: 'Air through all nozzles', digits: 3, units: ['g/s', 'kg/h'] }),
     storedAir: wf.optional(
       wf.quantityOutput(volume, {
         symbol: 'V_s',
@@ -192,7 +192,7 @@ export const pneumaticAirCalculation = wf.defineCalculation({
   constants: {
     gasConstant,
     airMolarMass,
-    heatCapacityRatio: wf.constant(ratio, 1.4, { symbol: '\\gamma', label: 'Heat capacity ratio of air', source: isentropicNozzle }),
+    heatCapacityRatio: wf.constant(ratio, 1.4, { symbol: '\\gamma', label: 'Ratio of specific heats', source: isentropicNozzle }),
   },
   answer: 'verdict',
   steps: [
@@ -208,11 +208,11 @@ export const pneumaticAirCalculation = wf.defineCalculation({
       isentropicNozzle,
     ),
     wf.formula(
-      'airMassFlow',
+      'nozzleAirFlow',
       'nozzles * dischargeCoefficient * nozzleArea * nozzleAbsolute * sqrt(2 * heatCapacityRatio / (heatCapacityRatio - 1) * airExpansion * airMolarMass / (gasConstant * airTemperature))',
       isentropicNozzle,
     ),
-    wf.formula('freeAirFlow', 'airMassFlow * gasConstant * airTemperature / (airMolarMass * ambientPressure)', moss1906),
+    wf.formula('freeAirFlow', 'nozzleAirFlow * gasConstant * airTemperature / (airMolarMass * ambientPressure)', moss1906),
     wf.formula('totalAir', 'freeAirFlow * blowTime'),
     wf.cases('wholeTime', { 'known(cleanTime)': 'cleanTime', otherwise: 'blowTime' }),
     wf.formula('meanDemand', 'totalAir / wholeTime'),
@@ -284,8 +284,8 @@ export const pneumaticAirCalculation = wf.defineCalculation({
       },
       gas,
     );
-    const airMassFlow = one * input.nozzles;
-    const freeAirFlow = (airMassFlow * gas.gasConstant * airTemperature) / (gas.molarMass * ambientPressure);
+    const nozzleAirFlow = one * input.nozzles;
+    const freeAirFlow = (nozzleAirFlow * gas.gasConstant * airTemperature) / (gas.molarMass * ambientPressure);
     const totalAir = freeAirFlow * blowTime;
     const meanDemand = totalAir / cleanTime;
     const storedAir =
@@ -309,7 +309,7 @@ export const pneumaticAirCalculation = wf.defineCalculation({
       airExpansion: flowRatio ** (-2 / gamma) - flowRatio ** (-(gamma + 1) / gamma),
       wholeTime: cleanTime,
       nozzleState: pressure / ambientPressure >= critical ? 'choked' : 'open',
-      airMassFlow,
+      nozzleAirFlow,
       freeAirFlow,
       totalAir,
       meanDemand,

@@ -59,7 +59,7 @@ export const rinseDilutionCalculation = wf.defineCalculation({
     cleanerLeft: volumeOutput('V_c', 'Concentrate still in the filter'),
     waterUsed: volumeOutput('V_w', 'Water used, to be collected'),
     rinsesNeeded: wf.optional(wf.countOutput({ symbol: 'n_l', label: 'Rinses needed for the limit' })),
-    strengthLeft: shareOutput('c_n', 'Strength of the liquid that remains'),
+    strengthLeft: shareOutput('c_n', 'Strength of what is left, by volume'),
   },
   answer: 'strengthLeft',
   steps: [

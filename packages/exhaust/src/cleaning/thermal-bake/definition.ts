@@ -64,7 +64,7 @@ export const thermalBakeCalculation = wf.defineCalculation({
       example: '2.6 kg',
       units: ['kg', 'g', 'lb'],
     }),
-    startTemperature: temperatureInput('T_0', 'Temperature at the start', '20 °C', '200 °C', 'room'),
+    startTemperature: temperatureInput('T_0', 'Filter temperature at the start', '20 °C', '200 °C', 'room'),
     holdTemperature: wf.quantity(temperature, {
       symbol: 'T_h',
       label: 'Hold at',
@@ -84,7 +84,7 @@ export const thermalBakeCalculation = wf.defineCalculation({
     coolRate: rateInput('r_c', 'Cool by', 'In the closed oven.'),
     holdTime: wf.quantity(time, {
       symbol: 't_h',
-      label: 'Hold for',
+      label: 'Time at this temperature',
       range: '0 <= x <= 48 h',
       usual: ['3 h', '8 h', 'common practice, no source'],
       units: ['h', 'min'],
@@ -168,7 +168,11 @@ export const thermalBakeCalculation = wf.defineCalculation({
     carbonMolarMass: wf.constant(molarMass, 0.012011, { symbol: 'M_C', label: 'Molar mass of carbon', source: carbonCombustion }),
     oxygenMolarMass: wf.constant(molarMass, 0.031998, { symbol: 'M_{O_2}', label: 'Molar mass of oxygen', source: carbonCombustion }),
     oxygenInAir: wf.constant(massFraction, 0.2314, { symbol: 'w_{O_2}', label: 'Oxygen in dry air by mass', source: dryAirMassShare }),
-    airDensity: wf.constant(density, 1.204, { symbol: '\\rho_a', label: 'Density of air at 20 °C and sea level', source: dryAirMassShare }),
+    roomAirDensity: wf.constant(density, 1.204, {
+      symbol: '\\rho_a',
+      label: 'Density of air at 20 °C and sea level',
+      source: dryAirMassShare,
+    }),
   },
   answer: 'verdict',
   steps: [
@@ -194,7 +198,7 @@ export const thermalBakeCalculation = wf.defineCalculation({
     ),
     wf.formula('oxygenMass', 'sootMass * oxygenMolarMass / carbonMolarMass', carbonCombustion),
     wf.formula('airMass', 'oxygenMass / oxygenInAir', dryAirMassShare),
-    wf.formula('airVolume', 'airMass / airDensity', dryAirMassShare),
+    wf.formula('airVolume', 'airMass / roomAirDensity', dryAirMassShare),
     wf.cases('shortestBurn', { 'airVolume == 0': '0', otherwise: 'airVolume / airFlow' }, carbonCombustion),
     wf.formula('sootHeat', 'sootMass * sootHeatingValue', carbonCombustion),
     wf.formula('peakTemperature', 'holdTemperature + sootHeat / (partMass * partHeatCapacity)', carbonCombustion),
@@ -240,7 +244,7 @@ export const thermalBakeCalculation = wf.defineCalculation({
     const schedule = bakeSchedule(input);
     const oxygenMass = oxygenForSoot(sootMass, constants.oxygenMolarMass, constants.carbonMolarMass);
     const airMass = oxygenMass / constants.oxygenInAir;
-    const airVolume = airMass / constants.airDensity;
+    const airVolume = airMass / constants.roomAirDensity;
     const sootHeat = sootMass * constants.sootHeatingValue;
     const peakTemperature = burnOffPeak(holdTemperature, sootHeat, input.partMass, input.partHeatCapacity);
     // Nothing to burn needs no air, known or not.

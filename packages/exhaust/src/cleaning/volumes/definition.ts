@@ -70,7 +70,7 @@ export const cleaningVolumesCalculation = wf.defineCalculation({
     concentrateShare: wf.quantityOutput(fraction, { symbol: 'c', label: 'Share of concentrate in the mix', digits: 3, units: ['%'] }),
   },
   outputs: {
-    mixVolume: volumeOutput('V_m', 'Mix in all'),
+    mixVolume: volumeOutput('V_m', 'Finished mix'),
     waterVolume: volumeOutput('V_w', 'Water in the mix'),
     demineralisedWater: volumeOutput('V_d', 'Demineralised water in all, with the rinse'),
     concentrateVolume: volumeOutput('V_c', 'Concentrate'),

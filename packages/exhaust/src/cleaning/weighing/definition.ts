@@ -161,7 +161,7 @@ export const filterWeighingCalculation = wf.defineCalculation({
     removed: massOutput('m_r', 'Mass that came out'),
     residue: wf.optional(massOutput('m_a', 'Mass still in the filter, compared with new (ash, if it was baked)')),
     residueUncertainty: wf.optional(massOutput('u_a', 'Standard uncertainty of the mass still in the filter')),
-    recovery: wf.optional(shareOutput('r', 'Recovery')),
+    recovery: wf.optional(shareOutput('r', 'Recovery by weight')),
     recoveryUncertainty: wf.optional(shareOutput('u(r)', 'Standard uncertainty of the recovery')),
     soot: wf.choiceOutput({
       label: 'Is soot left?',

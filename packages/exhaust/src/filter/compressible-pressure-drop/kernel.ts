@@ -46,7 +46,7 @@ const upwards = [
   'contractionDrop',
 ] as const satisfies readonly (keyof LoadedDropParts)[];
 
-/** The same for every part, at the pressure that reigns there; they sum to the drop of the whole. */
+/** The same for every part, at the pressure at its place; they sum to the drop of the whole. */
 export function compressibleDropParts(parts: LoadedDropParts, outletPressure: number): LoadedDropParts {
   const result: { -readonly [Part in keyof LoadedDropParts]: number } = { ...parts };
   const root = (sum: number) => Math.sqrt(1 + (2 * sum) / outletPressure);

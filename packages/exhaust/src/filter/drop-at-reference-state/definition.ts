@@ -56,7 +56,7 @@ export const dropAtReferenceStateCalculation = wf.defineCalculation({
     ...wf.oneOf(
       {
         gasPressure: pressure('p', 'Absolute pressure of the gas after the filter', '98.6 kPa'),
-        altitude: height('Z', 'Altitude of the measurement', '230 m'),
+        altitude: height('Z', 'Altitude above sea level', '230 m'),
       },
       { required: false },
     ),
@@ -93,7 +93,7 @@ export const dropAtReferenceStateCalculation = wf.defineCalculation({
     ),
     inertialShare: wf.quantity(fraction, {
       symbol: 'x_i',
-      label: 'Inertial part of the measured drop',
+      label: 'Inertial part of the drop',
       description: 'From a fit over several points. A loaded filter has little, a pipe or a silencer nearly 100 %.',
       range: '0 <= x <= 100 %',
       example: '5 %',
@@ -113,8 +113,8 @@ export const dropAtReferenceStateCalculation = wf.defineCalculation({
       digits: 5,
       units: ['kPa', 'mbar'],
     }),
-    viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity as measured', units: ['uPa.s'] }),
-    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density as measured', units: ['kg/m3'] }),
+    viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', units: ['uPa.s'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', units: ['kg/m3'] }),
     viscosityThere: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu_r', label: 'Viscosity at the other state', units: ['uPa.s'] }),
     densityThere: wf.quantityOutput(density, { symbol: '\\rho_r', label: 'Density at the other state', units: ['kg/m3'] }),
     flowAtReference: wf.quantityOutput(volumeFlow, { symbol: 'Q_r', label: 'Flow at the other state', units: ['m3/h', 'L/s'] }),

@@ -57,7 +57,7 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
       example: '139 mbar',
       units: ['mbar', 'kPa', 'bar', 'psi'],
     }),
-    parts: wf.list(part, {
+    exhaustParts: wf.list(part, {
       label: 'Parts',
       min: 1,
       max: 20,
@@ -101,24 +101,27 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
     wf.rows(
       'shares',
       {
-        pressureDrop: 'parts.pressureDrop',
-        share: 'parts.pressureDrop / backPressure',
-        timesNormal: { 'known(parts.cleanDrop)': 'parts.pressureDrop / parts.cleanDrop' },
-        clearlyAbove: { 'parts.pressureDrop > parts.cleanDrop + 2 * readingUncertainty': 'parts.pressureDrop / parts.cleanDrop' },
+        pressureDrop: 'exhaustParts.pressureDrop',
+        share: 'exhaustParts.pressureDrop / backPressure',
+        timesNormal: { 'known(exhaustParts.cleanDrop)': 'exhaustParts.pressureDrop / exhaustParts.cleanDrop' },
+        clearlyAbove: {
+          'exhaustParts.pressureDrop > exhaustParts.cleanDrop + 2 * readingUncertainty':
+            'exhaustParts.pressureDrop / exhaustParts.cleanDrop',
+        },
       },
       budgetPractice,
     ),
-    wf.formula('rest', 'backPressure - sum(parts.pressureDrop)'),
+    wf.formula('rest', 'backPressure - sum(exhaustParts.pressureDrop)'),
     wf.statement('largestPart', 'Largest drop: [[largestPart]].'),
     wf.formula('largestShare', 'max(shares.share)'),
     wf.statement('furthestAboveNormal', 'Of the parts above what they should be, the most times: [[furthestAboveNormal]].'),
     wf.verdict(
       'verdict',
       {
-        contradict: 'rest < -2 * readingUncertainty * sqrt(count(parts) + 1)',
-        rest: 'rest > max(parts.pressureDrop)',
+        contradict: 'rest < -2 * readingUncertainty * sqrt(count(exhaustParts) + 1)',
+        rest: 'rest > max(exhaustParts.pressureDrop)',
         'part-above': 'count(shares.clearlyAbove) > 0',
-        'none-above': 'count(parts.cleanDrop) == count(parts)',
+        'none-above': 'count(exhaustParts.cleanDrop) == count(exhaustParts)',
         'normal-unknown': 'otherwise',
       },
       budgetPractice,
@@ -133,10 +136,10 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
   },
   cautions: [cautions.hotExhaust, cautions.fumes, cautions.sensorFirst],
   compute(input, { warn }) {
-    const drops = input.parts.map((entry) => entry.pressureDrop);
+    const drops = input.exhaustParts.map((entry) => entry.pressureDrop);
     const found = dropShares(input.backPressure, drops);
     const { shares, rest, largest } = found;
-    const normals = input.parts.map((entry) => entry.cleanDrop);
+    const normals = input.exhaustParts.map((entry) => entry.cleanDrop);
     const worst = furthestDropAbove(drops, normals, input.readingUncertainty);
     const decided = sharesVerdict(found, drops, normals, input.readingUncertainty);
     if (rest > 0.3 * input.backPressure && decided !== 'rest')
@@ -145,12 +148,12 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
         'Much of the back-pressure is in no measured part: look at pipes, flaps and the tailpipe, or measure the missing part.',
       );
     const named = (index: number) => ({
-      name: input.parts[index]?.name ?? '',
+      name: input.exhaustParts[index]?.name ?? '',
       share: Math.round(100 * (shares[index] ?? 0)),
       times: Number(((drops[index] ?? 0) / (normals[index] ?? 1)).toPrecision(2)),
     });
     return {
-      shares: input.parts.map((entry, index) => ({
+      shares: input.exhaustParts.map((entry, index) => ({
         part: entry.name,
         pressureDrop: entry.pressureDrop,
         share: shares[index] ?? 0,
@@ -160,9 +163,9 @@ export const exhaustDropSharesCalculation = wf.defineCalculation({
           : undefined,
       })),
       rest,
-      largestPart: input.parts[largest]?.name ?? '',
+      largestPart: input.exhaustParts[largest]?.name ?? '',
       largestShare: shares[largest] ?? 0,
-      furthestAboveNormal: worst === undefined ? undefined : input.parts[worst]?.name,
+      furthestAboveNormal: worst === undefined ? undefined : input.exhaustParts[worst]?.name,
       verdict: decided,
       lookAt: lookAtText(decided, named(worst ?? largest), Math.round((100 * rest) / input.backPressure)),
     };

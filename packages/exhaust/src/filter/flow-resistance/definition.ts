@@ -22,7 +22,7 @@ export const flowResistanceCalculation = wf.defineCalculation({
     filterVolume: wf.optional(
       wf.quantity(volume, {
         symbol: 'V',
-        label: 'Filter volume, if known',
+        label: 'Filter volume',
         description: 'Lets filters of different size be compared.',
         range: '0.1 <= x <= 200 L',
         example: '5.79 L',

@@ -18,7 +18,7 @@ export const sensorZeroCheckCalculation = wf.defineCalculation({
   inputs: {
     zeroReading: sensorReading(
       'z',
-      'Reading without flow',
+      'Reading with the engine off',
       'With the ignition on, the engine off and the hoses connected, once the reading is steady.',
       '0.6 mbar',
     ),

@@ -66,7 +66,7 @@ export const slipCorrectionCalculation = wf.defineCalculation({
       label: 'Viscosity where it was found',
       units: ['uPa.s', 'Pa.s'],
     }),
-    meanFreePath: path('\\lambda', 'Mean free path of the gas'),
+    meanFreePath: path('\\lambda', 'Mean free path'),
     knownFreePath: path('\\lambda_1', 'Mean free path where it was found'),
     knudsenNumber: wf.quantityOutput(ratio, { symbol: 'Kn', label: 'Knudsen number', digits: 3 }),
     knownKnudsenNumber: wf.quantityOutput(ratio, { symbol: 'Kn_1', label: 'Knudsen number where it was found', digits: 3 }),

@@ -178,7 +178,7 @@ export const sootMassFromPressureDropCalculation = wf.defineCalculation({
       label: 'Materials',
       columns: {
         materialsOf: wf.textOutput({ label: 'For' }),
-        wall: wf.quantityOutput(permeability, { symbol: 'k_0', label: 'Permeability of the wall', units: ['m2'] }),
+        wall: wf.quantityOutput(permeability, { symbol: 'k_0', label: 'Permeability of the clean wall', units: ['m2'] }),
         cake: wf.quantityOutput(permeability, { symbol: 'k_s', label: 'Permeability of the cake', units: ['m2'] }),
         packing: wf.quantityOutput(density, { symbol: '\\rho_s', label: 'Packing density of the cake', units: ['kg/m3'] }),
       },

@@ -76,7 +76,7 @@ export const materialInputs = {
   wallPermeability: optional(
     quantity(permeability, {
       symbol: 'k_0',
-      label: 'Permeability of the clean wall, if known',
+      label: 'Permeability of the clean wall',
       description:
         'From a measurement of this filter when it was surely clean. Leave blank to take 3 × 10⁻¹³ m²; published bare walls from 2.4 × 10⁻¹³ to 10⁻¹² m² then widen the range of the result.',
       range: '1e-15 <= x <= 1e-10 m2',
@@ -96,7 +96,7 @@ export const materialInputs = {
   sootPermeability: optional(
     quantity(permeability, {
       symbol: 'k_s',
-      label: 'Permeability of the soot cake, if known',
+      label: 'Permeability of the soot cake',
       description:
         'Leave blank to take 2.4 × 10⁻¹⁴ m²; the published values from 1.45 × 10⁻¹⁴ to 7 × 10⁻¹⁴ m² then make the range of the result.',
       range: '1e-16 <= x <= 1e-11 m2',
@@ -107,7 +107,7 @@ export const materialInputs = {
   sootPackingDensity: optional(
     quantity(density, {
       symbol: '\\rho_s',
-      label: 'Packing density of the soot cake, if known',
+      label: 'Packing density of the soot cake',
       description: 'Leave blank to take 95 kg/m³; the published values from 91 to 122 kg/m³ then go into the range of the result.',
       range: '5 <= x <= 1000 kg/m3',
       usual: ['60 kg/m3', '130 kg/m3', 'published values run from 91 to 122 kg/m³'],

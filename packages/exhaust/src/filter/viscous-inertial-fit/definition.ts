@@ -60,7 +60,7 @@ export const viscousInertialFitCalculation = wf.defineCalculation({
     dropUncertainty: wf.optional(
       wf.quantity(differentialPressure, {
         symbol: 'u_p',
-        label: 'Standard uncertainty of each drop, if known',
+        label: 'Standard uncertainty of each pressure drop',
         description: 'Leave blank to judge it by the scatter of three or more points.',
         range: '0 < x <= 100 mbar',
         usual: ['0.2 mbar', '10 mbar', 'what sensors and hand gauges reach'],
@@ -78,7 +78,7 @@ export const viscousInertialFitCalculation = wf.defineCalculation({
     largestFlow: wf.quantityOutput(volumeFlow, { symbol: 'Q_{max}', label: 'Largest flow', units: ['m3/h', 'L/s'] }),
     scatter: wf.optional(dropOutput('s', 'Standard uncertainty of one drop')),
     fitted: wf.tableOutput({
-      label: 'Points and fit',
+      label: 'Readings and curve',
       columns: {
         volumeFlow: wf.quantityOutput(volumeFlow, { symbol: 'Q', label: 'Flow', units: ['m3/h', 'L/s'] }),
         viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity', units: ['uPa.s'] }),
@@ -140,7 +140,7 @@ export const viscousInertialFitCalculation = wf.defineCalculation({
     ),
     inertialShare: wf.quantityOutput(fraction, {
       symbol: 'x_i',
-      label: 'Inertial part at the largest flow',
+      label: 'Inertial part of the drop',
       digits: 3,
       units: ['%'],
     }),

@@ -39,7 +39,7 @@ export const wallPermeabilityCalculation = wf.defineCalculation({
   outputs: {
     wallPermeability: wf.quantityOutput(permeability, {
       symbol: 'k_0',
-      label: 'Permeability of the wall',
+      label: 'Permeability of the clean wall',
       digits: 3,
       units: ['m2', 'um2', 'mD'],
     }),

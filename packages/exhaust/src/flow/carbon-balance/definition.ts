@@ -55,7 +55,7 @@ export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
       'small beside carbon dioxide in lean exhaust',
     ),
     readingBasis: wf.choice({
-      label: 'Basis of the readings',
+      label: 'Basis of the reading',
       options: { dry: 'dry: after a cooler or a water trap', wet: 'wet: hot sample or sensor' },
       default: ['dry', 'bench and hand-held analysers dry their sample'],
     }),
@@ -112,7 +112,7 @@ export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
     }),
     airMassFlow: wf.quantityOutput(massFlow, {
       symbol: '\\dot m_{air}',
-      label: 'Intake air mass flow, moist',
+      label: 'Air mass flow',
       digits: 4,
       units: ['kg/h', 'g/s'],
     }),

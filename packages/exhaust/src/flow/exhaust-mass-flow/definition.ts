@@ -34,7 +34,7 @@ export const exhaustMassFlowCalculation = wf.defineCalculation({
     airFromFuel: wf.optional(flow('\\dot m_{air,\\lambda}', 'Air mass flow by fuel and lambda')),
     fuelFromLambda: wf.optional(flow('\\dot m_{fuel,\\lambda}', 'Fuel mass flow by lambda')),
     fuelAssumed: wf.optional(flow('\\dot m_{fuel,0}', 'Fuel mass flow as without load')),
-    resultingLambda: wf.optional(wf.quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda of these flows', digits: 3 })),
+    resultingLambda: wf.optional(wf.quantityOutput(ratio, { symbol: '\\lambda_r', label: 'Lambda', digits: 3 })),
   },
   outputs: {
     usedAirMassFlow: flow('\\dot m_{air}', 'Air mass flow'),

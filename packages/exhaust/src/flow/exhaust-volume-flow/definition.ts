@@ -48,7 +48,7 @@ export const exhaustVolumeFlowCalculation = wf.defineCalculation({
     pressureDrop: wf.optional(
       wf.quantity(differentialPressure, {
         symbol: '\\Delta p',
-        label: 'Pressure drop over the filter, if known',
+        label: 'Pressure drop over the filter',
         description: 'Gives the flow in the middle of the filter, which the pressure drop calculations ask for, and the one after it.',
         range: '0 mbar <= x <= 5 bar',
         usual: ['0 mbar', '400 mbar', 'a larger drop points to a misread unit or a closed exhaust'],
@@ -82,7 +82,7 @@ export const exhaustVolumeFlowCalculation = wf.defineCalculation({
       digits: 5,
       units: ['kPa', 'mbar'],
     }),
-    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 4, units: ['kg/m3'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', digits: 4, units: ['kg/m3'] }),
   },
   outputs: {
     outletVolumeFlow: wf.optional(flowOutput('\\dot V_1', 'Volume flow after the filter')),

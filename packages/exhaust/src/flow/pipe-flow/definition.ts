@@ -34,7 +34,7 @@ export const pipeFlowCalculation = wf.defineCalculation({
     gasViscosity: wf.optional(
       wf.quantity(dynamicViscosity, {
         symbol: '\\mu_g',
-        label: 'Dynamic viscosity of the gas, if known',
+        label: 'Viscosity of the gas, if known',
         description: "Left out, that of air by Sutherland's formula.",
         range: '1 < x <= 200 uPa.s',
         usual: ['15 uPa.s', '60 uPa.s', 'air and exhaust from −40 °C to 1500 °C'],
@@ -52,15 +52,15 @@ export const pipeFlowCalculation = wf.defineCalculation({
     }),
   },
   intermediates: {
-    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density', digits: 5, units: ['kg/m3'] }),
-    viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Dynamic viscosity', digits: 5, units: ['uPa.s', 'Pa.s'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', digits: 5, units: ['kg/m3'] }),
+    viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', digits: 5, units: ['uPa.s', 'Pa.s'] }),
     soundSpeed: wf.quantityOutput(velocity, { symbol: 'c', label: 'Speed of sound', digits: 5, units: ['m/s'] }),
   },
   outputs: {
     velocity: wf.quantityOutput(velocity, { symbol: 'u', label: 'Mean gas velocity', digits: 4, units: ['m/s', 'km/h'] }),
     reynoldsNumber: wf.quantityOutput(ratio, { symbol: 'Re', label: 'Reynolds number', digits: 4 }),
     machNumber: wf.quantityOutput(ratio, { symbol: 'Ma', label: 'Mach number', digits: 4 }),
-    regime: wf.choiceOutput({
+    flowRegime: wf.choiceOutput({
       label: 'Kind of flow',
       options: { laminar: 'laminar', transition: 'between laminar and turbulent', turbulent: 'turbulent' },
     }),
@@ -78,7 +78,11 @@ export const pipeFlowCalculation = wf.defineCalculation({
       otherwise: wf.formula('viscosity', sutherlandFormula, cfr1065, '1065.640 Table 4'),
     }),
     wf.formula('reynoldsNumber', '4 * exhaustMassFlow / (pi * pipeDiameter * viscosity)', cfr1065, '1065.640(d)(1)'),
-    wf.verdict('regime', { laminar: 'reynoldsNumber < 2300', turbulent: 'reynoldsNumber > 4000', transition: 'otherwise' }, pipeRegimes),
+    wf.verdict(
+      'flowRegime',
+      { laminar: 'reynoldsNumber < 2300', turbulent: 'reynoldsNumber > 4000', transition: 'otherwise' },
+      pipeRegimes,
+    ),
     wf.formula('soundSpeed', 'sqrt(heatCapacityRatio * gasConstant * gasTemperature / molarMass)', soundOfIdealGas),
     wf.formula('machNumber', 'velocity / soundSpeed'),
   ],
@@ -104,7 +108,7 @@ export const pipeFlowCalculation = wf.defineCalculation({
       velocity: speed,
       reynoldsNumber,
       machNumber: speed / sound,
-      regime: reynoldsNumber < 2300 ? 'laminar' : reynoldsNumber > 4000 ? 'turbulent' : 'transition',
+      flowRegime: reynoldsNumber < 2300 ? 'laminar' : reynoldsNumber > 4000 ? 'turbulent' : 'transition',
     };
   },
 });

@@ -31,7 +31,7 @@ export const standardVolumeFlowCalculation = wf.defineCalculation({
       },
       example: 'mass-flow',
     }),
-    ...wf.relevantWhen('from', 'mass-flow', { massFlow: exhaustMassFlowField }),
+    ...wf.relevantWhen('from', 'mass-flow', { exhaustMassFlow: exhaustMassFlowField }),
     ...wf.relevantWhen('from', 'molar-flow', {
       molarFlow: wf.quantity(molarFlow, {
         symbol: '\\dot n_g',
@@ -87,7 +87,7 @@ export const standardVolumeFlowCalculation = wf.defineCalculation({
     wf.cases(
       'resultingMolarFlow',
       {
-        "from == 'mass-flow'": 'massFlow / molarMass',
+        "from == 'mass-flow'": 'exhaustMassFlow / molarMass',
         "from == 'molar-flow'": 'molarFlow',
         "from == 'standard-volume-flow'": 'standardVolumeFlow * referencePressure / (gasConstant * normalTemperature)',
         otherwise: 'gasPressure * volumeFlow / (gasConstant * gasTemperature)',
@@ -109,7 +109,7 @@ export const standardVolumeFlowCalculation = wf.defineCalculation({
     const moles = () => {
       switch (input.from) {
         case 'mass-flow':
-          return molarFlowOfMass(wf.known(input.massFlow), input.molarMass);
+          return molarFlowOfMass(wf.known(input.exhaustMassFlow), input.molarMass);
         case 'molar-flow':
           return wf.known(input.molarFlow);
         case 'standard-volume-flow':

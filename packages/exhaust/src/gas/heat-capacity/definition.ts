@@ -62,7 +62,7 @@ export const exhaustHeatCapacityCalculation = wf.defineCalculation({
   example: { lambda: '2' },
   intermediates: {
     ...mixtureWorking.intermediates,
-    parts: wf.tableOutput({
+    gasParts: wf.tableOutput({
       label: 'Parts of the gas',
       columns: {
         ...mixtureWorking.columns,
@@ -94,7 +94,7 @@ export const exhaustHeatCapacityCalculation = wf.defineCalculation({
   steps: [
     ...mixtureWorking.steps,
     wf.rows(
-      'parts',
+      'gasParts',
       {
         ...mixtureWorking.rows,
         heatOverConstant: polynomials(heatOf),
@@ -106,9 +106,9 @@ export const exhaustHeatCapacityCalculation = wf.defineCalculation({
       nasaTm4513,
       'nitrogen; the other gases GRI-Mech 3.0; one set of coefficients below and one above 1000 K',
     ),
-    wf.formula('mixtureMolarMass', 'sum(parts.share * parts.partMolarMass)', cfr1065, '1065.1005(f)(2), Table 7'),
-    wf.formula('molarHeatCapacity', 'gasConstant * sum(parts.share * parts.heatOverConstant)', nasaTm4513),
-    wf.formula('enthalpy', 'gasConstant * sum(parts.share * parts.enthalpyOverConstant) / mixtureMolarMass', nasaTm4513),
+    wf.formula('mixtureMolarMass', 'sum(gasParts.share * gasParts.partMolarMass)', cfr1065, '1065.1005(f)(2), Table 7'),
+    wf.formula('molarHeatCapacity', 'gasConstant * sum(gasParts.share * gasParts.heatOverConstant)', nasaTm4513),
+    wf.formula('enthalpy', 'gasConstant * sum(gasParts.share * gasParts.enthalpyOverConstant) / mixtureMolarMass', nasaTm4513),
     wf.formula('heatCapacityRatio', 'molarHeatCapacity / (molarHeatCapacity - gasConstant)'),
     wf.formula('heatCapacity', 'molarHeatCapacity / mixtureMolarMass'),
   ],
@@ -131,7 +131,7 @@ export const exhaustHeatCapacityCalculation = wf.defineCalculation({
     return {
       ...mixture,
       waterPerDryAir: waterPerDryAirOfHumidity(input.humidity, constants.airMolarMass, constants.waterMolarMass),
-      parts: partsOf(mixture, molarMasses, (species) => ({
+      gasParts: partsOf(mixture, molarMasses, (species) => ({
         heatOverConstant: nasaHeatCapacity(nasaPolynomials[species], gasTemperature),
         enthalpyOverConstant: enthalpyOverConstant(species),
       })),

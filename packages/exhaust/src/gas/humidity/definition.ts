@@ -57,7 +57,7 @@ export const intakeAirHumidityCalculation = wf.defineCalculation({
       example: '986 hPa',
       units: ['kPa', 'mbar'],
     }),
-    model: wf.choice({
+    vapourModel: wf.choice({
       label: 'Vapour pressure after',
       options: { goff: 'Goff 1957, 40 CFR 1065.645', buck: 'Buck 1996' },
       default: ['goff', 'the equation of the test regulation; the two differ by 0.1 % between 0 °C and 50 °C'],
@@ -82,11 +82,11 @@ export const intakeAirHumidityCalculation = wf.defineCalculation({
   outputs: {
     waterMoleFraction: wf.quantityOutput(moleFraction, {
       symbol: 'x_{H_2O}',
-      label: 'Water in the air, by volume',
+      label: 'Water in the intake air, by volume',
       digits: 4,
       units: ['%', 'ppm'],
     }),
-    humidity: wf.quantityOutput(massRatio, { symbol: 'H', label: 'Humidity of the air', digits: 4, units: ['g/kg'] }),
+    humidity: wf.quantityOutput(massRatio, { symbol: 'H', label: 'Humidity of the intake air', digits: 4, units: ['g/kg'] }),
     resultingDewPoint: wf.quantityOutput(temperature, {
       symbol: 'T_{d,r}',
       label: 'Dew point after Hardy',
@@ -104,7 +104,7 @@ export const intakeAirHumidityCalculation = wf.defineCalculation({
   steps: [
     wf.cases('saturationTemperature', { 'known(dewPoint)': 'dewPoint', otherwise: 'airTemperature' }),
     wf.cases('saturationPressure', {
-      "model == 'goff'": wf.formula(
+      "vapourModel == 'goff'": wf.formula(
         'saturationPressure',
         "as(10 ^ (10.79574 * (1 - triplePoint / saturationTemperature) - 5.028 * log(saturationTemperature / triplePoint) + 1.50475e-4 * (1 - 10 ^ (-8.2969 * (saturationTemperature / triplePoint - 1))) + 0.42873e-3 * (10 ^ (4.76955 * (1 - triplePoint / saturationTemperature)) - 1) - 0.2138602), 'kPa')",
         cfr1065,
@@ -158,8 +158,8 @@ export const intakeAirHumidityCalculation = wf.defineCalculation({
     if (fromDewPoint && airTemperature !== undefined && airTemperature < dewPoint) {
       return wf.inconsistentInputs('the dew point cannot be above the air temperature', ['dewPoint'], ['airTemperature']);
     }
-    context.method(input.model === 'goff' ? 'vapour pressure by Goff' : 'vapour pressure by Buck');
-    const saturationPressure = input.model === 'goff' ? vapourPressureGoff(at) : vapourPressureBuck(at);
+    context.method(input.vapourModel === 'goff' ? 'vapour pressure by Goff' : 'vapour pressure by Buck');
+    const saturationPressure = input.vapourModel === 'goff' ? vapourPressureGoff(at) : vapourPressureBuck(at);
     const vapourPressure = fromDewPoint ? saturationPressure : wf.known(input.relativeHumidity) * saturationPressure;
     if (vapourPressure >= input.ambientPressure) return wf.noSolution('water boils at this temperature and pressure', ['ambientPressure']);
     const { airMolarMass, waterMolarMass } = context.constants;

@@ -16,7 +16,7 @@ export const meanFreePathCalculation = wf.defineCalculation({
   inputs: {
     gasViscosity: wf.quantity(dynamicViscosity, {
       symbol: '\\mu',
-      label: 'Dynamic viscosity of the gas',
+      label: 'Viscosity of the gas',
       description: 'At the gas temperature; the calculations of viscosity give it.',
       range: '1 < x <= 200 uPa.s',
       usual: ['15 uPa.s', '60 uPa.s', 'air and exhaust from −40 °C to 1500 °C'],

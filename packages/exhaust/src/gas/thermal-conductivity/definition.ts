@@ -44,7 +44,7 @@ function mixtureShown(mixture: PerSpecies | undefined, humidity: number | undefi
   return {
     ...shares,
     waterPerDryAir: mixture && waterPerDryAirOfHumidity(wf.known(humidity)),
-    parts:
+    gasParts:
       mixture &&
       partsOf(mixture, molarMassOf, (species) => ({ partViscosity: viscosities[species], partConductivity: conductivities[species] })),
     hindrances: mixture && hindranceOf(mixture, viscosities),
@@ -81,7 +81,7 @@ export const thermalConductivityCalculation = wf.defineCalculation({
   intermediates: {
     airViscosity: viscosityOutput('\\mu_a', 'Viscosity of air as a dilute gas'),
     ...optionalMixture,
-    parts: wf.optional(
+    gasParts: wf.optional(
       wf.tableOutput({
         label: 'Parts of the gas',
         columns: {
@@ -115,14 +115,14 @@ export const thermalConductivityCalculation = wf.defineCalculation({
     ),
     ...mixtureWorking.steps,
     wf.rows(
-      'parts',
+      'gasParts',
       { ...mixtureWorking.rows, partViscosity: diluteViscosityRows, partConductivity: ofParts((species) => conductivityFormulas[species]) },
       polingPrausnitz,
       'Eq. 10-6.2',
       'Pure gases by Lemmon and Jacobsen, Vesovic and others, IAPWS.',
     ),
     wf.rows('hindrances', hindranceRows('partViscosity'), polingPrausnitz, 'Eq. 10-6.2'),
-    wf.formula('byComposition', 'sum(parts.share * parts.partConductivity / hindrances.hindrance)', polingPrausnitz, 'Eq. 10-6.2'),
+    wf.formula('byComposition', 'sum(gasParts.share * gasParts.partConductivity / hindrances.hindrance)', polingPrausnitz, 'Eq. 10-6.2'),
     wf.formula('modelDifference', 'standardAtmosphere / diluteAir - 1'),
     wf.cases('conductivity', {
       "model == 'mixture'": 'byComposition',

@@ -36,7 +36,7 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
     }),
     ...mixtureFields,
     model: wf.choice({
-      label: 'Model of the pure gases',
+      label: 'Model',
       options: { sutherland: 'Sutherland, 40 CFR 1065', 'dilute-gas': 'dilute-gas correlations' },
       default: ['sutherland', 'the model of the test regulation, and the one published filter data were reduced with'],
     }),
@@ -44,7 +44,7 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
   example: { lambda: '2' },
   intermediates: {
     ...mixtureWorking.intermediates,
-    parts: wf.tableOutput({
+    gasParts: wf.tableOutput({
       label: 'Parts of the gas',
       columns: {
         ...mixtureWorking.columns,
@@ -57,13 +57,13 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
       'How the parts hinder each other, by Sutherland',
     ),
     diluteHindrance: hindranceTable({ viscosity: '\\mu_{0,k}', hindrance: 'h_{0,k}' }, 'How the parts hinder each other, as dilute gases'),
-    sutherland: viscosityOutput('\\mu_S', 'Viscosity by Sutherland and Wilke'),
-    diluteGas: viscosityOutput('\\mu_0', 'Viscosity by dilute-gas correlations and Wilke'),
+    sutherland: viscosityOutput('\\mu_S', 'Viscosity by Sutherland'),
+    diluteGas: viscosityOutput('\\mu_0', 'Viscosity of the dilute gas'),
     modelDifference: differenceOutput,
   },
   outputs: {
     viscosity: viscosityOutput('\\mu', 'Dynamic viscosity'),
-    comparison: wf.tableOutput({
+    modelsCompared: wf.tableOutput({
       label: 'The two models for this gas at 300 K, 600 K and 1000 K',
       columns: {
         temperature: wf.quantityOutput(temperature, { symbol: 'T', label: 'Temperature', digits: 4, units: ['K', 'degC'] }),
@@ -78,7 +78,7 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
   steps: [
     ...mixtureWorking.steps,
     wf.rows(
-      'parts',
+      'gasParts',
       {
         ...mixtureWorking.rows,
         sutherlandPart: ofParts((species) => {
@@ -93,11 +93,11 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
     ),
     wf.rows('sutherlandHindrance', hindranceRows('sutherlandPart'), wilke1950),
     wf.rows('diluteHindrance', hindranceRows('dilutePart'), wilke1950),
-    wf.formula('sutherland', 'sum(parts.share * parts.sutherlandPart / sutherlandHindrance.hindrance)', wilke1950),
-    wf.formula('diluteGas', 'sum(parts.share * parts.dilutePart / diluteHindrance.hindrance)', wilke1950),
+    wf.formula('sutherland', 'sum(gasParts.share * gasParts.sutherlandPart / sutherlandHindrance.hindrance)', wilke1950),
+    wf.formula('diluteGas', 'sum(gasParts.share * gasParts.dilutePart / diluteHindrance.hindrance)', wilke1950),
     wf.formula('modelDifference', 'sutherland / diluteGas - 1'),
     wf.rows(
-      'comparison',
+      'modelsCompared',
       { difference: 'sutherland / diluteGas - 1' },
       wilke1950,
       undefined,
@@ -128,12 +128,15 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
       ...here,
       ...mixture,
       waterPerDryAir: waterPerDryAirOfHumidity(input.humidity),
-      parts: partsOf(mixture, molarMassOf, (species) => ({ sutherlandPart: pure.sutherland[species], dilutePart: pure.dilute[species] })),
+      gasParts: partsOf(mixture, molarMassOf, (species) => ({
+        sutherlandPart: pure.sutherland[species],
+        dilutePart: pure.dilute[species],
+      })),
       sutherlandHindrance: hindranceOf(mixture, pure.sutherland),
       diluteHindrance: hindranceOf(mixture, pure.dilute),
       modelDifference: difference,
       viscosity: input.model === 'sutherland' ? here.sutherland : here.diluteGas,
-      comparison: comparisonTemperatures.map((at) => ({ temperature: at, ...both(at) })),
+      modelsCompared: comparisonTemperatures.map((at) => ({ temperature: at, ...both(at) })),
     };
   },
 });

@@ -31,7 +31,7 @@ export const ammoniaStorageCalculation = wf.defineCalculation({
     }),
     catalystTemperature: wf.quantity(temperature, {
       symbol: 'T_1',
-      label: 'Catalyst temperature now',
+      label: 'Catalyst temperature',
       range: '100 <= x <= 600 °C',
       example: '220 °C',
       units: ['degC'],
@@ -72,7 +72,7 @@ export const ammoniaStorageCalculation = wf.defineCalculation({
     }),
   },
   intermediates: {
-    adsorptionConstant: equilibrium('K_1', 'Adsorption constant now'),
+    adsorptionConstant: equilibrium('K_1', 'Adsorption constant'),
     hotAdsorptionConstant: equilibrium('K_2', 'Adsorption constant when hot'),
     coverage: coverage('\\theta_1', 'Coverage now'),
     hotCoverage: coverage('\\theta_2', 'Coverage when hot'),

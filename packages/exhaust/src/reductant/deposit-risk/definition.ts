@@ -105,7 +105,7 @@ export const depositRiskCalculation = wf.defineCalculation({
     }),
     ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_u',
-      label: 'Urea in the reductant, by mass',
+      label: 'Urea in the fluid, by mass',
       range: '5 <= x <= 50 %',
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1'],
@@ -129,7 +129,7 @@ export const depositRiskCalculation = wf.defineCalculation({
     viscosity: wf.quantityOutput(dynamicViscosity, { symbol: '\\mu', label: 'Viscosity of the gas', digits: 4, units: ['uPa.s'] }),
     conductivity: wf.quantityOutput(thermalConductivity, {
       symbol: '\\lambda',
-      label: 'Thermal conductivity of the gas',
+      label: 'Thermal conductivity',
       digits: 4,
       units: ['mW/(m.K)'],
     }),

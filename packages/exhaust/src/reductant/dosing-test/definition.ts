@@ -211,7 +211,7 @@ export const dosingTestCalculation = wf.defineCalculation({
     expectedMassFlow: flow('q_0', 'Expected flow at the test pressure and duty'),
     runSpread: percent('s', 'Spread of the runs (standard deviation over mean)', 3),
     studentFactor: wf.quantityOutput(ratio, { symbol: 't_{95}', label: "Student's t for 95 %", digits: 4, leastDigits: 4 }),
-    flowUncertainty: percent('U', 'Uncertainty of the mean against the expected flow (95 %)', 2),
+    meanUncertainty: percent('U', 'Uncertainty of the mean against the expected flow (95 %)', 2),
   },
   outputs: {
     massFlow: flow('q', 'Mean flow by mass'),
@@ -263,7 +263,7 @@ export const dosingTestCalculation = wf.defineCalculation({
       otherwise: wf.fromTable('studentFactor', ['runsCounted - 1'], cfr1065, '1065.602(g), Student t'),
     }),
     wf.formula(
-      'flowUncertainty',
+      'meanUncertainty',
       'massFlow / expectedMassFlow * sqrt((studentFactor * runSpread) ^ 2 / runsCounted + measuringUncertainty ^ 2)',
       cfr1065,
       '1065.602(g), Student t',
@@ -275,13 +275,13 @@ export const dosingTestCalculation = wf.defineCalculation({
       'verdict',
       {
         drips: "drip == 'drips'",
-        'low-once': 'runsCounted < 2 and abs(flowDeviation) - flowUncertainty - greatestSpread > tolerance and flowDeviation < 0',
-        'high-once': 'runsCounted < 2 and abs(flowDeviation) - flowUncertainty - greatestSpread > tolerance',
+        'low-once': 'runsCounted < 2 and abs(flowDeviation) - meanUncertainty - greatestSpread > tolerance and flowDeviation < 0',
+        'high-once': 'runsCounted < 2 and abs(flowDeviation) - meanUncertainty - greatestSpread > tolerance',
         'too-few-runs': 'runsCounted < 2',
         'not-repeatable': 'runSpread > greatestSpread',
-        low: 'flowDeviation + flowUncertainty < -tolerance',
-        high: 'flowDeviation - flowUncertainty > tolerance',
-        undecided: 'abs(flowDeviation) + flowUncertainty > tolerance',
+        low: 'flowDeviation + meanUncertainty < -tolerance',
+        high: 'flowDeviation - meanUncertainty > tolerance',
+        undecided: 'abs(flowDeviation) + meanUncertainty > tolerance',
         'uneven-spray': "spray == 'uneven'",
         pass: "drip == 'none' and spray == 'even'",
         'quantity-only': 'otherwise',
@@ -320,19 +320,19 @@ export const dosingTestCalculation = wf.defineCalculation({
     const average = mean(flows) ?? 0;
     const runSpread = average === 0 ? 0 : (standardDeviation(flows) ?? 0) / average;
     const studentFactor = coverageFactor(0.95, flows.length - 1) ?? 0;
-    const flowUncertainty =
+    const meanUncertainty =
       (average / expectedMassFlow) * Math.hypot((studentFactor * runSpread) / Math.sqrt(flows.length), input.measuringUncertainty);
     const flowDeviation = average / expectedMassFlow - 1;
     const quantityVerdict = dosingQuantityVerdict({
       count: flows.length,
       deviation: flowDeviation,
-      uncertainty: flowUncertainty,
+      uncertainty: meanUncertainty,
       tolerance: input.tolerance,
       spread: runSpread,
       greatestSpread: input.greatestSpread,
     });
     context.warn('tolerance_by_practice', 'Tolerance, spread and drip criteria are common practice, not a published limit.');
-    const low = flowDeviation + flowUncertainty < 0 ? orificeLoss(1 + flowDeviation) : undefined;
+    const low = flowDeviation + meanUncertainty < 0 ? orificeLoss(1 + flowDeviation) : undefined;
     return {
       densityAt20,
       fluidDensity,
@@ -342,7 +342,7 @@ export const dosingTestCalculation = wf.defineCalculation({
       expectedMassFlow,
       runSpread,
       studentFactor,
-      flowUncertainty,
+      meanUncertainty,
       massFlow: average,
       volumeFlow: average / fluidDensity,
       flowDeviation,

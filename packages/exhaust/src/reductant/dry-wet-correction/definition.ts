@@ -38,7 +38,7 @@ export const dryWetCorrectionCalculation = wf.defineCalculation({
   method: 'water balance of the combustion',
   inputs: {
     edition: wf.choice({
-      label: 'Formula',
+      label: 'Edition',
       description: 'The formulas differ by up to one per cent: quote the edition with the result.',
       options: {
         'water-balance': 'water balance of the combustion (exact)',
@@ -117,7 +117,7 @@ export const dryWetCorrectionCalculation = wf.defineCalculation({
       }),
       hydrogenToCarbon: wf.quantity(ratio, {
         symbol: '\\alpha',
-        label: 'Hydrogen atoms per carbon atom in the fuel',
+        label: 'Hydrogen to carbon of the fuel',
         range: '1 <= x <= 2.5',
         default: ['1.86', 'usual for road diesel'],
       }),
@@ -129,7 +129,7 @@ export const dryWetCorrectionCalculation = wf.defineCalculation({
       example: '495 ppm',
       units: ['ppm', '%'],
     }),
-    readingBasis: wf.choice({ label: 'Basis of that reading', options: { dry: 'dried gas', wet: 'wet gas' }, example: 'dry' }),
+    readingBasis: wf.choice({ label: 'Basis of the reading', options: { dry: 'dried gas', wet: 'wet gas' }, example: 'dry' }),
   },
   intermediates: {
     dryGasPerAir: perAir('n_{dry}', 'Dry exhaust per dry air, by moles'),
@@ -149,13 +149,17 @@ export const dryWetCorrectionCalculation = wf.defineCalculation({
       label: 'Molar mass of hydrogen atoms',
       source: cfr1065,
     }),
-    oxygenMolarMass: wf.constant(molarMass, molarMassOfOxygenAtom, { symbol: 'M_O', label: 'Molar mass of oxygen atoms', source: cfr1065 }),
+    oxygenAtomMolarMass: wf.constant(molarMass, molarMassOfOxygenAtom, {
+      symbol: 'M_O',
+      label: 'Molar mass of oxygen atoms',
+      source: cfr1065,
+    }),
   },
   answer: 'wetReading',
   steps: [
     wf.formula(
       'dryGasPerAir',
-      '1 + airMolarMass * fuelToAirRatio * (oxygenFraction / (2 * oxygenMolarMass) - hydrogenFraction / (4 * hydrogenMolarMass))',
+      '1 + airMolarMass * fuelToAirRatio * (oxygenFraction / (2 * oxygenAtomMolarMass) - hydrogenFraction / (4 * hydrogenMolarMass))',
       waterBalance,
     ),
     wf.formula(
@@ -207,7 +211,7 @@ export const dryWetCorrectionCalculation = wf.defineCalculation({
     // Those of the other editions are not given; a rule asks for those of the chosen one.
     const { coolerVapourPressure = 0, ambientPressure = 1, dryCarbonDioxide = 0, dryCarbonMonoxide = 0, hydrogenToCarbon = 0 } = input;
     const hydrogen = (input.fuelToAirRatio * input.hydrogenFraction) / constants.hydrogenMolarMass;
-    const oxygen = (input.fuelToAirRatio * input.oxygenFraction) / constants.oxygenMolarMass;
+    const oxygen = (input.fuelToAirRatio * input.oxygenFraction) / constants.oxygenAtomMolarMass;
     const dryToWetFactor = {
       'water-balance': factorByWaterBalance,
       'un-r49-2008': dryWetR49(input) * residualWaterFactor,

@@ -52,7 +52,7 @@ export const effectiveRatioCalculation = wf.defineCalculation({
     }),
     reductantDensity: wf.quantity(density, {
       symbol: '\\rho_r',
-      label: 'Density of the fluid',
+      label: 'Density of the reductant',
       range: '990 <= x <= 1160 kg/m3',
       usual: ['1087 kg/m3', '1093 kg/m3', 'ISO 22241-1 at 20 °C'],
       example: '1084 kg/m3',
@@ -91,7 +91,7 @@ export const effectiveRatioCalculation = wf.defineCalculation({
   example: { distance: '1000 km' },
   intermediates: {
     reductantMass: wf.quantityOutput(mass, { symbol: 'm_r', label: 'Reductant used, by mass', digits: 4, units: ['kg'] }),
-    conversion: wf.quantityOutput(fraction, { symbol: '\\eta', label: 'Conversion by the sensors', digits: 3, units: ['%'] }),
+    conversion: wf.quantityOutput(fraction, { symbol: '\\eta', label: 'Conversion', digits: 3, units: ['%'] }),
     expectedReductant: wf.quantityOutput(volume, {
       symbol: 'V_e',
       label: 'Reductant that the converted NOx needs',

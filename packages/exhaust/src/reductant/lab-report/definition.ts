@@ -35,7 +35,7 @@ export const labReportCalculation = wf.defineCalculation({
       {
         ureaFraction: share('ureaFraction', '60 %', '30.1 %'),
         biuret: share('biuret', '10 %', '0.2 %'),
-        alkalinity: share('alkalinity', '10 %', '0.02 %'),
+        ammoniaAlkalinity: share('ammoniaAlkalinity', '10 %', '0.02 %'),
         aldehydes: share('aldehydes', '1000 mg/kg', '1 mg/kg'),
         insolubles: share('insolubles', '10000 mg/kg', '5 mg/kg'),
         phosphate: share('phosphate', '1000 mg/kg', '0.1 mg/kg'),

@@ -18,7 +18,7 @@ const trace = (name: string, limit: number): LabLimit => ({ name, max: limit * m
 export const labLimits = {
   ureaFraction: { name: 'urea', min: 31.8 * perCent, max: 33.2 * perCent, mark: 'read' },
   biuret: { name: 'biuret', max: 0.3 * perCent, mark: 'read' },
-  alkalinity: { name: 'alkalinity as ammonia', max: 0.2 * perCent, mark: 'read' },
+  ammoniaAlkalinity: { name: 'alkalinity as ammonia', max: 0.2 * perCent, mark: 'read' },
   aldehydes: { name: 'aldehydes', max: 5 * milligramPerKilogram, mark: 'read' },
   insolubles: trace('insoluble matter', 20),
   phosphate: trace('phosphate', 0.5),

@@ -43,7 +43,7 @@ export const noxConversionCalculation = wf.defineCalculation({
         }),
         dosedRatio: wf.quantity(ratio, {
           symbol: '\\alpha',
-          label: 'Ammonia-to-NOx ratio that is dosed, if known',
+          label: 'Ammonia-to-NOx ratio that is dosed',
           description: 'Moles of ammonia dosed per mole of NOx before the catalyst.',
           range: '0 <= x <= 3',
           example: '0.72',
@@ -54,7 +54,7 @@ export const noxConversionCalculation = wf.defineCalculation({
     ...wf.whenGiven(['ammoniaAfter', 'dosedRatio'], {
       crossSensitivity: wf.quantity(ratio, {
         symbol: 'K',
-        label: 'Cross-sensitivity of the sensor to ammonia',
+        label: 'Cross-sensitivity of the NOx sensor to ammonia',
         description: 'What the sensor shows per ppm of ammonia. It changes with temperature.',
         range: '0 <= K <= 1.5',
         usual: ['0.5', '1', 'usual for zirconia sensors, from memory'],
@@ -73,7 +73,7 @@ export const noxConversionCalculation = wf.defineCalculation({
     catalystTemperature: wf.optional(
       wf.quantity(temperature, {
         symbol: 'T',
-        label: 'Gas temperature at the SCR catalyst',
+        label: 'Catalyst temperature',
         range: '-40 <= T <= 900 degC',
         example: '260 °C',
         units: ['degC'],

@@ -66,7 +66,7 @@ export const noxHumidityCorrectionCalculation = wf.defineCalculation({
   intermediates: {
     waterMoleFraction: wf.quantityOutput(moleFraction, {
       symbol: 'x_{H_2O}',
-      label: 'Water in the intake air, by moles',
+      label: 'Water in the intake air, by volume',
       digits: 4,
       units: ['%', 'ppm'],
     }),

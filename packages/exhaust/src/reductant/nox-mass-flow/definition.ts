@@ -49,7 +49,7 @@ export const noxMassFlowCalculation = wf.defineCalculation({
       units: ['kg/h', 'g/s', 'kg/s'],
     }),
     edition: wf.choice({
-      label: 'Mass coefficient',
+      label: 'Edition',
       options: {
         exact: 'molar masses (exact)',
         'un-r49-2008': 'u = 0.001587, UN R49 of 2008 and EU directives',
@@ -60,7 +60,7 @@ export const noxMassFlowCalculation = wf.defineCalculation({
     ...wf.relevantWhen('edition', 'exact', {
       exhaustMolarMass: wf.quantity(molarMass, {
         symbol: 'M_{exh}',
-        label: 'Molar mass of the wet exhaust',
+        label: 'Molar mass of the exhaust',
         range: '26 <= x <= 31 g/mol',
         usual: [
           '28.5 g/mol',

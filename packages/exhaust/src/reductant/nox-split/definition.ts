@@ -22,7 +22,7 @@ export const noxSplitCalculation = wf.defineCalculation({
   inputs: {
     noxMoleFraction: wf.quantity(moleFraction, {
       symbol: 'x_{NOx}',
-      label: 'NOx',
+      label: 'NOx reading',
       range: '0 <= x <= 10000 ppm',
       example: '520 ppm',
       units: ['ppm'],

@@ -69,7 +69,7 @@ export const reductantConcentrationCalculation = wf.defineCalculation({
         }),
         fluidDensity: wf.quantity(density, {
           symbol: '\\rho',
-          label: 'Density',
+          label: 'Density of the fluid',
           description: 'From a hydrometer, or weighed. A density of 1.31 cannot be: a saturated urea solution has about 1.15 kg/L.',
           range: '980 <= x <= 1160 kg/m3',
           usual: ['1060 kg/m3', '1120 kg/m3', 'reductant has 1090 kg/m³; far from it the fluid is something else'],
@@ -89,7 +89,7 @@ export const reductantConcentrationCalculation = wf.defineCalculation({
     ),
     fluidTemperature: wf.quantity(temperature, {
       symbol: 'T',
-      label: 'Temperature of the fluid at the reading',
+      label: 'Fluid temperature',
       description: 'Enter 20 °C for an instrument that compensates for temperature itself.',
       range: '-5 <= x <= 45 °C',
       usual: ['10 °C', '30 °C', 'the shift to 20 °C is a straight line that was taken near 20 °C'],
@@ -134,7 +134,7 @@ export const reductantConcentrationCalculation = wf.defineCalculation({
     indexUncertaintyAt20: wf.optional(indexUncertainty('u_{n,20}', 'Uncertainty of the index at 20 °C')),
     ureaUncertaintyByIndex: wf.optional(urea('u_{w,n}', 'Uncertainty of the urea by the index', 2)),
     densityRead: wf.optional(densityOf('\\rho_T', 'Density at the reading', 5)),
-    densityAt20: wf.optional(densityOf('\\rho_{20}', 'Density at 20 °C', 5)),
+    densityAt20: wf.optional(densityOf('\\rho_{20}', 'Density of the fluid at 20 °C', 5)),
     densityExcess: wf.optional(
       wf.quantityOutput(ratio, { symbol: '\\epsilon', label: 'Density above that of water, by the relation at 25 °C', digits: 4 }),
     ),
@@ -146,7 +146,7 @@ export const reductantConcentrationCalculation = wf.defineCalculation({
     belowMost: distance('z_{max}', 'Reading below the upper limit, in multiples of its uncertainty'),
   },
   outputs: {
-    ureaFraction: urea('w', 'Urea, by mass'),
+    ureaFraction: urea('w', 'Urea in the fluid, by mass'),
     addedWater: wf.optional(
       wf.quantityOutput(massFraction, {
         symbol: 'w_+',

@@ -31,7 +31,7 @@ export const reductantDemandCalculation = wf.defineCalculation({
   inputs: {
     noxMassFlow: wf.quantity(massFlow, {
       symbol: 'q_{NOx}',
-      label: 'NOx mass flow before the SCR catalyst',
+      label: 'NOx mass flow, counted as NO2',
       range: '0 g/h <= x <= 100 kg/h',
       example: '157 g/h',
       units: ['g/h', 'g/s', 'mg/s', 'kg/h'],
@@ -69,7 +69,7 @@ export const reductantDemandCalculation = wf.defineCalculation({
     ),
     ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_u',
-      label: 'Urea in the reductant, by mass',
+      label: 'Urea in the fluid, by mass',
       range: '5 <= x <= 52 %',
       usual: ['31.8 %', '33.2 %', 'ISO 22241-1 allows 31.8 % to 33.2 %'],
       units: ['%'],
@@ -86,7 +86,7 @@ export const reductantDemandCalculation = wf.defineCalculation({
     vehicleSpeed: wf.optional(
       wf.quantity(velocity, {
         symbol: 'v',
-        label: 'Mean road speed while this NOx is made',
+        label: 'Road speed',
         description: 'Enter it to see litres per 1000 km.',
         range: '0 < x <= 200 km/h',
         example: '22 km/h',

@@ -18,21 +18,21 @@ export const reductantDilutionCalculation = wf.defineCalculation({
   inputs: {
     fluidVolume: wf.quantity(volume, {
       symbol: 'V',
-      label: 'Reductant in the tank',
+      label: 'Fluid in the tank',
       range: '0 < x <= 2000 L',
       example: '30 L',
       units: ['L'],
     }),
     ureaFraction: wf.quantity(massFraction, {
       symbol: 'w_1',
-      label: 'Urea in the reductant, by mass',
+      label: 'Urea in the fluid, by mass',
       range: '0 < x <= 50 %',
       units: ['%'],
       default: ['32.5 %', 'target of ISO 22241-1'],
     }),
     fluidDensity: wf.quantity(density, {
       symbol: '\\rho',
-      label: 'Density of the reductant',
+      label: 'Density of the fluid',
       range: '990 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1 at 20 °C'],
@@ -56,7 +56,7 @@ export const reductantDilutionCalculation = wf.defineCalculation({
     ),
   },
   intermediates: {
-    fluidMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Mass of the reductant', digits: 5, units: ['kg'] }),
+    fluidMass: wf.quantityOutput(mass, { symbol: 'm', label: 'Mass of the fluid', digits: 5, units: ['kg'] }),
     waterMass: wf.quantityOutput(mass, { symbol: 'm_w', label: 'Mass of the water', digits: 5, units: ['kg'] }),
   },
   outputs: {

@@ -22,7 +22,7 @@ export const reductantFreezingCalculation = wf.defineCalculation({
   keywords: 'freezing, winter, storage, expansion, DEF, AUS 32, SCR',
   method: "Newton's law of cooling, then latent heat",
   inputs: {
-    fluidVolume: wf.quantity(volume, { symbol: 'V', label: 'Fluid', range: '0 < x <= 2000 L', example: '12 L', units: ['L'] }),
+    fluidVolume: wf.quantity(volume, { symbol: 'V', label: 'Fluid in the tank', range: '0 < x <= 2000 L', example: '12 L', units: ['L'] }),
     containerVolume: wf.optional(
       wf.quantity(volume, {
         symbol: 'V_c',
@@ -34,7 +34,7 @@ export const reductantFreezingCalculation = wf.defineCalculation({
     ),
     fluidDensity: wf.quantity(density, {
       symbol: '\\rho',
-      label: 'Density',
+      label: 'Density of the fluid',
       range: '1000 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1'],
@@ -48,7 +48,7 @@ export const reductantFreezingCalculation = wf.defineCalculation({
     }),
     ambientTemperature: wf.quantity(temperature, {
       symbol: 'T_a',
-      label: 'Temperature outside',
+      label: 'Ambient temperature',
       range: '-50 <= x <= 40 °C',
       example: '-18 °C',
       units: ['degC'],

@@ -28,7 +28,7 @@ export const reductantThawCalculation = wf.defineCalculation({
     }),
     fluidDensity: wf.quantity(density, {
       symbol: '\\rho',
-      label: 'Density of the liquid fluid',
+      label: 'Density of the fluid',
       range: '1000 <= x <= 1160 kg/m3',
       units: ['kg/m3'],
       default: ['1090 kg/m3', 'middle of the range of ISO 22241-1'],

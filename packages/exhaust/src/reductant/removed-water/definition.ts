@@ -32,7 +32,7 @@ export const removedWaterCalculation = wf.defineCalculation({
   },
   intermediates: { waterFactor: wf.quantityOutput(ratio, { symbol: 'k', label: 'Wet reading over dried reading', digits: 6 }) },
   outputs: {
-    wetReading: wf.quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'Reading in the wet exhaust', digits: 5, units: ['ppm', '%'] }),
+    wetReading: wf.quantityOutput(moleFraction, { symbol: 'x_{wet}', label: 'Reading in wet gas', digits: 5, units: ['ppm', '%'] }),
   },
   steps: [
     wf.formula('waterFactor', '(1 - waterInExhaust) / (1 - waterAtReading)', cfr1065, '1065.659(c)'),

@@ -74,7 +74,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
         ],
       },
     ),
-    indexUncertainty: wf.quantity(refractiveIndex, {
+    indexRepeatability: wf.quantity(refractiveIndex, {
       symbol: 'u_n',
       label: 'Repeatability of the refractometer (±)',
       range: '0.00001 <= x <= 0.01',
@@ -102,7 +102,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
         place: wf.choiceOutput({ label: 'Taken from', options: places }),
         indexRead: index('n_T', 'Index as read'),
         indexAt20: index('n_{20}', 'Index at 20 °C'),
-        ureaFraction: urea('w', 'Urea, by mass', 3),
+        ureaFraction: urea('w', 'Urea in the fluid, by mass', 3),
         ureaUncertainty: urea('u_w', 'Uncertainty', 2),
       },
     }),
@@ -123,7 +123,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
       'samplesRead',
       {
         indexAt20: `indexRead + ${indexSlopeFormula('ureaFraction')} * (samples.fluidTemperature - referenceTemperature)`,
-        ureaUncertainty: 'sqrt(indexUncertainty ^ 2 + (0.4e-4 * (samples.fluidTemperature - referenceTemperature)) ^ 2) / 0.165',
+        ureaUncertainty: 'sqrt(indexRepeatability ^ 2 + (0.4e-4 * (samples.fluidTemperature - referenceTemperature)) ^ 2) / 0.165',
       },
       pace1986,
       undefined,
@@ -153,7 +153,7 @@ export const sampleComparisonCalculation = wf.defineCalculation({
   compute(input) {
     const read = input.samples.map(({ place, refractiveIndex: typed, refractometerPercent, fluidTemperature }) => {
       const indexRead = typed ?? refractiveIndexAt20(wf.known(refractometerPercent));
-      return { place, indexRead, ...concentrationFromIndex(indexRead, fluidTemperature, input.indexUncertainty) };
+      return { place, indexRead, ...concentrationFromIndex(indexRead, fluidTemperature, input.indexRepeatability) };
     });
     const bad = read.findIndex((sample) => sample.ureaFraction < -0.01 || sample.ureaFraction > 0.53);
     if (bad >= 0) return wf.noSolution('this index is not that of urea in water', ['samples', bad, 'refractiveIndex']);

@@ -80,7 +80,7 @@ export const scrConversionCalculation = wf.defineCalculation({
     slowRate: rate('k_s', 'Rate of NO alone on a full surface'),
     fastRate: rate('k_f', 'Rate that the fast reaction adds'),
     inletRate: rate('k_1', 'Rate at the inlet'),
-    burnRate: rate('k_b', 'Burning of ammonia'),
+    ammoniaBurnRate: rate('k_b', 'Burning of ammonia'),
     burntAmmonia: ppm('x_b', 'Ammonia that burns'),
     noxAfter: ppm('x_2', 'NOx after the catalyst'),
     profile: wf.tableOutput({
@@ -131,7 +131,7 @@ export const scrConversionCalculation = wf.defineCalculation({
       undefined,
       'Reaction and transport to the wall in series.',
     ),
-    wf.formula('burnRate', `burnRateAtReference * ${warmed('burnEnergy', 'burnReferenceTemperature')}`, teachingModelSource),
+    wf.formula('ammoniaBurnRate', `burnRateAtReference * ${warmed('burnEnergy', 'burnReferenceTemperature')}`, teachingModelSource),
     wf.solved(
       'noxAfter',
       ammoniaBalance,
@@ -188,7 +188,7 @@ export const scrConversionCalculation = wf.defineCalculation({
       slowRate: arrhenius(model.reaction, catalystTemperature) * (1 - model.nitrogenDioxideLoss * shares.nitrogenDioxide),
       fastRate: arrhenius(model.fastReaction, catalystTemperature) * shares.fast,
       inletRate: noxRate(catalystTemperature, inletCoverage, shares),
-      burnRate: arrhenius(model.oxidation, catalystTemperature),
+      ammoniaBurnRate: arrhenius(model.oxidation, catalystTemperature),
       noxAfter: found.nox,
       burntAmmonia: found.burnt,
       ammoniaSlip: found.ammonia,

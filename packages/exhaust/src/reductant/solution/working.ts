@@ -20,7 +20,7 @@ export const solutionDensity = {
     waterDensity: constant(density, waterDensityAt20, { symbol: '\\rho_w', label: 'Density of water at 20 °C', source: tanaka2001 }),
     densityScale: constant(ratio, densityScale, {
       symbol: 'k',
-      label: 'Factor that makes the density 1090 kg/m³ at 32.5 % and 20 °C',
+      label: 'Factor that makes the density of urea solution 1090 kg/m³ at 32.5 % and 20 °C',
       source: pace1986,
     }),
     referenceTemperature: constant(temperature, referenceTemperature, {

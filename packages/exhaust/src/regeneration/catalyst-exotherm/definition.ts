@@ -49,7 +49,8 @@ export const catalystExothermCalculation = wf.defineCalculation({
     }),
     temperatureWanted: wf.quantity(temperature, {
       symbol: 'T_w',
-      label: 'Temperature wanted after the catalyst',
+      label: 'Temperature wanted',
+      description: 'After the catalyst.',
       range: '0 <= x <= 900 °C',
       default: ['600 °C', 'usual before the filter during a regeneration'],
     }),
@@ -57,7 +58,7 @@ export const catalystExothermCalculation = wf.defineCalculation({
     gasHeatCapacity: exhaustHeatInput,
   },
   intermediates: {
-    temperatureRise: wf.quantityOutput(temperatureDifference, {
+    measuredRise: wf.quantityOutput(temperatureDifference, {
       symbol: '\\Delta T',
       label: 'Measured temperature rise',
       digits: 4,
@@ -98,9 +99,9 @@ export const catalystExothermCalculation = wf.defineCalculation({
   },
   answer: 'efficiency',
   steps: [
-    wf.formula('temperatureRise', 'temperatureAfter - temperatureBefore'),
+    wf.formula('measuredRise', 'temperatureAfter - temperatureBefore'),
     wf.formula('fullRise', 'fuelFlow * heatingValue / (exhaustMassFlow * gasHeatCapacity)', gasHeatBalance),
-    wf.formula('efficiency', 'temperatureRise / fullRise', gasHeatBalance),
+    wf.formula('efficiency', 'measuredRise / fullRise', gasHeatBalance),
     wf.formula('slip', 'max(0, fuelFlow * (1 - max(0, efficiency)))'),
     wf.formula('riseWanted', 'max(0, temperatureWanted - temperatureBefore)'),
     wf.formula('fuelWanted', 'exhaustMassFlow * gasHeatCapacity * riseWanted / heatingValue', gasHeatBalance),
@@ -114,9 +115,9 @@ export const catalystExothermCalculation = wf.defineCalculation({
   sources: [dieselFuel, catalystPractice],
   compute(input, { warn }) {
     const { fuelFlow, heatingValue, exhaustMassFlow, gasHeatCapacity, temperatureBefore, temperatureAfter, temperatureWanted } = input;
-    const temperatureRise = temperatureAfter - temperatureBefore;
+    const measuredRise = temperatureAfter - temperatureBefore;
     const fullRise = fullExotherm(fuelFlow, heatingValue, exhaustMassFlow, gasHeatCapacity);
-    const efficiency = exothermEfficiency(temperatureRise, fullRise);
+    const efficiency = exothermEfficiency(measuredRise, fullRise);
     if (efficiency > 1.1) {
       warn(
         'more_heat_than_fuel',
@@ -126,7 +127,7 @@ export const catalystExothermCalculation = wf.defineCalculation({
     }
     const riseWanted = Math.max(0, temperatureWanted - temperatureBefore);
     return {
-      temperatureRise,
+      measuredRise,
       riseWanted,
       efficiency,
       fullRise,

@@ -33,9 +33,10 @@ export const regenerationFuelPenaltyCalculation = wf.defineCalculation({
       example: '280 km',
       units: ['km', 'mi'],
     }),
-    consumption: wf.quantity(volumePerDistance, {
+    fuelConsumption: wf.quantity(volumePerDistance, {
       symbol: 'q',
-      label: 'Consumption without regenerations',
+      label: 'Fuel consumption',
+      description: 'Without regenerations.',
       range: '0 < x <= 100 L/100km',
       usual: ['3 L/100km', '60 L/100km', 'a small car uses about 4 L/100 km, a truck up to 60 L/100 km'],
       example: '22 L/100km',
@@ -64,7 +65,7 @@ export const regenerationFuelPenaltyCalculation = wf.defineCalculation({
   steps: [
     wf.formula('extraConsumption', 'fuelPerEvent / distanceBetween', fuelPerDistance),
     wf.formula('extraCarbonDioxide', 'extraConsumption * fuelDensity * fuelCarbon * dioxideShare', dieselFuel),
-    wf.formula('penalty', 'extraConsumption / consumption', fuelPerDistance),
+    wf.formula('penalty', 'extraConsumption / fuelConsumption', fuelPerDistance),
   ],
   assumptions: { mean_interval: 'The distance between regenerations is the mean of many, interrupted ones included.' },
   limits: { back_pressure: 'The extra fuel that a loaded filter costs through its back-pressure is not counted.' },
@@ -72,7 +73,7 @@ export const regenerationFuelPenaltyCalculation = wf.defineCalculation({
     const extraConsumption = regenerationFuelPerDistance(input.fuelPerEvent, input.distanceBetween);
     return {
       extraConsumption,
-      penalty: extraConsumption / input.consumption,
+      penalty: extraConsumption / input.fuelConsumption,
       extraCarbonDioxide: extraConsumption * input.fuelDensity * input.fuelCarbon * constants.dioxideShare,
     };
   },

@@ -26,20 +26,23 @@ export const regenerationHeatCalculation = wf.defineCalculation({
     }),
     temperatureBefore: wf.quantity(temperature, {
       symbol: 'T_1',
-      label: 'Gas temperature before the oxidation catalyst',
+      label: 'Temperature before the catalyst',
+      description: 'Of the gas before the oxidation catalyst.',
       ...range,
       example: '300 °C',
     }),
     temperatureWanted: wf.quantity(temperature, {
       symbol: 'T_2',
-      label: 'Gas temperature wanted before the filter',
+      label: 'Temperature wanted',
+      description: 'Of the gas before the filter.',
       ...range,
       usual: ['400 °C', '700 °C', { below: 'with oxygen soot burns only from about 550 °C', above: 'the filter is at risk' }],
       example: '600 °C',
     }),
     duration: wf.quantity(time, {
       symbol: 't',
-      label: 'Duration at that temperature, warming up included',
+      label: 'Duration',
+      description: 'At that temperature, warming up included.',
       range: '0 s < x <= 2 h',
       example: '15 min',
       units: ['min', 's'],
@@ -77,7 +80,7 @@ export const regenerationHeatCalculation = wf.defineCalculation({
   },
   outputs: {
     heat: wf.quantityOutput(energy, { symbol: 'Q', label: 'Heat to the gas', digits: 4, units: ['kJ', 'MJ'] }),
-    fuelFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m_f', label: 'Fuel flow for it', digits: 4, units: ['kg/h', 'g/s'] }),
+    fuelFlow: wf.quantityOutput(massFlow, { symbol: '\\dot m_f', label: 'Fuel injected for heating', digits: 4, units: ['kg/h', 'g/s'] }),
     fuelMass: wf.quantityOutput(mass, { symbol: 'm_f', label: 'Fuel for the regeneration', digits: 3, units: ['g', 'kg'] }),
     fuelVolume: wf.quantityOutput(volume, { symbol: 'V_f', label: 'Fuel for the regeneration, by volume', digits: 3, units: ['L', 'mL'] }),
     carbonDioxideMass: wf.quantityOutput(mass, {

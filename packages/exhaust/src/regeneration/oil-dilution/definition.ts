@@ -100,7 +100,7 @@ export const oilDilutionCalculation = wf.defineCalculation({
     eventsToLimit: wf.optional(
       wf.quantityOutput(ratio, { symbol: 'n_{max}', label: 'Regenerations from oil change to limit', digits: 4, units: ['1'] }),
     ),
-    fuelMass: wf.quantityOutput(mass, { symbol: 'm_f', label: 'Fuel in the oil now', digits: 3, units: ['g', 'kg'] }),
+    oilFuelMass: wf.quantityOutput(mass, { symbol: 'm_f', label: 'Fuel in the oil now', digits: 3, units: ['g', 'kg'] }),
   },
   outputs: {
     content: wf.quantityOutput(massFraction, { symbol: 'w', label: 'Fuel content of the oil now', digits: 3, units: ['%'] }),
@@ -128,7 +128,7 @@ export const oilDilutionCalculation = wf.defineCalculation({
     wf.formula('eventFuel', 'fuelMassPerEvent * shareToOil'),
     wf.formula('oilMass', 'oilVolume * oilDensity'),
     wf.cases(
-      'fuelMass',
+      'oilFuelMass',
       {
         'evaporated == 0': 'eventFuel * regenerationsSinceChange',
         'evaporated == 1': 'eventFuel * min(1, regenerationsSinceChange)',
@@ -136,7 +136,7 @@ export const oilDilutionCalculation = wf.defineCalculation({
       },
       dilutionBalance,
     ),
-    wf.formula('content', 'fuelMass / (fuelMass + oilMass)', dilutionBalance),
+    wf.formula('content', 'oilFuelMass / (oilFuelMass + oilMass)', dilutionBalance),
     wf.formula('settledMass', 'eventFuel / evaporated', dilutionBalance, undefined, 'After very many regenerations.'),
     wf.formula('settledContent', 'settledMass / (settledMass + oilMass)', dilutionBalance),
     wf.formula('limitMass', 'oilMass * dilutionLimit / (1 - dilutionLimit)', dilutionBalance),
@@ -149,7 +149,7 @@ export const oilDilutionCalculation = wf.defineCalculation({
       dilutionBalance,
     ),
     wf.formula('distanceToLimit', 'max(0, eventsToLimit * distanceBetween - distanceSinceChange)', dilutionBalance),
-    wf.formula('levelRise', 'fuelMass / oilDensity', undefined, undefined, 'With the density of the oil.'),
+    wf.formula('levelRise', 'oilFuelMass / oilDensity', undefined, undefined, 'With the density of the oil.'),
   ],
   assumptions: {
     even_intervals: 'Regenerations come at even distances, each leaves the same amount of fuel, and burnt oil is topped up.',
@@ -169,7 +169,7 @@ export const oilDilutionCalculation = wf.defineCalculation({
     const eventFuel = input.fuelMassPerEvent * input.shareToOil;
     const model = { fuelPerEvent: eventFuel, evaporated: input.evaporated };
     const regenerationsSinceChange = input.distanceSinceChange / input.distanceBetween;
-    const fuelMass = fuelInOil(model, regenerationsSinceChange);
+    const now = fuelInOil(model, regenerationsSinceChange);
     const settledMass = settledFuelInOil(model);
     const content = (fuel: number) => fuel / (fuel + oilMass);
     const limitMass = (oilMass * input.dilutionLimit) / (1 - input.dilutionLimit);
@@ -179,14 +179,14 @@ export const oilDilutionCalculation = wf.defineCalculation({
       regenerationsSinceChange,
       eventFuel,
       oilMass,
-      fuelMass,
-      content: content(fuelMass),
+      oilFuelMass: now,
+      content: content(now),
       settledMass,
       settledContent: settledMass === undefined ? undefined : content(settledMass),
       limitMass,
       eventsToLimit,
       distanceToLimit: toLimit === undefined ? undefined : Math.max(0, toLimit),
-      levelRise: fuelMass / input.oilDensity,
+      levelRise: now / input.oilDensity,
     };
   },
   advise({ content }, { dilutionLimit }) {

@@ -100,7 +100,7 @@ export const peakTemperatureMapCalculation = wf.defineCalculation({
     gridPoints: wf.countOutput({ symbol: 'n', label: 'Points each way' }),
     damageTemperature: wf.quantityOutput(temperature, {
       symbol: 'T_d',
-      label: 'Temperature that damages the material',
+      label: 'Temperature that damages the filter',
       digits: 4,
       units: ['degC'],
     }),

@@ -103,7 +103,7 @@ const constants = {
   }),
   damageTemperature: wf.constant(temperature, 900 + celsius, {
     symbol: 'T_2',
-    label: 'Outer bound of the load: temperature that damages a filter with ash in it',
+    label: 'Temperature that damages the filter',
     source: ashReview2019,
   }),
   keptShare: wf.constant(fraction, 0.75, {

@@ -115,7 +115,7 @@ export const regenerationQualityCalculation = wf.defineCalculation({
         },
       }),
     ),
-    totalTime: wf.quantityOutput(time, {
+    timeAboveLimit: wf.quantityOutput(time, {
       symbol: 't_\\Sigma',
       label: 'Time above the temperature that counts',
       digits: 4,
@@ -186,10 +186,10 @@ export const regenerationQualityCalculation = wf.defineCalculation({
       undefined,
       'The temperature runs straight from line to line.',
     ),
-    wf.cases('totalTime', { 'known(intervals)': 'last(intervals.soFar)', otherwise: longLog('totalTime') }),
+    wf.cases('timeAboveLimit', { 'known(intervals)': 'last(intervals.soFar)', otherwise: longLog('timeAboveLimit') }),
     wf.cases('longestTime', { 'known(intervals)': 'max(intervals.unbroken)', otherwise: longLog('longestTime') }),
     wf.cases('interruptions', { 'known(intervals)': 'count(intervals.cameBack)', otherwise: longLog('interruptions') }),
-    wf.formula('timeShare', 'totalTime / wantedTime'),
+    wf.formula('timeShare', 'timeAboveLimit / wantedTime'),
     wf.cases('lawRate', {
       "kinetics == 'not-known'": oxygenRateAt('lawRate', 'threshold', 'oxygen', 'bai-2016'),
       otherwise: oxygenRateAt('lawRate', 'threshold', 'oxygen'),
@@ -275,7 +275,7 @@ export const regenerationQualityCalculation = wf.defineCalculation({
     return {
       peak,
       intervals: log.length <= mostShown ? intervalsOf(log, threshold) : undefined,
-      totalTime: total,
+      timeAboveLimit: total,
       longestTime: longest,
       leastExponent,
       mostExponent,

@@ -77,7 +77,8 @@ export const runawayIndexCalculation = wf.defineCalculation({
     ...filterInputs,
     filterTemperature: wf.quantity(temperature, {
       symbol: 'T',
-      label: 'Filter temperature (and that of the gas before it)',
+      label: 'Filter temperature',
+      description: 'The gas before the filter is taken to be as hot.',
       range: '200 <= x <= 900 °C',
       usual: ['400 °C', '700 °C', { below: 'colder soot hardly burns with oxygen', above: 'at this temperature it has already run away' }],
       example: '600 °C',
@@ -97,7 +98,7 @@ export const runawayIndexCalculation = wf.defineCalculation({
     activationEnergy: wf.quantityOutput(molarEnergy, { symbol: 'E', label: 'Activation energy of the law', digits: 4, units: ['kJ/mol'] }),
     criticalRise: rise('\\Delta T_c', 'Temperature rise that steady burning does not survive', 3),
     criticalTemperature: degrees('T_c', 'Filter temperature after that rise', 4),
-    burnRate: rate('k', 'Rate of burning at the filter temperature, now'),
+    burnRate: rate('k', 'Rate of burning, share per time'),
     idleBurnRate: rate('k_i', 'Rate of burning at the filter temperature, at idle'),
     adiabaticRise: adiabaticRiseOutput,
     oxygenRise: rise('\\Delta T_{O_2}', 'Temperature rise of the gas at idle if all its oxygen burnt', 4),

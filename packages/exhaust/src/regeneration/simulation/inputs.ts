@@ -131,7 +131,7 @@ export const channelInputs = {
   ),
   gasConductivity: quantity(thermalConductivity, {
     symbol: '\\lambda_g',
-    label: 'Thermal conductivity of the gas',
+    label: 'Thermal conductivity',
     range: '0.02 <= x <= 0.15 W/(m.K)',
     default: ['0.0596 W/(m.K)', 'air at 850 K'],
     units: ['W/(m.K)'],

@@ -70,7 +70,7 @@ export const simulationIntermediates = {
   hottestFeed: quantityOutput(temperature, { symbol: 'T_h', label: 'Highest temperature of gas or start', digits: 4, units: ['degC'] }),
   gasHeat: quantityOutput(energy, { symbol: 'Q_g', label: 'Heat that the gas leaves in the filter', digits: 4, units: ['kJ'] }),
   endTemperature: quantityOutput(temperature, { symbol: 'T_e', label: 'Mean wall temperature at the end', digits: 4, units: ['degC'] }),
-  sootHeat: quantityOutput(energy, { symbol: 'Q_s', label: 'Heat of the burnt soot', digits: 4, units: ['kJ'] }),
+  sootHeat: quantityOutput(energy, { symbol: 'Q_s', label: 'Heat of the soot', digits: 4, units: ['kJ'] }),
 };
 
 /** Gas and soot at the start, before anything is stepped in time. */
@@ -128,8 +128,8 @@ export const extremeSteps = [
 
 /** Only of the axial model. */
 export const channelIntermediates = {
-  channelWidth: quantityOutput(length, { symbol: '\\alpha', label: 'Width of a channel', digits: 4, units: ['mm'] }),
-  filtrationArea: quantityOutput(area, { symbol: 'A_f', label: 'Wall area through which the gas flows', digits: 4, units: ['m2'] }),
+  channelWidth: quantityOutput(length, { symbol: '\\alpha', label: 'Clear width of a channel', digits: 4, units: ['mm'] }),
+  filtrationArea: quantityOutput(area, { symbol: 'A_f', label: 'Filtration area', digits: 4, units: ['m2'] }),
   heatTransfer: quantityOutput(heatTransferCoefficient, { symbol: 'h', label: 'Heat transfer from gas to wall', digits: 4 }),
   bedConductivity: quantityOutput(thermalConductivity, {
     symbol: '\\lambda',

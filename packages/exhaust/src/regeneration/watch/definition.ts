@@ -70,10 +70,10 @@ const constants = {
   zoneLimit: wf.constant(temperature, 750 + celsius, { symbol: 'T_{max}', label: 'Highest temperature in the filter zone', ...own }),
   outletAbove: wf.constant(temperatureDifference, 100, { symbol: '\\Delta T_{max}', label: 'Outlet above inlet, while rising', ...own }),
   riseLimit: wf.constant(temperatureRate, 10, { symbol: '\\dot T_{max}', label: 'Fastest rise', ...own }),
-  dropTime: wf.constant(time, 180, { symbol: 't_{\\Delta p}', label: 'How long the pressure drop may rise', ...own }),
+  dropRiseTime: wf.constant(time, 180, { symbol: 't_{\\Delta p}', label: 'How long the pressure drop may rise', ...own }),
   steadySpeed: wf.constant(fraction, 0.05, { symbol: '\\delta_n', label: 'Change of engine speed that counts as steady', ...own }),
   coolantLimit: wf.constant(temperature, 105 + celsius, { symbol: 'T_{c,max}', label: 'Highest coolant temperature', ...own }),
-  hotTemperature: wf.constant(temperature, 450 + celsius, {
+  burningTemperature: wf.constant(temperature, 450 + celsius, {
     symbol: 'T_h',
     label: 'Temperature from which the filter counts as burning',
     ...own,

@@ -26,7 +26,7 @@ export class DropWatch {
       this.fastest.add(index, speed);
       this.slowest.add(index, -speed);
     }
-    const start = sampleBefore(log, index, limits.dropTime);
+    const start = sampleBefore(log, index, limits.dropRiseTime);
     const now = correctedDrop(log[index]!);
     const then = start === undefined ? undefined : correctedDrop(log[start]!);
     if (start === undefined || now === undefined || then === undefined || !(then > 0)) return undefined;

@@ -32,7 +32,7 @@ export class FlowWatch {
     this.hotFrom = windowStart(log, index, limits.hotTime, this.hotFrom);
     this.lossFrom = windowStart(log, index, limits.lossTime, this.lossFrom);
     const hottest = this.hottest.since(this.hotFrom);
-    if (hottest !== -Infinity && hottest < limits.hotTemperature) return;
+    if (hottest !== -Infinity && hottest < limits.burningTemperature) return;
     if (engineSpeed !== undefined) {
       if (engineSpeed < limits.stoppedSpeed) found['engine-stopped'] = engineSpeed;
       else if (engineSpeed < limits.idleSpeed || engineSpeed < (1 - limits.speedLoss) * this.speed.since(this.lossFrom))

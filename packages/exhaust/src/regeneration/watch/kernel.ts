@@ -34,7 +34,7 @@ export interface WatchLimits {
   /** Fastest rise in K/s. */
   readonly riseLimit: number;
   /** How long the corrected pressure drop may rise at steady engine speed, in s. */
-  readonly dropTime: number;
+  readonly dropRiseTime: number;
   /** Change of engine speed that still counts as steady, as a share. */
   readonly steadySpeed: number;
   /** Coolant temperature in K. */
@@ -42,7 +42,7 @@ export interface WatchLimits {
   /** Time in s over which a rise is taken. */
   readonly riseTime: number;
   /** Temperature in K from which on a filter counts as burning. */
-  readonly hotTemperature: number;
+  readonly burningTemperature: number;
   /** How long it counts as burning after it was last seen hot, in s. */
   readonly hotTime: number;
   /** Engine speed in 1/s below which the engine counts as stopped. */

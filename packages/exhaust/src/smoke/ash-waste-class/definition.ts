@@ -16,7 +16,7 @@ export const ashWasteClassCalculation = wf.defineCalculation({
   method: 'published threshold where one is held, otherwise taken as hazardous',
   inputs: {
     place: wf.choice({ label: 'Place', options: { california: 'California', elsewhere: 'elsewhere' }, example: 'california' }),
-    zinc: wf.optional(
+    ashZinc: wf.optional(
       wf.quantity(massFraction, {
         symbol: 'w_{Zn}',
         label: 'Total zinc in the ash, from a laboratory',
@@ -25,16 +25,16 @@ export const ashWasteClassCalculation = wf.defineCalculation({
         units: ['mg/kg', '%'],
       }),
     ),
-    ashMass: wf.optional(
+    wasteMass: wf.optional(
       wf.quantity(mass, { symbol: 'm', label: 'Mass of ash', range: '0 g <= x <= 1000 kg', example: '180 g', units: ['g', 'kg'] }),
     ),
   },
-  example: { zinc: '12000 mg/kg' },
+  example: { ashZinc: '12000 mg/kg' },
   outputs: {
     shareOfThreshold: wf.optional(wf.quantityOutput(fraction, { symbol: 'q', label: 'Share of the threshold', digits: 3, units: ['%'] })),
     zincMass: wf.optional(wf.quantityOutput(mass, { symbol: 'm_{Zn}', label: 'Zinc in this ash', digits: 3, units: ['g'] })),
-    rules: wf.tableOutput({
-      label: 'What is held here',
+    wasteRules: wf.tableOutput({
+      label: 'Rules',
       columns: {
         waste: wf.textOutput({ label: 'Waste' }),
         rule: wf.textOutput({ label: 'Rule' }),
@@ -59,14 +59,14 @@ export const ashWasteClassCalculation = wf.defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    wf.formula('zincMass', 'zinc * ashMass'),
-    wf.formula('shareOfThreshold', 'zinc / zincThreshold', californiaZinc),
-    wf.statement('rules', 'Rules held here with their sources.'),
+    wf.formula('zincMass', 'ashZinc * wasteMass'),
+    wf.formula('shareOfThreshold', 'ashZinc / zincThreshold', californiaZinc),
+    wf.statement('wasteRules', 'Rules held here with their sources.'),
     wf.verdict(
       'verdict',
       {
-        'assume-hazardous': "place != 'california' or not known(zinc)",
-        hazardous: 'zinc >= zincThreshold',
+        'assume-hazardous': "place != 'california' or not known(ashZinc)",
+        hazardous: 'ashZinc >= zincThreshold',
         'below-threshold': 'otherwise',
       },
       californiaZinc,
@@ -77,13 +77,13 @@ export const ashWasteClassCalculation = wf.defineCalculation({
   cautions: [cautions.ashDust, cautions.waste],
   sources: [washWaterGuidance, practice],
   compute(input, { constants, warn }) {
-    const judged = input.place === 'california' ? input.zinc : undefined;
+    const judged = input.place === 'california' ? input.ashZinc : undefined;
     if (input.place === 'california')
       warn('read_second_hand', 'The threshold was read in a letter to an authority, not in the regulation.');
     return {
       shareOfThreshold: judged === undefined ? undefined : judged / constants.zincThreshold,
-      zincMass: input.zinc === undefined || input.ashMass === undefined ? undefined : input.zinc * input.ashMass,
-      rules: wasteRows.map(({ waste, rule, source }) => ({ waste, rule, basis: wf.citation(source) })),
+      zincMass: input.ashZinc === undefined || input.wasteMass === undefined ? undefined : input.ashZinc * input.wasteMass,
+      wasteRules: wasteRows.map(({ waste, rule, source }) => ({ waste, rule, basis: wf.citation(source) })),
       verdict: judged === undefined ? 'assume-hazardous' : judged >= constants.zincThreshold ? 'hazardous' : 'below-threshold',
     };
   },

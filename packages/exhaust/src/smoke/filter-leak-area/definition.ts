@@ -106,7 +106,7 @@ export const filterLeakAreaCalculation = wf.defineCalculation({
       digits: 3,
       units: ['%'],
     }),
-    gasDensity: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', digits: 4, units: ['kg/m3'] }),
+    density: wf.quantityOutput(density, { symbol: '\\rho', label: 'Density of the gas', digits: 4, units: ['kg/m3'] }),
   },
   outputs: {
     equivalentDiameter: wf.quantityOutput(length, {
@@ -130,8 +130,8 @@ export const filterLeakAreaCalculation = wf.defineCalculation({
   steps: [
     wf.formula('penetration', 'particlesAfter / particlesBefore'),
     wf.formula('leakShare', 'max(0, (penetration - (1 - soundEfficiency)) / soundEfficiency)', balance),
-    wf.formula('gasDensity', 'gasPressure * airMolarMass / (gasConstant * gasTemperature)', siBrochure),
-    wf.formula('leakArea', 'leakShare * exhaustVolumeFlow / (dischargeCoefficient * sqrt(2 * pressureDrop / gasDensity))', orifice),
+    wf.formula('density', 'gasPressure * airMolarMass / (gasConstant * gasTemperature)', siBrochure),
+    wf.formula('leakArea', 'leakShare * exhaustVolumeFlow / (dischargeCoefficient * sqrt(2 * pressureDrop / density))', orifice),
     wf.formula('equivalentDiameter', '2 * sqrt(leakArea / pi)'),
     wf.verdict(
       'verdict',
@@ -170,7 +170,7 @@ export const filterLeakAreaCalculation = wf.defineCalculation({
     return {
       penetration,
       leakShare: share,
-      gasDensity: rho,
+      density: rho,
       leakArea: hole,
       equivalentDiameter: 2 * Math.sqrt(hole / Math.PI),
       verdict: input.particlesAfter === 0 ? 'nothing-counted' : share > smallestLeak ? 'leak' : 'tight',

@@ -56,7 +56,7 @@ export const freeAccelerationCalculation = wf.defineCalculation({
     absorptionLimit: wf.optional(
       wf.quantity(absorptionCoefficient, {
         symbol: 'k_{max}',
-        label: 'Limit',
+        label: 'Limit, absorption coefficient',
         description: 'The plate value of the vehicle first, otherwise that of its class and date.',
         range: '0 < x <= 10 1/m',
         example: '1.5 1/m',
@@ -66,7 +66,7 @@ export const freeAccelerationCalculation = wf.defineCalculation({
   example: { absorptionLimit: '1.5 1/m' },
   intermediates: {
     readingsCounted: wf.countOutput({ symbol: 'n', label: 'Number of readings that count' }),
-    series: wf.tableOutput({
+    countedReadings: wf.tableOutput({
       label: 'Readings that count',
       columns: {
         counted: wf.optional(
@@ -110,24 +110,24 @@ export const freeAccelerationCalculation = wf.defineCalculation({
   steps: [
     wf.cases('readingsCounted', { "procedure == 'mean-of-three'": '3', otherwise: '4' }, unR24, undefined, 'The last of the series.'),
     wf.rows(
-      'series',
+      'countedReadings',
       {
         counted: { 'row > count(readings.absorption) - readingsCounted': 'readings.absorption' },
         change: { otherwise: 'counted - previous.counted' },
       },
       unR24,
     ),
-    wf.formula('band', 'max(series.counted) - min(series.counted)', unR24),
+    wf.formula('band', 'max(countedReadings.counted) - min(countedReadings.counted)', unR24),
     wf.verdict(
       'steadiness',
       {
         wide: 'band > greatestBand',
-        falling: "procedure == 'stable-four' and max(series.change) < 0",
+        falling: "procedure == 'stable-four' and max(countedReadings.change) < 0",
         steady: 'otherwise',
       },
       unR24,
     ),
-    wf.formula('meanAbsorption', 'sum(series.counted) / readingsCounted', directive2014),
+    wf.formula('meanAbsorption', 'sum(countedReadings.counted) / readingsCounted', directive2014),
     wf.nested('opacity', opacityConversionCalculation, { absorptionCoefficient: 'meanAbsorption' }, 'opacityOut'),
     wf.verdict(
       'verdict',
@@ -162,7 +162,7 @@ export const freeAccelerationCalculation = wf.defineCalculation({
       band: found.band,
       steadiness: wide ? 'wide' : falling ? 'falling' : 'steady',
       meanAbsorption: found.mean,
-      series: input.readings.map(({ absorption }, index) => {
+      countedReadings: input.readings.map(({ absorption }, index) => {
         const first = input.readings.length - found.counted.length;
         const before = index > first ? input.readings[index - 1] : undefined;
         return { counted: index < first ? undefined : absorption, change: before && absorption - before.absorption };

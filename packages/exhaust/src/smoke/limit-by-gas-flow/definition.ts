@@ -14,7 +14,7 @@ export const limitByGasFlowCalculation = wf.defineCalculation({
   inputs: {
     displacement: wf.quantity(volume, {
       symbol: 'V',
-      label: 'Displacement',
+      label: 'Engine displacement',
       range: '0.1 < x <= 60 L',
       example: '2.0 L',
       units: ['L', 'mL'],
@@ -26,11 +26,12 @@ export const limitByGasFlowCalculation = wf.defineCalculation({
       example: '3600 rpm',
       units: ['rpm'],
     }),
-    strokes: wf.choice({ label: 'Cycle', options: { four: 'four-stroke', two: 'two-stroke' }, example: 'four' }),
+    strokes: wf.choice({ label: 'Working cycle', options: { four: 'four-stroke', two: 'two-stroke' }, example: 'four' }),
     absorptionReading: wf.optional(
       wf.quantity(absorptionCoefficient, {
         symbol: 'k',
-        label: 'Smoke at steady full load',
+        label: 'Test result, absorption coefficient',
+        description: 'Read at steady full load.',
         range: '0 <= x <= 20 1/m',
         example: '1.1 1/m',
       }),
@@ -50,7 +51,7 @@ export const limitByGasFlowCalculation = wf.defineCalculation({
         digits: 3,
       }),
     ),
-    absorptionLimit: wf.quantityOutput(absorptionCoefficient, { symbol: 'k_{max}', label: 'Limit', digits: 4 }),
+    absorptionLimit: wf.quantityOutput(absorptionCoefficient, { symbol: 'k_{max}', label: 'Limit, absorption coefficient', digits: 4 }),
   },
   answer: 'absorptionLimit',
   steps: [

@@ -85,7 +85,7 @@ export const particleNumberIdleCalculation = wf.defineCalculation({
     exhaustVolumeFlow: wf.optional(
       wf.quantity(volumeFlow, {
         symbol: '\\dot V',
-        label: 'Exhaust volume flow at the state of the reading',
+        label: 'Exhaust volume flow',
         description: 'Give it to get particles per second.',
         range: '0 < x <= 2000 m3/h',
         example: '45 m3/h',

@@ -26,7 +26,7 @@ export const workplaceAirCalculation = wf.defineCalculation({
   method: 'well-mixed room',
   inputs: {
     gas: wf.choice({ label: 'Gas', options: gases, example: 'nitrogen-dioxide' }),
-    exhaustVolumeFlow: wf.quantity(volumeFlow, {
+    cooledExhaustFlow: wf.quantity(volumeFlow, {
       symbol: 'Q_e',
       label: 'Exhaust of the engine, cooled to room temperature',
       description: 'About 40 m³/h for a two-litre engine at idle.',
@@ -64,7 +64,7 @@ export const workplaceAirCalculation = wf.defineCalculation({
       example: '300 m3/h',
       units: ['m3/h'],
     }),
-    duration: wf.quantity(time, {
+    runningTime: wf.quantity(time, {
       symbol: 't',
       label: 'How long the engine runs',
       range: '0 min <= x <= 12 h',
@@ -119,13 +119,13 @@ export const workplaceAirCalculation = wf.defineCalculation({
   },
   answer: 'verdict',
   steps: [
-    wf.formula('airChanges', '(mixingFactor * freshAirFlow + escapingShare * exhaustVolumeFlow) * duration / roomVolume', mixing),
+    wf.formula('airChanges', '(mixingFactor * freshAirFlow + escapingShare * cooledExhaustFlow) * runningTime / roomVolume', mixing),
     wf.cases(
       'steadyShare',
       {
         'escapingShare == 0': '0',
         otherwise:
-          'escapingShare * exhaustVolumeFlow * exhaustFraction / (mixingFactor * freshAirFlow + escapingShare * exhaustVolumeFlow)',
+          'escapingShare * cooledExhaustFlow * exhaustFraction / (mixingFactor * freshAirFlow + escapingShare * cooledExhaustFlow)',
       },
       mixing,
     ),
@@ -142,7 +142,7 @@ export const workplaceAirCalculation = wf.defineCalculation({
     wf.fromTable('limitDangerous', ['gas'], dangerAtOnce),
     wf.formula(
       'freshAirNeeded',
-      'max(0, escapingShare * exhaustVolumeFlow / mixingFactor * (exhaustFraction / limitEightHours - 1))',
+      'max(0, escapingShare * cooledExhaustFlow / mixingFactor * (exhaustFraction / limitEightHours - 1))',
       mixing,
     ),
     wf.verdict(
@@ -170,15 +170,15 @@ export const workplaceAirCalculation = wf.defineCalculation({
   compute(input, { warn }) {
     const limit = workplaceLimits[input.gas];
     const room = {
-      exhaustFlow: input.escapingShare * input.exhaustVolumeFlow,
+      exhaustFlow: input.escapingShare * input.cooledExhaustFlow,
       exhaustFraction: input.exhaustFraction,
       freshAirFlow: input.mixingFactor * input.freshAirFlow,
     };
-    const atEnd = roomFractionAfter(room, input.roomVolume, input.duration);
+    const atEnd = roomFractionAfter(room, input.roomVolume, input.runningTime);
     warn('from_memory', 'The limits are from memory of EH40 (2018) and Directive (EU) 2017/164; read the list in force.');
     const shortTerm = limit.fifteenMinutes;
     return {
-      airChanges: ((room.freshAirFlow + room.exhaustFlow) * input.duration) / input.roomVolume,
+      airChanges: ((room.freshAirFlow + room.exhaustFlow) * input.runningTime) / input.roomVolume,
       steadyShare: steadyRoomFraction(room),
       atEnd,
       limitEightHours: limit.eightHours,

@@ -76,7 +76,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
     allMean: wf.optional(grams('m_{all}', 'Weighted mean of all figures', 4)),
     allUncertainty: wf.optional(grams('u_{all}', 'Standard uncertainty of the mean of all figures', 3)),
     largestDeviation: wf.optional(ratioOutput('E_{max}', 'Largest deviation from the others')),
-    rest: wf.optional(wf.tableOutput({ label: 'Figures without the furthest', columns: figure })),
+    otherFigures: wf.optional(wf.tableOutput({ label: 'Figures without the furthest', columns: figure })),
     restMean: wf.optional(grams('m_{rest}', 'Weighted mean without the furthest', 4)),
     restUncertainty: wf.optional(grams('u_{rest}', 'Standard uncertainty of the mean without the furthest', 3)),
     restDeviation: wf.optional(ratioOutput('E_{rest}', 'Largest deviation without the furthest')),
@@ -94,7 +94,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
     bestAsh: wf.optional(grams('\\bar m_a', 'Mean of the figures that agree', 3)),
     bestUncertainty: wf.optional(grams('u(\\bar m_a)', 'Standard uncertainty of that mean', 2)),
     doubtful: wf.textOutput({ label: 'Figure to doubt first' }),
-    comparison: wf.tableOutput({
+    figureDeviations: wf.tableOutput({
       label: 'Each figure against the others',
       columns: figure,
     }),
@@ -102,23 +102,23 @@ export const ashConsistencyCalculation = wf.defineCalculation({
   answer: 'verdict',
   steps: [
     wf.rows(
-      'comparison',
+      'figureDeviations',
       { deviation: '(ash - othersMean) / sqrt(uncertainty ^ 2 + othersUncertainty ^ 2)' },
       weightedMeanSource,
       undefined,
       'Each figure against the weighted mean of the others.',
     ),
-    wf.formula('largestDeviation', 'max(abs(comparison.deviation))'),
-    wf.formula('allUncertainty', '1 / sqrt(sum(1 / comparison.uncertainty ^ 2))', weightedMeanSource),
-    wf.formula('allMean', 'sum(comparison.ash / comparison.uncertainty ^ 2) * allUncertainty ^ 2', weightedMeanSource),
-    wf.statement('rest', 'The same comparison without the figure that lies furthest from the others.', weightedMeanSource),
-    wf.formula('restDeviation', 'max(abs(rest.deviation))'),
-    wf.formula('restUncertainty', '1 / sqrt(sum(1 / rest.uncertainty ^ 2))', weightedMeanSource),
-    wf.formula('restMean', 'sum(rest.ash / rest.uncertainty ^ 2) * restUncertainty ^ 2', weightedMeanSource),
+    wf.formula('largestDeviation', 'max(abs(figureDeviations.deviation))'),
+    wf.formula('allUncertainty', '1 / sqrt(sum(1 / figureDeviations.uncertainty ^ 2))', weightedMeanSource),
+    wf.formula('allMean', 'sum(figureDeviations.ash / figureDeviations.uncertainty ^ 2) * allUncertainty ^ 2', weightedMeanSource),
+    wf.statement('otherFigures', 'The same comparison without the figure that lies furthest from the others.', weightedMeanSource),
+    wf.formula('restDeviation', 'max(abs(otherFigures.deviation))'),
+    wf.formula('restUncertainty', '1 / sqrt(sum(1 / otherFigures.uncertainty ^ 2))', weightedMeanSource),
+    wf.formula('restMean', 'sum(otherFigures.ash / otherFigures.uncertainty ^ 2) * restUncertainty ^ 2', weightedMeanSource),
     wf.verdict(
       'verdict',
       {
-        'too-few': 'count(comparison.ash) < 2',
+        'too-few': 'count(figureDeviations.ash) < 2',
         agree: 'largestDeviation <= 2',
         'one-out': 'known(restDeviation) and restDeviation <= 2',
         disagree: 'otherwise',
@@ -148,11 +148,11 @@ export const ashConsistencyCalculation = wf.defineCalculation({
       return ashFound === undefined || doubt === undefined ? [] : [{ method: label, ash: ashFound, uncertainty: doubt }];
     });
     const all = figures.length === 0 ? undefined : weightedMean(figures.map(asEstimate));
-    const comparison = compared(figures);
-    const largestDeviation = figures.length < 2 ? undefined : largestOf(comparison);
+    const figureDeviations = compared(figures);
+    const largestDeviation = figures.length < 2 ? undefined : largestOf(figureDeviations);
     const disagree = largestDeviation !== undefined && largestDeviation > farAway;
     // Of two that differ neither can be blamed, and the rest must agree among themselves.
-    const worst = comparison.findIndex(({ deviation: by }) => Math.abs(by ?? 0) === largestDeviation);
+    const worst = figureDeviations.findIndex(({ deviation: by }) => Math.abs(by ?? 0) === largestDeviation);
     const rest = disagree && figures.length > 2 ? figures.filter((_, index) => index !== worst) : undefined;
     const without = rest === undefined ? undefined : weightedMean(rest.map(asEstimate));
     const restDeviation = rest === undefined ? undefined : largestOf(compared(rest));
@@ -164,7 +164,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
       allMean: all?.mean,
       allUncertainty: all?.uncertainty,
       largestDeviation,
-      rest: rest === undefined ? undefined : compared(rest),
+      otherFigures: rest === undefined ? undefined : compared(rest),
       restMean: without?.mean,
       restUncertainty: without?.uncertainty,
       restDeviation,
@@ -172,7 +172,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
       bestAsh: best?.mean,
       bestUncertainty: best?.uncertainty,
       doubtful: oneOut ? (figures[worst]?.method ?? wf.say`none`) : disagree ? 'any of them; get another figure' : wf.say`none`,
-      comparison,
+      figureDeviations,
     };
   },
   advise({ verdict: agreement, doubtful }) {

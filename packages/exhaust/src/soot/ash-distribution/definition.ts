@@ -33,7 +33,7 @@ export const ashDistributionCalculation = wf.defineCalculation({
     }),
     ...ashFilterInputs,
     ashLayerPackingDensity: ashDensityInput('\\rho_l', 'Packing density of the ash layer'),
-    sootLimit: sootLimitInput('Soot load limit of the clean filter'),
+    sootLimit: sootLimitInput('Soot load limit'),
     substrate: limitMaterial,
   },
   intermediates: {

@@ -28,7 +28,7 @@ export const ashRodDepthCalculation = wf.defineCalculation({
         }),
       },
       {
-        label: 'Depths reached, from the inlet face',
+        label: 'Rod depths from the inlet face',
         description: 'Stiff stainless rod of 0.8 mm; five to nine places over the face.',
         min: 1,
         max: 100,

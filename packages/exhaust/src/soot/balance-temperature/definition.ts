@@ -55,7 +55,7 @@ export const balanceTemperatureCalculation = wf.defineCalculation({
     }),
     passiveShare: wf.quantityOutput(fraction, {
       symbol: 'f_{NO_2}',
-      label: 'Share burnt by nitrogen dioxide there',
+      label: 'Share burnt by nitrogen dioxide',
       digits: 3,
       units: ['%'],
     }),
@@ -63,7 +63,11 @@ export const balanceTemperatureCalculation = wf.defineCalculation({
   constants: {
     ...kineticsConstants,
     coldest: wf.constant(temperature, 373.15, { symbol: 'T_1', label: 'Coldest temperature searched', source: wholeFilterBalance }),
-    hottest: wf.constant(temperature, 1273.15, { symbol: 'T_2', label: 'Hottest temperature searched', source: wholeFilterBalance }),
+    hottestSearched: wf.constant(temperature, 1273.15, {
+      symbol: 'T_2',
+      label: 'Hottest temperature searched',
+      source: wholeFilterBalance,
+    }),
   },
   answer: 'balanceTemperature',
   steps: [
@@ -83,7 +87,7 @@ export const balanceTemperatureCalculation = wf.defineCalculation({
   compute(input, { constants }) {
     const kinetics = chosenKinetics(input, constants);
     const { sootMass, sootFlow, oxygen, nitrogenDioxide } = input;
-    const between = [constants.coldest, constants.hottest] as const;
+    const between = [constants.coldest, constants.hottestSearched] as const;
     const found = balanceTemperature({ kinetics, sootMass, sootFlow, oxygen, nitrogenDioxide, between }, constants.gasConstant);
     if (found === undefined) {
       return wf.noSolution('between 100 °C and 1000 °C there is no temperature at which as much soot burns as the engine puts in');

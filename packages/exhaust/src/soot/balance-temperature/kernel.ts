@@ -6,7 +6,7 @@ export interface BalanceTemperatureInput {
   readonly kinetics: SootKinetics;
   /** Soot in the filter in kg. */
   readonly sootMass: number;
-  /** Soot that comes in, in kg/s. */
+  /** Engine-out soot, in kg/s. */
   readonly sootFlow: number;
   /** Mole fraction of oxygen. */
   readonly oxygen: number;

@@ -87,7 +87,7 @@ export const sootBalanceCalculation = wf.defineCalculation({
     airMolarMass,
     nitrogenDioxideMolarMass: wf.constant(molarMass, molarMassOfNitrogenDioxide, {
       symbol: 'M_{NO_2}',
-      label: 'Molar mass of nitrogen dioxide',
+      label: 'Molar mass of NO2',
       source: nitrogenDioxideSupply,
     }),
   },

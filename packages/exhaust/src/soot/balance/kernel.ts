@@ -2,7 +2,7 @@
 export interface SootBalanceInput {
   /** Soot at the start in kg. */
   readonly initialMass: number;
-  /** Soot that comes in, in kg/s. */
+  /** Engine-out soot, in kg/s. */
   readonly sootFlow: number;
   /** First-order rate constant of burning in 1/s. */
   readonly rate: number;

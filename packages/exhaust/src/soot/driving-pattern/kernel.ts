@@ -6,7 +6,7 @@ export interface DrivingStretch {
   readonly duration: number;
   /** Speed in m/s. */
   readonly speed: number;
-  /** Soot that comes into the filter in kg/s. */
+  /** Engine-out soot, in kg/s. */
   readonly sootFlow: number;
   /** First-order rate constant of burning in 1/s. */
   readonly rate: number;

@@ -153,7 +153,7 @@ export const sootLoadCalculation = wf.defineCalculation({
   },
   outputs: {
     sootMass: wf.quantityOutput(mass, { symbol: 'm_s', label: 'Soot in the filter', digits: 4, units: ['g', 'kg'] }),
-    sootLoad: wf.quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load per litre of filter', digits: 4, units: ['g/L'] }),
+    sootLoad: wf.quantityOutput(massConcentration, { symbol: "m'", label: 'Soot load', digits: 4, units: ['g/L'] }),
     surfaceLoad: wf.optional(
       wf.quantityOutput(surfaceLoad, { symbol: "m''", label: 'Soot load per wall area', digits: 4, units: ['g/m2'] }),
     ),

@@ -15,7 +15,7 @@ export const kineticsOptions = {
 /** Which rate laws to use, and a reader's own. Shared by every calculation that burns soot. */
 export const kineticsInputs = {
   kinetics: choice({
-    label: 'Rate at which soot burns: kind of filter',
+    label: 'Kind of filter (sets how fast soot burns)',
     options: kineticsOptions,
     default: [
       'bai-2016',
