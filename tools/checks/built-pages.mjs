@@ -53,6 +53,16 @@ export function safetyFailuresIn(text, extension, folder) {
   return [...(open ? ['no content security policy'] : []), ...(text.includes(folder) ? [`holds the path of its builder, ${folder}`] : [])];
 }
 
+/**
+ * Whether a script carries a number that the bundler drew for it. Two that draw the same get different ones in an order that hangs on the
+ * folder of the build, so that one commit makes two sites. (The names that Docusaurus gives have eight digits.)
+ *
+ * @param {string} file relative to the site
+ */
+export function hasDrawnNumber(file) {
+  return /^assets[\\/]js[\\/]\d{1,6}\./.test(file);
+}
+
 /** Search the built site for failures that leave the build green. */
 export async function builtPages() {
   const files = await readdir(site, { recursive: true });
@@ -63,6 +73,7 @@ export async function builtPages() {
     if (!['.html', '.css', '.js', '.json'].includes(extension)) continue;
     if (extension === '.html') pages += 1;
     const path = join(site, file);
+    if (hasDrawnNumber(file)) findings.push(`${relative(root, path)}: is named by a number that may differ with the folder of the build`);
     const text = await readFile(path, 'utf8');
     const failures = new Set([...silentFailuresIn(text, extension), ...safetyFailuresIn(text, extension, root)]);
     for (const failure of failures) findings.push(`${relative(root, path)}: ${failure}`);

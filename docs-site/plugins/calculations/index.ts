@@ -1,14 +1,17 @@
-import { join } from 'node:path';
+import { join, relative, sep } from 'node:path';
 import type { LoadContext, Plugin } from '@docusaurus/types';
 import { jobSteps } from '../../src/data/job.js';
 import { type DefinitionModule, type LoadedDefinitions, loadDefinitions } from './load-definitions.js';
 
-/** One lazy import per definition, so that a page loads the one it needs and no other. */
-function clientModules(modules: readonly DefinitionModule[]): string {
-  const lines = modules.map(
-    ({ id, file, exportName }) =>
-      `  ${JSON.stringify(id)}: () => import(${JSON.stringify(file)}).then((module) => module[${JSON.stringify(exportName)}]),`,
-  );
+/**
+ * One lazy import per definition, so that a page loads the one it needs and no other. By the alias of the site, as what
+ * the bundler is given shall not differ with the folder of the build.
+ */
+function clientModules(modules: readonly DefinitionModule[], siteDir: string): string {
+  const lines = modules.map(({ id, file, exportName }) => {
+    const path = `@site/${relative(siteDir, file).replaceAll(sep, '/')}`;
+    return `  ${JSON.stringify(id)}: () => import(${JSON.stringify(path)}).then((module) => module[${JSON.stringify(exportName)}]),`;
+  });
   return `export default {\n${lines.join('\n')}\n};\n`;
 }
 
@@ -44,7 +47,7 @@ export default function calculationsPlugin(context: LoadContext): Plugin<LoadedD
         actions.addRoute({ path: url(path), component: `@site/src/components/pages/${component}.tsx`, modules, exact: true });
       const catalogue = await createData('catalogue.json', JSON.stringify(content.catalogue));
       const validation = await createData('validation.json', JSON.stringify(content.validation));
-      await createData('definitions.js', clientModules(content.modules));
+      await createData('definitions.js', clientModules(content.modules, siteDir));
       page('calculators', 'CalculatorIndex', { catalogue });
       page('examples', 'ExampleIndex', { catalogue });
       page('validation', 'ValidationPage', { validation });
@@ -61,6 +64,9 @@ export default function calculationsPlugin(context: LoadContext): Plugin<LoadedD
     },
 
     configureWebpack: () => ({
+      // Names that come from the modules, not numbers that a hash draws: where two files draw one number, their order decides, which
+      // hangs on the folder of the build through the runtimes of its workers.
+      optimization: { chunkIds: 'named' },
       // The client takes the definitions from their sources: one module each, so that unused ones drop out.
       resolve: { conditionNames: ['@wallflow/source', '...'] },
       module: {

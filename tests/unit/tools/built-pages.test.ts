@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { safetyFailuresIn, silentFailuresIn } from '../../../tools/checks/built-pages.mjs';
+import { hasDrawnNumber, safetyFailuresIn, silentFailuresIn } from '../../../tools/checks/built-pages.mjs';
 
 describe('silentFailuresIn', () => {
   it.each([
@@ -37,5 +37,13 @@ describe('safetyFailuresIn', () => {
     expect(safetyFailuresIn(page, '.html', '/home/someone/wallflow')).toEqual([]);
     expect(safetyFailuresIn('<head></head>', '.html', '/home/someone/wallflow')).toEqual(['no content security policy']);
     expect(safetyFailuresIn('e("/home/someone/wallflow/docs-site/x.json")', '.js', '/home/someone/wallflow')).toHaveLength(1);
+  });
+});
+
+describe('hasDrawnNumber', () => {
+  it('finds a script whose number may be another in another folder', () => {
+    expect(hasDrawnNumber('assets/js/2164.41f48855.js')).toBe(true);
+    expect(hasDrawnNumber('assets/js/17896441.d1633c1e.js')).toBe(false);
+    expect(hasDrawnNumber('assets/js/packages_exhaust_src_gas_density_definition_ts.0a1b2c3d.js')).toBe(false);
   });
 });
