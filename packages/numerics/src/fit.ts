@@ -10,7 +10,6 @@ export {
   type LinearFitOptions,
   type LinearFitProblem,
   type LinearFitResult,
-  predictLinear,
 } from './fit/linear.js';
 export {
   fitNonlinear,

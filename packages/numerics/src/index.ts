@@ -1,17 +1,13 @@
 /**
- * Numerical methods on plain numbers: root finding, ordinary differential equations, interpolation,
- * small linear systems, statistics. Every algorithm returns how it ended.
+ * Numerical methods on plain numbers: root finding, ordinary differential equations, small linear
+ * systems, statistics. Every algorithm returns how it ended.
  *
  * @packageDocumentation
  */
 export { NumericsError, type NumericsErrorCode } from './errors.js';
-export type { Interpolant, InterpolantProblem, InterpolantResult, OutsidePolicy } from './interpolation/interpolant.js';
-export { interpolateLinearly } from './interpolation/linear.js';
-export { interpolateMonotonically } from './interpolation/monotone.js';
-export { cumulativeTrapezoid, type TrapezoidResult, type TrapezoidStatus } from './interpolation/trapezoid.js';
 export { BandedMatrix } from './linear/banded-matrix.js';
 export { DenseMatrix } from './linear/dense-matrix.js';
-export { solveLinear, solveTridiagonal } from './linear/solve.js';
+export { solveLinear } from './linear/solve.js';
 export type { LinearSolveResult, LinearSolveStatus, SystemMatrix } from './linear/system-matrix.js';
 export { TridiagonalMatrix } from './linear/tridiagonal-matrix.js';
 export { integrate } from './ode/integrate.js';
@@ -27,21 +23,6 @@ export type {
   IntegrationStatistics,
   IntegrationStatus,
 } from './ode/types.js';
-export { type BracketOptions, type BracketResult, type BracketStatus, expandBracket } from './roots/expand-bracket.js';
 export { findRoot, type RootOptions, type RootResult, type RootStatus } from './roots/find-root.js';
-export { median, medianAbsoluteDeviation } from './statistics/median.js';
-export { correlation, covariance, mean, rootMeanSquare, standardDeviation } from './statistics/moments.js';
-export { type WeightedMean, weightedMean } from './statistics/weighted-mean.js';
-export type { CorrelationMatrix } from './uncertainty/correlation-matrix.js';
-export {
-  type BudgetLine,
-  type PropagationOptions,
-  type PropagationResult,
-  type PropagationStatus,
-  propagateUncertainty,
-  type UncertainInput,
-  type UncertainOutput,
-} from './uncertainty/propagate.js';
-export type { Model } from './uncertainty/sensitivity.js';
-export { confidenceInterval, coverageFactor, studentTQuantile } from './uncertainty/student-t.js';
-export { welchSatterthwaite } from './uncertainty/welch-satterthwaite.js';
+export { mean, standardDeviation } from './statistics/moments.js';
+export { coverageFactor, studentTQuantile } from './statistics/student-t.js';

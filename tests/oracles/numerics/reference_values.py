@@ -10,7 +10,6 @@ from pathlib import Path
 import mpmath as mp
 import numpy as np
 from scipy.integrate import solve_ivp
-from scipy.interpolate import PchipInterpolator
 from scipy.optimize import curve_fit
 from scipy.stats import t as student_t
 
@@ -114,17 +113,6 @@ for end in (3.0, 5.0):
         'temperature': [text(v, 9) for v in state[0::2]],
         'fuel': [text(v, 9) for v in state[1::2]],
     }
-
-# --- Shape-preserving interpolation -------------------------------------------------------------------
-x = [0, 0.5, 2, 3, 3.2, 6, 7]
-y = [1, 1.5, 1.6, 4, 4, 3, -2]
-places = [0, 0.1, 0.49, 1, 1.99, 2.5, 3.1, 3.3, 4.7, 5.9, 6.5, 7]
-values['pchip'] = [{'x': x, 'y': y, 'at': places, 'value': [text(v) for v in PchipInterpolator(x, y)(places)]}]
-# Steep turns beside both ends: there the slopes at the ends are limited.
-x, y, places = [0, 1, 2, 4, 5], [0, 1, -10, 30, 31], [0.1, 0.5, 0.9, 1.5, 3, 4.2, 4.8]
-values['pchip'] += [{'x': x, 'y': y, 'at': places, 'value': [text(v) for v in PchipInterpolator(x, y)(places)]}]
-x, y, places = [0, 1, 2], [0, 1, -10], [0.05, 0.5, 0.9, 1.2, 1.9]
-values['pchip'] += [{'x': x, 'y': y, 'at': places, 'value': [text(v) for v in PchipInterpolator(x, y)(places)]}]
 
 # --- Weighted fits ------------------------------------------------------------------------------------
 flow = np.array([1.0, 2.0, 3.5, 5.0, 7.5, 10.0])

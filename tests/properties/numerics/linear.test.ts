@@ -1,4 +1,4 @@
-import { BandedMatrix, DenseMatrix, solveLinear, solveTridiagonal } from '@wallflow/numerics';
+import { BandedMatrix, DenseMatrix, solveLinear, TridiagonalMatrix } from '@wallflow/numerics';
 import { fitLinear } from '@wallflow/numerics/fit';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -59,7 +59,15 @@ describe('linear systems', () => {
           const rightHandSide = solution.map(
             (value, i) => diagonal[i]! * value + (lower[i - 1] ?? 0) * (solution[i - 1] ?? 0) + (upper[i] ?? 0) * (solution[i + 1] ?? 0),
           );
-          const result = solveTridiagonal(lower, diagonal, upper, rightHandSide);
+          const matrix = new TridiagonalMatrix(rows.length);
+          diagonal.forEach((value, i) => {
+            matrix.set(i, i, value);
+            if (i > 0) {
+              matrix.set(i, i - 1, lower[i - 1]!);
+              matrix.set(i - 1, i, upper[i - 1]!);
+            }
+          });
+          const result = solveLinear(matrix, rightHandSide);
           expect(result.status).toBe('solved');
           result.solution.forEach((value, i) => {
             expect(Math.abs(value - solution[i]!)).toBeLessThan(1e-11);

@@ -1,4 +1,4 @@
-import { expandBracket, findRoot } from '@wallflow/numerics';
+import { findRoot } from '@wallflow/numerics';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { finite, logUniform } from './arbitraries.js';
@@ -73,21 +73,6 @@ describe('findRoot', () => {
     fc.assert(
       fc.property(finite(-100, 100), finite(0, 100), finite(1e-3, 10), (lower, width, offset) => {
         expect(findRoot((x) => x * x + offset, lower, lower + width).status).toBe('no_bracket');
-      }),
-    );
-  });
-});
-
-describe('expandBracket', () => {
-  it('finds the sign change of a monotone function and brackets it', () => {
-    fc.assert(
-      fc.property(finite(-1e6, 1e6), finite(-10, 10), logUniform(-3, 2), (root, lower, width) => {
-        const f = (x: number) => Math.cbrt(x - root);
-        const found = expandBracket(f, lower, lower + width);
-        expect(found.status).toBe('bracketed');
-        expect(found.lower).toBeLessThanOrEqual(root);
-        expect(found.upper).toBeGreaterThanOrEqual(root);
-        expect(found.values).toEqual([f(found.lower), f(found.upper)]);
       }),
     );
   });

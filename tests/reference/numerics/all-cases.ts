@@ -5,20 +5,9 @@ import { independentProblems } from './differential-equations.independent.js';
 import { independentCases } from './fits.independent.js';
 import type { NumericsCase, Ours } from './numerics-case.js';
 import { equations, rootOf } from './roots.cases.js';
-import { fallingBallOurs, fourInputsOurs } from './simulation.ours.js';
 import { coverageFactorsOurs, dailyMeansOurs, engineStatisticsOurs } from './statistics.ours.js';
-import {
-  coverageFactors,
-  dailyMeans,
-  engineStatistics,
-  fallingBall,
-  fourInputs,
-  freedoms,
-  gaugeBlock,
-  impedance,
-  thermometer,
-} from './uncertainty.cases.js';
-import { freedomsOurs, gaugeBlockOurs, impedanceOurs, thermometerOurs } from './uncertainty.ours.js';
+import { coverageFactors, dailyMeans, engineStatistics, thermometer } from './uncertainty.cases.js';
+import { thermometerOurs } from './uncertainty.ours.js';
 
 /** A case and what we give for it. */
 export interface NumericsRun {
@@ -39,13 +28,8 @@ export const numericsRuns: readonly NumericsRun[] = [
   ),
   ...runs(moments, momentsOf),
   ...runs(problems, endOf),
-  ...runs([gaugeBlock], gaugeBlockOurs),
-  ...runs([impedance], impedanceOurs),
   ...runs([thermometer], thermometerOurs),
   ...runs([dailyMeans], dailyMeansOurs),
-  ...runs(freedoms, freedomsOurs),
-  ...runs([fallingBall], fallingBallOurs),
-  ...runs(fourInputs, fourInputsOurs),
   ...runs([engineStatistics], engineStatisticsOurs),
   ...runs(coverageFactors, coverageFactorsOurs),
   ...runs([...independentProblems, ...independentCases], (reference) => reference.ours()),

@@ -1,9 +1,9 @@
-import { interpolateMonotonically, studentTQuantile } from '@wallflow/numerics';
+import { studentTQuantile } from '@wallflow/numerics';
 import { fitExponentialApproach, fitLinear } from '@wallflow/numerics/fit';
 import independent from './independent-code.json';
 import { computedBy, type IndependentCase } from './independent-source.js';
 
-const { 'viscous-and-inertial': drop, 'exponential-approach': approach, pchip, 'student-t': quantiles } = independent;
+const { 'viscous-and-inertial': drop, 'exponential-approach': approach, 'student-t': quantiles } = independent;
 
 const named = (name: string, values: readonly string[]) => Object.fromEntries(values.map((value, i) => [`${name} ${i + 1}`, value]));
 const numbers = (name: string, values: ArrayLike<number>) =>
@@ -52,20 +52,6 @@ const fits: readonly IndependentCase[] = [
   },
 ];
 
-const interpolations: readonly IndependentCase[] = pchip.map(({ x, y, at, value }, index) => ({
-  id: `pchip-${index + 1}`,
-  title: `Shape-preserving interpolation through (${x.map((place, i) => `${place}, ${y[i]}`).join('), (')})`,
-  ...computedBy('SciPy 1.17.1', 'PchipInterpolator'),
-  expected: Object.fromEntries(at.map((place, i) => [`at ${place}`, value[i] ?? ''])),
-  absoluteTolerance: 5e-13,
-  toleranceReason: 'the last digits of a double',
-  ours: () => {
-    const result = interpolateMonotonically(x, y, 'refuse');
-    if (result.status !== 'ready') throw new Error(result.status);
-    return Object.fromEntries(at.map((place) => [`at ${place}`, result.interpolant.at(place)]));
-  },
-}));
-
 function quantileCase(
   id: string,
   words: string,
@@ -108,5 +94,5 @@ export const studentT: readonly IndependentCase[] = [
   ),
 ];
 
-/** Fits, interpolation and quantiles that other code has computed as well. */
-export const independentCases: readonly IndependentCase[] = [...fits, ...interpolations, ...studentT];
+/** Fits and quantiles that other code has computed as well. */
+export const independentCases: readonly IndependentCase[] = [...fits, ...studentT];

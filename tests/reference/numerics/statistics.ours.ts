@@ -1,11 +1,11 @@
-import { coverageFactor, mean, rootMeanSquare, standardDeviation } from '@wallflow/numerics';
+import { coverageFactor, mean, standardDeviation } from '@wallflow/numerics';
 import type { Ours } from './numerics-case.js';
 import { type coverageFactors, dailyMeans, engineStatistics } from './uncertainty.cases.js';
 
 export function dailyMeansOurs(): Ours {
   const { means, deviations } = dailyMeans.given;
   const deviationOfMeans = standardDeviation(means)!;
-  const pooledDeviation = rootMeanSquare(deviations)!;
+  const pooledDeviation = Math.sqrt(mean(deviations.map((deviation) => deviation ** 2))!);
   return {
     grandMean: mean(means),
     deviationOfMeans,
@@ -20,7 +20,6 @@ export function engineStatisticsOurs(): Ours {
   return {
     mean: mean(values),
     standardDeviation: standardDeviation(values),
-    rootMeanSquare: rootMeanSquare(values),
   };
 }
 

@@ -1,12 +1,4 @@
-import {
-  BandedMatrix,
-  DenseMatrix,
-  NumericsError,
-  type SystemMatrix,
-  solveLinear,
-  solveTridiagonal,
-  TridiagonalMatrix,
-} from '@wallflow/numerics';
+import { BandedMatrix, DenseMatrix, NumericsError, type SystemMatrix, solveLinear, TridiagonalMatrix } from '@wallflow/numerics';
 import { describe, expect, it } from 'vitest';
 import { expectAllClose } from './expect-close.js';
 
@@ -148,22 +140,6 @@ describe('row swaps', () => {
       [1, 1],
     ];
     expect(solveLinear(fill(new TridiagonalMatrix(2), nearlyZero), [1, 2]).status).toBe('singular');
-  });
-});
-
-describe('solveTridiagonal', () => {
-  it('takes the three diagonals', () => {
-    const result = solveTridiagonal([1, 1], [4, 4, 4], [2, 2], [8, 15, 14]);
-    expectAllClose(result.solution, [1, 2, 3], 1e-13);
-  });
-
-  it('solves a single equation', () => {
-    expect(Array.from(solveTridiagonal([], [4], [], [8]).solution)).toEqual([2]);
-  });
-
-  it('refuses diagonals that do not fit together', () => {
-    expect(() => solveTridiagonal([1], [1, 2, 3], [1, 1], [1, 2, 3])).toThrow(NumericsError);
-    expect(() => solveTridiagonal([1], [1, 2, 3], [1], [1, 2, 3])).toThrow(NumericsError);
   });
 });
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import * as numerics from '@wallflow/numerics';
 import * as fit from '@wallflow/numerics/fit';
-import * as simulation from '@wallflow/numerics/simulation';
+import * as sampling from '@wallflow/numerics/sampling';
 import { transform } from 'esbuild';
 import { expect, it } from 'vitest';
 
@@ -15,7 +15,7 @@ it('the example in the README prints what the README says', async () => {
   const modules: Record<string, object> = {
     '@wallflow/numerics': numerics,
     '@wallflow/numerics/fit': fit,
-    '@wallflow/numerics/simulation': simulation,
+    '@wallflow/numerics/sampling': sampling,
   };
   const { code } = await transform(example, { loader: 'ts', format: 'cjs' });
   const lines: string[] = [];
@@ -25,6 +25,6 @@ it('the example in the README prints what the README says', async () => {
 });
 
 it('the README names everything that the entries export', () => {
-  const functions = Object.keys({ ...numerics, ...fit, ...simulation }).filter((name) => !['NumericsError', 'rodas4p2'].includes(name));
+  const functions = Object.keys({ ...numerics, ...fit, ...sampling }).filter((name) => !['NumericsError', 'rodas4p2'].includes(name));
   expect(functions.filter((name) => !readme.includes(`\`${name}\``))).toEqual([]);
 });

@@ -123,23 +123,6 @@ export function fitLinear(
   };
 }
 
-/**
- * Value of a fitted model and its standard error (of the fitted line, not of a new measurement);
- * the error is `undefined` when the fit has no covariance.
- *
- * @throws NumericsError `unequal_lengths` when there are more or fewer predictors than in the fit
- */
-export function predictLinear(
-  fit: LinearFit,
-  predictors: ArrayLike<number>,
-): { readonly value: number; readonly standardError: number | undefined } {
-  const row = fit.intercept ? [1, ...Array.from(predictors)] : Array.from(predictors);
-  requireEqualLengths('the coefficients', fit.coefficients, 'the predictors (with the constant)', row);
-  const value = row.reduce((sum, x, i) => sum + x * fit.coefficients[i]!, 0);
-  const variance = fit.covariance?.reduce((sum, line, i) => sum + row[i]! * line.reduce((part, entry, j) => part + entry * row[j]!, 0), 0);
-  return { value, standardError: variance === undefined ? undefined : Math.sqrt(Math.max(0, variance)) };
-}
-
 function weightedCentre(values: Float64Array, roots: Float64Array): number {
   let sum = 0;
   let weights = 0;

@@ -1,7 +1,7 @@
-import type { RandomSource } from '../uncertainty/distributions.js';
 import { climbAlong, type Evaluator, type Mode } from './fit-mode.js';
 import { drawGaussian, gaussianOfPrecision, logDensity } from './gaussian.js';
 import type { PivotOrder } from './pivots.js';
+import type { RandomSource } from './random-source.js';
 import { logSumExp } from './weights.js';
 
 /** One draw with its pivots fitted to the rest. */

@@ -1,9 +1,9 @@
 import { requireArgument } from '../errors.js';
-import { makeRandomSource, type RandomSource } from '../uncertainty/distributions.js';
 import { type Conditional, conditionalSampler } from './conditional.js';
 import { climb, type Evaluator, evaluatorOf, type Mode, type SamplingProblem } from './fit-mode.js';
 import { conditionalMean, drawTail, type Gaussian, gaussianOfPrecision, standardGaussian, tailLogDensity } from './gaussian.js';
 import { pivotOrder } from './pivots.js';
+import { makeRandomSource, type RandomSource } from './random-source.js';
 import { effectiveSampleSize, logSumExp, weightsFromLogs } from './weights.js';
 
 /** Options of {@link sampleByFit}. */

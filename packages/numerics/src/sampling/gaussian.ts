@@ -1,4 +1,4 @@
-import type { RandomSource } from '../uncertainty/distributions.js';
+import type { RandomSource } from './random-source.js';
 
 /** A normal distribution by its mean and the lower Cholesky factor of its precision, row by row. */
 export interface Gaussian {

@@ -55,20 +55,3 @@ export function studentTQuantile(probability: number, degreesOfFreedom: number):
 export function coverageFactor(probability: number, degreesOfFreedom = Infinity): number | undefined {
   return studentTQuantile((1 + probability) / 2, degreesOfFreedom);
 }
-
-/**
- * Interval about an estimate that covers the given probability on both sides together: estimate ±
- * t · standard error. `undefined` as for {@link studentTQuantile} or when the values are not finite.
- */
-export function confidenceInterval(
-  estimate: number,
-  standardError: number,
-  probability: number,
-  degreesOfFreedom = Infinity,
-): readonly [number, number] | undefined {
-  const factor = coverageFactor(probability, degreesOfFreedom);
-  if (factor === undefined || !Number.isFinite(estimate) || !(standardError >= 0 && standardError < Infinity)) {
-    return undefined;
-  }
-  return [estimate - factor * standardError, estimate + factor * standardError];
-}
