@@ -24,6 +24,14 @@ export function resultOf(raw: unknown, readFile = demoFile): JobResult {
   return outcome.result;
 }
 
+let ofDemo: JobResult | undefined;
+
+/** The result of the demo job as it stands, worked out once; nobody writes into it. */
+export function demoResult(): JobResult {
+  ofDemo ??= resultOf(demoJob());
+  return ofDemo;
+}
+
 /** Sheet and annex as one: everything that a job says to a person. */
 export function paperOf(result: JobResult): Sheet {
   const sheet = jobSheet(result);

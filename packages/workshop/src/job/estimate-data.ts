@@ -89,7 +89,7 @@ function permissionData(estimate: FilterEstimate, attempt: Attempt, sootLimit: n
   };
 }
 
-const verified: Readonly<Record<string, VerificationData['verdict']>> = {
+export const verified: Readonly<Record<string, VerificationData['verdict']>> = {
   cleaned: 'proved',
   improved: 'improved-not-proved',
   'improved-unproven': 'improved-not-proved',
@@ -110,8 +110,15 @@ function verificationData({ comparison, estimateAfter }: JobResult): Verificatio
   };
 }
 
-/** All that a job draws from its estimate; undefined where there is none. After the work the later side counts. */
+const drawn = new WeakMap<JobResult, JobEstimate | undefined>();
+
+/** All that a job draws from its estimate; undefined where there is none. After the work the later side counts. Drawn once for a result. */
 export function jobEstimate(result: JobResult): JobEstimate | undefined {
+  if (!drawn.has(result)) drawn.set(result, draw(result));
+  return drawn.get(result);
+}
+
+function draw(result: JobResult): JobEstimate | undefined {
   const estimate = result.estimateAfter ?? result.estimateBefore;
   if (estimate === undefined) return undefined;
   const sootLimit = sootLimitOf(result);

@@ -1,8 +1,10 @@
+import type { Claiming } from './claims.js';
+
 /** A job sheet as blocks; each renderer turns the same blocks into its own form. */
 export type Tone = 'good' | 'bad' | 'open';
 
 /** A question and its answer, as the sheet begins with. */
-export interface VerdictLine {
+export interface VerdictLine extends Claiming {
   readonly question: string;
   readonly answer: string;
   readonly tone: Tone;
@@ -18,8 +20,10 @@ export interface PlotSeries {
   readonly slope: number;
 }
 
-/** One part of a sheet, told apart by `type`. */
-export type Block =
+/** One part of a sheet, told apart by `type`; beside its words it may say as a value what they claim. */
+export type Block = Claiming & Words;
+
+type Words =
   | { readonly type: 'heading'; readonly text: string }
   | { readonly type: 'paragraph'; readonly text: string }
   | { readonly type: 'facts'; readonly rows: readonly (readonly [string, string])[] }

@@ -2,6 +2,8 @@ import { greatestRiskOfHeat } from '../estimate/index.js';
 import { jobEstimate } from '../job/estimate-data.js';
 import { succeeded, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
+import { jobAnnex, jobSheet } from './job-sheet.js';
+import { printedContradictions } from './printed-pairs.js';
 import { isNotNeeded } from './sections.js';
 
 /** Two things that one sheet must never say together. */
@@ -77,8 +79,9 @@ function deposits(estimate: JobResult['estimateBefore']): number {
   return (estimate?.causes ?? []).filter(({ id }) => id === 'soot' || id === 'ash').reduce((sum, { probability }) => sum + probability, 0);
 }
 
-/** The pairs of statements on the sheet of a job that contradict each other; none on a sheet that may be handed over. */
+/** What sheet and annex of a job say that contradicts each other, as data or as printed; nothing on a sheet that may be handed over. */
 export function contradictions(result: JobResult): readonly string[] {
   const found = jobEstimate(result);
-  return found === undefined ? [] : contradictoryPairs.filter(({ both }) => both(result, found)).map(({ id }) => id);
+  const held = found === undefined ? [] : contradictoryPairs.filter(({ both }) => both(result, found)).map(({ id }) => id);
+  return [...held, ...printedContradictions([jobSheet(result), jobAnnex(result)])];
 }

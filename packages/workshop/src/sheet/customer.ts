@@ -1,10 +1,11 @@
-import { chanceText } from '../estimate/index.js';
 import { type Evaluation, numberOf, succeeded, unsureText, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block } from './blocks.js';
-import { forecastTexts } from './estimate.js';
+import type { Claim } from './claims.js';
+import { forecastClaims, forecastTexts } from './estimate.js';
+import { filterLine, isReadOpen } from './filter-line.js';
 import { readingsPlot, readingsUsed } from './readings.js';
-import { reasonText, resultVerdicts } from './sections.js';
+import { capital, doubtText, reasonText, resultVerdicts, workClaim } from './sections.js';
 import { shown } from './shown.js';
 
 const workWords: Readonly<Record<string, string>> = {
@@ -21,26 +22,29 @@ function times(condition: Evaluation): string {
 
 /** The filter before the work, as one would say it at the counter. */
 function foundText({ before: { condition }, estimateBefore }: JobResult): string {
-  switch (wordOf(condition, 'verdict')) {
-    case 'blocked':
-    case 'loaded':
-      return (
-        shapeText(condition) ??
-        `The particulate filter was ${wordOf(condition, 'verdict')}: the exhaust met about ${times(condition)} times the resistance of a clean filter.`
-      );
-    case 'clean':
-    case 'in-service':
-      return `The particulate filter was not blocked, as far as the hoses of its sensor are tight: about ${times(condition)} times the resistance of a clean filter.${depositText(estimateBefore)}`;
-    default:
-      return `The state of the particulate filter was not clear from the readings. ${wordOf(condition, 'why')}`;
+  const { state, together } = filterLine(condition, estimateBefore);
+  const ratio = `about ${times(condition)} times the resistance of a clean filter`;
+  if (isReadOpen(condition)) {
+    const open = `as far as the hoses of its sensor are tight: ${ratio}`;
+    switch (state) {
+      case 'filling-up':
+        return `The particulate filter still let the exhaust through, ${open}. But all readings together show that it is ${together}.`;
+      case 'doubtful':
+        return `The particulate filter read open, ${open}. But all readings together show something else as most likely: ${together}.`;
+      case 'not-clear':
+        return `The particulate filter read open, ${open}. All readings together do not decide yet: ${together}.`;
+      default:
+        return `The particulate filter was not blocked, ${open}.`;
+    }
   }
-}
-
-/** A filter that is not blocked may hold too much all the same; the customer is told both in one breath. */
-function depositText(estimate: JobResult['estimateBefore']): string {
-  const first = estimate?.causes.find(({ id }) => id === 'soot' || id === 'ash');
-  if (first === undefined || first.probability < 0.5) return '';
-  return ` All readings together show that it is filling up: ${first.title} (${chanceText(first.probability)}).`;
+  const verdict = wordOf(condition, 'verdict');
+  if (verdict !== 'blocked' && verdict !== 'loaded') {
+    const most = together === '' ? '' : ` All readings together show as most likely: ${together}.`;
+    return `The state of the particulate filter was not clear from the readings. ${wordOf(condition, 'why')}${most}`;
+  }
+  if (state === 'doubtful')
+    return `The reading was that of a ${verdict} filter, ${ratio}. But all readings together show something else as most likely: ${together}.`;
+  return shapeText(condition) ?? `The particulate filter was ${verdict}: the exhaust met ${ratio}.`;
 }
 
 /** A restriction that does not behave like a filter may sit elsewhere, and the customer must not be told otherwise. */
@@ -61,14 +65,18 @@ function doneText({ job, cleaning }: JobResult): readonly string[] {
 const ashLeft =
   'After a complete regeneration soot cannot explain what is left: it is ash, which only a clean off the vehicle or a new filter takes away.';
 
-function betterText({ comparison, job }: JobResult): string {
+function betterText(result: JobResult): string {
+  const { comparison, job } = result;
+  const doubt = doubtText(result);
   if (comparison === undefined) return 'Not measured yet after the work.';
   if (!succeeded(comparison)) return `Not proven. ${reasonText(comparison)}`;
   const lower = `${shown(comparison, 'improvement')} (± ${shown(comparison, 'improvementUncertainty')})`;
   const ash = job.reset?.regenerationVerified === true ? ` ${ashLeft}` : '';
   switch (wordOf(comparison, 'verdict')) {
     case 'cleaned':
-      return `The resistance of the filter is lower by ${lower}, at comparable flow. That is as far as a clean should bring it.`;
+      return doubt === undefined
+        ? `The resistance of the filter is lower by ${lower}, at comparable flow. That is as far as a clean should bring it.`
+        : `${capital(doubt)}.`;
     case 'improved':
     case 'improved-unproven':
       return `The resistance of the filter is lower by ${lower}, at comparable flow. That it is as open as a clean filter is not proven.${ash}`;
@@ -116,26 +124,35 @@ function sureText(result: JobResult): readonly string[] {
   ];
 }
 
-function part(heading: string, texts: readonly string[]): Block[] {
+function part(heading: string, texts: readonly string[], claims: readonly Claim[] = []): Block[] {
   const [only = ''] = texts;
   if (texts.length === 0) return [];
-  return [{ type: 'heading', text: heading }, texts.length === 1 ? { type: 'paragraph', text: only } : { type: 'list', items: texts }];
+  return [
+    { type: 'heading', text: heading },
+    texts.length === 1 ? { type: 'paragraph', text: only, claims } : { type: 'list', items: texts, claims },
+  ];
 }
+
+const defined = (claim: Claim | undefined): readonly Claim[] => (claim === undefined ? [] : [claim]);
 
 /** The first page: what was wrong, what was done, how much better, what next, how sure. Cautions for the workshop stand later. */
 export function customerBlocks(result: JobResult): Block[] {
   const { job } = result;
   return [
-    ...part('What was wrong', [foundText(result), ...(job.rootCause === undefined ? [] : [`Cause: ${job.rootCause}`])]),
+    ...part(
+      'What was wrong',
+      [foundText(result), ...(job.rootCause === undefined ? [] : [`Cause: ${job.rootCause}`])],
+      [`filter before ${filterLine(result.before.condition, result.estimateBefore).state}`],
+    ),
     ...part('What was done', doneText(result)),
-    ...part('How much better', [betterText(result)]),
+    ...part('How much better', [betterText(result)], defined(workClaim(result))),
     readingsUsed(result),
     ...readingsPlot(result),
-    ...part('What next', [
-      ...(job.advice ?? []),
-      ...forecastTexts(result),
-      ...(job.nextCheck === undefined ? [] : [`Next check: ${job.nextCheck}`]),
-    ]),
+    ...part(
+      'What next',
+      [...(job.advice ?? []), ...forecastTexts(result), ...(job.nextCheck === undefined ? [] : [`Next check: ${job.nextCheck}`])],
+      forecastClaims(result),
+    ),
     resultVerdicts(result),
     ...part('How sure', sureText(result)),
     { type: 'page-end' },

@@ -1,8 +1,9 @@
-import { chanceText, type Range } from '../estimate/index.js';
+import { chanceText, type FilterCause, type FilterEstimate, type Range } from '../estimate/index.js';
 import { jobEstimate } from '../job/estimate-data.js';
 import type { QuoteLine } from '../job/quote-of.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block } from './blocks.js';
+import type { Claim, Fault } from './claims.js';
 
 const digits = (value: number) => (value >= 10 ? Math.round(value).toString() : value.toPrecision(2).replace(/\.0$/, ''));
 
@@ -40,11 +41,18 @@ export function estimateBlocks(result: JobResult): Block[] {
         .filter(({ probability }) => probability >= worthShowing)
         .map(({ title, probability }) => `${title} (${chanceText(probability)})`)
         .join('; ')}.`,
+      claims: [`fault before ${faultOf(estimateBefore)}`],
     },
-    { type: 'facts', rows },
+    { type: 'facts', rows, ...(found.verification === undefined ? {} : { claims: [`work ${found.verification.verdict}`] as const }) },
     ...(chosen === undefined
       ? []
-      : [{ type: 'paragraph' as const, text: `To do first, before the work: ${lowerFirst(chosen.title)}. ${chosen.why}` }]),
+      : [
+          {
+            type: 'paragraph' as const,
+            text: `To do first, before the work: ${lowerFirst(chosen.title)}. ${chosen.why}`,
+            claims: [`do ${chosen.id}`] as const,
+          },
+        ]),
     ...(found.nextTest === undefined || found.nextTest.bits < 0.02
       ? []
       : [
@@ -54,6 +62,32 @@ export function estimateBlocks(result: JobResult): Block[] {
           },
         ]),
   ];
+}
+
+/** A cause leads from here on. */
+const leadingFrom = 0.6;
+
+const faults: Readonly<Record<FilterCause, Fault>> = {
+  'nothing-wrong': 'none',
+  'figures-wrong': 'none',
+  soot: 'deposits',
+  ash: 'deposits',
+  'sensor-zero': 'sensor',
+  'sensor-dead': 'sensor',
+  'hose-leaking': 'sensor',
+  'hose-plugged': 'sensor',
+  'hoses-swapped': 'sensor',
+  'restriction-before': 'elsewhere',
+  'restriction-behind': 'elsewhere',
+  'core-damaged': 'broken',
+  'wet-after-wash': 'wet',
+};
+
+/** Where the fault lies by the estimate, if one place leads. */
+function faultOf({ causes }: FilterEstimate): Fault {
+  const sums = new Map<Fault, number>();
+  for (const { id, probability } of causes) sums.set(faults[id], (sums.get(faults[id]) ?? 0) + probability);
+  return [...sums].find(([, sum]) => sum > leadingFrom)?.[0] ?? 'open';
 }
 
 const lowerFirst = (text: string) => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
@@ -87,6 +121,14 @@ function priceText(line: QuoteLine | undefined): string {
 }
 
 const roughly = (value: number) => Number(value.toPrecision(2)).toLocaleString('en-GB', { useGrouping: false });
+
+/** What the forecast claims, where it is printed. */
+export function forecastClaims(result: JobResult): readonly Claim[] {
+  const forecast = jobEstimate(result)?.forecast;
+  if (forecast === undefined || result.job.use === undefined) return [];
+  const when = ({ p50 }: Range) => (p50 === 0 ? 'now' : 'later');
+  return [`regeneration ${when(forecast.regeneration.distance)}`, `ash due ${when(forecast.ashService.distance)}`];
+}
 
 /** When the filter will ask for attention again, for the customer; nothing where nobody said how it is driven. */
 export function forecastTexts(result: JobResult): readonly string[] {

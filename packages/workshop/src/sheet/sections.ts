@@ -1,11 +1,13 @@
 import { issueText, type Outputs } from '@wallflow/calculation';
 import { mass } from '@wallflow/units';
-import { chanceText } from '../estimate/index.js';
-import { type ReductantData, reductantData } from '../job/estimate-data.js';
+import { chanceText, type FilterEstimate } from '../estimate/index.js';
+import { jobEstimate, type ReductantData, reductantData, type VerificationData, verified } from '../job/estimate-data.js';
 import { type Attempt, type Evaluation, numberOf, succeeded, unsureText, wordOf } from '../job/evaluation.js';
 import type { JobResult } from '../job/run-job.js';
 import { asTyped } from '../job/typed-readings.js';
 import type { Block, Tone, VerdictLine } from './blocks.js';
+import type { Claim, HeatWord } from './claims.js';
+import { filterLine, isReadOpen } from './filter-line.js';
 import { shown } from './shown.js';
 
 const conditionTone: Readonly<Record<string, Tone>> = {
@@ -68,24 +70,89 @@ export function isNotNeeded(attempt: Attempt | undefined): boolean {
   return tooLittle && !tooMuch;
 }
 
-const readsWell = new Set(['clean', 'in-service']);
-
 const openButUnsure =
   'The filter reads open, so there is no need to heat it; the readings cannot rule out a load that is too high to heat it with';
 
 /** Whether the load alone refuses although the filter reads open: the range of the estimate reaches too high, not the filter. */
-function isOpenButUnsure(attempt: Evaluation, condition: Evaluation | undefined): boolean {
+function isOpenButUnsure(attempt: Evaluation, condition: Evaluation | undefined, estimate: FilterEstimate | undefined): boolean {
   const { tooMuch, tooLittle } = loadRefusals(attempt);
   const byLoad = tooMuch && numberOf(attempt, 'refusals') === (tooLittle ? 2 : 1);
-  return byLoad && condition !== undefined && readsWell.has(wordOf(condition, 'verdict'));
+  return byLoad && condition !== undefined && filterLine(condition, estimate).state === 'sound';
 }
 
 /** The permission, in line with what the readings say of the filter. */
-function permissionLine(question: string, attempt: Attempt | undefined, condition: Evaluation | undefined): VerdictLine[] {
+function permissionLine(
+  question: string,
+  attempt: Attempt | undefined,
+  condition: Evaluation | undefined,
+  estimate: FilterEstimate | undefined,
+): VerdictLine[] {
   if (!succeeded(attempt)) return verdictLine(question, attempt, permissionTone);
   if (isNotNeeded(attempt)) return [{ question, answer: 'not needed: there is too little soot to burn', tone: 'good' }];
-  if (isOpenButUnsure(attempt, condition)) return [{ question, answer: `refused. ${openButUnsure}`, tone: 'open' }];
+  if (isOpenButUnsure(attempt, condition, estimate)) return [{ question, answer: `refused. ${openButUnsure}`, tone: 'open' }];
   return verdictLine(question, attempt, permissionTone, nextStep(attempt));
+}
+
+/** What the line of a permission claims. */
+function heatWord(attempt: Attempt | undefined): HeatWord {
+  if (!succeeded(attempt)) return 'not-known';
+  if (isNotNeeded(attempt)) return 'not-needed';
+  const word = wordOf(attempt, 'verdict');
+  return word === 'permitted' || word === 'refused' ? word : 'not-known';
+}
+
+const claiming = (lines: readonly VerdictLine[], claim: Claim): VerdictLine[] => lines.map((line) => ({ ...line, claims: [claim] }));
+
+/** The filter in the verdicts: the words of its deciding reading where all readings agree with it, else what they add to it. */
+function conditionLine(when: 'before' | 'after', condition: Evaluation | undefined, estimate: FilterEstimate | undefined): VerdictLine[] {
+  const lines = verdictLine(`Filter ${when}`, condition, conditionTone);
+  if (condition === undefined) return lines;
+  const { state, together } = filterLine(condition, estimate);
+  if (together === '') return claiming(lines, `filter ${when} ${state}`);
+  const open = isReadOpen(condition);
+  const verdict = shown(condition, 'verdict');
+  const read = open ? 'open by this reading' : `${verdict} by this reading`;
+  const answer =
+    state === 'filling-up'
+      ? `${read}, but ${together}`
+      : state === 'doubtful'
+        ? `${read}, but most likely ${together}`
+        : open
+          ? `${read}; by all readings ${together}`
+          : `${verdict}; most likely ${together}`;
+  const toned = (line: VerdictLine): Tone => (state !== 'not-clear' ? 'bad' : open ? 'open' : line.tone);
+  return claiming(
+    lines.map((line) => ({ ...line, answer, tone: toned(line) })),
+    `filter ${when} ${state}`,
+  );
+}
+
+/** What the work is worth: the readings at comparable flow, held back where the estimate after the work leaves a doubt. */
+function workLine(result: JobResult): VerdictLine[] {
+  const { comparison } = result;
+  const lines = verdictLine('Result of the work', comparison, changeTone, fallText(comparison));
+  const claim = workClaim(result);
+  if (claim === undefined) return lines;
+  const doubt = doubtText(result);
+  return claiming(doubt === undefined ? lines : lines.map((line) => ({ ...line, answer: doubt, tone: 'open' as const })), claim);
+}
+
+/** What sheet and data say of the work, as one value. */
+export function workClaim(result: JobResult): Claim | undefined {
+  const { comparison } = result;
+  if (comparison === undefined) return undefined;
+  const compared: VerificationData['verdict'] = succeeded(comparison)
+    ? (verified[wordOf(comparison, 'verdict')] ?? 'not-comparable')
+    : 'not-comparable';
+  return `work ${jobEstimate(result)?.verification?.verdict ?? compared}`;
+}
+
+/** Where the comparison alone would call it cleaned, and the estimate after the work does not. */
+export function doubtText(result: JobResult): string | undefined {
+  const { comparison, estimateAfter } = result;
+  const called = succeeded(comparison) && wordOf(comparison, 'verdict') === 'cleaned';
+  if (!called || estimateAfter === undefined || workClaim(result) === 'work proved') return undefined;
+  return `improved, not proved${fallText(comparison)}: the chance that something still restricts the exhaust is ${chanceText(estimateAfter.restricted)}`;
 }
 
 function fallText(comparison: Attempt | undefined): string {
@@ -99,21 +166,33 @@ export function resultVerdicts(result: JobResult): Block {
   return {
     type: 'verdicts',
     lines: [
-      ...verdictLine('Filter before', result.before.condition, conditionTone),
-      ...verdictLine('Filter after', result.after?.condition, conditionTone),
-      ...verdictLine('Result of the work', result.comparison, changeTone, fallText(result.comparison)),
+      ...conditionLine('before', result.before.condition, result.estimateBefore),
+      ...conditionLine('after', result.after?.condition, result.estimateAfter),
+      ...workLine(result),
     ],
   };
 }
 
+function resetLine({ reset }: JobResult): VerdictLine[] {
+  const lines = verdictLine('Reset or relearn', reset, resetTone, nextStep(reset));
+  return succeeded(reset) ? claiming(lines, `reset ${wordOf(reset, 'verdict') as 'all' | 'some' | 'none'}`) : lines;
+}
+
 /** What may be done now, for the workshop. */
 export function workshopVerdicts(result: JobResult): Block {
+  const { before, after, estimateBefore, estimateAfter, permissionBefore, permissionAfter } = result;
   return {
     type: 'verdicts',
     lines: [
-      ...permissionLine('Forced regeneration before the work', result.permissionBefore, result.before.condition),
-      ...permissionLine('Forced regeneration now', result.permissionAfter, result.after?.condition),
-      ...verdictLine('Reset or relearn', result.reset, resetTone, nextStep(result.reset)),
+      ...claiming(
+        permissionLine('Forced regeneration before the work', permissionBefore, before.condition, estimateBefore),
+        `heat before ${heatWord(permissionBefore)}`,
+      ),
+      ...claiming(
+        permissionLine('Forced regeneration now', permissionAfter, after?.condition, estimateAfter),
+        `heat now ${heatWord(permissionAfter)}`,
+      ),
+      ...resetLine(result),
     ],
   };
 }
@@ -201,7 +280,12 @@ function conditionRows(evaluation: Evaluation): readonly ConditionRow[] {
   return (evaluation.result.outputs as Readonly<Record<string, unknown>>).conditions as readonly ConditionRow[];
 }
 
-export function permissionBlocks(when: string, attempt: Attempt | undefined, condition: Evaluation | undefined): Block[] {
+export function permissionBlocks(
+  when: string,
+  attempt: Attempt | undefined,
+  condition: Evaluation | undefined,
+  estimate: FilterEstimate | undefined,
+): Block[] {
   if (attempt === undefined) return [];
   const heading: Block = { type: 'heading', text: `Permission for a forced regeneration, ${when}` };
   if (!succeeded(attempt)) return [heading, { type: 'paragraph', text: reasonText(attempt) }];
@@ -225,7 +309,7 @@ export function permissionBlocks(when: string, attempt: Attempt | undefined, con
     heading,
     {
       type: 'paragraph',
-      text: `${capital(shown(attempt, 'verdict'))}: ${counts}. ${isOpenButUnsure(attempt, condition) ? `${openButUnsure}.` : `Next: ${shown(attempt, 'next')}`}`,
+      text: `${capital(shown(attempt, 'verdict'))}: ${counts}. ${isOpenButUnsure(attempt, condition, estimate) ? `${openButUnsure}.` : `Next: ${shown(attempt, 'next')}`}`,
     },
     ...(refusing.length === 0 ? [] : [table]),
     ...(unknown.length === 0 ? [] : [open]),
