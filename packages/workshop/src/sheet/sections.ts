@@ -247,7 +247,8 @@ function sootText(attempt: Attempt): string {
 function typedLoad(inputs: Readonly<Record<string, unknown>> | undefined): string | undefined {
   const [load, mass, uncertainty] = [asTyped(inputs?.sootLoad), asTyped(inputs?.sootMass), asTyped(inputs?.sootLoadUncertainty)];
   if (load === undefined && mass === undefined) return undefined;
-  return `${load ?? `${mass} in the whole filter,`}${uncertainty === undefined ? '' : ` ± ${uncertainty}`} (control unit or own estimate)`;
+  const grams = mass === undefined ? undefined : `${mass} in the whole filter`;
+  return `${[load, grams].filter((text) => text !== undefined).join(', and ')}${load === undefined ? ',' : ''}${uncertainty === undefined ? '' : ` ± ${uncertainty}`} (control unit or own estimate)`;
 }
 
 export function sootBlocks({ before, after, job }: JobResult): Block[] {

@@ -38,7 +38,7 @@ import type { EstimatedLoad } from './kernel-two-loads.js';
 import { believedMakers } from './maker-limits.js';
 import { filterRows, placeRows, safetyRows } from './place-rows.js';
 import { namedRows } from './row.js';
-import { fuelLevelRow, sootRows } from './soot-rows.js';
+import { enteredTwiceRows, fuelLevelRow, sootRows } from './soot-rows.js';
 
 const celsius = 273.15;
 const practiceLimit = { source: permissionPractice };
@@ -250,7 +250,11 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   constants,
   answer: 'verdict',
   steps: [
-    wf.cases('enteredLoad', { 'known(sootLoad)': 'sootLoad', 'known(sootMass)': 'sootMass / filterVolume' }),
+    wf.cases('enteredLoad', {
+      'known(sootLoad) and known(sootMass)': 'max(sootLoad, sootMass / filterVolume)',
+      'known(sootLoad)': 'sootLoad',
+      'known(sootMass)': 'sootMass / filterVolume',
+    }),
     wf.cases('usedLoadUncertainty', {
       'known(measuredSootLoadUncertainty)': 'measuredSootLoadUncertainty',
       'known(measuredSootLoad)': 'sootLoadUncertainty',
@@ -309,7 +313,7 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   assumptions: {
     estimate_can_be_wrong: 'The soot load may be wrong by its uncertainty; the upper end decides.',
     larger_counts:
-      'Of the soot load entered and the one from the readings, the larger counts; where they contradict each other, neither is believed.',
+      'Of the soot loads entered, per litre and in grams, and the one from the readings, the larger counts; where they contradict each other, none is believed.',
     voltage_system: 'A battery reading above 18 V is taken as that of a 24 V system, with twice the limits.',
   },
   limits: {
@@ -348,6 +352,7 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
     const rows = [
       ...readingRows(input, limits),
       ...soot.rows,
+      ...enteredTwiceRows(asked),
       ...engineRows(input, limits),
       fuelLevelRow(input, limits.fuelLevelLeast),
       ...batteryRows(input, limits),

@@ -1,4 +1,4 @@
-import { type CheckedOf, choice, count, flag, oneOf, optional, quantity, whenGiven } from '@wallflow/calculation';
+import { type CheckedOf, choice, count, flag, optional, quantity, whenGiven } from '@wallflow/calculation';
 import {
   differentialPressure,
   fraction,
@@ -43,24 +43,21 @@ const measured = {
     example: 'cordierite',
     default: ['unknown', 'not known counts as cordierite, the stricter of the two'],
   }),
-  ...oneOf(
-    {
-      sootLoad: load(
-        "m'",
-        'Soot load from the control unit or your own estimate',
-        '3.0 g/L',
-        'For the whole filter. Turn a percentage into g/L first; you need to know what 100 % stands for.',
-      ),
-      sootMass: quantity(mass, {
-        symbol: 'm_s',
-        label: 'Soot mass shown by the control unit',
-        description: 'Where it shows grams instead of a load per litre.',
-        range: '0 g <= x <= 5 kg',
-        example: '17 g',
-        units: ['g', 'kg', 'oz'],
-      }),
-    },
-    { required: false },
+  sootLoad: load(
+    "m'",
+    'Soot load from the control unit or your own estimate',
+    '3.0 g/L',
+    'For the whole filter. Turn a percentage into g/L first; you need to know what 100 % stands for.',
+  ),
+  sootMass: optional(
+    quantity(mass, {
+      symbol: 'm_s',
+      label: 'Soot mass shown by the control unit',
+      description: 'Where it shows grams instead of a load per litre. Beside a load per litre, the larger of the two counts.',
+      range: '0 g <= x <= 5 kg',
+      example: '17 g',
+      units: ['g', 'kg', 'oz'],
+    }),
   ),
   ...whenGiven('sootMass', {
     filterVolume: quantity(volume, {
@@ -212,10 +209,13 @@ export const permissionInputs = { ...measured, ...makers };
 /** Checked values in SI. */
 export type PermissionInput = CheckedOf<typeof permissionInputs>;
 
-/** Grams in the whole filter as the load that they are; every condition asks for the load. */
+/** Grams in the whole filter as the load that they are; undefined where they are not known. */
+export function loadOfGrams({ sootMass, filterVolume }: PermissionInput): number | undefined {
+  return sootMass === undefined || filterVolume === undefined ? undefined : sootMass / filterVolume;
+}
+
+/** The input with the larger of what was entered per litre and in grams; every condition asks for the load. */
 export function withLoad(input: PermissionInput): PermissionInput {
-  const { sootMass, filterVolume } = input;
-  return sootMass === undefined || filterVolume === undefined
-    ? input
-    : { ...input, sootLoad: massConcentration.si(sootMass / filterVolume) };
+  const fromGrams = loadOfGrams(input);
+  return fromGrams === undefined ? input : { ...input, sootLoad: massConcentration.si(Math.max(input.sootLoad ?? 0, fromGrams)) };
 }

@@ -1,6 +1,6 @@
 import { say } from '@wallflow/calculation';
 import { fraction, massConcentration } from '@wallflow/units';
-import type { PermissionInput } from './inputs.js';
+import { loadOfGrams, type PermissionInput } from './inputs.js';
 import { type SootBand, type SootBands, sootBand, sootBandsAround, sootBandsOf } from './kernel-load-band.js';
 import { countedLoad, type EstimatedLoad, loadsContradict } from './kernel-two-loads.js';
 import { type ConditionRow, decidedRow, makersLimit, practice, spanRow } from './row.js';
@@ -31,6 +31,7 @@ const remedies = {
   tooLittle: 'Leave it: there is too little soot to burn. Look for another cause of the complaint.',
   high: 'Do not heat it yet: take soot out first by a chemical clean on the vehicle, then estimate the load again.',
   tooHigh: 'Do not heat it: remove the filter and clean it off the vehicle, or replace it.',
+  unsure: 'Do not heat it: the load is not known well enough. Find one that you can trust, or clean the filter off the vehicle.',
 };
 
 /** What was typed and what the readings give, as far as known. */
@@ -53,17 +54,19 @@ export function sootRows(input: PermissionInput, limits: SootLimits): SootJudgem
   const highest = Math.max(0, bands.service - uncertainty);
   const lowest = limits.leastShare * bands.service;
   const band = counted === undefined ? 'unknown' : sootBand(counted.load, uncertainty, bands);
-  const upper = spanRow({
+  const usedUp = uncertainty >= bands.service;
+  const spanned = spanRow({
     condition: 'Soot load not above the limit less its uncertainty',
     kind: massConcentration,
     unit: 'g/L',
     value: counted?.load,
     most: { usual: highest, maker: maker === undefined ? undefined : highest },
     reason: 'Too much soot burns out of control and melts or cracks the filter.',
-    repair: band === 'high' ? remedies.high : remedies.tooHigh,
+    repair: usedUp && (counted?.load ?? 0) <= bands.service ? remedies.unsure : band === 'high' ? remedies.high : remedies.tooHigh,
     find: 'Get a soot load that you can trust: from the pressure drop at known flow and temperature, compared with the figure of the control unit.',
     basis: maker === undefined ? say`${practice}; ${substrateWords(input.substrate)}` : makersLimit,
   });
+  const upper = usedUp ? { ...spanned, limit: usedUpText(uncertainty, bands.service) } : spanned;
   // A load that nobody knows after an attempt that did not complete counts as too high, not as unknown.
   const blind = counted === undefined && (failedAttempts ?? 0) > 0;
   const lower = spanRow({
@@ -114,6 +117,30 @@ function agreementRow(typed: EstimatedLoad, measured: EstimatedLoad): ConditionR
       : 'Check the hoses of the pressure sensor and look for soot after the filter. Estimate the load again after the repair.',
     find: 'Compare both loads.',
   });
+}
+
+/** A load per litre and a mass in grams, both entered, are of one filter: they must come to the same. */
+export function enteredTwiceRows(input: PermissionInput): readonly ConditionRow[] {
+  const { sootLoad, sootMass, sootLoadUncertainty: uncertainty } = input;
+  const fromGrams = loadOfGrams(input);
+  if (sootLoad === undefined || sootMass === undefined || fromGrams === undefined) return [];
+  const apart = loadsContradict({ load: sootLoad, uncertainty }, { load: fromGrams, uncertainty });
+  return [
+    decidedRow({
+      condition: 'Soot per litre and soot in grams agree',
+      result: apart ? 'refuse' : 'pass',
+      measured: say`${grams(sootLoad)} entered, ${grams(fromGrams)} by the grams`,
+      limit: say`no further apart than ${grams(2 * uncertainty)}, both uncertainties together`,
+      reason: 'Probably the filter volume is of another filter, or one of the two is a limit or an older figure.',
+      repair: 'Read both again at the same moment, and check the filter volume.',
+      find: 'Compare both.',
+    }),
+  ];
+}
+
+/** The limit of a load whose uncertainty leaves nothing of it. */
+function usedUpText(uncertainty: number, limit: number): string {
+  return say`0 g/L, as its uncertainty of ${grams(uncertainty)} uses up the limit of ${grams(limit)}`;
 }
 
 function blindRow(upper: ConditionRow): ConditionRow {
