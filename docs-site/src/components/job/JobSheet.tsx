@@ -95,7 +95,7 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
         </button>
         <label className={styles.file}>
           Open a job file, with its logs
-          <input type="file" accept=".json,.csv" multiple onChange={(event) => void open(event.currentTarget)} />
+          <input type="file" accept=".json,.csv,.tsv,.txt,.log,text/*" multiple onChange={(event) => void open(event.currentTarget)} />
         </label>
       </div>
       <p role="status" className={styles.status}>

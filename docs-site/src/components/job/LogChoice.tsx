@@ -30,12 +30,12 @@ export function LogChoice({ side, logs, onLogs, children }: LogChoiceProps): Rea
       {children}
       <p className={styles.log}>
         <label htmlFor={id}>
-          Or a log: a CSV file with a header such as <code>time [s],engineSpeed [rpm],pressureDrop [mbar],gasTemperature [°C]</code>
+          Or a log of a tool: a text file with a title over each column, for time, engine speed, pressure drop and gas temperature
         </label>
         <input
           id={id}
           type="file"
-          accept=".csv,text/csv,text/plain"
+          accept=".csv,.tsv,.txt,.log,text/*"
           onChange={async (event) => {
             const file = event.target.files?.[0];
             if (file !== undefined) onLogs({ ...logs, [side]: { name: file.name, text: await file.text() } });
