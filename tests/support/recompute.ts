@@ -31,18 +31,30 @@ function isClose(one: unknown, other: unknown, relative: number, size = 0): bool
   return Math.abs(one - other) <= relative * scale + 1e-300;
 }
 
+/** The numbers that stand in a line. */
+function numbersIn(line: string | undefined): number[] {
+  return (asTyped(line ?? '').match(/(?<![\w.])\d+(?:\.\d+)?(?:e-?\d+)?/g) ?? []).map(Number);
+}
+
 /** Size of the largest part of a sum in a line: what is left of near-equal numbers is as exact as these are. */
-function largestIn(numbers: string | undefined): number {
-  const found = asTyped(numbers ?? '').match(/\d+(?:\.\d+)?(?:e-?\d+)?/g) ?? [];
-  return Math.max(0, ...found.map(Number));
+function largestIn(line: string | undefined): number {
+  return Math.max(0, ...numbersIn(line));
+}
+
+/**
+ * How far the sum of a line in doubles may be from the sum of its decimals: each of n numbers is rounded as it is read, and each of
+ * n − 1 additions as it is done, by at most 2⁻⁵³ of the sum of the sizes. Lines with products or powers get nothing.
+ */
+function roundingOfSum(line: string): number {
+  if (/[×/^]/.test(line)) return 0;
+  const numbers = numbersIn(line);
+  return (2 * numbers.length - 1) * 2 ** -53 * numbers.reduce((sum, number) => sum + number, 0);
 }
 
 function lineFaults(line: Pick<ExplainedStep | ColumnWorking, 'numbers' | 'printed' | 'printedDigits'>, name: string): string[] {
   if (line.numbers === undefined || line.printed === undefined) return [];
   const typed = typedIn(line.numbers);
-  // Of two numbers that differ beyond the fifteenth digit no printed line can show the difference.
-  const unprintable = /[×/^]/.test(line.numbers) ? 0 : 1e-14 * largestIn(line.numbers);
-  return isPrintedAs(typed, line.printed, line.printedDigits ?? 15) || Math.abs(typed - line.printed) <= unprintable
+  return isPrintedAs(typed, line.printed, line.printedDigits ?? 15) || Math.abs(typed - line.printed) <= roundingOfSum(line.numbers)
     ? []
     : [`${name}: ${line.numbers} gives ${typed}, printed ${line.printed}`];
 }

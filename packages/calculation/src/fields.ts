@@ -23,7 +23,6 @@ export interface QuantityOptions<K extends KindName> extends FieldText {
   readonly below?: string;
   /** Where the source says that the formula holds, and why it warns outside. */
   readonly usual?: readonly [from: string, to: string] | readonly [from: string, to: string, reason: UsualReason];
-  readonly usualReason?: UsualReason;
   /** Left out where there is a default, which is then the example too. */
   readonly example?: string;
   readonly units?: readonly Parameters<Kind<K>['in']>[1][];
@@ -56,16 +55,10 @@ function limitsOf<K extends KindName>(kind: Kind<K>, options: QuantityOptions<K>
   return { min, max, minInclusive: options.min !== undefined, maxInclusive: options.max !== undefined };
 }
 
-type DefaultOptions = { readonly default?: WithReason<string> | string | undefined; readonly defaultReason?: string };
+type DefaultOptions = { readonly default?: WithReason<string> | undefined };
 
-function defaultOf<T>(options: { readonly default?: WithReason<T> | T | undefined; readonly defaultReason?: string }): {
-  readonly default?: T;
-  readonly defaultReason?: string;
-} {
-  const given = options.default;
-  if (given === undefined) return {};
-  if (Array.isArray(given)) return { default: given[0] as T, defaultReason: given[1] as string };
-  return { default: given as T, ...(options.defaultReason === undefined ? {} : { defaultReason: options.defaultReason }) };
+function defaultOf<T>({ default: given }: { readonly default?: WithReason<T> | undefined }) {
+  return given === undefined ? {} : { default: given[0], defaultReason: given[1] };
 }
 
 /** The example, or the default in its place. */
@@ -88,7 +81,7 @@ function quantityField<K extends KindName>(kind: Kind<K>, options: QuantityOptio
       throw new Error(`${options.label}: "${text}" is outside its own limits`);
   }
   const usual = options.usual;
-  const usualReason = usual?.[2] ?? options.usualReason;
+  const usualReason = usual?.[2];
   return {
     type: 'quantity',
     kind,
@@ -201,29 +194,15 @@ export function choice(
   });
 }
 
-/** A choice with a default that the result lists as an assumption. */
-export function choiceWithDefault<const O extends Readonly<Record<string, string>>>(
-  options: FieldText & {
-    readonly options: O;
-    readonly example?: keyof O & string;
-    readonly default: keyof O & string;
-    readonly defaultReason: string;
-  },
-): z.core.$ZodPrefault<ChoiceSchema<O>> {
-  const { default: standard, defaultReason, ...others } = options;
-  return choice<O>({ ...others, default: [standard, defaultReason] });
-}
-
 function choiceSchema<O extends Readonly<Record<string, string>>>(options: O, text: FieldText): ChoiceSchema<O> {
   const keys = Object.keys(options) as [string, ...string[]];
   return named(z.enum(keys), text) as unknown as ChoiceSchema<O>;
 }
 
-/** A yes or no, or a number, with a default in a pair with its reason or, as texts of older definitions have it, beside it. */
+/** What an input stands at where nothing is given, with its reason; it is then the example too. */
 interface Default<T> {
   readonly example?: T;
-  readonly default?: T | WithReason<T>;
-  readonly defaultReason?: string;
+  readonly default?: WithReason<T>;
 }
 
 /** A whole number: cylinders, passes, cells. A string of digits is accepted, as a form gives it. */
@@ -234,7 +213,7 @@ export function count(
   const whole = z.int().check(z.gte(options.min), z.lte(options.max));
   const read = z.transform((raw: number | string) => Number(raw));
   const base = named(z.pipe(z.pipe(accepted, read), whole), options);
-  const { default: _, defaultReason: __, ...others } = options;
+  const { default: _, ...others } = options;
   const standard = defaultOf<number>(options);
   const schema = orDefault(base, standard.default);
   describeField(schema, { type: 'count', ...others, example: shownExample(options, standard.default), ...standard });
@@ -249,7 +228,7 @@ export function flag(options: FieldText & Default<boolean>): z.core.$ZodType<boo
   const accepted = z.union([z.boolean(), z.string().check(z.maxLength(20), z.regex(yesOrNo))]);
   const read = z.transform((raw: boolean | string) => raw === true || (typeof raw === 'string' && /yes|true/i.test(raw)));
   const base = named(z.pipe(accepted, read), options);
-  const { default: _, defaultReason: __, ...others } = options;
+  const { default: _, ...others } = options;
   const standard = defaultOf<boolean>(options);
   const schema = orDefault(base, standard.default);
   describeField(schema, { type: 'flag', ...others, example: shownExample(options, standard.default), ...standard });

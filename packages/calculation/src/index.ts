@@ -45,7 +45,6 @@ export {
 export {
   type CheckedOf,
   choice,
-  choiceWithDefault,
   count,
   flag,
   type GivenOf,

@@ -1,4 +1,3 @@
-import type { Hypothesis } from './causes.js';
 import type { EstimateInput } from './evidence-input.js';
 import { idleBelow } from './idle.js';
 
@@ -34,7 +33,7 @@ export type Unknown = (typeof unknowns)[number];
 export const at = Object.fromEntries(unknowns.map((name, index) => [name, index])) as Readonly<Record<Unknown, number>>;
 
 /** Unknowns that nothing which was seen depends on: a fit need not try them. */
-export function silentUnknowns({ readings, backPressures = [] }: EstimateInput, { id }: Hypothesis): ReadonlySet<number> {
+export function silentUnknowns({ readings, backPressures = [] }: EstimateInput, { id }: { readonly id: string }): ReadonlySet<number> {
   const silent = new Set<number>();
   const all = [...readings, ...backPressures];
   for (const [idle, recirculation, temperature] of [
