@@ -37,7 +37,6 @@ import { ${name} } from './kernel.js';
 
 export const ${constant} = wf.defineCalculation({
   id: '${id}',
-  version: '1.0.0',
   subject: '${subject}',
   title: 'TODO: what it is',
   purpose: 'TODO: the question that it answers?',

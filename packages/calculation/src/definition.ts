@@ -156,6 +156,7 @@ export type CodedTexts = Readonly<Record<string, string>> | readonly CodedText[]
 export interface Definition<I extends Shape, O extends Outputs, M extends Outputs, C extends Constants>
   extends Omit<
     DefinitionSpec<ObjectOf<I>, O, M, C>,
+    | 'version'
     | 'keywords'
     | 'inputs'
     | 'intermediates'
@@ -169,6 +170,8 @@ export interface Definition<I extends Shape, O extends Outputs, M extends Output
     | 'compute'
     | 'advise'
   > {
+  /** Semantic version; left out it is that of the newest line of the history, and 1.0.0 where there is none. */
+  readonly version?: string;
   /** Words by which people search for it, abbreviations and other spellings of the trade among them; in a text parted by commas. */
   readonly keywords?: string | readonly string[];
   /** Inputs by key. */

@@ -50,6 +50,7 @@ export function wholeSpec<I extends Shape, O extends Outputs, M extends Outputs,
     typeof source === 'string' ? source : (Object.keys(sources).find((key) => sources[key] === source) ?? '');
   const spec = {
     ...definition,
+    version: definition.version ?? definition.history?.[0]?.version ?? '1.0.0',
     inputs: objectOf(definition.inputs),
     ...(typeof definition.keywords === 'string' ? { keywords: definition.keywords.split(/,\s*/) } : {}),
     intermediates: definition.intermediates ?? ({} as M),

@@ -50,6 +50,18 @@ describe('a definition with a mistake does not load', () => {
   });
 });
 
+describe('the version of a definition', () => {
+  const { version: _, ...unnumbered } = base;
+  const change = (version: string) => ({ version, what: 'Another factor.', why: 'The source was misread.' });
+  const versionOf = (others: object) => defineCalculation({ ...unnumbered, ...others } as never).version;
+
+  it('is that of the newest line of its history, and 1.0.0 where there is none', () => {
+    expect(versionOf({})).toBe('1.0.0');
+    expect(versionOf({ history: [change('1.2.0'), change('1.1.0')] })).toBe('1.2.0');
+    expect(() => versionOf({ version: '1.1.0', history: [change('1.2.0')] })).toThrow('the newest line of the history is of 1.2.0');
+  });
+});
+
 describe('evaluate', () => {
   it('works on SI values and refuses what a calculation refuses', () => {
     const doubled = defineCalculation(base as never) as unknown as typeof heater;

@@ -44,7 +44,6 @@ const spread = '2 * sqrt(resistanceBeforeUncertainty ^ 2 + resistanceAfterUncert
 
 export const beforeAfterCalculation = wf.defineCalculation({
   id: 'before-after',
-  version: '1.0.0',
   subject: 'workshop',
   title: 'Before and after at comparable flow',
   purpose: 'Did the work lower the resistance of the filter, or is the lower reading only less flow or cooler gas?',

@@ -31,7 +31,6 @@ const doIt = 'Do only what the table allows, by the procedure of the vehicle mak
 
 export const resetAdviceCalculation = wf.defineCalculation({
   id: 'reset-advice',
-  version: '1.0.0',
   subject: 'workshop',
   title: 'What may be reset after this work?',
   purpose: 'What may be reset or relearned after this work, to which value, and what must not?',

@@ -21,7 +21,6 @@ const share = (symbol: string, label: string) => wf.quantityOutput(fraction, { s
 
 export const cleanedFilterAcceptanceCalculation = wf.defineCalculation({
   id: 'cleaned-filter-acceptance',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Can the cleaned filter go back on?',
   purpose: 'Do flow bench, weight, rod depth, light, uniformity and the outlet face together accept this cleaned filter?',

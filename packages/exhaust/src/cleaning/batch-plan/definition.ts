@@ -188,7 +188,6 @@ function noPlan(why: NoPlan) {
 
 export const cleaningBatchPlanCalculation = wf.defineCalculation({
   id: 'cleaning-batch-plan',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'What to buy and what to pour for a clean',
   purpose: 'Which packs to buy, and how much to pour to which mark, so that the mix is enough, strong enough and as cheap as possible?',

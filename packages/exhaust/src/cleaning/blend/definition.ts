@@ -25,7 +25,6 @@ const volumeOutput = (symbol: string, label: string) =>
 
 export const blendTwoStrengthsCalculation = wf.defineCalculation({
   id: 'blend-two-strengths',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Blend two strengths',
   purpose: 'How much of a weaker and a stronger mix make the strength that is needed?',

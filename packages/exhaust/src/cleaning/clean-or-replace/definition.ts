@@ -46,7 +46,6 @@ const interest: wf.Source = {
 
 export const cleanOrReplaceCalculation = wf.defineCalculation({
   id: 'clean-or-replace',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Clean the filter or replace it?',
   purpose: 'Which costs less per remaining kilometre, and is the difference larger than the guesswork?',

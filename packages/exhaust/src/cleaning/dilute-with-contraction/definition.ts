@@ -12,7 +12,6 @@ const massFractionOutput = (symbol: string, label: string) => wf.quantityOutput(
 
 export const diluteWithContractionCalculation = wf.defineCalculation({
   id: 'dilute-with-contraction',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Water to add when volumes do not add up',
   purpose: 'How much water brings this liquid down to a strength, and how far off is the simple rule C1 V1 = C2 V2?',

@@ -9,7 +9,6 @@ const volumeOutput = (symbol: string, label: string) =>
 
 export const dilutionAdjustCalculation = wf.defineCalculation({
   id: 'dilution-adjust',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Weaken, strengthen or top up a mix',
   purpose: 'What must be added to the mix that is left to bring it to the strength that is needed?',

@@ -122,7 +122,6 @@ function partsOf(input: Inputs): number | wf.Refusal {
 
 export const dilutionCalculation = wf.defineCalculation({
   id: 'dilution',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Dilute a concentrate',
   purpose: 'How much concentrate and how much water make this mix, as the label states it?',

@@ -32,7 +32,6 @@ const timeOutput = (symbol: string, label: string) => wf.quantityOutput(time, { 
 
 export const dryingCalculation = wf.defineCalculation({
   id: 'drying',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Drying the filter after a clean',
   purpose: 'How long must the engine run to evaporate the water still in the filter?',

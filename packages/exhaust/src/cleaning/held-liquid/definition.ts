@@ -16,7 +16,6 @@ const volumeInput = (symbol: string, label: string, range: string, example: stri
 
 export const heldLiquidCalculation = wf.defineCalculation({
   id: 'held-liquid',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Liquid that the filter still holds',
   purpose: 'How much liquid stays in the filter after it has drained, and why does it not simply run out?',

@@ -16,7 +16,6 @@ const shareOutput = (symbol: string, label: string, digits = 4) => wf.quantityOu
 
 export const mixWithContractionCalculation = wf.defineCalculation({
   id: 'mix-with-contraction',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'What two liquids really make',
   purpose: 'How much mix and what strength do two liquids give when volumes do not add up, and how wrong is it to add them?',

@@ -32,7 +32,6 @@ const pk = (value: number, symbol: string, label: string) => wf.constant(ratio, 
 
 export const neutralisationCalculation = wf.defineCalculation({
   id: 'neutralisation',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Neutralise the wash liquid',
   purpose: 'How much acid does the collected wash liquid need before it may be handed over, and how much waste is it then?',

@@ -43,7 +43,6 @@ const curveAt = (fit: PassFit, pass: number) => {
 
 export const cleaningPassPlanCalculation = wf.defineCalculation({
   id: 'cleaning-pass-plan',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Is another cleaning pass worth it?',
   purpose: 'Is another pass worth it, where will the pressure drop end up, or must the filter come off?',

@@ -23,7 +23,6 @@ const timeOutput = (symbol: string, label: string) => wf.quantityOutput(time, { 
 
 export const pneumaticAirCalculation = wf.defineCalculation({
   id: 'pneumatic-air',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Air for blowing a filter out',
   purpose: 'How much air does a pneumatic clean need, and can the compressor and receiver supply it?',

@@ -11,7 +11,6 @@ const mostRinses = 1000;
 
 export const rinseDilutionCalculation = wf.defineCalculation({
   id: 'rinse-dilution',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Cleaner left after rinsing',
   purpose: 'How much cleaner is still in the filter after these rinses, and how many rinses does it take?',

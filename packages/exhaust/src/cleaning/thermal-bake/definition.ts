@@ -42,7 +42,6 @@ const temperatureOutput = (symbol: string, label: string) => wf.quantityOutput(t
 
 export const thermalBakeCalculation = wf.defineCalculation({
   id: 'thermal-bake',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Baking a filter in an oven',
   purpose: 'How long does the bake take, how much air does the soot need, and can the soot overheat the filter?',

@@ -14,7 +14,6 @@ const volumeOutput = (symbol: string, label: string) =>
 
 export const cleaningVolumesCalculation = wf.defineCalculation({
   id: 'cleaning-volumes',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'How much cleaning mix for this filter',
   purpose: 'How much concentrate and water does an on-vehicle clean of this filter need, and how many passes does my bottle last?',

@@ -68,7 +68,6 @@ const dryWeight = <const When extends 'Before' | 'After'>(when: When) =>
 
 export const filterWeighingCalculation = wf.defineCalculation({
   id: 'filter-weighing',
-  version: '1.0.0',
   subject: 'cleaning',
   title: 'Weighing before and after a clean',
   purpose: 'How much came out of the filter, how much ash stayed, and how sure is that?',

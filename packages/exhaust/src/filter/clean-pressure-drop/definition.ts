@@ -13,7 +13,6 @@ const clean = { width: 'inletWidth', area: 'filtrationArea', length: 'openLength
 
 export const cleanPressureDropCalculation = wf.defineCalculation({
   id: 'clean-pressure-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Pressure drop of a clean filter',
   purpose: 'What would this filter read at this flow if it were clean?',

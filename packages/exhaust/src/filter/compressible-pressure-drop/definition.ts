@@ -40,7 +40,6 @@ const expandedSteps = upwards.map((part, index) => {
 
 export const compressiblePressureDropCalculation = wf.defineCalculation({
   id: 'compressible-pressure-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Pressure drop with the expansion of the gas',
   purpose: 'What does a heavily loaded filter read when the gas gets noticeably thinner on its way through?',

@@ -35,7 +35,6 @@ const kuwabara = (solid: string) => `(1 + ${solid} - 1.8 * cbrt(${solid}) - 0.2 
 
 export const deepBedPressureDropCalculation = wf.defineCalculation({
   id: 'deep-bed-pressure-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Pressure drop with soot in the wall and on it',
   purpose: 'What does a filter read from its first grams of soot on, when soot still goes into the wall?',

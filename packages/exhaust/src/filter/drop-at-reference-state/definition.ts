@@ -43,7 +43,6 @@ const { referenceTemperature: viscosityTemperature, ...gasConstants } = filterCo
 
 export const dropAtReferenceStateCalculation = wf.defineCalculation({
   id: 'drop-at-reference-state',
-  version: '1.0.0',
   subject: 'filter',
   title: 'A drop at another flow, temperature or altitude',
   purpose: 'What would the same filter read at the conditions of another measurement?',

@@ -37,7 +37,6 @@ const timesNormal = (symbol: string, label: string) => wf.quantityOutput(ratio, 
 
 export const exhaustDropSharesCalculation = wf.defineCalculation({
   id: 'exhaust-drop-shares',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Share of each part in the back-pressure',
   purpose: 'Which part of the exhaust makes the back-pressure: catalyst, filter, reduction catalyst, silencer or something in between?',

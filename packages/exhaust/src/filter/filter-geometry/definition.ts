@@ -14,7 +14,6 @@ const cells = (symbol: string, label: string) => wf.quantityOutput(ratio, { symb
 
 export const filterGeometryCalculation = wf.defineCalculation({
   id: 'filter-geometry',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Channels and filtration area of a wall-flow filter',
   purpose: 'How wide are the channels, how many are there, and how much wall does the gas pass?',

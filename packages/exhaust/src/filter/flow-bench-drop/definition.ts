@@ -64,7 +64,6 @@ const percent = (symbol: string, label: string, digits = 2) => wf.quantityOutput
 
 export const flowBenchDropCalculation = wf.defineCalculation({
   id: 'flow-bench-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Flow-bench drop at standard air',
   purpose: 'What does the cleaned filter read at standard air, and is that good enough next to a new one?',

@@ -10,7 +10,6 @@ import { flowResistance } from './kernel.js';
 
 export const flowResistanceCalculation = wf.defineCalculation({
   id: 'flow-resistance',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Flow-normalised resistance of a filter',
   purpose: 'How restricted is the filter, whatever the flow and temperature were when it was measured?',

@@ -8,7 +8,6 @@ import { hoseSwapVerdict } from './kernel-verdict.js';
 
 export const hoseSwapTestCalculation = wf.defineCalculation({
   id: 'hose-swap-test',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Hose swap at the differential pressure sensor',
   purpose: 'Is a wrong reading the fault of the sensor or of the drop it measures?',

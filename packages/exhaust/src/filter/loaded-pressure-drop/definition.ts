@@ -27,7 +27,6 @@ import { loadedDropParts } from './kernel.js';
 
 export const loadedPressureDropCalculation = wf.defineCalculation({
   id: 'loaded-pressure-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Pressure drop of a filter with soot and ash',
   purpose: 'What does the filter read with this much soot and ash in it, and which part causes it?',

@@ -30,7 +30,6 @@ const places = 21;
 
 export const oneDimensionalPressureDropCalculation = wf.defineCalculation({
   id: 'one-dimensional-pressure-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Pressure drop and flow along the channels',
   purpose: 'Where along the filter does the gas pass the wall, and what drop follows from it?',

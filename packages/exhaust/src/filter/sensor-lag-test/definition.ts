@@ -13,7 +13,6 @@ const readings = (...values: number[]) => values.map((value) => ({ pressureDrop:
 
 export const sensorLagTestCalculation = wf.defineCalculation({
   id: 'sensor-lag-test',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Response of the differential pressure signal',
   purpose: 'Does the signal follow a sudden change of engine speed, or is a hose narrowed or wet?',

@@ -8,7 +8,6 @@ import { zeroVerdict } from './kernel.js';
 
 export const sensorZeroCheckCalculation = wf.defineCalculation({
   id: 'sensor-zero-check',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Zero of the differential pressure sensor',
   purpose: 'Does the sensor read zero without flow, and what does its zero error do to a reading?',

@@ -18,7 +18,6 @@ const slip = (knudsen: string) => `1 + ${knudsen} * (1.257 + 0.4 * exp(-1.1 / ${
 
 export const slipCorrectionCalculation = wf.defineCalculation({
   id: 'slip-correction',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Gas slip in a fine layer',
   purpose: 'How much more permeable is a soot cake or a fine coating to hot gas than it was where its permeability was found?',

@@ -134,7 +134,6 @@ const modelled = <const Key extends string>(gives: Key, sootMass: string) =>
 
 export const sootMassFromPressureDropCalculation = wf.defineCalculation({
   id: 'soot-mass-from-pressure-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Soot mass from a measured pressure drop',
   purpose: 'How much soot explains the drop that was measured, with the ash known?',

@@ -39,7 +39,6 @@ const correlationOf = (sum: typeof products) => `-${sum(viscous, inertial)} / sq
 
 export const viscousInertialFitCalculation = wf.defineCalculation({
   id: 'viscous-inertial-fit',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Viscous and inertial part of a drop from several points',
   purpose: 'How much of the drop is filter-like, and how much is like a narrow pipe?',

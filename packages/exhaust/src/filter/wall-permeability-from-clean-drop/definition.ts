@@ -16,7 +16,6 @@ const clean = { width: 'inletWidth', area: 'filtrationArea', length: 'openLength
 
 export const wallPermeabilityCalculation = wf.defineCalculation({
   id: 'wall-permeability-from-clean-drop',
-  version: '1.0.0',
   subject: 'filter',
   title: 'Wall permeability from a clean measurement',
   purpose: 'Which wall permeability does a new or surely clean filter show, so that later readings can be compared with it?',

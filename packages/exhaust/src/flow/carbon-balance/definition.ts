@@ -23,7 +23,6 @@ const trace = (symbol: string, label: string, max: string, example: string, defa
 
 export const exhaustFlowCarbonBalanceCalculation = wf.defineCalculation({
   id: 'exhaust-flow-carbon-balance',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Exhaust flow by carbon balance',
   purpose: 'How much exhaust comes out, from the fuel burnt and the carbon dioxide in the gas?',

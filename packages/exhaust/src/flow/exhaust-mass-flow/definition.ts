@@ -12,7 +12,6 @@ const flow = (symbol: string, label: string) => wf.quantityOutput(massFlow, { sy
 
 export const exhaustMassFlowCalculation = wf.defineCalculation({
   id: 'exhaust-mass-flow',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Exhaust mass flow',
   purpose: 'How much gas goes through the exhaust, from what the engine shows?',

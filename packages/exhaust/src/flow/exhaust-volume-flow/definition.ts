@@ -20,7 +20,6 @@ const flowOutput = (symbol: string, label: string, description?: string) =>
 
 export const exhaustVolumeFlowCalculation = wf.defineCalculation({
   id: 'exhaust-volume-flow',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Exhaust volume flow at the filter',
   purpose: 'How many cubic metres an hour go through the filter, hot and under back-pressure?',

@@ -12,7 +12,6 @@ import { pipeReynoldsNumber, pipeVelocity, soundSpeed } from './kernel.js';
 
 export const pipeFlowCalculation = wf.defineCalculation({
   id: 'pipe-flow',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Gas velocity in the exhaust pipe',
   purpose: 'How fast does the gas run in the pipe, is it turbulent, and is it near the speed of sound?',

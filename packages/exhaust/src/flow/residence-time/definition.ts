@@ -10,7 +10,6 @@ import { residenceTime } from './kernel.js';
 
 export const residenceTimeCalculation = wf.defineCalculation({
   id: 'residence-time',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Residence time of the gas',
   purpose: 'How long does the gas stay in a pipe, a mixer or a catalyst?',

@@ -15,7 +15,6 @@ const definition = wf.commonPractice('Space velocity: volume flow at a stated re
 
 export const spaceVelocityCalculation = wf.defineCalculation({
   id: 'space-velocity',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Space velocity of a catalyst',
   purpose: 'How many catalyst volumes of exhaust pass in an hour, at a named reference state?',

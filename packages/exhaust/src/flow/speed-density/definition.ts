@@ -9,7 +9,6 @@ import { speedDensityAirMolarFlow, sweptVolumeFlow } from './kernel.js';
 
 export const airMassFlowSpeedDensityCalculation = wf.defineCalculation({
   id: 'air-mass-flow-speed-density',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Air mass flow from engine speed and manifold density',
   purpose: 'How much fresh air does the engine draw, when the air-mass signal is missing or in doubt?',

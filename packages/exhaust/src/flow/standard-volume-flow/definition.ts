@@ -14,7 +14,6 @@ const at = (unit: 'm3/h_0C' | 'm3/h_15C' | 'm3/h_20C' | 'm3/h_25C', symbol: stri
 
 export const standardVolumeFlowCalculation = wf.defineCalculation({
   id: 'standard-volume-flow',
-  version: '1.0.0',
   subject: 'flow',
   title: 'Standard volume flow and molar flow',
   purpose: 'What is this gas flow in moles, and in cubic metres of each reference state?',

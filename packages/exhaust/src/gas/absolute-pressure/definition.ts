@@ -6,7 +6,6 @@ const meaning = wf.commonPractice('Gauge pressure counts from the pressure of th
 
 export const gaugeAndAbsolutePressureCalculation = wf.defineCalculation({
   id: 'gauge-and-absolute-pressure',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Gauge and absolute pressure',
   purpose: 'What is this gauge reading as an absolute pressure, or the other way round?',

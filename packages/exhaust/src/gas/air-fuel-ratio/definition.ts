@@ -9,7 +9,6 @@ const airFuel = (symbol: string, label: string) => wf.quantityOutput(massRatio, 
 
 export const airFuelRatioCalculation = wf.defineCalculation({
   id: 'air-fuel-ratio',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Air-fuel ratio and lambda',
   purpose: 'How much air does this fuel need, and what do lambda and air-fuel ratio say of each other?',

@@ -13,7 +13,6 @@ const share = (symbol: string, label: string) => wf.quantityOutput(moleFraction,
 
 export const exhaustCompositionCalculation = wf.defineCalculation({
   id: 'exhaust-composition',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Composition of diesel exhaust',
   purpose: 'What is in the exhaust at this lambda, wet as in the pipe and dry as after a cold analyser?',

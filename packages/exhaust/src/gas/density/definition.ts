@@ -7,7 +7,6 @@ import { gasDensity } from './kernel.js';
 
 export const gasDensityCalculation = wf.defineCalculation({
   id: 'gas-density',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Density of exhaust gas',
   purpose: 'How heavy is the exhaust at the temperature and pressure it has in the filter?',

@@ -10,7 +10,6 @@ const viscosityOutput = (symbol: string, label: string) =>
 
 export const dynamicViscosityCalculation = wf.defineCalculation({
   id: 'dynamic-viscosity',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Viscosity of exhaust gas as air',
   purpose: 'How viscous is the gas at its temperature, and how far do the two usual models differ there?',

@@ -39,7 +39,6 @@ const polynomials = (formulaOf: (coefficients: readonly number[], species: Exhau
 
 export const exhaustHeatCapacityCalculation = wf.defineCalculation({
   id: 'exhaust-heat-capacity',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Heat capacity and enthalpy of exhaust gas',
   purpose: 'How much heat does a kilogram of exhaust carry at its temperature?',

@@ -8,7 +8,6 @@ import { dewPointHardy, dewPointRange, humidityRatio, molarMassOfMoistAir, vapou
 
 export const intakeAirHumidityCalculation = wf.defineCalculation({
   id: 'intake-air-humidity',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Humidity of the intake air',
   purpose: 'How much water does the intake air bring, from relative humidity or dew point?',

@@ -25,7 +25,6 @@ const rounding = 1e-9;
 
 export const lambdaFromGasCalculation = wf.defineCalculation({
   id: 'lambda-from-exhaust-gas',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Lambda from measured oxygen or carbon dioxide',
   purpose: 'How lean does the engine run, from one reading of the exhaust gas?',

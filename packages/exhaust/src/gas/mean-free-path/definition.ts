@@ -7,7 +7,6 @@ import { meanFreePath } from './kernel.js';
 
 export const meanFreePathCalculation = wf.defineCalculation({
   id: 'mean-free-path',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Mean free path of the gas',
   purpose: 'How far do molecules fly between collisions, next to a pore or a soot particle?',

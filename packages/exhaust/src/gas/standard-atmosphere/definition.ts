@@ -25,7 +25,6 @@ const given = (symbol: string, label: string) => ({ symbol, label, source: stand
 
 export const standardAtmosphereCalculation = wf.defineCalculation({
   id: 'standard-atmosphere',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Air pressure by altitude',
   purpose: 'What air pressure, temperature and density go with this altitude, when no barometer is at hand?',

@@ -53,7 +53,6 @@ function mixtureShown(mixture: PerSpecies | undefined, humidity: number | undefi
 
 export const thermalConductivityCalculation = wf.defineCalculation({
   id: 'thermal-conductivity',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Thermal conductivity of exhaust gas',
   purpose: 'How well does the gas conduct heat at its temperature?',

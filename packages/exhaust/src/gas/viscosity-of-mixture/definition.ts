@@ -23,7 +23,6 @@ const comparisonTemperatures = [300, 600, 1000];
 
 export const exhaustViscosityCalculation = wf.defineCalculation({
   id: 'exhaust-viscosity',
-  version: '1.0.0',
   subject: 'gas',
   title: 'Viscosity of diesel exhaust by its composition',
   purpose: 'How viscous is exhaust of this lambda, and what does the choice of model change?',

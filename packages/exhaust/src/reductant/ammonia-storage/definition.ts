@@ -14,7 +14,6 @@ const coverage = (symbol: string, label: string) => wf.quantityOutput(fraction, 
 
 export const ammoniaStorageCalculation = wf.defineCalculation({
   id: 'ammonia-storage',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Ammonia stored in the SCR catalyst (teaching model)',
   purpose: 'How much ammonia does the catalyst hold, how long does filling take, and what comes out when it gets hot?',

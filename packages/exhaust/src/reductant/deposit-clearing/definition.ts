@@ -16,7 +16,6 @@ const at = (symbol: string, label: string) => wf.quantityOutput(temperature, { s
 
 export const depositClearingCalculation = wf.defineCalculation({
   id: 'deposit-clearing',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'What clears a urea deposit',
   purpose: 'Will heat or warm water remove this deposit, and how hot must it get?',

@@ -52,7 +52,6 @@ const practice = wf.commonPractice('Deposits come from dosing too cold, a leakin
 
 export const depositRiskCalculation = wf.defineCalculation({
   id: 'deposit-risk',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Deposits where the spray hits the wall',
   purpose: 'How cold does the spray make the wall, and what settles there?',

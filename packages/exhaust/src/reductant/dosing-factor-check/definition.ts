@@ -11,7 +11,6 @@ const practice = wf.commonPractice(
 
 export const dosingFactorCheckCalculation = wf.defineCalculation({
   id: 'dosing-factor-check',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Learned dosing factor after work on the injector',
   purpose: 'Does the learned factor still suit this injector and this fluid, or does it dose too much or too little?',

@@ -68,7 +68,6 @@ const percent = (symbol: string, label: string, digits: number) => wf.quantityOu
 
 export const dosingTestCalculation = wf.defineCalculation({
   id: 'dosing-test',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Dosing test into a measuring cup',
   purpose: 'Does the injector give the quantity it should, every time, and without dripping?',

@@ -30,7 +30,6 @@ const intakeWater = '1.608 * intakeHumidity / (1 + 1.608 * intakeHumidity)';
 
 export const dryWetCorrectionCalculation = wf.defineCalculation({
   id: 'dry-wet-correction',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Dry and wet readings',
   purpose: 'What would a reading of dried gas be in the wet exhaust, and the other way round?',

@@ -9,7 +9,6 @@ const practice = wf.commonPractice('Below 0.8 under-dosing or dilution, above 1.
 
 export const effectiveRatioCalculation = wf.defineCalculation({
   id: 'effective-ratio',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Effective ammonia ratio from fills and sensors',
   purpose: 'Does the reductant that was used between two fills match the NOx that was converted?',

@@ -36,7 +36,6 @@ const share = (symbol: string, label: string) => wf.quantityOutput(fraction, { s
 
 export const faultCountdownCalculation = wf.defineCalculation({
   id: 'fault-countdown',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Countdown after a reagent or NOx fault',
   purpose: 'Which stage has the vehicle reached, what comes next, and how far or how long until then?',

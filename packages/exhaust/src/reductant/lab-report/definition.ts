@@ -24,7 +24,6 @@ const metals: wf.Source = { ...iso22241Part1, locator: 'insolubles, phosphate an
 
 export const labReportCalculation = wf.defineCalculation({
   id: 'reductant-lab-report',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Laboratory report on reductant',
   purpose: 'Does the fluid meet every limit of the standard, and what was not measured?',

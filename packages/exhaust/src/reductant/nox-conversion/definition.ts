@@ -12,7 +12,6 @@ const practice = wf.commonPractice('A warm, sound SCR system converts 80 % to 90
 
 export const noxConversionCalculation = wf.defineCalculation({
   id: 'nox-conversion',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'NOx conversion from two sensors',
   purpose: 'How much NOx does the SCR catalyst convert, and could a poor figure be ammonia slip instead?',

@@ -18,7 +18,6 @@ const fromMemory: ReadonlySet<string> = new Set(['un-r49-later', 'directive-1999
 
 export const noxHumidityCorrectionCalculation = wf.defineCalculation({
   id: 'nox-humidity-correction',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'NOx at standard humidity',
   purpose: 'What would the NOx be if the intake air had the humidity of the standard?',

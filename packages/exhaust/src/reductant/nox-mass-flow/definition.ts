@@ -8,7 +8,6 @@ import { noxMassFlow, noxMassRatio } from './kernel.js';
 
 export const noxMassFlowCalculation = wf.defineCalculation({
   id: 'nox-mass-flow',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'NOx: from ppm to grams',
   purpose: 'How many grams of NOx does the exhaust carry per second, per hour, per kilometre or per kilowatt-hour?',

@@ -13,7 +13,6 @@ const byMass = (symbol: string, label: string) => wf.quantityOutput(massConcentr
 
 export const noxSplitCalculation = wf.defineCalculation({
   id: 'nox-split',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'NO and NO2 in the NOx',
   purpose: 'How much of the NOx is NO and NO2, which SCR reactions does that allow, and what is it in mg per cubic metre?',

@@ -41,7 +41,6 @@ const possibleUrea = [-0.01, 0.53] as const;
 
 export const reductantConcentrationCalculation = wf.defineCalculation({
   id: 'reductant-concentration',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Reductant quality from a refractometer or a hydrometer',
   purpose: 'How much urea is in the reductant, and is it inside the limits of the standard?',

@@ -22,7 +22,6 @@ import { ammoniaPerNox } from './stoichiometry.js';
 
 export const reductantDemandCalculation = wf.defineCalculation({
   id: 'reductant-demand',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Reductant that the NOx needs',
   purpose: 'How much reductant must be dosed, per hour, per 1000 km and as a share of the fuel?',

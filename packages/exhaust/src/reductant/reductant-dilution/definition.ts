@@ -9,7 +9,6 @@ import { mixedUreaFraction, waterToReach } from './kernel.js';
 
 export const reductantDilutionCalculation = wf.defineCalculation({
   id: 'reductant-dilution',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Reductant diluted with water',
   purpose: 'What does water in the tank do to the urea content, and how much water explains a reading?',

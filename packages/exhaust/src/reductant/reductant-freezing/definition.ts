@@ -15,7 +15,6 @@ const practice = wf.commonPractice('Reductant expands by about 7 % when it freez
 
 export const reductantFreezingCalculation = wf.defineCalculation({
   id: 'reductant-freezing',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'When the reductant freezes',
   purpose: 'How long does a tank or a can of reductant stay liquid in the cold?',

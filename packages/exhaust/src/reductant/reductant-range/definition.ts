@@ -8,7 +8,6 @@ const practice = wf.commonPractice('Most level sensors need 3 L to 5 L to notice
 
 export const reductantRangeCalculation = wf.defineCalculation({
   id: 'reductant-range',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Range on the reductant in the tank',
   purpose: 'How far does the fluid last, when does the warning come, and how much must be filled?',

@@ -18,7 +18,6 @@ const life = { digits: 3, units: ['month', 'd'] } as const;
 
 export const reductantStorageLifeCalculation = wf.defineCalculation({
   id: 'reductant-storage-life',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Storage life of reductant',
   purpose: 'Is stored fluid still fit for use, and how long will it keep?',

@@ -11,7 +11,6 @@ const heat = (symbol: string, label: string) => wf.quantityOutput(energy, { symb
 
 export const reductantThawCalculation = wf.defineCalculation({
   id: 'reductant-thaw',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Thawing frozen reductant',
   purpose: 'How much heat and how long does the frozen fluid need before it can be dosed?',

@@ -7,7 +7,6 @@ const water = { range: '0 <= x <= 20 %', units: ['%'] } as const;
 
 export const removedWaterCalculation = wf.defineCalculation({
   id: 'removed-water-correction',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Reading after a sample dryer',
   purpose: 'What would this reading be if the dryer had taken no water out?',

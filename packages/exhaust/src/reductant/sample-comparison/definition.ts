@@ -22,7 +22,6 @@ const practice = wf.commonPractice('Samples from the top, the middle and the bot
 
 export const sampleComparisonCalculation = wf.defineCalculation({
   id: 'sample-comparison',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Samples of reductant compared',
   purpose: 'Is the fluid the same at the top, at the bottom and in the container, or has something been added or settled?',

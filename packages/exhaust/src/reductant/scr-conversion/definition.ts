@@ -22,7 +22,6 @@ const integrated = { within: 1e-6 };
 
 export const scrConversionCalculation = wf.defineCalculation({
   id: 'scr-conversion',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'SCR catalyst: conversion and slip (teaching model)',
   purpose: 'How do temperature, space velocity and ammonia ratio decide what an SCR catalyst converts and lets slip?',

@@ -11,7 +11,6 @@ const ppm = (symbol: string, label: string, digits: number) => wf.quantityOutput
 
 export const sensorCrossCheckCalculation = wf.defineCalculation({
   id: 'sensor-cross-check',
-  version: '1.0.0',
   subject: 'reductant',
   title: 'Two NOx sensors in the same gas',
   purpose: 'Do the sensors before and after the catalyst agree when nothing is converted between them?',

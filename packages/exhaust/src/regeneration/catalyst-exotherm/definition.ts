@@ -8,7 +8,6 @@ import { exothermEfficiency, fullExotherm } from './kernel.js';
 
 export const catalystExothermCalculation = wf.defineCalculation({
   id: 'oxidation-catalyst-exotherm',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Oxidation catalyst: temperature rise and efficiency',
   purpose: 'Does the oxidation catalyst turn the injected fuel into heat, and how much of it slips through?',

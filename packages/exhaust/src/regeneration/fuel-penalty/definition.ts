@@ -6,7 +6,6 @@ import { regenerationFuelPerDistance } from './kernel.js';
 
 export const regenerationFuelPenaltyCalculation = wf.defineCalculation({
   id: 'regeneration-fuel-penalty',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Fuel and carbon dioxide of regenerations on the road',
   purpose: 'How much do regenerations add to the fuel consumption and to the carbon dioxide, per distance?',

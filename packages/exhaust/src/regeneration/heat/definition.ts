@@ -10,7 +10,6 @@ const range = { range: '0 <= T <= 900 °C', units: ['degC', 'K', 'degF'] } as co
 
 export const regenerationHeatCalculation = wf.defineCalculation({
   id: 'regeneration-heat',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Heat and fuel of a regeneration',
   purpose: 'How much heat and how much fuel does it take to keep the gas before the filter at regeneration temperature?',

@@ -6,7 +6,6 @@ import { eventsUntil, fuelInOil, settledFuelInOil } from './kernel.js';
 
 export const oilDilutionCalculation = wf.defineCalculation({
   id: 'oil-dilution',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Fuel in the engine oil by regenerations',
   purpose: 'How much fuel do regenerations leave in the oil, and when must the oil be changed because of it?',

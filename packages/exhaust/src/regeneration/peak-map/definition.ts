@@ -55,7 +55,6 @@ const flow = (symbol: string, label: string, example: string) =>
 
 export const peakTemperatureMapCalculation = wf.defineCalculation({
   id: 'peak-temperature-map',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Map of the peak temperature over soot load and flow',
   purpose: 'How much soot can the filter take at which flow, burning on steadily or after a drop to idle?',

@@ -145,7 +145,6 @@ const results = { pass: 'pass', refuse: 'refuse', unknown: 'not checked' };
 
 export const regenerationPermissionCalculation = wf.defineCalculation({
   id: 'regeneration-permission',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Can this filter be regenerated now, stationary?',
   purpose: 'Is every condition for a forced regeneration met, and if not, what comes first?',

@@ -48,7 +48,6 @@ const tooHot = 1073.15;
 
 export const regenerationQualityCalculation = wf.defineCalculation({
   id: 'regeneration-quality',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Quality of a finished regeneration',
   purpose: 'Was it hot for long enough, without interruption, and did it burn the soot?',

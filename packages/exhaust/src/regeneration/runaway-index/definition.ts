@@ -67,7 +67,6 @@ const hotter = 'exp(activationEnergy / gasConstant * (1 / filterTemperature - 1 
 
 export const runawayIndexCalculation = wf.defineCalculation({
   id: 'runaway-index',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Runaway index: how near to burning out of control',
   purpose: 'Can the gas still carry away the heat of the burning soot, now and if the engine dropped to idle?',

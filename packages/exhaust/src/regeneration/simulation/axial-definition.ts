@@ -32,7 +32,6 @@ function cellsForCourse(cells: number, points: number): number {
 
 export const regenerationAxialCalculation = defineCalculation({
   id: 'regeneration-axial',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Simulated regeneration along the filter',
   purpose: 'How hot does each place of the filter get, and how fast does the soot burn, when the gas before it runs a given course?',

@@ -11,7 +11,6 @@ import { comparisonText, peakAdvice, simulationAssumptions, simulationCautions, 
 
 export const regenerationLumpedCalculation = defineCalculation({
   id: 'regeneration-lumped',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Simulated regeneration, filter as one piece',
   purpose: 'How does the soot burn off, and how warm does the filter get, if it had one temperature throughout?',

@@ -5,7 +5,6 @@ import { chanceOfNone, suitableShare, suitableTrips } from './kernel.js';
 
 export const regenerationTripsCalculation = wf.defineCalculation({
   id: 'regeneration-trips',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Are the trips long enough for a regeneration?',
   purpose: 'How many of the trips are long enough for a whole regeneration, and how likely is it that none comes in time?',

@@ -133,7 +133,6 @@ function missingSignals(log: readonly WatchSample[]): string[] {
 
 export const regenerationWatchCalculation = wf.defineCalculation({
   id: 'regeneration-watch',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Watch over a running regeneration',
   purpose: 'Must this regeneration be stopped, what must be done, and what must never be done?',

@@ -15,7 +15,6 @@ const adjusted = (symbol: string, label: string) => wf.quantityOutput(massPerEne
 
 export const weightedEmissionCalculation = wf.defineCalculation({
   id: 'weighted-emission',
-  version: '1.0.0',
   subject: 'regeneration',
   title: 'Mean emission with regenerations counted in',
   purpose: 'What does the engine emit on average, when most tests see no regeneration and a few do?',

@@ -8,7 +8,6 @@ const practice = wf.commonPractice('Where no test exists, ash is handled as haza
 
 export const ashWasteClassCalculation = wf.defineCalculation({
   id: 'ash-waste-class',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Ash and wash water as waste',
   purpose: 'Is this filter ash hazardous waste, and what must be done with ash and wash water?',

@@ -30,7 +30,6 @@ const practice = wf.commonPractice('Soot in the tail pipe and black channels on 
 
 export const filterLeakAreaCalculation = wf.defineCalculation({
   id: 'filter-leak-area',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Size of a leak in the filter',
   purpose: 'How large is the hole or crack that would explain the particle count after the filter?',

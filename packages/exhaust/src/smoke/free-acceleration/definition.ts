@@ -14,7 +14,6 @@ const practice = wf.commonPractice(
 
 export const freeAccelerationCalculation = wf.defineCalculation({
   id: 'free-acceleration',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Free-acceleration smoke test',
   purpose: 'What is the result of a series of free accelerations, and is it steady enough to count?',

@@ -5,7 +5,6 @@ import { limitByGasFlow, nominalGasFlow } from './kernel.js';
 
 export const limitByGasFlowCalculation = wf.defineCalculation({
   id: 'smoke-limit-by-gas-flow',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Full-load smoke limit by gas flow',
   purpose: 'Which smoke limit did type approval set for an engine of this size and speed at full load?',

@@ -12,7 +12,6 @@ const opacityOver = (path: string) => ({
 
 export const opacityConversionCalculation = wf.defineCalculation({
   id: 'opacity-conversion',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Opacity and absorption coefficient',
   purpose: 'What is this smoke reading on the other scale, or through another width of smoke?',

@@ -20,7 +20,6 @@ const cake = wf.commonPractice('A filter without its soot cake lets more particl
 
 export const particleNumberIdleCalculation = wf.defineCalculation({
   id: 'particle-number-idle',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Particle number at idle',
   purpose: 'Is the filter tight by the particle count at idle, and how sure is that?',

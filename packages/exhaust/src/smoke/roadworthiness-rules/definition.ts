@@ -22,7 +22,6 @@ const subjects = {
 
 export const roadworthinessRulesCalculation = wf.defineCalculation({
   id: 'roadworthiness-rules',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Roadworthiness rules for filters and smoke',
   purpose: 'What does the periodic test ask for here, and how far was that checked?',

@@ -6,7 +6,6 @@ import { emissionClasses, monthIndex, smokeLimitFor } from './limits.js';
 
 export const smokeLimitCalculation = wf.defineCalculation({
   id: 'smoke-limit',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Smoke limit by class and date',
   purpose: 'Which smoke limit holds for this vehicle, on what basis, and does a reading meet it?',

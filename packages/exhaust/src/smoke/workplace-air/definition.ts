@@ -18,7 +18,6 @@ const practice = wf.commonPractice('A hood some centimetres off the tail pipe, n
 
 export const workplaceAirCalculation = wf.defineCalculation({
   id: 'workplace-air',
-  version: '1.0.0',
   subject: 'smoke',
   title: 'Exhaust in the workshop air',
   purpose: 'How fast does the air go bad with an engine running indoors, and how much fresh air would it take?',

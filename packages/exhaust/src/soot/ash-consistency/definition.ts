@@ -38,7 +38,6 @@ const farAway = 2;
 
 export const ashConsistencyCalculation = wf.defineCalculation({
   id: 'ash-consistency',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Do model, weight, rod and pressure drop agree on the ash?',
   purpose: 'Which of the ash figures can be trusted, and what is the best one?',

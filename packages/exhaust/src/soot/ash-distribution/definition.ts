@@ -9,7 +9,6 @@ import { inletOpenFraction, layerFill, layerThickness, plugShare } from './kerne
 
 export const ashDistributionCalculation = wf.defineCalculation({
   id: 'ash-distribution',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Room that ash takes: end plug, layer, soot capacity',
   purpose: 'How long is the plug, how thick is the layer that this ash makes, and how much soot may the filter still hold?',

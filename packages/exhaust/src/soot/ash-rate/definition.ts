@@ -28,7 +28,6 @@ const fullOfAsh: wf.Source = {
 
 export const ashRateCalculation = wf.defineCalculation({
   id: 'ash-rate',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Ash from oil and additive, and the distance to cleaning',
   purpose: 'How fast does ash build up, how much is in the filter by now, and when must it be cleaned?',

@@ -8,7 +8,6 @@ import { depthStatistics } from './kernel.js';
 
 export const ashRodDepthCalculation = wf.defineCalculation({
   id: 'ash-rod-depth',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Ash from a rod in the channels',
   purpose: 'How much ash plugs the ends of the channels, by the depth that a rod reaches?',

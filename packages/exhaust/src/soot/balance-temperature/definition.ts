@@ -10,7 +10,6 @@ const there = { filterTemperature: 'balanceTemperature', oxygen: 'oxygen', nitro
 
 export const balanceTemperatureCalculation = wf.defineCalculation({
   id: 'soot-balance-temperature',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Temperature at which a filter keeps its soot load',
   purpose: 'How hot must the exhaust be for the filter to burn as much soot as the engine puts in?',

@@ -11,7 +11,6 @@ const molarMassOfNitrogenDioxide = 0.0460055;
 
 export const sootBalanceCalculation = wf.defineCalculation({
   id: 'soot-balance',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Soot balance at steady conditions',
   purpose: 'Does the filter fill or burn itself clean at this temperature, how fast, and where does it settle?',

@@ -8,7 +8,6 @@ import { passValues, passWorking } from './working.js';
 
 export const sootDrivingPatternCalculation = wf.defineCalculation({
   id: 'soot-driving-pattern',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Soot over a driving pattern',
   purpose: 'How does the soot in the filter rise and fall when this pattern is driven again and again, and where does it settle?',

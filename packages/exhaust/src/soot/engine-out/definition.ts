@@ -18,7 +18,6 @@ const sootPerHour = (symbol: string, label: string, digits: number) =>
 
 export const sootEngineOutCalculation = wf.defineCalculation({
   id: 'soot-engine-out',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Engine-out soot',
   purpose: 'How many grams of soot per hour and per distance does this engine put into its filter?',

@@ -138,7 +138,6 @@ function missingReference({ loadStatedAs }: Inputs): wf.Refusal {
 
 export const sootLoadCalculation = wf.defineCalculation({
   id: 'soot-load',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Soot load: grams, g/L, g/m² and percent',
   purpose: 'How much soot is that in the other ways people state it, and what does the percent figure mean?',

@@ -13,7 +13,6 @@ const grams = (symbol: string, label: string, digits: number) => wf.quantityOutp
 
 export const nextRegenerationCalculation = wf.defineCalculation({
   id: 'next-regeneration',
-  version: '1.0.0',
   subject: 'soot',
   title: 'Distance and time to the next regeneration',
   purpose: 'When will this driving pattern call for the next regeneration, and how much hot driving would make it unnecessary?',

@@ -16,7 +16,6 @@ const oxygenOfLaws = wf.constant(moleFraction, '10 %', {
 
 export const sootOxidationRateCalculation = wf.defineCalculation({
   id: 'soot-oxidation-rate',
-  version: '1.0.0',
   subject: 'soot',
   title: 'How fast soot burns at a temperature',
   purpose: 'How fast do oxygen and nitrogen dioxide burn soot in the filter at a steady temperature, and how long does it take?',
