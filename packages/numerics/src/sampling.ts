@@ -6,5 +6,6 @@
  */
 export type { SamplingProblem } from './sampling/fit-mode.js';
 export { type SamplingOptions, sampleByFit, type WeightedDraws } from './sampling/fitted-importance.js';
+export { mutualInformation } from './sampling/information.js';
 export { makeRandomSource, type RandomSource } from './sampling/random-source.js';
 export { effectiveSampleSize, logSumExp, weightedQuantiles, weightsFromLogs } from './sampling/weights.js';

@@ -1,3 +1,4 @@
+import { mutualInformation } from '@wallflow/numerics/sampling';
 import { causeOf, type FilterCause, filterCauses, type HypothesisId } from './causes.js';
 import type { FilterEstimate } from './estimate.js';
 import type { SpeedReading } from './evidence-input.js';
@@ -146,22 +147,20 @@ function rangeName(from: number, to: number): string {
 
 /** Mutual information of cause and outcome, and what each outcome would leave. */
 function valueOfTest({ id, title, question, minutes, outcomes }: Forecast, hypotheses: ByHypothesis): TestValue {
-  const causes = byCause(hypotheses, () => 1);
-  let bits = 0;
+  const joints = outcomes.map(({ name, chances }) => ({ name, joint: byCause(hypotheses, (hypothesis) => chances.get(hypothesis) ?? 0) }));
+  const bits = mutualInformation(
+    [...byCause(hypotheses, () => 1).values()],
+    joints.map(({ joint }) => [...joint.values()]),
+  );
   const told: TestOutcome[] = [];
-  for (const { name, chances } of outcomes) {
-    const joint = byCause(hypotheses, (hypothesis) => chances.get(hypothesis) ?? 0);
+  for (const { name, joint } of joints) {
     const chance = [...joint.values()].reduce((sum, value) => sum + value, 0);
-    if (!(chance > 0)) continue;
     let leading: FilterCause | undefined;
     let most = 0;
-    for (const [cause, value] of joint) {
-      if (value > 0) bits += value * Math.log2(value / (chance * (causes.get(cause) ?? 0)));
-      if (value / chance > most) [leading, most] = [cause, value / chance];
-    }
+    for (const [cause, value] of joint) if (value / chance > most) [leading, most] = [cause, value / chance];
     if (leading !== undefined) told.push({ outcome: name, chance, leadingCause: filterCauses[leading], probability: most });
   }
-  return { id, title, question, minutes, bits: Math.max(0, bits), outcomes: told.sort((a, b) => b.chance - a.chance).slice(0, 2) };
+  return { id, title, question, minutes, bits, outcomes: told.sort((a, b) => b.chance - a.chance).slice(0, 2) };
 }
 
 function byCause(hypotheses: ByHypothesis, factor: (id: HypothesisId) => number): Map<FilterCause, number> {
