@@ -1,5 +1,5 @@
-// Judges generated cases with a hidden cause and stores what was said of each: `npm run evaluate -- [cases] [processes]`.
-// The site's page on the estimate and its test read the stored rows. 2000 cases take some ten minutes of processor time.
+// Judges generated cases with a hidden cause and stores what was said of each: `npm run evaluate -- [cases] [processes] [first seed]`.
+// The seeds start where nobody has looked while estimate and generator were made. The site's page on the estimate and its test read the stored rows. 2000 cases take some ten minutes of processor time.
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { createWriteStream } from 'node:fs';
@@ -8,9 +8,11 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { root } from './support/root.mjs';
 
-const [cases = 2000, processes = 2] = process.argv.slice(2).map(Number);
-if (!(Number.isInteger(cases) && cases > 0 && Number.isInteger(processes) && processes > 0)) {
-  console.error('Give the number of cases and of processes as whole numbers, for example: npm run evaluate -- 2000 2');
+const [cases = 2000, processes = 2, first = 10001] = process.argv.slice(2).map(Number);
+if (![cases, processes, first].every((count) => Number.isInteger(count) && count > 0)) {
+  console.error(
+    'Give the number of cases, of processes and the first seed as whole numbers, for example: npm run evaluate -- 2000 2 10001',
+  );
   process.exit(1);
 }
 
@@ -32,7 +34,9 @@ await build({
 const files = await Promise.all(
   Array.from({ length: processes }, async (_, k) => {
     const file = join(out, `rows-${k + 1}.jsonl`);
-    const child = spawn(process.execPath, [bundle, k + 1, cases, processes].map(String), { stdio: ['ignore', 'pipe', 'inherit'] });
+    const child = spawn(process.execPath, [bundle, first + k, first + cases - 1, processes].map(String), {
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
     child.stdout.pipe(createWriteStream(file));
     const [code] = await once(child, 'close');
     if (code !== 0) throw new Error(`judging the cases ended with ${code}`);

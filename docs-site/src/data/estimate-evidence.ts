@@ -34,13 +34,27 @@ export interface ConfusionView {
   readonly taken: readonly string[];
 }
 
+/** One goal, and whether it was met. */
+export interface GoalView {
+  readonly goal: string;
+  readonly seen: string;
+  readonly met: boolean;
+}
+
 export interface EstimateView {
   readonly version: number;
   readonly cases: number;
+  readonly firstVehicle: number;
+  readonly lastVehicle: number;
+  /** Vehicles up to this number were looked at while estimate and vehicles were made. */
+  readonly lookedAtTo: number;
+  readonly goals: readonly GoalView[];
   readonly readings: AnswersView;
   readonly trials: AnswersView;
   readonly plansThatHeat: number;
   readonly damagedPlans: number;
+  /** Share of such plans that could damage the filter all the same, where none was seen to: 95 % sure that it is less. */
+  readonly damagedAtMost: string;
   readonly allowedByLoad: number;
   readonly damagedByLoad: number;
   readonly failures: readonly { readonly seed: number; readonly hidden: string; readonly said: string }[];

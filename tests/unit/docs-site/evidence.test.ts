@@ -1,5 +1,6 @@
-import { causeOrder } from '@wallflow/workshop/cases';
+import { causeOrder, summarise } from '@wallflow/workshop/cases';
 import { describe, expect, it } from 'vitest';
+import { goalsOf } from '../../../docs-site/plugins/validation/estimate-data.js';
 import { evidence } from '../../../docs-site/plugins/validation/evidence.js';
 import { validationPages } from '../../../docs-site/src/data/validation-pages.js';
 import { readUnitCases } from '../../reference/units/support/unit-case.js';
@@ -107,7 +108,23 @@ describe('the estimate on the site', () => {
     expect(view.readings.first).toBe(`${Math.round((100 * first.length) / rows.length)} %`);
     expect(view.readings.confusion.reduce((sum, { cases }) => sum + cases, 0)).toBe(rows.length);
     expect(view.trials.reliability.reduce((sum, { count }) => sum + count, 0)).toBe(rows.length * causeOrder.length);
+    expect([view.firstVehicle, view.lastVehicle]).toEqual([rows[0]?.seed, rows.at(-1)?.seed]);
     expect(view.damagedByLoad).toBe(rows.filter(({ damaged }) => damaged).length);
+  });
+
+  it('calls each goal met or not met by its own figure', () => {
+    const permitted = { cases: 100, seen: 0.03, stated: 0.02 };
+    const base = summarise([], 'readings');
+    const readings = { ...base, first: 0.75, firstTwo: 0.949, sootCovered: 0.951, ashCovered: 0.85, permitted };
+    const trials = { ...base, first: 0.91, sootCovered: 0.9, ashCovered: 0.84, permitted: { ...permitted, seen: 0.02 } };
+    const met = goalsOf(readings, trials, { heating: 40, damaged: 0 }).map((goal) => goal.met);
+    expect(met).toEqual([true, false, true, false, true, true, false, false, true, true]);
+    expect(goalsOf(readings, trials, { heating: 40, damaged: 1 }).at(-1)).toMatchObject({ seen: '1 of 40 such plans', met: false });
+  });
+
+  it('calls a goal that nothing could show not met', () => {
+    const none = summarise([], 'readings');
+    expect(goalsOf(none, none, { heating: 0, damaged: 0 }).map(({ met }) => met)).not.toContain(true);
   });
 
   it('names each cause in words', () => {

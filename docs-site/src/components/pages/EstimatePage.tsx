@@ -47,6 +47,59 @@ function Shares({ view: { readings, trials } }: { readonly view: EstimateView })
   );
 }
 
+function Goals({ view: { goals } }: { readonly view: EstimateView }): ReactNode {
+  return (
+    <Scroll label="Goals and whether they were met">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Goal</th>
+            <th scope="col">Seen</th>
+            <th scope="col">Met</th>
+          </tr>
+        </thead>
+        <tbody>
+          {goals.map(({ goal, seen, met }) => (
+            <tr key={goal}>
+              <th scope="row">{goal}</th>
+              <td>{seen}</td>
+              <td>{met ? 'met' : 'not met'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Scroll>
+  );
+}
+
+/** What a reader must know before the figures are believed. */
+function Caveats({ view: { firstVehicle, lastVehicle, lookedAtTo } }: { readonly view: EstimateView }): ReactNode {
+  return (
+    <>
+      <h2 id="how-far-to-trust">How far to trust these figures</h2>
+      <ul>
+        <li>
+          The ranges of the invented vehicles were changed after results had been seen: how much soot a blocked filter holds, how large the
+          filter of a light engine is, and how often each cause is hidden. Each change went towards what the collected references say, but
+          it was not made blindly.
+        </li>
+        <li>
+          While estimate and vehicles were made, vehicles 1 to {lookedAtTo} were looked at.{' '}
+          {firstVehicle > lookedAtTo
+            ? `The figures of this page are those of vehicles ${firstVehicle} to ${lastVehicle}, judged in one run after everything was settled; nobody had looked at them before.`
+            : 'They are among the vehicles of this page, whose answers were stored in several runs, so that its figures may be better than those of vehicles that nobody has looked at.'}
+        </li>
+        <li>
+          Some things are assumed alike by the vehicles and by the estimate, and these figures cannot show whether they are true: the
+          reasons for which vehicles come to a workshop, how many control units count their soot and how many take it from the drop, and how
+          often each trial shows what it should. All are common practice without a source. Where they are otherwise, the answers are worse.
+        </li>
+        <li>No figure here comes from a real vehicle.</li>
+      </ul>
+    </>
+  );
+}
+
 function Answers({ id, title, answers }: { readonly id: string; readonly title: string; readonly answers: AnswersView }): ReactNode {
   return (
     <section aria-labelledby={id}>
@@ -115,11 +168,19 @@ export default function EstimatePage({ evidence: view }: { readonly evidence: Es
         regeneration, the reason of the visit and the control unit’s own figures. The trials are those of the hoses, the tail pipe, a gauge
         and the back-pressure, then the answer to a regeneration where heat is allowed, or rod and scales where the filter comes off.
       </p>
+      <Caveats view={view} />
+      <h2 id="goals">Goals</h2>
+      <Goals view={view} />
+      <h2 id="worth">What the answers were worth</h2>
       <Shares view={view} />
       <p>
         Of these vehicles, {view.plansThatHeat} got a plan that heats the filter; the axial model, with a drop to idle at the worst moment,
-        damages {view.damagedPlans} of them. The soot load alone, before any other condition of the permission, would have allowed heat for{' '}
-        {view.allowedByLoad} filters; the same model damages {view.damagedByLoad} of these.
+        damages {view.damagedPlans} of them.{' '}
+        {view.damagedPlans === 0
+          ? `This rests on ${view.plansThatHeat} plans, not on all ${view.cases} vehicles: with none seen, fewer than ${view.damagedAtMost} of such plans would damage one, with 95 % confidence. `
+          : ''}
+        The soot load alone, before any other condition of the permission, would have allowed heat for {view.allowedByLoad} filters; the
+        same model damages {view.damagedByLoad} of these.
       </p>
       <h2 id="cannot-be-told-apart">What readings cannot tell apart</h2>
       <p>
@@ -145,7 +206,7 @@ export default function EstimatePage({ evidence: view }: { readonly evidence: Es
         </details>
       )}
       <p>
-        Marked by version {view.version} of this evaluation, vehicles 1 to {view.cases}. See also the{' '}
+        Marked by version {view.version} of this evaluation, vehicles {view.firstVehicle} to {view.lastVehicle}. See also the{' '}
         <Link to="/guide/workshop">guide to the workshop</Link>.
       </p>
     </EvidencePage>
