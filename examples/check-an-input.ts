@@ -1,4 +1,4 @@
-// A shop tool takes what the technician typed, runs a calculation, and shows either the answer or what to mend.
+// A shop tool takes what the technician typed, runs a calculation, and shows either the answer or what to correct.
 import { issueText, present } from '@wallflow/calculation';
 import { registry } from '@wallflow/exhaust/calculations';
 

@@ -383,15 +383,17 @@ describe('the filter of the calculator before', () => {
     expect(flow).not.toBe('321');
     expect(await page.locator('#input-filterDiameter').inputValue()).not.toContain('187');
     await page.getByText(/^You typed before/).waitFor();
-    expect(await visibleText(page.getByText(/^You typed before/))).toBe('You typed before: filter diameter 187 mm, filter length 203 mm.');
-    await page.getByRole('button', { name: 'Use the filter from before' }).click();
+    expect(await visibleText(page.getByText(/^You typed before/))).toBe(
+      'You entered earlier: filter diameter 187 mm, filter length 203 mm.',
+    );
+    await page.getByRole('button', { name: 'Use the filter you entered earlier' }).click();
     expect(await page.locator('#input-filterDiameter').inputValue()).toBe('187 mm');
     expect(await page.locator('#input-filterLength').inputValue()).toBe('203');
     expect(await page.locator('#input-exhaustVolumeFlow').inputValue()).toBe(flow);
     await page.getByRole('button', { name: 'Forget it' }).click();
     await page.reload();
     await ready(page);
-    expect(await page.getByRole('button', { name: 'Use the filter from before' }).count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Use the filter you entered earlier' }).count()).toBe(0);
     expect(await page.evaluate(() => window.localStorage.getItem('wallflow-filter-and-engine'))).toBeNull();
   });
 

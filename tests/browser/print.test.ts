@@ -45,7 +45,7 @@ describe('on paper', () => {
     await page.emulateMedia({ media: 'print' });
     const given = page.locator('form .given');
     expect(await visibleText(given)).not.toContain('not given');
-    expect(await visibleText(page.locator('form'))).toMatch(/Not given: \d+ inputs that may stay empty/);
+    expect(await visibleText(page.locator('form'))).toMatch(/Not given: \d+ optional inputs left blank/);
   });
 
   it.each([

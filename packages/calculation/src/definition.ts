@@ -74,7 +74,7 @@ export interface ComputeContext<C extends Constants> {
   readonly constants: ConstantValues<C>;
   /** Add a warning to the result. */
   warn(code: string, text: string, path?: Path): void;
-  /** Say what was taken for granted. */
+  /** Say what was assumed. */
   assume(code: string, text: string): void;
   /** Name the method when the calculation chooses one; the last call counts. */
   method(name: string): void;

@@ -169,7 +169,7 @@ export function quantityWithDefault<K extends KindName>(
 
 type ChoiceSchema<O> = z.core.$ZodType<keyof O & string, keyof O & string>;
 
-/** One of a few named possibilities; with `default: ['none', 'nothing was said about it']` it may be left out. */
+/** One of a few named possibilities; with `default: ['none', 'not stated']` it may be left out. */
 export function choice<const O extends Readonly<Record<string, string>>>(
   options: FieldText & { readonly options: O; readonly example?: keyof O & string; readonly default: WithReason<keyof O & string> },
 ): z.core.$ZodPrefault<ChoiceSchema<O>>;

@@ -101,7 +101,7 @@ export type Warning =
   | { readonly code: 'uncertainty_incomplete'; readonly path: Path; readonly text: string }
   | { readonly code: string; readonly path?: Path; readonly output?: string; readonly text: string };
 
-/** What was taken for granted to get the result: the definition's own assumptions and any default that was used. */
+/** What was assumed to get the result: the definition's own assumptions and any default that was used. */
 export interface Assumption {
   readonly code: string;
   readonly text: string;

@@ -32,7 +32,7 @@ const numberReasons: Readonly<Record<string, string>> = {
   too_long: 'it is too long',
   control_character: 'it contains a control character',
   ambiguous_separator:
-    'its comma or point before three digits may part thousands or decimals; write it without thousands marks, or with another digit behind the decimals',
+    'its comma or point before three digits may separate thousands or decimals; write it without thousands separators, or with one more decimal',
   not_finite: 'it is too large or not a finite number',
   too_small: 'it is too close to zero to be kept',
   negative_uncertainty: 'an uncertainty is never negative',

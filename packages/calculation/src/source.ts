@@ -37,6 +37,11 @@ export function citation(source: Source): string {
     source.year === undefined ? undefined : String(source.year),
     source.doi === undefined ? undefined : `doi ${source.doi}`,
   ].filter((part): part is string => part !== undefined);
-  const mark = source.mark === 'read' ? '' : ` (${source.mark === 'from memory' ? say`from memory` : say`common practice, no source`})`;
+  const marks: Readonly<Record<Exclude<SourceMark, 'read'>, string>> = {
+    'second-hand': say`second-hand`,
+    'from memory': say`from memory`,
+    'common practice, no source': say`common practice, no source`,
+  };
+  const mark = source.mark === 'read' ? '' : ` (${marks[source.mark]})`;
   return `${parts.join(', ')}${mark}`;
 }

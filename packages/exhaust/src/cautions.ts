@@ -43,7 +43,7 @@ export const cautions = {
   },
   ashDust: {
     code: 'ash_dust',
-    text: 'Filter ash is fine, alkaline and bears metals: particle mask of the highest class, no open blow-off, collect it as waste by local law.',
+    text: 'Filter ash is fine, alkaline and contains metals: particle mask of the highest class, no open blow-off, collect it as waste by local law.',
   },
   waste: {
     code: 'waste_water',
@@ -59,6 +59,6 @@ export const cautions = {
   },
   noDefeat: {
     code: 'no_defeat',
-    text: 'Emission control must stay fitted and working; nothing here serves to remove, bypass or deceive it.',
+    text: 'Emission control must stay fitted and working; nothing here helps to remove, bypass or deceive it.',
   },
 } as const satisfies Record<string, CodedText>;

@@ -134,3 +134,10 @@ it('shows no key of a program in the table of conditions', () => {
   const rows = ask({}).conditions;
   expect(Object.keys(rows[0] ?? {})).not.toContain('code');
 });
+
+it('writes a negative number with a minus, as a printed table does', () => {
+  const { conditions } = ask({ pressureSensorZero: '-2 mbar' });
+  const zero = conditions.find((row) => row.condition.includes('reads zero'));
+  expect([zero?.measured, zero?.limit].join('; ')).toMatch(/^−2 mbar; at least −\d/);
+  expect(JSON.stringify(conditions)).not.toMatch(/-\d+ (mbar|°C|K|V)/);
+});

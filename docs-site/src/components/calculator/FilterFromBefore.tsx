@@ -51,7 +51,7 @@ export function FilterFromBefore({ data, form, tools, refused, settled, children
   const there = known && stands(values, own);
   const take = () => {
     for (const key of keys) fromHere.current.add(key);
-    form.replace(withRemembered(data.inputs, values, own), 'The filter from before is filled in.');
+    form.replace(withRemembered(data.inputs, values, own), 'The filter you entered earlier is filled in.');
     document.getElementById(inputId(keys[0] ?? ''))?.focus();
   };
   const forget = () => {
@@ -65,11 +65,11 @@ export function FilterFromBefore({ data, form, tools, refused, settled, children
   return (
     <>
       {known && !there ? (
-        <aside className={styles.before} aria-label="Filter and engine from before">
-          <p>You typed before: {said.join(', ')}.</p>
+        <aside className={styles.before} aria-label="Filter and engine entered earlier">
+          <p>You entered earlier: {said.join(', ')}.</p>
           <div className={styles.formButtons}>
             <button type="button" onClick={take}>
-              Use the filter from before
+              Use the filter you entered earlier
             </button>
             <button type="button" onClick={forget}>
               Forget it
@@ -79,7 +79,7 @@ export function FilterFromBefore({ data, form, tools, refused, settled, children
       ) : null}
       {children}
       {there ? (
-        <aside className={styles.before} aria-label="Filter and engine from before">
+        <aside className={styles.before} aria-label="Filter and engine entered earlier">
           <p>What you typed about the filter and the engine is kept on this device, for the next calculator that asks for it.</p>
           <button type="button" onClick={forget}>
             Forget it

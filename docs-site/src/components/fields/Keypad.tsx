@@ -25,7 +25,7 @@ export function KeypadSwitch(): ReactNode {
   const letters = inputMode === 'text';
   return (
     <button type="button" className={styles.keypad} aria-pressed={letters} onClick={() => choose(letters ? 'decimal' : 'text')}>
-      Keyboard with letters, to type units or ±
+      Full keyboard (for units or ±)
     </button>
   );
 }

@@ -100,8 +100,8 @@ export function Given({ fields: all, values, onlyGiven = false }: GivenProps): R
       })}
       {left.length === 0 ? null : (
         <p>
-          Not given: {left.length === 1 ? 'one input that may' : `${left.length} inputs that may`} stay empty. What was assumed stands with
-          the result.
+          Not given: {left.length === 1 ? 'one optional input' : `${left.length} optional inputs`} left blank. What was assumed is shown
+          with the result.
         </p>
       )}
     </>

@@ -1,7 +1,7 @@
 import { commonPractice, type Source } from '@wallflow/calculation';
 
 export const permissionPractice: Source = commonPractice(
-  'Conditions for a forced regeneration with the vehicle standing',
+  'Conditions for a forced regeneration with the vehicle stationary',
   'Defaults that a technician may tighten; the limits of the vehicle maker replace them.',
 );
 

@@ -41,7 +41,7 @@ export const limitMaterial = choice({
   label: 'Filter material',
   options: { 'silicon-carbide': 'silicon carbide', cordierite: 'cordierite', unknown: 'not known' },
   example: 'cordierite',
-  default: ['unknown', 'only the limit depends on it: what silicon carbide does not bear either is refused'],
+  default: ['unknown', 'only the limit depends on it: a load too high even for silicon carbide is refused'],
 });
 
 /** Why a soot limit cannot be right for this material; undefined where it can. */

@@ -69,7 +69,7 @@ export const emissionRates: Source = {
 
 export const drivingPractice: Source = commonPractice(
   'Soot rates and exhaust temperatures of driving patterns',
-  'Take them from the own vehicle where possible: distance between regenerations and grams at the trigger.',
+  'Take them from your own vehicle where possible: distance between regenerations and grams at the trigger.',
 );
 
 export const ashReview2019: Source = {

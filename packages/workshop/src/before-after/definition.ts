@@ -207,7 +207,7 @@ export const beforeAfterCalculation = wf.defineCalculation({
     ),
   ],
   assumptions: {
-    laminar: 'The drop of a filter goes with viscosity times flow; parts that go with flow squared are small.',
+    laminar: 'The drop of a filter rises in proportion to viscosity times flow; parts that rise with flow squared are small.',
     independent: 'The errors of the two measurements are independent.',
   },
   limits: {
@@ -307,7 +307,7 @@ export const beforeAfterCalculation = wf.defineCalculation({
             tone: 'do',
             text: 'If a complete regeneration was verified, soot cannot explain what is left: it is ash. Weigh the filter, or put a rod into its channels.',
           },
-          { tone: 'do', text: 'Look for a closed-up face or a restriction elsewhere before repeating the work.' },
+          { tone: 'do', text: 'Look for a blocked face or a restriction elsewhere before repeating the work.' },
           noReset,
         ];
     }

@@ -260,7 +260,7 @@ export const filterConditionCalculation = wf.defineCalculation({
   assumptions: [
     {
       code: 'linear_in_flow',
-      text: 'A loaded filter is laminar: its drop goes nearly with viscosity times flow, not with engine speed or flow squared.',
+      text: 'A loaded filter is laminar: its drop rises nearly in proportion to viscosity times flow, not to engine speed or flow squared.',
     },
     {
       code: 'one_filter',
@@ -345,7 +345,7 @@ export const filterConditionCalculation = wf.defineCalculation({
     const shape = growthShape(growth, { filter: constants.filterShare, pipe: constants.pipeShare });
     warnOfGrowth(shape, warn);
     if (zeroState === undefined) {
-      warn('zero_not_read', 'The reading with the engine off is missing: a sensor that is off makes this verdict wrong. Read it.');
+      warn('zero_not_read', 'The reading with the engine off is missing: a zero error makes this verdict wrong. Read it.');
     } else if (zeroState !== 'accepted') {
       warn(
         'zero_off',

@@ -150,7 +150,7 @@ export const resetAdviceCalculation = wf.defineCalculation({
     return [
       ...steps.map((text) => ({ tone: 'do' as const, text })),
       ...(emissionComplete === false
-        ? [{ tone: 'do-not' as const, text: 'Do not reset anything while an emission part is missing or out of work.' }]
+        ? [{ tone: 'do-not' as const, text: 'Do not reset anything while an emission part is missing or not working.' }]
         : []),
       silence,
       ...(filterWork === 'new' && ashToSet === 0 ? [] : [ash]),

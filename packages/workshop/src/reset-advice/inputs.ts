@@ -45,7 +45,7 @@ const proven = {
     'All emission parts fitted and working',
     'Filter, catalysts, sensors, exhaust recirculation and dosing, with parts approved for this vehicle.',
   ),
-  saved: proof('Codes, freeze frames, counters and learned values saved', 'As they stand now, before anything is cleared or reset.'),
+  saved: proof('Codes, freeze frames, counters and learned values saved', 'As they are now, before anything is cleared or reset.'),
   batterySupport: proof('Battery charger connected', 'At least 12.4 V at rest and 13.5 V charging; twice that on a 24 V system.'),
   causeRepaired: proof('Cause of the fault repaired and tested', 'Yes as well if no fault code was ever stored.'),
   regenerationVerified: proof(

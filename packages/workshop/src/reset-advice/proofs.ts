@@ -52,7 +52,7 @@ export const proofWords = {
   },
   drop: {
     wanted: 'pressure drop lower at comparable flow',
-    repair: 'The pressure drop has not fallen enough: look for ash, a closed-up face or a restriction elsewhere.',
+    repair: 'The pressure drop has not fallen enough: look for ash, a blocked face or a restriction elsewhere.',
     find: 'Compare the pressure drop before and after at comparable flow and temperature.',
   },
   ash: {

@@ -239,7 +239,7 @@ function sootText(attempt: Attempt): string {
   if (!succeeded(attempt)) return `not estimated. ${reasonText(attempt)}`;
   const most = `at most ${shown(attempt, 'mostSootMass')} (${shown(attempt, 'mostSootLoad')})`;
   if (wordOf(attempt, 'verdict') === 'within-clean')
-    return `none can be told by pressure drop, which is no proof that there is none: ${most}`;
+    return `too little to detect from pressure drop; this does not prove the filter is free of soot: ${most}`;
   return `${shown(attempt, 'sootMass')} (${shown(attempt, 'sootLoad')}) by pressure drop, at least ${shown(attempt, 'leastSootMass')}, ${most}`;
 }
 

@@ -54,7 +54,7 @@ export const cleanOrReplaceCalculation = wf.defineCalculation({
   inputs: {
     filterCondition: wf.choice({
       label: 'Condition of filter and housing',
-      options: { sound: 'looked at and sound', damaged: 'cracked, melted, leaking or shifted', unknown: 'not looked at' },
+      options: { sound: 'inspected and sound', damaged: 'cracked, melted, leaking or shifted', unknown: 'not looked at' },
       example: 'sound',
     }),
     cleaningPrice: price('C', 'Price of cleaning', '350'),

@@ -75,7 +75,7 @@ function refusal(found: SootMassResult, most: SootMassResult, measured: (drop: n
       return wf.noSolution('The ash alone fills the inlet channels.', ['ashMass']);
     case 'several':
       return wf.noSolution(
-        'At this flow several soot masses give the same drop, so that none can be told. Measure at a lower flow, or check the flow.',
+        'At this flow several soot masses give the same drop, so no single mass can be given. Measure at a lower flow, or check the flow.',
         ['pressureDrop'],
       );
     case 'not_found':

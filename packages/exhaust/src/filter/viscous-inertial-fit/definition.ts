@@ -193,7 +193,7 @@ export const viscousInertialFitCalculation = wf.defineCalculation({
     equal_weight: 'All drops are equally uncertain.',
   },
   limits: {
-    spread: 'With flows that differ by less than a factor of two the parts cannot be told apart reliably.',
+    spread: 'With flows that differ by less than a factor of two the parts cannot be separated reliably.',
     two_points: 'Two points always fit; a third shows whether they are right.',
   },
   cautions: [cautions.sensorFirst, cautions.hotExhaust, cautions.fumes],

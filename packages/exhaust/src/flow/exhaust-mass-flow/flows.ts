@@ -63,7 +63,7 @@ function airOfFuel({ fuelMassFlow, lambda, stoichiometricAirFuelRatio }: Exhaust
   if (fuelMassFlow === undefined || lambda === undefined) {
     return missingInputs(...(fuelMassFlow === undefined ? ['fuelMassFlow'] : []), ...(lambda === undefined ? ['lambda'] : []));
   }
-  if (fuelMassFlow === 0) return inconsistentInputs('without fuel, lambda says nothing of the air flow', ['fuelMassFlow'], ['airFrom']);
+  if (fuelMassFlow === 0) return inconsistentInputs('without fuel, lambda says nothing about the air flow', ['fuelMassFlow'], ['airFrom']);
   return airMassFlowAtLambda(fuelMassFlow, lambda, stoichiometricAirFuelRatio);
 }
 

@@ -33,7 +33,7 @@ export const exhaustVolumeFlowCalculation = wf.defineCalculation({
         symbol: 'p_g',
         label: 'Back-pressure before the filter, gauge',
         description:
-          'Against the air outside. It is at least the pressure drop over the filter; left out, it is taken as that drop, or as nothing without one.',
+          'Against the air outside. It is at least the pressure drop over the filter; left blank, it is taken as that drop, or as zero without one.',
         range: '-500 mbar <= x <= 5 bar',
         usual: [
           '-5 mbar',
@@ -141,7 +141,7 @@ export const exhaustVolumeFlowCalculation = wf.defineCalculation({
       const text =
         pressureDrop === undefined
           ? 'Neither back-pressure nor drop given: taken as open to the air. Each 10 mbar of back-pressure makes the volume about 1 % smaller.'
-          : 'Back-pressure not given: taken as the drop over the filter, with nothing behind it that holds the gas back.';
+          : 'Back-pressure not given: taken as the drop over the filter, with no restriction after it.';
       assume('back_pressure', text);
     } else if (pressureDrop !== undefined && pressureDrop > backPressure) {
       warn(

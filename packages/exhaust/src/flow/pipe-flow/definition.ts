@@ -34,7 +34,7 @@ export const pipeFlowCalculation = wf.defineCalculation({
       wf.quantity(dynamicViscosity, {
         symbol: '\\mu_g',
         label: 'Viscosity of the gas, if known',
-        description: "Left out, that of air by Sutherland's formula.",
+        description: "Leave blank to use that of air by Sutherland's formula.",
         range: '1 < x <= 200 uPa.s',
         usual: ['15 uPa.s', '60 uPa.s', 'air and exhaust from −40 °C to 1500 °C'],
         example: '26.0 uPa.s',

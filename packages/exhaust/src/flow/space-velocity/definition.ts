@@ -82,7 +82,7 @@ export const spaceVelocityCalculation = wf.defineCalculation({
   ],
   assumptions: { ideal_gas: 'The gas is ideal, also in the reference state: water is counted as vapour.' },
   limits: {
-    name_the_state: 'A space velocity without its reference state is worth no more than 10 %.',
+    name_the_state: 'A space velocity without its reference state is good to 10 % at best.',
     usual: 'Catalysts are usually laid out for 10 000 to 100 000 per hour (common practice, no source).',
   },
   compute(input, { constants }) {

@@ -11,7 +11,7 @@ export const airFuelRatioCalculation = wf.defineCalculation({
   id: 'air-fuel-ratio',
   subject: 'gas',
   title: 'Air-fuel ratio and lambda',
-  purpose: 'How much air does this fuel need, and what do lambda and air-fuel ratio say of each other?',
+  purpose: 'How much air does this fuel need, and which lambda belongs to which air-fuel ratio?',
   keywords: 'lambda, stoichiometric, equivalence ratio, carbon mass fraction',
   method: 'atom balance',
   inputs: {

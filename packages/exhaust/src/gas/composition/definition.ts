@@ -70,7 +70,7 @@ export const exhaustCompositionCalculation = wf.defineCalculation({
   },
   limits: {
     lean_only: 'For lambda of 1 and more. A rich purge also makes carbon monoxide and hydrogen.',
-    no_condensate: 'Water stays vapour: not in a cold exhaust, where it drips.',
+    no_condensate: 'Water stays vapour: not in a cold exhaust, where it condenses.',
   },
   compute(input, { constants }) {
     const exhaust = { lambda: input.lambda, fuel: input, waterPerDryAir: waterPerDryAirOfHumidity(input.humidity) };

@@ -52,7 +52,7 @@ export const exhaustHeatCapacityCalculation = wf.defineCalculation({
         '1700 K',
         {
           below: 'exhaust and intake air are seldom so cold',
-          above: 'gases begin to fall apart, and the composition is no longer fixed',
+          above: 'gases begin to dissociate, and the composition is no longer fixed',
         },
       ],
     }),

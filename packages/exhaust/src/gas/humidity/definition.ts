@@ -168,7 +168,7 @@ export const intakeAirHumidityCalculation = wf.defineCalculation({
     if (!fromDewPoint && (resultingDewPoint < lowest || resultingDewPoint > highest)) {
       context.warn(
         'dew_point_range',
-        'The dew point lies outside −50 °C to 100 °C, where its equation holds: it is extrapolated, take it as “below −50 °C” or “above 100 °C”. The water content does not rest on it.',
+        'The dew point lies outside −50 °C to 100 °C, where its equation holds: it is extrapolated, take it as “below −50 °C” or “above 100 °C”. The water content is not based on it.',
         ['relativeHumidity'],
       );
     }

@@ -86,7 +86,7 @@ export const lambdaFromGasCalculation = wf.defineCalculation({
   assumptions: {
     complete_combustion:
       'All fuel is burnt. At lambda 2, 1000 ppm of carbon monoxide make lambda read 0.4 % too high by oxygen and 1.4 % too high by carbon dioxide.',
-    undiluted: 'The probe draws no false air: taken deep in the tailpipe, all joints tight.',
+    undiluted: 'The probe draws in no outside air: it sits deep in the tailpipe, and all joints are tight.',
   },
   limits: { lean_only: 'For lean exhaust only: with carbon dioxide, rich and lean mixtures can give the same reading.' },
   compute({ oxygenReading, carbonDioxideReading, ...input }, { constants }) {

@@ -27,7 +27,7 @@ export const standardAtmosphereCalculation = wf.defineCalculation({
   id: 'standard-atmosphere',
   subject: 'gas',
   title: 'Air pressure by altitude',
-  purpose: 'What air pressure, temperature and density go with this altitude, when no barometer is at hand?',
+  purpose: 'What are air pressure, temperature and density at this altitude, when no barometer is at hand?',
   keywords: 'altitude, ambient pressure, standard atmosphere, barometer',
   method: 'US Standard Atmosphere 1976',
   inputs: {

@@ -109,7 +109,7 @@ export const exhaustViscosityCalculation = wf.defineCalculation({
     mixing_rule: 'Wilke’s rule itself is good to about 2 % for such mixtures; one textbook example is 4.6 % off its measurement.',
     model_difference:
       'For exhaust of lambda 2 the default, Sutherland, is below the dilute-gas correlations by 0.6 % at 300 K, 1.8 % at 600 K and 3.7 % at 1000 K.',
-    water_row: 'The Sutherland row of water starts at 360 K; below it the formula is stretched, for a gas that holds little water.',
+    water_row: 'The Sutherland row of water starts at 360 K; below it the formula is extrapolated, for a gas that holds little water.',
   },
   sources: [lemmonJacobsen2004, fenghour1998, iapwsViscosity],
   dimensional: 'empirical correlations whose constants carry the units of their sources',

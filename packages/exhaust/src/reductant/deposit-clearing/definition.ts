@@ -20,7 +20,7 @@ export const depositClearingCalculation = wf.defineCalculation({
   title: 'What clears a urea deposit',
   purpose: 'Will heat or warm water remove this deposit, and how hot must it get?',
   keywords: 'deposit, crystals, burn-off, cyanuric acid, biuret, DEF, AUS 32, SCR',
-  method: 'published decomposition temperatures of deposits, held as data',
+  method: 'published decomposition temperatures of deposits, from a table',
   inputs: {
     deposit: wf.choice({ label: 'Deposit', options: names, example: 'cyanuric-acid' }),
     clearingMethod: wf.choice({

@@ -40,7 +40,7 @@ export const faultCountdownCalculation = wf.defineCalculation({
   title: 'Countdown after a reagent or NOx fault',
   purpose: 'Which stage has the vehicle reached, what comes next, and how far or how long until then?',
   keywords: 'countdown, inducement, no restart, reagent, warning, DEF, AUS 32, SCR',
-  method: 'stages of the law, held as data',
+  method: 'stages of the law, from a table',
   inputs: {
     rule: wf.choice({
       label: 'Rule',

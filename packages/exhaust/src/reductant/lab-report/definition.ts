@@ -28,7 +28,7 @@ export const labReportCalculation = wf.defineCalculation({
   title: 'Laboratory report on reductant',
   purpose: 'Does the fluid meet every limit of the standard, and what was not measured?',
   keywords: 'ISO 22241, laboratory, metals, biuret, purity, DEF, AUS 32, SCR',
-  method: 'limits of ISO 22241-1, held as data',
+  method: 'limits of ISO 22241-1, from a table',
   inputs: {
     ...wf.oneOf(
       {

@@ -25,7 +25,7 @@ export const noxConversionCalculation = wf.defineCalculation({
       usual: [
         '50 ppm',
         '3000 ppm',
-        { below: 'the error of the sensors is larger than what they tell', above: 'diesel engines rarely make so much; check the scaling' },
+        { below: 'the error of the sensors is larger than the reading', above: 'diesel engines rarely make so much; check the scaling' },
       ],
       example: '520 ppm',
       units: ['ppm'],
@@ -258,7 +258,7 @@ function corrected(input: Readings, warn: (code: string, text: string, path?: re
   if (balance.ammoniaSlip < 0 || balance.conversion < 0 || balance.conversion > 1) {
     warn(
       'balance_open',
-      'The dosed ammonia does not explain the readings: ammonia is stored, released or burnt, the ratio is not what is dosed, or a sensor is off.',
+      'The dosed ammonia does not explain the readings: ammonia is stored, released or burnt, the ratio is not what is dosed, or a sensor reads wrong.',
       ['dosedRatio'],
     );
     return { ...nothing, ammoniaDemand };

@@ -295,7 +295,7 @@ export const reductantConcentrationCalculation = wf.defineCalculation({
       if (ureaFraction < possibleUrea[0])
         return wf.noSolution('the reading is below that of pure water: check the instrument with water', [path]);
       if (ureaFraction > possibleUrea[1]) {
-        return wf.noSolution('the reading is above that of a saturated urea solution: it is another fluid, or a slip of the pen', [path]);
+        return wf.noSolution('the reading is above that of a saturated urea solution: it is another fluid, or a typing error', [path]);
       }
     }
     const limits = byIndex === undefined ? iso22241Limits.density : iso22241Limits.refractiveIndex;

@@ -1,20 +1,10 @@
 import { say } from '@wallflow/calculation';
-import {
-  differentialPressure,
-  fraction,
-  type Kind,
-  type KindName,
-  length,
-  massConcentration,
-  temperature,
-  unitSymbol,
-  voltage,
-} from '@wallflow/units';
+import { differentialPressure, fraction, type Kind, type KindName, length, massConcentration, temperature, voltage } from '@wallflow/units';
 import type { EngineLimits } from './engine-rows.js';
 import type { PermissionInput } from './inputs.js';
 import { sootBandsOf } from './kernel-load-band.js';
 import { makerStanding } from './kernel-maker-limit.js';
-import { type ConditionRow, decidedRow } from './row.js';
+import { amountText, type ConditionRow, decidedRow } from './row.js';
 
 type MakerKey = Extract<keyof PermissionInput, `maker${string}`>;
 
@@ -97,7 +87,7 @@ function beyondRow({ name, side, outer, usual, why, show }: Entry, maker: number
 const shown =
   <K extends KindName>(kind: Kind<K>, unit: Parameters<Kind<K>['in']>[1]) =>
   (si: number) =>
-    `${Number(kind.in(kind.si(si), unit).toPrecision(3))} ${unitSymbol(kind.kind, unit)}`;
+    amountText(kind, si, unit, 3);
 
 function entriesOf(input: PermissionInput, bounds: MakerBounds, attempts: Attempts, outerLoad: number): Entry[] {
   const { service } = sootBandsOf(input.substrate);

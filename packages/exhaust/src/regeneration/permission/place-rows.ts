@@ -28,7 +28,7 @@ export function filterRows(input: PermissionInput): ConditionRow[] {
       condition: 'Cleaning additive just poured into the fuel',
       answer: input.freshAdditive,
       wanted: false,
-      reason: 'Nobody knows how much heat it adds.',
+      reason: 'It adds an unknown amount of heat.',
       repair: 'Do not force a regeneration on this tank of fuel.',
       find: 'Ask the owner what went into the tank.',
     }),

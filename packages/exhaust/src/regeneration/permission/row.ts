@@ -50,6 +50,12 @@ function action(result: ConditionResult, words: Words, repair = words.repair): s
   return result === 'refuse' ? repair : words.find;
 }
 
+/** A number in a unit as a printed table writes it, with a minus instead of a hyphen. */
+export function amountText<K extends KindName>(kind: Kind<K>, si: number, unit: Parameters<Kind<K>['in']>[1], digits: number): string {
+  const number = Number(kind.in(kind.si(si), unit).toPrecision(digits));
+  return `${String(number).replace('-', '−')} ${unitSymbol(kind.kind, unit)}`;
+}
+
 function differenceText<K extends KindName>(kind: Kind<K>, delta: number, unit: string): string {
   const amount = Number(differenceInUnit(kind.kind, delta, unit).toPrecision(3));
   const symbol = kind.kind === 'temperature' ? unitSymbol(kind.kind, unit).replace('°C', 'K') : unitSymbol(kind.kind, unit);
@@ -63,7 +69,7 @@ export function spanRow<K extends KindName>(words: SpanWords<K>): ConditionRow {
   const most = words.most?.maker ?? words.most?.usual;
   const mostExcluded = (words.mostExcluded ?? false) && words.most?.maker === undefined;
   const check = checkSpan(value, { least, most, mostExcluded });
-  const show = (si: number) => `${Number(kind.in(kind.si(si), unit).toPrecision(4))} ${unitSymbol(kind.kind, unit)}`;
+  const show = (si: number) => amountText(kind, si, unit, 4);
   const ends = [
     least === undefined ? undefined : say`at least ${show(least)}`,
     most === undefined ? undefined : mostExcluded ? say`below ${show(most)}` : say`at most ${show(most)}`,

@@ -160,7 +160,7 @@ function attemptsRow(input: PermissionInput, limits: SootLimits): ConditionRow {
     result: done === undefined ? 'unknown' : done + 1 > most ? 'refuse' : 'pass',
     measured: done === undefined ? undefined : String(done + 1),
     limit: say`at most ${most}`,
-    reason: 'More attempts than that mean that the diagnosis is wrong.',
+    reason: 'More attempts than that mean the diagnosis is wrong.',
     repair: 'Stop trying: find out why the last attempts did not complete.',
     find: 'Find out how many attempts did not complete: ask the owner and read the history.',
     basis: input.makerMaximumAttempts === undefined ? practice : makersLimit,

@@ -63,7 +63,7 @@ export const watchAnswers: Readonly<Record<WatchRule, WatchAnswer>> = {
     urgency: 11,
     verdict: 'end',
     what: 'Pressure drop rises instead of falling',
-    act: 'End the regeneration and keep the flow up while the filter cools: this deposit does not burn, or something else is closing up. Find out what.',
+    act: 'End the regeneration and keep the flow up while the filter cools: this deposit does not burn, or something else is blocking up. Find out what.',
     never: neverIdle,
   },
   smoke: {

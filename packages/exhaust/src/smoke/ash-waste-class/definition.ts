@@ -12,7 +12,7 @@ export const ashWasteClassCalculation = wf.defineCalculation({
   title: 'Ash and wash water as waste',
   purpose: 'Is this filter ash hazardous waste, and what must be done with ash and wash water?',
   keywords: 'ash, waste, zinc, wash water',
-  method: 'published threshold where one is held, otherwise taken as hazardous',
+  method: 'published threshold where there is one here, otherwise taken as hazardous',
   inputs: {
     place: wf.choice({ label: 'Place', options: { california: 'California', elsewhere: 'elsewhere' }, example: 'california' }),
     ashZinc: wf.optional(
@@ -60,7 +60,7 @@ export const ashWasteClassCalculation = wf.defineCalculation({
   steps: [
     wf.formula('zincMass', 'ashZinc * wasteMass'),
     wf.formula('shareOfThreshold', 'ashZinc / zincThreshold', californiaZinc),
-    wf.statement('wasteRules', 'Rules held here with their sources.'),
+    wf.statement('wasteRules', 'Rules listed here with their sources.'),
     wf.verdict(
       'verdict',
       {
@@ -72,7 +72,7 @@ export const ashWasteClassCalculation = wf.defineCalculation({
     ),
   ],
   assumptions: { representative: 'The sample stands for all of the ash.' },
-  limits: { one_place: 'A threshold is held for California only. Unknown is never taken as harmless.' },
+  limits: { one_place: 'There is a threshold for California only. Unknown is never taken as harmless.' },
   cautions: [cautions.ashDust, cautions.waste],
   sources: [washWaterGuidance, practice],
   compute(input, { constants, warn }) {

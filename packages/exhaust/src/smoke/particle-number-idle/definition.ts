@@ -85,7 +85,7 @@ export const particleNumberIdleCalculation = wf.defineCalculation({
       wf.quantity(volumeFlow, {
         symbol: '\\dot V',
         label: 'Exhaust volume flow',
-        description: 'Give it to get particles per second.',
+        description: 'Enter it to see particles per second.',
         range: '0 < x <= 2000 m3/h',
         example: '45 m3/h',
         units: ['m3/h'],

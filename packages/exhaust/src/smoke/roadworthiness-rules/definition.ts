@@ -26,8 +26,8 @@ export const roadworthinessRulesCalculation = wf.defineCalculation({
   title: 'Roadworthiness rules for filters and smoke',
   purpose: 'What does the periodic test ask for here, and how far was that checked?',
   keywords: 'roadworthiness, periodic test, filter, law, smoke meter, opacimeter',
-  method: 'table of rules, held as data',
-  inputs: { place: wf.choice({ label: 'Place', options: { all: 'all places held here', ...rulePlaces }, example: 'uk' }) },
+  method: 'table of rules',
+  inputs: { place: wf.choice({ label: 'Place', options: { all: 'all places listed here', ...rulePlaces }, example: 'uk' }) },
   outputs: {
     rules: wf.tableOutput({
       label: 'Rules',

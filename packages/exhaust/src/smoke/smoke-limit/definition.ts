@@ -10,7 +10,7 @@ export const smokeLimitCalculation = wf.defineCalculation({
   title: 'Smoke limit by class and date',
   purpose: 'Which smoke limit holds for this vehicle, on what basis, and does a reading meet it?',
   keywords: 'smoke limit, roadworthiness, opacity, plate value, smoke meter, opacimeter',
-  method: 'table of the law, held as data',
+  method: 'table of the law',
   inputs: {
     regime: wf.choice({
       label: 'Where it is tested',
@@ -148,7 +148,7 @@ export const smokeLimitCalculation = wf.defineCalculation({
       retrofit: input.levelThreeRetrofit ?? true,
       emissionClass: input.emissionClass ?? 'unknown',
     });
-    if (row === undefined) return wf.noSolution('no limit is held for this vehicle', ['regime']);
+    if (row === undefined) return wf.noSolution('no limit for this vehicle is listed here', ['regime']);
     if (row.retrofit && input.levelThreeRetrofit === undefined)
       warn('retrofit_unknown', 'Whether a level 3 filter was fitted later is not known: the limit of one counts, which is the lowest.');
     if (row.classes?.length === 1 && input.emissionClass === 'unknown')

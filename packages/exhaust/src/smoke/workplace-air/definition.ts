@@ -20,7 +20,7 @@ export const workplaceAirCalculation = wf.defineCalculation({
   id: 'workplace-air',
   subject: 'smoke',
   title: 'Exhaust in the workshop air',
-  purpose: 'How fast does the air go bad with an engine running indoors, and how much fresh air would it take?',
+  purpose: 'How fast does the air become dangerous with an engine running indoors, and how much fresh air would it take?',
   keywords: 'workplace, ventilation, carbon monoxide, nitrogen dioxide, exposure limit',
   method: 'well-mixed room',
   inputs: {

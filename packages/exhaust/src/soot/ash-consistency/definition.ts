@@ -158,7 +158,7 @@ export const ashConsistencyCalculation = wf.defineCalculation({
     const oneOut = restDeviation !== undefined && restDeviation <= farAway;
     const best = figures.length < 2 ? undefined : oneOut ? without : disagree ? undefined : all;
     if (best !== undefined && best.uncertainty > 0.5 * best.mean)
-      warn('uncertain_figures', 'The figures are so uncertain that almost any would agree: get a better one before acting on them.');
+      warn('uncertain_figures', 'The figures are too uncertain to show whether they agree: get a better one before acting on them.');
     return {
       allMean: all?.mean,
       allUncertainty: all?.uncertainty,
