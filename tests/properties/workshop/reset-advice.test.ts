@@ -4,7 +4,7 @@ import { registry } from '../../support/calculations.js';
 
 type Input = Readonly<Record<string, unknown>>;
 interface Row {
-  readonly code: string;
+  readonly what: string;
   readonly verdict: string;
   readonly value?: number;
   readonly first?: string;
@@ -30,7 +30,7 @@ function advice(input: Input): Result {
 
 const changing = ['reset', 'set', 'relearn', 'confirm'];
 const changed = (input: Input) => advice(input).values.filter(({ verdict }) => changing.includes(verdict));
-const changedCodes = (input: Input) => changed(input).map(({ code }) => code);
+const changedCodes = (input: Input) => changed(input).map(({ what }) => what);
 
 const parts = [
   'pressureSensor',
@@ -110,9 +110,9 @@ describe('what may be reset', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const always = input.emissionComplete === true && input.saved === true && input.batterySupport === true;
-        for (const { code, verdict } of advice(input).values) {
-          expect(changing.includes(verdict), code).toBe(always && needed[code]?.(input) === true);
-          if (changing.includes(verdict)) seen.add(code);
+        for (const { what, verdict } of advice(input).values) {
+          expect(changing.includes(verdict), what).toBe(always && needed[what]?.(input) === true);
+          if (changing.includes(verdict)) seen.add(what);
         }
       }),
       { numRuns: 600 },
@@ -154,7 +154,7 @@ describe('what may be reset', () => {
     const seen = new Set<string>();
     fc.assert(
       fc.property(anyInput, grams(0.1, 100), (input, mostSoot) => {
-        const soot = advice({ ...input, mostSoot }).values.find(({ code }) => code === 'soot');
+        const soot = advice({ ...input, mostSoot }).values.find(({ what }) => what === 'soot');
         if (soot === undefined || !changing.includes(soot.verdict)) return;
         seen.add(String(input.filterWork));
         const { filterWork: work } = input;
@@ -170,7 +170,7 @@ describe('what may be reset', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const { ashToSet, values } = advice(input);
-        expect(values.find(({ code }) => code === 'ash')?.value).toBe(ashToSet);
+        expect(values.find(({ what }) => what === 'ash')?.value).toBe(ashToSet);
         if (ashToSet === undefined) return;
         seen.add(input.filterWork);
         if (input.filterWork === 'new') return void expect(ashToSet).toBe(0);
@@ -190,8 +190,8 @@ describe('what may be reset', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const cleaned = advice({ ...input, filterWork: 'on-vehicle' }).values;
-        expect(cleaned.find(({ code }) => code === 'ash')?.verdict).toBe('leave');
-        const untouched = advice({ ...input, filterWork: 'none' }).values.filter(({ code }) => ofFilter.includes(code));
+        expect(cleaned.find(({ what }) => what === 'ash')?.verdict).toBe('leave');
+        const untouched = advice({ ...input, filterWork: 'none' }).values.filter(({ what }) => ofFilter.includes(what));
         expect(untouched.map(({ verdict }) => verdict)).toEqual(['leave', 'leave', 'leave', 'leave']);
       }),
       { numRuns: 100 },
@@ -201,7 +201,7 @@ describe('what may be reset', () => {
   it('never lets anybody clear a countdown: the vehicle confirms it', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
-        const row = advice(input).values.find(({ code }) => code === 'countdown');
+        const row = advice(input).values.find(({ what }) => what === 'countdown');
         expect(['confirm', 'leave', 'not-yet']).toContain(row?.verdict);
       }),
       { numRuns: 100 },
@@ -225,7 +225,7 @@ describe('what may be reset', () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const { next, values, open, waiting } = advice(input);
-        for (const row of values) expect(row.first !== undefined, row.code).toBe(row.verdict === 'not-yet');
+        for (const row of values) expect(row.first !== undefined, row.what).toBe(row.verdict === 'not-yet');
         expect(open.length > 0).toBe(waiting > 0);
         if (open.length > 0) expect(next).toBe(open[0]?.action);
         for (const proof of open) expect(proof.waiting).toBeLessThanOrEqual(waiting);

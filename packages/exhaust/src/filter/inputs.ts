@@ -89,7 +89,7 @@ export const geometryInputs = {
     usual: [
       '1',
       '1.25',
-      'above about 1.3 the square cells of common filters meet at their corners; cells with cut corners are narrower than this form says',
+      'square cells of common filters meet at their corners from about 1.3 on; cells with cut corners are narrower than this form says',
     ],
     default: ['1', 'equal cells'],
   }),

@@ -5,7 +5,7 @@ import { batteryForResets, resetPractice, safeSideOfAsh, savedBeforeClearing, st
 import { resetInputs } from './inputs.js';
 import { ashToEnter, changes, type ResetAnswer, type ResetVerdict, resetAnswer } from './kernel.js';
 import { proofWords } from './proofs.js';
-import { openProofs, resetRows } from './rows.js';
+import { openProofs, resetRows, storedValues } from './rows.js';
 
 const verdicts = {
   reset: 'reset to zero, or clear',
@@ -52,8 +52,7 @@ export const resetAdviceCalculation = wf.defineCalculation({
     values: wf.tableOutput({
       label: 'Stored values',
       columns: {
-        code: wf.textOutput({ label: 'Code' }),
-        what: wf.textOutput({ label: 'Stored value' }),
+        what: wf.choiceOutput({ label: 'Stored value', options: storedValues }),
         verdict: wf.choiceOutput({ label: 'What to do', options: verdicts }),
         value: wf.optional(grams('m', 'Value to enter', 3)),
         uncertainty: wf.optional(grams('u(m)', 'Its uncertainty', 2)),
@@ -124,9 +123,8 @@ export const resetAdviceCalculation = wf.defineCalculation({
     return {
       verdict: resetAnswer(rows.map(({ verdict }) => verdict)),
       next: open[0]?.action ?? doIt,
-      values: rows.map(({ code, what, verdict, why, missing }) => ({
-        code,
-        what,
+      values: rows.map(({ code, verdict, why, missing }) => ({
+        what: code,
         verdict,
         value: code === 'ash' ? ashToSet : code === 'soot' ? sootToSet(verdict, input.mostSoot) : undefined,
         uncertainty: code === 'ash' && measured !== undefined ? ashUncertainty : undefined,

@@ -7,7 +7,6 @@ import { alwaysNeeded, type Proof, proofAnswers, proofWords } from './proofs.js'
 /** One stored value with its verdict, before its figure is added. */
 export interface ResetRow {
   readonly code: string;
-  readonly what: string;
   readonly verdict: ResetVerdict;
   readonly why: string;
   /** What must be proven before it may be changed. */
@@ -34,8 +33,8 @@ function faultCodeRuling({ filterWork }: ResetInput): ReasonedRuling {
   };
 }
 
-function row(code: string, what: string, ruling: ReasonedRuling, answers: Answers<Proof>): ResetRow {
-  return { code, what, why: ruling.why, ...judge({ ...ruling, proofs: [...alwaysNeeded, ...ruling.proofs] }, answers) };
+function row(code: string, ruling: ReasonedRuling, answers: Answers<Proof>): ResetRow {
+  return { code, why: ruling.why, ...judge({ ...ruling, proofs: [...alwaysNeeded, ...ruling.proofs] }, answers) };
 }
 
 /** Proofs that a filter is free of soot. */
@@ -57,6 +56,15 @@ function sootByReadings(row: ResetRow, { filterWork, dropVerified, mostSoot }: R
   return { ...row, verdict: 'set', missing: [], why };
 }
 
+const faultCodes = 'Stored fault codes';
+
+/** The stored values by key, as a table names them. */
+export const storedValues: Readonly<Record<string, string>> = Object.fromEntries([
+  ...(Object.keys(filterValues) as FilterValue[]).map((key) => [filterCodes[key], filterValues[key]] as const),
+  ...partRulings.map(({ code, what }) => [code, what] as const),
+  ['fault_codes', faultCodes],
+]);
+
 /** Every stored value with what may be done to it. */
 export function resetRows(input: ResetInput): readonly ResetRow[] {
   const answers = proofAnswers(input);
@@ -65,11 +73,11 @@ export function resetRows(input: ResetInput): readonly ResetRow[] {
   return [
     ...keys.map((key) => {
       const ruling = key === 'pressureZero' && input.pressureSensor ? pressureSensorRuling : ofFilter[key];
-      const ruled = row(filterCodes[key], filterValues[key], ruling, answers);
+      const ruled = row(filterCodes[key], ruling, answers);
       return key === 'soot' ? sootByReadings(ruled, input) : ruled;
     }),
-    ...partRulings.map((part) => row(part.code, part.what, part.after.some((work) => input[work]) ? part : notWorkedOn, answers)),
-    row('fault_codes', 'Stored fault codes', faultCodeRuling(input), answers),
+    ...partRulings.map((part) => row(part.code, part.after.some((work) => input[work]) ? part : notWorkedOn, answers)),
+    row('fault_codes', faultCodeRuling(input), answers),
   ];
 }
 

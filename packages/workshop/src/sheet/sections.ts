@@ -375,20 +375,24 @@ interface ResetRow {
 /** Rows of the reset advice: those that the work has touched, and the names of those that are left as they are. */
 function resetRows(reset: Evaluation) {
   const field = reset.calculation.spec.outputs.values;
-  const words = field?.type === 'table' && field.columns.verdict?.type === 'choice' ? field.columns.verdict.options : {};
+  const wordsOf = (key: string): Readonly<Record<string, string>> => {
+    const column = field?.type === 'table' ? field.columns[key] : undefined;
+    return column?.type === 'choice' ? column.options : {};
+  };
+  const [words, names] = [wordsOf('verdict'), wordsOf('what')];
   const rows = (reset.result.outputs as Readonly<Record<string, unknown>>).values as readonly ResetRow[];
   const value = (grams: number | undefined) => (grams === undefined ? '' : mass.format(mass.si(grams), 'g', { digits: 3 }));
   return {
     touched: rows
       .filter(({ verdict }) => verdict !== 'leave')
       .map((row) => ({
-        what: row.what,
+        what: names[row.what] ?? row.what,
         may: words[row.verdict] ?? row.verdict,
         value: value(row.value),
         why: row.why,
         first: row.first ?? '',
       })),
-    left: rows.filter(({ verdict }) => verdict === 'leave').map(({ what }) => what),
+    left: rows.filter(({ verdict }) => verdict === 'leave').map(({ what }) => names[what] ?? what),
   };
 }
 
