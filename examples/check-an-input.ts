@@ -21,5 +21,5 @@ for (const typed of [
 
 // prints:
 // 0.675 kg/m³
-// gasTemperature: "250" has no unit; use one of degC, K, degF, degR.
-// gasPressure: "0.2 kPa" is out of range; it must be more than 1 kPa.
+// Gas temperature: "250" has no unit; use one of degC, K, degF, degR.
+// Absolute pressure of the gas: "0.2 kPa" is out of range; it must be more than 1 kPa.

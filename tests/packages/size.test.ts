@@ -52,7 +52,8 @@ const ceilings: readonly { readonly code: string; readonly bytes: number; readon
     bytes: 17_000,
     without: ['zod', 'decimal.js', '@wallflow/exhaust', '@wallflow/workshop'],
   },
-  { code: "export * from '@wallflow/calculation'", bytes: 34_000, without: ['decimal.js'] },
+  // The whole language with audit, links, forms and series; 34 900 since issues carry the labels of their inputs.
+  { code: "export * from '@wallflow/calculation'", bytes: 36_500, without: ['decimal.js'] },
 ];
 
 let consumer: Consumer;
