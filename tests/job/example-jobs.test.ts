@@ -72,6 +72,26 @@ describe('forecast and quote', () => {
     expect(regeneration?.distance.p95).toBeLessThanOrEqual(320 * 1.4);
   });
 
+  it('name the days of the calendar that they mean, from the date of the job', () => {
+    for (const { days, dates } of [data.forecast?.regeneration ?? {}, data.forecast?.ashService ?? {}]) {
+      if (days === undefined || dates === undefined) continue;
+      for (const end of ['p5', 'p50', 'p95'] as const) {
+        const ahead = (Date.parse(dates[end]) - Date.parse(job.date)) / 86_400_000;
+        expect(Math.abs(ahead - days[end])).toBeLessThanOrEqual(0.5);
+      }
+    }
+    expect(data.forecast?.regeneration.dates).toBeDefined();
+    const { p5, p50, p95 } = data.forecast?.regeneration.dates ?? { p5: '', p50: '', p95: '' };
+    expect(sheetAsText(jobSheet(result)).replace(/\s+/g, ' ')).toContain(`around ${p50}, between ${p5} and ${p95}`);
+  });
+
+  it('name no day that lies decades ahead', () => {
+    const rarely = { ...job, use: { ...job.use, trips: [{ tripDistance: '1 km', tripDuration: '3 min', timesPerWeek: '1' }] } };
+    const forecast = jobData(resultOf(rarely, demoFile)).forecast;
+    expect(forecast?.ashService.days?.p50).toBeGreaterThan(20 * 365);
+    expect(forecast?.ashService.dates).toBeUndefined();
+  });
+
   it('count ash from the weighed rest to the limit at the rate of the control unit', () => {
     // By hand: 41 g in 146 300 km; from 35 g to 175 g are 140 g, so 140 / 41 × 146 300 km.
     expect(data.forecast?.ashService).toMatchObject({
@@ -90,7 +110,8 @@ describe('forecast and quote', () => {
   });
 
   it('stand on the sheet of the customer only where somebody said how the vehicle is used', () => {
-    expect(sheetAsText(jobSheet(result))).toContain('No usual trip is long enough for that');
-    expect(sheetAsText(jobSheet(demoResult()))).not.toContain('usual trip');
+    const printed = (one: typeof result) => sheetAsText(jobSheet(one)).replace(/\s+/g, ' ');
+    expect(printed(result)).toContain('No usual trip is long enough for that');
+    expect(printed(demoResult())).not.toContain('usual trip');
   });
 });

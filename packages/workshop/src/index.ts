@@ -15,6 +15,7 @@ export { type JobFile, jobFile } from './job/job-file.js';
 export type { JobIssue } from './job/job-issue.js';
 export { jobIssueText } from './job/job-issue-text.js';
 export { jobSchema } from './job/job-schema.js';
+export { type DeedOfState, type JobState, type JobVerdict, jobState, type KnownThing, type MissingThing } from './job/job-state.js';
 export { type LogContent, type ReadFile, UnreadableFile } from './job/log-file.js';
 export type { FlowReading, MeasuredSide } from './job/measured-side.js';
 export { type JobLog, readJobLog } from './job/read-log.js';

@@ -1,10 +1,12 @@
 import { dirname, join, resolve } from 'node:path';
 import {
   type JobIssue,
+  type JobState,
   jobAnnex,
   jobData,
   jobIssueText,
   jobSheet,
+  jobState,
   runJob,
   sheetAsHtml,
   sheetAsMarkdown,
@@ -18,8 +20,9 @@ interface JobOptions {
   readonly out: string | undefined;
 }
 
-function refuse(io: Io, issues: readonly JobIssue[], asJson: boolean): ExitCode {
-  if (asJson) io.out(json({ ok: false, issues: issues.map((problem) => ({ ...problem, text: jobIssueText(problem) })) }));
+function refuse(io: Io, issues: readonly JobIssue[], asJson: boolean, state?: JobState): ExitCode {
+  const found = issues.map((problem) => ({ ...problem, text: jobIssueText(problem) }));
+  if (asJson) io.out(json({ ok: false, issues: found, ...(state === undefined ? {} : { state }) }));
   else io.error(`The job is refused:\n${issues.map((problem) => `  ${jobIssueText(problem)}\n`).join('')}`);
   return 1;
 }
@@ -55,7 +58,7 @@ export function job(io: Io, file: string | undefined, options: JobOptions): Exit
   }
   const folder = dirname(resolve(file));
   const outcome = runJob(raw, (name) => io.readFileWithin(folder, name));
-  if (!outcome.ok) return refuse(io, outcome.issues, options.json);
+  if (!outcome.ok) return refuse(io, outcome.issues, options.json, jobState(raw, outcome));
   const [sheet, annex] = [jobSheet(outcome.result), jobAnnex(outcome.result)];
   io.out(options.json ? json(jobData(outcome.result)) : sheetAsText(sheet));
   if (options.out !== undefined) {

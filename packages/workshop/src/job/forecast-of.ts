@@ -4,12 +4,21 @@ import { filterVolume } from './estimate-of.js';
 import { givenValue } from './given.js';
 import type { JobFile } from './job-file.js';
 
+/** Days of the calendar as `2026-03-12`: the earliest, the expected and the latest. */
+export interface Dates {
+  readonly p5: string;
+  readonly p50: string;
+  readonly p95: string;
+}
+
 /** When the filter will ask for attention again. Distances in km; all of it after the work where there are readings of it. */
 export interface ForecastData {
   readonly regeneration: {
     readonly distance: Range;
     /** Days at the usual trips; absent where no trips were entered. */
     readonly days?: Range;
+    /** The days of the calendar that these are, from the date of the job; absent where they lie too far ahead to be named. */
+    readonly dates?: Dates;
     /** Whether any usual trip is long enough for a whole regeneration; absent where no trips were entered. */
     readonly completes?: boolean;
     readonly basis: string;
@@ -17,6 +26,8 @@ export interface ForecastData {
   readonly ashService: {
     readonly distance: Range;
     readonly days?: Range;
+    /** The days of the calendar that these are, from the date of the job; absent where they lie too far ahead to be named. */
+    readonly dates?: Dates;
     /** In grams. */
     readonly ashNow: number;
     readonly ashLimit: number;
@@ -56,10 +67,28 @@ function tripsOf({ use }: JobFile): Trips | undefined {
 
 const scaled = ({ p5, p50, p95 }: Range, by: number): Range => ({ p5: p5 * by, p50: p50 * by, p95: p95 * by });
 
-/** Distances in m as km, and in days at the pace of the trips. */
-function told(distance: Range, trips: Trips | undefined) {
-  const days = trips === undefined ? {} : { days: scaled(distance, 1 / trips.pace / 86_400) };
-  return { distance: scaled(distance, 1e-3), ...days };
+/** Nobody plans further ahead than this, days. */
+const furthestAhead = 20 * 365;
+
+/** The day so many days after a date; counted in days of the calendar, which no clock and no time zone changes. */
+function dayAfter(date: string, days: number): string {
+  const at = new Date(`${date}T00:00:00Z`);
+  at.setUTCDate(at.getUTCDate() + Math.round(days));
+  return at.toISOString().slice(0, 10);
+}
+
+function datesOf(date: string, { p5, p50, p95 }: Range): Dates | undefined {
+  if (!(p95 <= furthestAhead)) return undefined;
+  return { p5: dayAfter(date, p5), p50: dayAfter(date, p50), p95: dayAfter(date, p95) };
+}
+
+/** Distances in m as km, and at the pace of the trips in days and as dates. */
+function told(distance: Range, trips: Trips | undefined, date: string) {
+  const inKilometres = { distance: scaled(distance, 1e-3) };
+  if (trips === undefined) return inKilometres;
+  const days = scaled(distance, 1 / trips.pace / 86_400);
+  const dates = datesOf(date, days);
+  return { ...inKilometres, days, ...(dates === undefined ? {} : { dates }) };
 }
 
 function ashNow(
@@ -99,12 +128,12 @@ export function forecastOf(job: JobFile, estimate: FilterEstimate | undefined, a
   const service = Math.max(0, limit - ash) / rate;
   return {
     regeneration: {
-      ...told(next, trips),
+      ...told(next, trips, job.date),
       ...(trips === undefined ? {} : { completes: trips.longest >= wholeRegeneration }),
       basis: read === undefined ? 'usual distance between regenerations' : 'distance between regenerations as entered',
     },
     ashService: {
-      ...told({ p5: service / spreadOfAshRate, p50: service, p95: service * spreadOfAshRate }, trips),
+      ...told({ p5: service / spreadOfAshRate, p50: service, p95: service * spreadOfAshRate }, trips, job.date),
       ashNow: ash * 1000,
       ashLimit: limit * 1000,
       ashFrom: from,

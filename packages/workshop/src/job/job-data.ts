@@ -2,6 +2,7 @@ import { type Advice, type Assumption, type Issue, type Presented, present, type
 import { type EstimateData, estimateData, type JobEstimate, jobEstimate, type ReductantData, reductantData } from './estimate-data.js';
 import { type Attempt, succeeded } from './evaluation.js';
 import type { JobFile } from './job-file.js';
+import { type JobState, stateOf } from './job-state.js';
 import type { MeasuredSide } from './measured-side.js';
 import type { JobResult } from './run-job.js';
 
@@ -41,6 +42,8 @@ export interface JobData extends Partial<JobEstimate> {
   readonly reductantEstimate?: ReductantData;
   readonly ok: true;
   readonly job: JobFile;
+  /** What is known and missing, what may be done and what must not. */
+  readonly state: JobState;
   readonly before: SideData;
   readonly after?: SideData;
   readonly permissionBefore: AttemptData;
@@ -79,6 +82,7 @@ export function jobData(result: JobResult): JobData {
   return {
     ok: true,
     job,
+    state: stateOf(result),
     ...jobEstimate(result),
     ...(reductantEstimate === undefined ? {} : { reductantEstimate }),
     ...(estimateBefore === undefined || estimateAfter === undefined ? {} : { estimateBefore: estimateData(estimateBefore) }),

@@ -1,5 +1,6 @@
 import { chanceText, type FilterCause, type FilterEstimate, type Range } from '../estimate/index.js';
 import { jobEstimate } from '../job/estimate-data.js';
+import type { Dates } from '../job/forecast-of.js';
 import type { QuoteLine } from '../job/quote-of.js';
 import type { JobResult } from '../job/run-job.js';
 import type { Block } from './blocks.js';
@@ -122,6 +123,8 @@ function priceText(line: QuoteLine | undefined): string {
 
 const roughly = (value: number) => Number(value.toPrecision(2)).toLocaleString('en-GB', { useGrouping: false });
 
+const dateText = (dates: Dates | undefined) => (dates === undefined ? '' : `: around ${dates.p50}, between ${dates.p5} and ${dates.p95}`);
+
 /** What the forecast claims, where it is printed. */
 export function forecastClaims(result: JobResult): readonly Claim[] {
   const forecast = jobEstimate(result)?.forecast;
@@ -135,8 +138,8 @@ export function forecastTexts(result: JobResult): readonly string[] {
   const forecast = jobEstimate(result)?.forecast;
   if (forecast === undefined || result.job.use === undefined) return [];
   const { regeneration, ashService } = forecast;
-  const when = (one: { readonly distance: Range; readonly days?: Range }) =>
-    `in about ${roughly(one.distance.p50)} km (${roughly(one.distance.p5)} to ${roughly(one.distance.p95)} km)${one.days === undefined ? '' : `, that is about ${roughly(one.days.p50)} days`}`;
+  const when = (one: { readonly distance: Range; readonly days?: Range; readonly dates?: Dates }) =>
+    `in about ${roughly(one.distance.p50)} km (${roughly(one.distance.p5)} to ${roughly(one.distance.p95)} km)${one.days === undefined ? '' : `, that is about ${roughly(one.days.p50)} days${dateText(one.dates)}`}`;
   const next =
     regeneration.distance.p50 === 0
       ? 'The filter will regenerate at once, or needs the work named here first.'
