@@ -132,14 +132,11 @@ function eitherText(paths: readonly Path[], inputs: readonly FieldData[]): strin
   return place === undefined ? `Enter either ${labels}.` : `${place}: enter either ${labels}.`;
 }
 
-/** The sentence of an issue with the field's label in place of its key. */
+/** The sentence of an issue, about the field by its label in the form. */
 function labelledText(issue: Issue, inputs: readonly FieldData[]): string {
   if (issue.code === 'missing_input' && issue.paths !== undefined) return eitherText(issue.paths, inputs);
-  const text = issueTextFor(quantityAt(inputs, issue.path), issue);
-  const path = pathText(issue.path);
   const label = fieldLabel(inputs, issue.path);
-  if (path === '' || label === undefined || !text.startsWith(path)) return text;
-  return `${label}${text.slice(path.length)}`;
+  return issueTextFor(quantityAt(inputs, issue.path), label === undefined ? issue : { ...issue, label });
 }
 
 /** An issue in the words of the form. */
