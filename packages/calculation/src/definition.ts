@@ -134,7 +134,7 @@ export interface DefinitionSpec<I extends z.core.$ZodObject, O extends Outputs, 
   readonly precision?: number;
   /**
    * How often a ± may ask for the result again, where one result takes long or there can be thousands of readings: beyond it all
-   * uncertain inputs are moved together, in drawn directions, and the result says so.
+   * uncertain inputs are moved together, in drawn directions, and the result says so. Default 400, and fewer for more than 500 inputs.
    */
   readonly mostEvaluations?: number;
   /** Why no ± is carried through, as where things are counted; a sentence that the result carries wherever one was given. */

@@ -46,6 +46,20 @@ function directions(outputs: readonly (readonly Contribution[])[]): Move[][] {
 }
 
 /**
+ * How often a ± may ask for the result again where a definition does not say: twice for each of two hundred readings. A log of
+ * thousands of lines would keep a form or a server busy for minutes; there the work is bounded by the values that are moved in all.
+ */
+const usualMost = 400;
+const mostMoved = 200_000;
+
+/** Fewer draws than this would say little about the ±: it is then known to a third. */
+const leastMost = 10;
+
+function evaluationsFor(uncertain: number): number {
+  return Math.max(leastMost, Math.min(usualMost, Math.floor(mostMoved / uncertain)));
+}
+
+/**
  * First-order propagation by moving each uncertain input up and down by its own uncertainty
  * (JCGM 100:2008, 5.1.2 and note 2 of 5.1.3), inputs taken as independent. The result has the coverage
  * that the inputs had: a standard uncertainty for standard uncertainties. A choice that changes on the way, or where inputs
@@ -64,8 +78,9 @@ export function propagate<I extends z.core.$ZodObject, O extends Outputs, M exte
   const keys = Object.keys(fields).filter((key) => fields[key]?.type === 'quantity');
   const hasChoice = Object.values(fields).some(({ type }) => type === 'choice');
   const { mostEvaluations } = spec;
-  if (mostEvaluations !== undefined && 2 * uncertain.length > mostEvaluations) {
-    const { values, warnings, seen } = propagateTogether(keys, nominal, uncertain, Math.floor(mostEvaluations / 2), moved);
+  const bound = mostEvaluations ?? evaluationsFor(uncertain.length);
+  if (2 * uncertain.length > bound) {
+    const { values, warnings, seen } = propagateTogether(keys, nominal, uncertain, Math.floor(bound / 2), moved);
     return { values, budget: {}, warnings: [...warnings, ...unsureChoices(fields, nominal, seen)] };
   }
   const warnings: Warning[] = [];

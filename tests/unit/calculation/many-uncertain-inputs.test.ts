@@ -69,6 +69,24 @@ describe('very many uncertain inputs', () => {
     expect(result.warnings[0]?.text).toContain('about 8 %');
   });
 
+  it('are moved together, in fewer draws the more there are, where a definition does not bound the evaluations', () => {
+    for (const [count, most] of [
+      [200, 400],
+      [201, 400],
+      [2500, 80],
+      [5000, 40],
+    ] as const) {
+      evaluations = 0;
+      const all = { laps: Array.from({ length: count }, () => ({ lap: '60 ± 2 s' })) };
+      const { uncertainty, warnings } = laps({}).calculate(all);
+      expect(evaluations).toBe(1 + most);
+      expect(warnings.map(({ code }) => code)).toEqual(2 * count > most ? ['uncertainty_sampled'] : []);
+      // 2 s times the root of their number; three times what the draws know it to.
+      const expected = 2 * Math.sqrt(count);
+      expect(Math.abs((uncertainty?.values.total ?? 0) - expected)).toBeLessThan((3 / Math.sqrt(most)) * expected);
+    }
+  });
+
   it('are moved one by one where they are few enough', () => {
     const few = { laps: input.laps.slice(0, 25) };
     const result = laps({ mostEvaluations: 200 }).calculate(few);

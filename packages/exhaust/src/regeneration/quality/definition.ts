@@ -54,7 +54,7 @@ export const regenerationQualityCalculation = wf.defineCalculation({
   keywords: 'completeness, time above temperature, interrupted, log, DPF, regen, burn-off',
   method: 'time above temperature, expected burn-off by the rate law, measured loss of soot',
   inputs: {
-    log: wf.list(line, { label: 'Log', description: 'Lines in order of time.', min: 2, max: 20_000, example }),
+    log: wf.list(line, { label: 'Log', description: 'Lines in order of time.', min: 2, max: 5_000, example }),
     threshold: wf.quantity(temperature, {
       symbol: 'T_{min}',
       label: 'Temperature that counts as hot',

@@ -143,7 +143,7 @@ export const regenerationWatchCalculation = wf.defineCalculation({
       label: 'Log',
       description: 'Lines in order of time, one every second or two if possible. Leave blank what is not measured.',
       min: 1,
-      max: 20_000,
+      max: 5_000,
       example: exampleLog,
     }),
   },

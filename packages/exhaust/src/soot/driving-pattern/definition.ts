@@ -73,6 +73,8 @@ export const sootDrivingPatternCalculation = wf.defineCalculation({
   },
   limits: { ...oneLaw, no_active: 'No active regeneration takes place during the pattern.' },
   sources: [drivingPractice],
+  // Twenty-four parts of a pattern repeated two hundred times take 5 ms, and each part has seven readings that can carry a ±.
+  mostEvaluations: 60,
   compute(input, { constants }) {
     const { stretches } = stretchesOf(input, constants);
     const pass = passValues(stretches);
