@@ -22,9 +22,15 @@ function logNames({ before, after }: Logs): { before?: string; after?: string } 
   };
 }
 
+/** The job file keeps the answers on its logs, so that it reads alike on another device. */
+function withMappings(job: Record<string, unknown>, { before, after }: Logs): Record<string, unknown> {
+  const mappings = [before?.mapping, after?.mapping].filter((mapping) => mapping !== undefined);
+  return mappings.length === 0 ? job : { ...job, logs: { ...(job.logs as object | undefined), mappings } };
+}
+
 /** The sheet for what stands in the form, or what is missing or wrong. */
 export function makeSheet(fields: readonly FieldData[], input: Readonly<Record<string, unknown>>, logs: Logs): SheetView {
-  const job = jobFromForm(input, logNames(logs));
+  const job = withMappings(jobFromForm(input, logNames(logs)), logs);
   const outcome = runJob(job, (_, side) => logs[side]?.text);
   if (!outcome.ok) return { ok: false, issues: outcome.issues.map((problem) => view(problem, fields)) };
   const sheet = jobSheet(outcome.result);

@@ -1,9 +1,12 @@
+import type { Mapping } from '@wallflow/logs';
 import type { FieldData, FormValues, IssueView } from '../data/types.js';
 
 /** A log that was opened from the device. */
 export interface LogFile {
   readonly name: string;
   readonly text: string;
+  /** Answers to what its titles leave open. */
+  readonly mapping?: Mapping;
 }
 
 export interface Logs {

@@ -1,3 +1,4 @@
+import { keepMapping, usableMappings } from '../logs/kept-mappings.js';
 import { nameOfAfter } from './log-names.js';
 import type { LogFile, Logs } from './messages.js';
 
@@ -65,11 +66,13 @@ export async function openFiles(files: readonly File[]): Promise<OpenedFiles> {
   }
   if (!isJob(parsed)) return { logs: {}, problem: `${job.name} is no job file: its format is not wallflow-job/2.` };
   const named = parsed.logs ?? {};
+  // The answers on its logs serve here too, and the next log of that shape.
+  for (const mapping of usableMappings(named.mappings)) keepMapping(mapping);
   const logs = texts.filter((text) => text !== job);
   const alike = twins(ownName(named.before), ownName(named.after), logs);
   if (alike !== undefined) return { job: parsed, ...alike };
   const found = (side: string) => logs.find(({ name }) => name === ownName(named[side]));
-  const missing = Object.keys(named).filter((side) => found(side) === undefined);
+  const missing = ['before', 'after'].filter((side) => named[side] !== undefined && found(side) === undefined);
   return {
     job: parsed,
     logs: sides({ before: found('before'), after: found('after') }),
