@@ -1,4 +1,5 @@
-import { keepMapping, usableMappings } from '../logs/kept-mappings.js';
+import type { Mapping } from '@wallflow/logs';
+import { usableMappings } from '../logs/usable-mappings.js';
 import { nameOfAfter } from './log-names.js';
 import type { LogFile, Logs } from './messages.js';
 
@@ -6,6 +7,8 @@ import type { LogFile, Logs } from './messages.js';
 export interface OpenedFiles {
   readonly job?: unknown;
   readonly logs: Logs;
+  /** The answers that the job file keeps for its logs. */
+  readonly mappings?: readonly Mapping[];
   readonly problem?: string;
 }
 
@@ -66,15 +69,15 @@ export async function openFiles(files: readonly File[]): Promise<OpenedFiles> {
   }
   if (!isJob(parsed)) return { logs: {}, problem: `${job.name} is no job file: its format is not wallflow-job/2.` };
   const named = parsed.logs ?? {};
-  // The answers on its logs serve here too, and the next log of that shape.
-  for (const mapping of usableMappings(named.mappings)) keepMapping(mapping);
+  const mappings = usableMappings(named.mappings);
   const logs = texts.filter((text) => text !== job);
   const alike = twins(ownName(named.before), ownName(named.after), logs);
-  if (alike !== undefined) return { job: parsed, ...alike };
+  if (alike !== undefined) return { job: parsed, mappings, ...alike };
   const found = (side: string) => logs.find(({ name }) => name === ownName(named[side]));
   const missing = ['before', 'after'].filter((side) => named[side] !== undefined && found(side) === undefined);
   return {
     job: parsed,
+    mappings,
     logs: sides({ before: found('before'), after: found('after') }),
     ...(missing.length === 0
       ? {}

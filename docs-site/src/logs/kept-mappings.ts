@@ -1,18 +1,10 @@
-import { checkMapping, type Mapping, mappingFor } from '@wallflow/logs';
+import { type Mapping, mappingFor } from '@wallflow/logs';
 import { type Kept, store, stored } from '../storage/guarded.js';
+import { usableMappings } from './usable-mappings.js';
 
 const place = 'wallflow-log-mappings';
 /** A workshop has a few tools; the oldest answers make room. */
 const most = 50;
-
-/** The mappings among what was stored or came with a job file; anything else counts as none. */
-export function usableMappings(found: unknown): readonly Mapping[] {
-  if (!Array.isArray(found)) return [];
-  return found.flatMap((one) => {
-    const checked = checkMapping(one);
-    return checked.ok ? [checked.mapping] : [];
-  });
-}
 
 /** The answers on logs that this device keeps, the latest first. */
 export function keptMappings(): readonly Mapping[] {

@@ -4,4 +4,4 @@
  * @packageDocumentation
  */
 export { Mdf4Error } from './mdf4/blocks.js';
-export { type Mdf4Channel, type Mdf4File, type Mdf4Group, readMdf4, readMdf4Log } from './mdf4/read.js';
+export { type Mdf4Channel, type Mdf4File, type Mdf4Group, mdf4Signals, readMdf4, readMdf4Log } from './mdf4/read.js';

@@ -47,12 +47,8 @@ function timeColumn(columns: ReadonlyMap<string, { readonly values: Float64Array
   return undefined;
 }
 
-/**
- * Understand a Parquet file with a column for each channel as any log; titles hold the units. In `leftOut` a line is the number of the
- * row. Rejects with `ParquetLogError` where it is none or has no time that is plain, and with the library's error where it is damaged
- * or compressed in a way that the library does not know.
- */
-export async function readParquetLog(file: BytesInParts, options: LogOptions = {}): Promise<LogReading> {
+/** The signals of a Parquet file with a column for each channel; rejects as {@link readParquetLog} does. */
+export async function parquetSignals(file: BytesInParts, options: LogOptions = {}): Promise<SignalGroup> {
   const start = new Uint8Array(await file.slice(0, Math.min(4, file.byteLength)));
   if (String.fromCharCode(...start) !== 'PAR1') throw new ParquetLogError('not_parquet', 'it does not begin as a Parquet file does');
   // Its entry for browsers: the one for Node asks for the file system, which nothing here needs.
@@ -81,9 +77,17 @@ export async function readParquetLog(file: BytesInParts, options: LogOptions = {
   const origin = columns.get(time.name)?.values ?? new Float64Array(0);
   // Seconds since 1970 leave few digits for a fraction.
   const base = (origin[0] ?? 0) * time.factor > 3e8 ? (origin[0] ?? 0) : 0;
-  const group: SignalGroup = {
+  return {
     time: origin.map((value) => (value - base) * time.factor),
     signals: [...columns].filter(([name]) => name !== time.name).map(([name, { values }]) => ({ name, unit: '', values })),
   };
-  return readGroups([group], options);
+}
+
+/**
+ * Understand a Parquet file with a column for each channel as any log; titles hold the units. In `leftOut` a line is the number of the
+ * row. Rejects with `ParquetLogError` where it is none or has no time that is plain, and with the library's error where it is damaged
+ * or compressed in a way that the library does not know.
+ */
+export async function readParquetLog(file: BytesInParts, options: LogOptions = {}): Promise<LogReading> {
+  return readGroups([await parquetSignals(file, options)], options);
 }

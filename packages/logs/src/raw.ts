@@ -12,6 +12,7 @@ export {
   readCanDatabase,
   readFrame,
 } from './raw/can-database.js';
+export { type FrameSignals, frameSignals, isFrameLog } from './raw/frame-log.js';
 export { type ObdValue, readObdAnswer } from './raw/obd-answer.js';
 export { type ObdField, obdParameters, truckParameters } from './raw/parameters.js';
 export { type RawReading, type RawScale, readRaw } from './raw/raw-value.js';

@@ -3,7 +3,7 @@ import { mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { Io } from './io.js';
 import { main } from './main.js';
-import { readFile, readFileWithin, readParts, readStream } from './read-file.js';
+import { readBytesWithin, readFile, readFileWithin, readParts, readStream } from './read-file.js';
 import { reasonOf } from './reason.js';
 
 const io: Io = {
@@ -12,6 +12,7 @@ const io: Io = {
   readInput: async () => (process.stdin.isTTY ? undefined : readStream(process.stdin)),
   readFile,
   readFileWithin,
+  readBytesWithin,
   readParts,
   filesIn: (path) => (statSync(path, { throwIfNoEntry: false })?.isDirectory() === true ? readdirSync(path).sort() : undefined),
   readLogs: async (paths, mappings, onProgress) => (await import('@wallflow/logs/files')).readLogFiles(paths, { mappings, onProgress }),

@@ -65,20 +65,22 @@ what to test next, how sure.
   ],
   [
     'job',
-    `wallflow job <file> [--out <folder>] [--json]
+    `wallflow job <file> [--out <folder>] [--can <file>] [--json]
 
 A whole workshop job from its job file. Logs lie in the folder of the job file or below it. Prints the job sheet; --out also
-writes it as text, Markdown and HTML into a folder, --json prints the whole result as data instead.
+writes it as text, Markdown and HTML into a folder, --json prints the whole result as data instead. Logs may be text, Parquet or
+ASAM MDF 4, or frames with the CAN database that --can names; answers beside the job file (….log-map.json) are found.
 `,
   ],
   [
     'log',
-    `wallflow log <file> [--map <file>] [--plot] [--json]
+    `wallflow log <file> [--map <file>] [--can <file>] [--plot] [--json]
 wallflow log <folder> [--map <file>] [--json]
 
 What was understood of a log: its columns and how sure that is, what is left open, what was left out and why, and the steady
 stretches with mean and ±. --map names a file with answers; without it those beside the log (….log-map.json) are searched for one
-with the same titles. --plot draws engine speed and pressure drop over time. A folder is read with several logs at a time.
+with the same titles. Text, Parquet and ASAM MDF 4 are told apart by how they begin; --can names a CAN database for a log of frames
+as the Linux CAN tools write it. --plot draws engine speed and pressure drop over time. A folder is read with several logs at a time.
 `,
   ],
 ]);

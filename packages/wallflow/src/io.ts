@@ -11,6 +11,8 @@ export interface Io {
   readonly readFile: (path: string) => string | undefined;
   /** The same for a file in a folder or below it; throws when a link leads out of there. */
   readonly readFileWithin: (folder: string, name: string) => string | undefined;
+  /** The same as bytes; without it logs of a job are read as text. */
+  readonly readBytesWithin?: (folder: string, name: string) => Uint8Array | undefined;
   /** The bytes of a file part by part; rejects with the system's error. Without it logs are read whole. */
   readonly readParts?: (path: string) => AsyncIterable<Uint8Array>;
   /** Names of the files in a folder, sorted; undefined for what is no folder. */

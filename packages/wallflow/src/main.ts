@@ -24,6 +24,7 @@ function parse(argv: readonly string[]) {
         subject: { type: 'string' },
         out: { type: 'string' },
         map: { type: 'string' },
+        can: { type: 'string' },
         system: { type: 'string' },
         locale: { type: 'string' },
         over: { type: 'string' },
@@ -85,10 +86,10 @@ async function dispatch(argv: readonly string[], io: Io): Promise<ExitCode> {
       return judge(io, first === undefined ? [] : [first, ...rest], values.json);
     case 'job':
       noMore(rest);
-      return job(io, first, { json: values.json, out: values.out });
+      return job(io, first, { json: values.json, out: values.out, can: values.can });
     case 'log':
       noMore(rest);
-      return log(io, first, { json: values.json, map: values.map, plot: values.plot });
+      return log(io, first, { json: values.json, map: values.map, plot: values.plot, can: values.can });
     default:
       throw new UsageError(command === undefined ? 'name a command' : `there is no command "${command}"`);
   }

@@ -9,7 +9,7 @@ export const mostBytes = 200_000_000;
 /** Bytes as a person reads them. */
 export const megabytes = (bytes: number) => `${Math.round(bytes / 1e6)} MB`;
 
-function readAll(path: string): string {
+function readAll(path: string): Buffer {
   // Without waiting: a pipe with no writer would hold an opening for ever.
   const file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
   try {
@@ -21,7 +21,7 @@ function readAll(path: string): string {
     let filled = 0;
     for (;;) {
       const read = filled < info.size ? readSync(file, bytes, filled, info.size - filled, null) : 0;
-      if (read === 0) return bytes.toString('utf8', 0, filled);
+      if (read === 0) return bytes.subarray(0, filled);
       filled += read;
     }
   } finally {
@@ -42,11 +42,17 @@ function sayingWhy<T>(work: () => T): T | undefined {
 
 /** The text of a file, undefined when there is none. */
 export function readFile(path: string): string | undefined {
-  return sayingWhy(() => readAll(path));
+  return sayingWhy(() => readAll(path).toString('utf8'));
 }
 
 /** The same for a file in a folder or below it; a link that leads out of there is refused. */
 export function readFileWithin(folder: string, name: string): string | undefined {
+  const bytes = readBytesWithin(folder, name);
+  return bytes === undefined ? undefined : Buffer.from(bytes).toString('utf8');
+}
+
+/** Its bytes. */
+export function readBytesWithin(folder: string, name: string): Uint8Array | undefined {
   return sayingWhy(() => {
     const home = realpathSync(folder);
     const path = realpathSync(join(folder, name));

@@ -7,6 +7,7 @@ import type { SheetView } from '../../job/messages.js';
 import { openFiles } from '../../job/open-files.js';
 import { newJob, useJobs } from '../../job/use-jobs.js';
 import { useSheet } from '../../job/use-sheet.js';
+import { keepMapping } from '../../logs/kept-mappings.js';
 import { fieldMessages } from '../fields/field-messages.js';
 import { inputId } from '../fields/fields-props.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
@@ -66,6 +67,8 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
     // The same files can be chosen again after they were changed.
     input.value = '';
     if (opened.job === undefined) return jobs.say(opened.problem ?? '');
+    // The answers on its logs serve the next log of that shape too.
+    for (const mapping of opened.mappings ?? []) keepMapping(mapping);
     const found = await openInWorker(opened.job);
     if (found === undefined) return jobs.say('This job file cannot be read: it holds something that no job has.');
     await jobs.begin(found.values, ['The job file is open.', opened.problem ?? ''].join(' ').trim(), opened.logs);

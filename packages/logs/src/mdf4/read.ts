@@ -1,4 +1,4 @@
-import { readGroups } from '../read/from-groups.js';
+import { readGroups, type SignalGroup } from '../read/from-groups.js';
 import type { LogOptions } from '../read/reader.js';
 import type { LogReading } from '../read/reading.js';
 import { type Block, BlockFile, Mdf4Error } from './blocks.js';
@@ -144,14 +144,16 @@ export async function readMdf4(bytes: Uint8Array): Promise<Mdf4File> {
   return { version, groups };
 }
 
+/** The signals of a measurement file that were sampled with a clock; rejects as `readMdf4` does. */
+export async function mdf4Signals(bytes: Uint8Array): Promise<SignalGroup[]> {
+  const { groups } = await readMdf4(bytes);
+  return groups.flatMap(({ time, channels }) => (time === undefined ? [] : [{ time, signals: channels }]));
+}
+
 /**
  * Understand the signals of a measurement file as those of any log. In `leftOut` a line is the number of the sample. Rejects as
  * `readMdf4` does.
  */
 export async function readMdf4Log(bytes: Uint8Array, options: LogOptions = {}): Promise<LogReading> {
-  const { groups } = await readMdf4(bytes);
-  return readGroups(
-    groups.flatMap(({ time, channels }) => (time === undefined ? [] : [{ time, signals: channels }])),
-    options,
-  );
+  return readGroups(await mdf4Signals(bytes), options);
 }

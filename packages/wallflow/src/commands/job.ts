@@ -1,4 +1,5 @@
 import { dirname, join, resolve } from 'node:path';
+import type { Mapping } from '@wallflow/logs';
 import {
   type JobIssue,
   type JobState,
@@ -7,17 +8,23 @@ import {
   jobIssueText,
   jobSheet,
   jobState,
+  type LogContent,
+  type ReadFile,
   runJob,
   sheetAsHtml,
   sheetAsMarkdown,
   sheetAsText,
+  UnreadableFile,
 } from '@wallflow/workshop';
 import { type ExitCode, type Io, json, parseJson, UsageError } from '../io.js';
+import { databaseFrom, loadLog } from '../log-content.js';
+import { mappingsBeside } from '../mapping-files.js';
 import { reasonOf } from '../reason.js';
 
 interface JobOptions {
   readonly json: boolean;
   readonly out: string | undefined;
+  readonly can: string | undefined;
 }
 
 function refuse(io: Io, issues: readonly JobIssue[], asJson: boolean, state?: JobState): ExitCode {
@@ -46,8 +53,39 @@ function write(io: Io, path: string, content: string): void {
   }
 }
 
+interface LoadedLogs {
+  /** By name: what the file holds, or why it is not read. */
+  readonly contents: ReadonlyMap<string, LogContent | Error>;
+  readonly mappings: readonly Mapping[];
+}
+
+/** The logs that a job names, read as what they are: text in any encoding, or signals. */
+async function loadLogs(io: Io, folder: string, raw: unknown, mappings: readonly Mapping[], can: string | undefined): Promise<LoadedLogs> {
+  const database = await databaseFrom(io, can);
+  const { readBytesWithin } = io;
+  const logs = typeof raw === 'object' && raw !== null ? (raw as { logs?: unknown }).logs : undefined;
+  const named = typeof logs === 'object' && logs !== null ? (logs as Readonly<Record<string, unknown>>) : {};
+  const contents = new Map<string, LogContent | Error>();
+  const found: Mapping[] = [];
+  if (readBytesWithin === undefined) return { contents, mappings: found };
+  for (const name of new Set([named.before, named.after])) {
+    // Names that lead out of the folder are refused by the job itself, which then asks for none of them.
+    if (typeof name !== 'string' || /^[/\\]|^[a-z]:|\0/i.test(name) || name.split(/[/\\]/).includes('..')) continue;
+    try {
+      const bytes = readBytesWithin(folder, name);
+      if (bytes === undefined) continue;
+      const loaded = await loadLog(bytes, mappings, database);
+      contents.set(name, 'bytes' in loaded ? loaded.bytes : loaded.groups);
+      if ('groups' in loaded && loaded.mapping !== undefined) found.push(loaded.mapping);
+    } catch (error) {
+      contents.set(name, error instanceof UnreadableFile ? error : new UnreadableFile(reasonOf(error)));
+    }
+  }
+  return { contents, mappings: found };
+}
+
 /** `wallflow job <file>`: a whole job; with `--out` the sheet is also written as text, Markdown and HTML. */
-export function job(io: Io, file: string | undefined, options: JobOptions): ExitCode {
+export async function job(io: Io, file: string | undefined, options: JobOptions): Promise<ExitCode> {
   if (file === undefined) throw new UsageError('name the job file, such as examples/demo-job/job.json');
   const text = readJob(io, file);
   let raw: unknown;
@@ -57,7 +95,14 @@ export function job(io: Io, file: string | undefined, options: JobOptions): Exit
     return refuse(io, [{ code: 'not_json', where: file, detail: (error as Error).message }], options.json);
   }
   const folder = dirname(resolve(file));
-  const outcome = runJob(raw, (name) => io.readFileWithin(folder, name));
+  const mappings = [...mappingsBeside(io, join(folder, 'x'))];
+  const { contents, mappings: found } = await loadLogs(io, folder, raw, mappings, options.can);
+  const read: ReadFile = (name) => {
+    const content = contents.get(name);
+    if (content instanceof Error) throw content;
+    return content ?? io.readFileWithin(folder, name);
+  };
+  const outcome = runJob(raw, read, [...found, ...mappings]);
   if (!outcome.ok) return refuse(io, outcome.issues, options.json, jobState(raw, outcome));
   const [sheet, annex] = [jobSheet(outcome.result), jobAnnex(outcome.result)];
   io.out(options.json ? json(jobData(outcome.result)) : sheetAsText(sheet));

@@ -1,20 +1,25 @@
-import { basename, dirname, join } from 'node:path';
+import { basename, join } from 'node:path';
 import {
   type ChannelName,
   channelOf,
+  type LogOptions,
   type LogReading,
   type LogResult,
   logData,
   logProblemText,
   type Mapping,
   makeMapping,
-  parseMapping,
   questionText,
+  readGroups,
   readLogStream,
   reasonText,
 } from '@wallflow/logs';
+import type { CanDatabase } from '@wallflow/logs/raw';
 import { formatNumber, unitSymbol } from '@wallflow/units';
 import { type ExitCode, type Io, json, UsageError } from '../io.js';
+import { databaseFrom, isNoText, loadLog } from '../log-content.js';
+import { mappingEnding, mappingFrom, mappingsBeside } from '../mapping-files.js';
+import { megabytes, mostBytes } from '../read-file.js';
 import { reasonOf } from '../reason.js';
 import { drawPlot, PlotSeries } from './log-plot.js';
 
@@ -22,32 +27,8 @@ interface LogCommandOptions {
   readonly json: boolean;
   readonly map: string | undefined;
   readonly plot: boolean;
-}
-
-/** Mapping files lie beside the log under this ending and are found by themselves. */
-const mappingEnding = '.log-map.json';
-
-function mappingFrom(io: Io, path: string): Mapping {
-  const text = io.readFile(path);
-  if (text === undefined) throw new UsageError(`there is no file ${path}`);
-  const parsed = parseMapping(text);
-  if (parsed.ok) return parsed.mapping;
-  const { code, detail } = parsed.problem;
-  const reasons: Readonly<Record<typeof code, string>> = {
-    not_json: 'it is not JSON',
-    not_a_mapping: 'it is not a mapping of log columns',
-    other_version: `its version is ${detail}; this program knows version 1`,
-    unknown_channel: `"${detail}" is not a channel`,
-    unknown_unit: `"${detail}" is not a unit of its channel`,
-    wrong_value: `"${detail}" does not hold what it should`,
-  };
-  throw new UsageError(`${path} cannot be used: ${reasons[code]}`);
-}
-
-function mappingsBeside(io: Io, file: string): Mapping[] {
-  const folder = dirname(file);
-  const names = io.filesIn?.(folder) ?? [];
-  return names.filter((name) => name.endsWith(mappingEnding)).map((name) => mappingFrom(io, join(folder, name)));
+  /** A CAN database, for a log of frames. */
+  readonly can: string | undefined;
 }
 
 async function* partsOf(io: Io, file: string): AsyncIterable<Uint8Array> {
@@ -181,6 +162,29 @@ async function wholeFolder(io: Io, folder: string, names: readonly string[], opt
   return good === outcomes.length ? 0 : 1;
 }
 
+/** Text is read as it comes; what is no text, and frames, as a whole. */
+async function understood(io: Io, file: string, database: CanDatabase | undefined, options: LogOptions): Promise<LogResult> {
+  const parts = partsOf(io, file)[Symbol.asyncIterator]();
+  const first = await parts.next();
+  const start = first.done === true ? new Uint8Array(0) : first.value;
+  const rest = async function* (): AsyncIterable<Uint8Array> {
+    yield start;
+    for (let next = await parts.next(); next.done !== true; next = await parts.next()) yield next.value;
+  };
+  if (!isNoText(start) && database === undefined) return readLogStream(rest(), options);
+  const held: Uint8Array[] = [];
+  let size = 0;
+  for await (const part of rest()) {
+    held.push(part);
+    size += part.length;
+    if (size > mostBytes) throw new UsageError(`${file} is larger than ${megabytes(mostBytes)}`);
+  }
+  const mappings = options.mapping === undefined ? (options.mappings ?? []) : [options.mapping];
+  const loaded = await loadLog(Buffer.concat(held), mappings, database);
+  if ('bytes' in loaded) return readLogStream([loaded.bytes], options);
+  return readGroups(loaded.groups, { ...options, ...(loaded.mapping === undefined ? {} : { mapping: loaded.mapping }) });
+}
+
 /** `wallflow log <file>`: what was understood of a log, what was left out, and its steady stretches. */
 export async function log(io: Io, file: string | undefined, options: LogCommandOptions): Promise<ExitCode> {
   if (file === undefined) throw new UsageError('name a log, such as examples/demo-job/before.csv');
@@ -188,9 +192,10 @@ export async function log(io: Io, file: string | undefined, options: LogCommandO
   if (names !== undefined) return wholeFolder(io, file, names, options);
   const mapping = options.map === undefined ? undefined : mappingFrom(io, options.map);
   const series = options.plot ? new PlotSeries(['engineSpeed', 'pressureDrop']) : undefined;
+  const database = await databaseFrom(io, options.can);
   let result: LogResult;
   try {
-    result = await readLogStream(partsOf(io, file), {
+    result = await understood(io, file, database, {
       ...(mapping === undefined ? { mappings: mappingsBeside(io, file) } : { mapping }),
       ...(series === undefined ? {} : { onBatch: (batch) => series.add(batch) }),
     });
