@@ -118,10 +118,8 @@ describe('a measurement file', () => {
 });
 
 // Files of an open library's own tests; they lie beside the repository and are no part of it.
-const data = fileURLToPath(new URL('../../../../shared/data/mdf4/', import.meta.url));
-const elsewhere = [data, process.env.WALLFLOW_SHARED_DATA ?? ''].find(
-  (folder) => folder !== '' && existsSync(`${folder}/ASAP2_Demo_V171.mf4`),
-);
+const data = process.env.WALLFLOW_SHARED_DATA ?? fileURLToPath(new URL('../../../../shared/data/', import.meta.url));
+const elsewhere = [`${data}/mdf4`].find((folder) => existsSync(`${folder}/ASAP2_Demo_V171.mf4`));
 const open = (name: string): Promise<Mdf4File> => readMdf4(readFileSync(`${elsewhere}/${name}`));
 
 describe(

@@ -24,6 +24,16 @@ export interface ObdField extends RawScale {
   readonly supported?: number;
 }
 
+type Mark = RawScale['mark'];
+
+/** Fields of the same width one behind the other, each with its bit in the first byte. */
+function inTurn(count: number, row: Row, mark: Mark): ObdField[] {
+  return Array.from({ length: count }, (_, index) => ({ ...fromObd(row, mark), byte: 1 + (index * row[0]) / 8, supported: index }));
+}
+
+/** Four sensors along the exhaust of one bank. Where they sit differs from engine to engine, so that none is a channel. */
+const exhaustTemperatures = (mark: Mark) => inTurn(4, [16, 0.1, -40, 'degC'], mark);
+
 /**
  * Parameters of on-board diagnostics in the current data (service 01), by their identifier. The published field tables that were seen
  * read the pressure difference of 7A as offset binary, the standard is believed to say two's complement: it is that, from memory.
@@ -39,6 +49,11 @@ export const obdParameters: ReadonlyMap<number, readonly ObdField[]> = new Map([
   [0x33, [{ ...fromObd([8, 1, 0, 'kPa', 'ambientPressure'], 'from memory'), byte: 0 }]],
   [0x46, [{ ...fromObd([8, 1, -40, 'degC', 'ambientTemperature'], 'from memory'), byte: 0 }]],
   [0x66, [{ ...fromObd([16, 0.03125, 0, 'g/s', 'airMassFlow'], 'read'), byte: 1, supported: 0 }]],
+  // Absolute or above ambient: the tables that were seen do not say it, so that it is no channel.
+  [0x73, inTurn(2, [16, 0.01, 0, 'kPa'], 'read')],
+  [0x77, inTurn(4, [8, 1, -40, 'degC'], 'read')],
+  [0x78, exhaustTemperatures('read')],
+  [0x79, exhaustTemperatures('read')],
   [0x7a, [{ ...fromObd([16, 0.01, 0, 'kPa', 'pressureDrop'], 'from memory', true), byte: 1, supported: 0 }]],
   [
     0x7c,
@@ -47,6 +62,32 @@ export const obdParameters: ReadonlyMap<number, readonly ObdField[]> = new Map([
       { ...fromObd([16, 0.1, -40, 'degC', 'gasTemperatureAfterFilter'], 'read'), byte: 3, supported: 1 },
     ],
   ],
+  // Before or behind the catalyst: the number of the sensor does not tell.
+  [0x83, inTurn(2, [16, 1, 0, 'ppm'], 'read')],
+  [0x84, [{ ...fromObd([8, 1, -40, 'degC'], 'from memory'), byte: 0 }]],
+  [
+    0x85,
+    [
+      { ...fromObd([16, 0.005, 0, 'L/h'], 'from memory'), byte: 1, supported: 0 },
+      { ...fromObd([16, 0.005, 0, 'L/h'], 'from memory'), byte: 3, supported: 1 },
+      { ...fromObd([8, 100 / 255, 0, '%', 'reductantLevel'], 'from memory'), byte: 5, supported: 2 },
+    ],
+  ],
+  [0x86, inTurn(2, [16, 0.0125, 0, 'mg/m3'], 'from memory')],
+  [0x87, [{ ...fromObd([16, 0.03125, 0, 'kPa', 'manifoldPressure'], 'from memory'), byte: 1, supported: 0 }]],
+  [
+    0x8b,
+    [
+      // How near the next regeneration is, and the mean time and distance between two.
+      { ...fromObd([8, 100 / 255, 0, '%'], 'from memory'), byte: 2, supported: 4 },
+      { ...fromObd([16, 1, 0, 'min'], 'from memory'), byte: 3, supported: 5 },
+      { ...fromObd([16, 1, 0, 'km'], 'from memory'), byte: 5, supported: 6 },
+    ],
+  ],
+  [0x98, exhaustTemperatures('from memory')],
+  [0x99, exhaustTemperatures('from memory')],
+  [0x9d, [{ ...fromObd([16, 0.02, 0, 'g/s', 'fuelMassFlow'], 'from memory'), byte: 0 }]],
+  [0xa1, inTurn(4, [16, 1, 0, 'ppm'], 'from memory')],
   [0x9e, [{ ...fromObd([16, 0.2, 0, 'kg/h', 'exhaustMassFlow'], 'read'), byte: 0 }]],
 ]);
 
