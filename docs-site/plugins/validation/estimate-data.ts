@@ -88,7 +88,11 @@ export function goalsOf(readings: EvaluationSummary, trials: EvaluationSummary, 
     covered('With trials, ash lies within its 90 % range', trials.ashCovered),
     above('From readings', readings.permitted),
     above('With trials', trials.permitted),
-    { goal: 'No plan with heat damages the filter', seen: `${damaged} of ${heating} such plans`, met: heating > 0 && damaged === 0 },
+    {
+      goal: 'No plan with heat damages the filter',
+      seen: heating === 0 ? 'no vehicle got such a plan' : `${damaged} of ${heating} such plans`,
+      met: heating > 0 && damaged === 0,
+    },
   ];
 }
 
@@ -111,7 +115,7 @@ export function estimateView(): EstimateView {
     plansThatHeat: heating.length,
     damagedPlans,
     // None of n: the share p with (1 - p)^n = 0.05.
-    damagedAtMost: percent(1 - 0.05 ** (1 / Math.max(1, heating.length)), 1),
+    damagedAtMost: percent(1 - 0.05 ** (1 / Math.max(1, allowed.length)), 1),
     allowedByLoad: allowed.length,
     damagedByLoad: allowed.filter(({ damaged }) => damaged).length,
     failures: rows.filter(({ cause, trials }) => !ranking(trials).slice(0, 2).includes(cause)).map(failureOf),

@@ -53,9 +53,9 @@ export interface EstimateView {
   readonly trials: AnswersView;
   readonly plansThatHeat: number;
   readonly damagedPlans: number;
-  /** Share of such plans that could damage the filter all the same, where none was seen to: 95 % sure that it is less. */
-  readonly damagedAtMost: string;
   readonly allowedByLoad: number;
   readonly damagedByLoad: number;
+  /** Share of the filters allowed by their load that could be damaged all the same, where none was seen to be: 95 % sure that it is less. */
+  readonly damagedAtMost: string;
   readonly failures: readonly { readonly seed: number; readonly hidden: string; readonly said: string }[];
 }

@@ -174,13 +174,15 @@ export default function EstimatePage({ evidence: view }: { readonly evidence: Es
       <h2 id="worth">What the answers were worth</h2>
       <Shares view={view} />
       <p>
-        Of these vehicles, {view.plansThatHeat} got a plan that heats the filter; the axial model, with a drop to idle at the worst moment,
-        damages {view.damagedPlans} of them.{' '}
-        {view.damagedPlans === 0
-          ? `This rests on ${view.plansThatHeat} plans, not on all ${view.cases} vehicles: with none seen, fewer than ${view.damagedAtMost} of such plans would damage one, with 95 % confidence. `
-          : ''}
+        {view.plansThatHeat === 0
+          ? 'None of these vehicles got a plan that heats the filter, so that the count of plans that damage one rests on nothing: it shows that the plans are careful, not that their heat is safe.'
+          : `Of these vehicles, ${view.plansThatHeat} got a plan that heats the filter; the axial model, with a drop to idle at the worst moment, damages ${view.damagedPlans} of them. That count rests on ${view.plansThatHeat} plans, not on all ${view.cases} vehicles.`}{' '}
         The soot load alone, before any other condition of the permission, would have allowed heat for {view.allowedByLoad} filters; the
-        same model damages {view.damagedByLoad} of these.
+        axial model, with a drop to idle at the worst moment, damages {view.damagedByLoad} of these
+        {view.damagedByLoad === 0
+          ? `, which shows with 95 % confidence that fewer than ${view.damagedAtMost} of such filters would be damaged, if the model is right`
+          : ''}
+        .
       </p>
       <h2 id="cannot-be-told-apart">What readings cannot tell apart</h2>
       <p>
