@@ -3,11 +3,11 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { buildScripts, scriptsAreStale } from './support/build-packages.mjs';
 import { demoJob, runDemoJob } from './support/demo-job.mjs';
-import { install } from './support/install.mjs';
+import { installWithoutSite } from './support/install.mjs';
 import { root } from './support/root.mjs';
 import { step } from './support/step.mjs';
 
-await step('Installing', install);
+await step('Installing', installWithoutSite);
 // Declarations are for programmers; nothing that runs here reads them.
 if (await scriptsAreStale()) await step('Building the packages', buildScripts);
 const sheet = await step(`Running ${demoJob}`, () => runDemoJob('out'));

@@ -22,26 +22,36 @@ function fingerprint(home) {
   return hash.digest('hex');
 }
 
+/** @typedef {'all' | 'without-site'} Extent what is installed; the tools of the site are half of it, and the demo job needs none */
+
 // In the folder that it speaks of, so that it goes when that goes.
-/** @param {string} home */
-const mark = (home) => join(home, 'node_modules', '.installed');
+/**
+ * @param {string} home
+ * @param {Extent} extent
+ */
+const mark = (home, extent) => join(home, 'node_modules', extent === 'all' ? '.installed' : '.installed-without-site');
 
 /**
  * Whether the last installation was of exactly this, and is still there.
  *
  * @param {string} [home]
+ * @param {Extent} [extent]
  */
-export function isInstalled(home = root) {
-  if (!existsSync(mark(home)) || readFileSync(mark(home), 'utf8') !== fingerprint(home)) return false;
+export function isInstalled(home = root, extent = 'all') {
+  if (!existsSync(mark(home, extent)) || readFileSync(mark(home, extent), 'utf8') !== fingerprint(home)) return false;
   return manifests(home).every((member) => {
+    if (extent !== 'all' && member === 'docs-site') return true;
     const { dependencies = {} } = JSON.parse(readFileSync(join(home, member, 'package.json'), 'utf8'));
     return Object.keys(dependencies).every((name) => existsSync(join(home, member, 'node_modules', name)));
   });
 }
 
-/** @param {string} [home] */
-export function markInstalled(home = root) {
-  writeFileSync(mark(home), fingerprint(home));
+/**
+ * @param {string} [home]
+ * @param {Extent} [extent]
+ */
+export function markInstalled(home = root, extent = 'all') {
+  writeFileSync(mark(home, extent), fingerprint(home));
 }
 
 /**
@@ -51,8 +61,18 @@ export function markInstalled(home = root) {
  * @returns {Promise<import('./run.mjs').RunResult>}
  */
 export async function install() {
-  if (isInstalled()) return { code: 0, stdout: '', output: '' };
-  const result = await pnpm(['install', '--frozen-lockfile', '--reporter=append-only']);
-  if (result.code === 0) markInstalled();
+  return isInstalled() ? { code: 0, stdout: '', output: '' } : installNow('all');
+}
+
+/** Install what builds and runs the packages, unless that or more is there. */
+export async function installWithoutSite() {
+  return isInstalled() || isInstalled(root, 'without-site') ? { code: 0, stdout: '', output: '' } : installNow('without-site');
+}
+
+/** @param {Extent} extent */
+async function installNow(extent) {
+  const part = extent === 'all' ? [] : ['--filter', '!docs-site'];
+  const result = await pnpm([...part, 'install', '--frozen-lockfile', '--reporter=append-only']);
+  if (result.code === 0) markInstalled(root, extent);
   return result;
 }

@@ -44,6 +44,26 @@ describe('an installation', () => {
   });
 });
 
+describe('an installation without the site', () => {
+  it('is enough for the packages alone, and is not taken for a whole one', () => {
+    const home = mkdtempSync(join(tmpdir(), 'wallflow-install-'));
+    const write = (file: string, content: string) => {
+      mkdirSync(dirname(join(home, file)), { recursive: true });
+      writeFileSync(join(home, file), content);
+    };
+    for (const file of ['pnpm-lock.yaml', 'pnpm-workspace.yaml']) write(file, '');
+    for (const file of ['package.json', 'packages/one/package.json']) write(file, '{}');
+    write('docs-site/package.json', '{ "dependencies": { "two": "1.0.0" } }');
+    mkdirSync(join(home, 'node_modules'));
+    markInstalled(home, 'without-site');
+    expect(isInstalled(home, 'without-site')).toBe(true);
+    expect(isInstalled(home)).toBe(false);
+    write('docs-site/package.json', '{ "dependencies": {} }');
+    expect(isInstalled(home, 'without-site')).toBe(false);
+    rmSync(home, { recursive: true });
+  });
+});
+
 describe('npm start', () => {
   it('needs neither network nor a home that can be written to, once all is installed', async () => {
     expect((await install()).code).toBe(0);
