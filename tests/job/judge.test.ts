@@ -54,6 +54,39 @@ describe('wallflow judge', () => {
     expect(error).toContain(words);
   });
 
+  it.each([
+    '3.9 L, 700 rpm 18 mbar 118 °C, 1500 rpm 50 mbar, 2200 rpm 95 mbar 206 °C',
+    '3,9 L 700 rpm 18 mbar 118 °C 1500 rpm 50 mbar 2200 rpm 95 mbar 206 °C',
+    '3.9 L: 700 rpm = 18 mbar, 118 °C; 1500 rpm = 50 mbar; 2200 rpm = 95 mbar, 206 °C',
+    '3900 cc 18 mbar at 700 rpm 118 °C, 50 mbar at 1500 rpm, 95 mbar at 2200 rpm 206 °C',
+    '3.9l 700rpm 18mbar 118°C; 1500rpm 50mbar and 2200rpm 95mbar 206°C',
+  ])('takes %s, in quotes or word by word', async (line) => {
+    const read = readLine(line);
+    expect(read).toMatchObject({ ok: true });
+    if (!read.ok) return;
+    expect(read.input.vehicle.displacement).toBeCloseTo(3.9e-3, 12);
+    const seen = read.input.readings.map((one) => [one.engineSpeed * 60, one.pressureDrop / 100, one.gasTemperature]);
+    const meant = [
+      [700, 18, 391.15],
+      [1500, 50, undefined],
+      [2200, 95, 479.15],
+    ];
+    seen.forEach((reading, row) => {
+      reading.forEach((value, column) => {
+        const expected = meant[row]?.[column];
+        if (expected === undefined) expect(value).toBeUndefined();
+        else expect(value).toBeCloseTo(expected, 6);
+      });
+    });
+    expect(seen).toHaveLength(3);
+    expect(await judge(...line.split(' '))).toEqual(await judge(line));
+  });
+
+  it('does not guess to which reading a second drop belongs', () => {
+    expect(readLine('2.2 L; 800 rpm 14 mbar 290 mbar')).toMatchObject({ ok: false });
+    expect(readLine('2.2 L 800 rpm 14 mbar 290 mbar 2800 rpm')).toMatchObject({ ok: false });
+  });
+
   it('reads units as they are written, and takes rounding from the digits', () => {
     const line = readLine('3,9 L; 146300 km; 0 rpm 0.6 mbar; 700 rpm 18 mbar; 2200 U/min 9.5 kPa 206 °C 300 kg/h');
     expect(line.ok).toBe(true);

@@ -35,22 +35,37 @@ function read(text: string): Found | undefined {
   return undefined;
 }
 
-/** A reading of a line: quantities apart by blanks, a number and its unit each. */
-function readPiece(piece: string, problems: LineProblem[]): Map<Word, Found> {
-  const found = new Map<Word, Found>();
-  const parts = piece.match(/[-+−]?\d[\d.,]*\s*(?:±\s*[\d.,]+\s*)?[^\d\s;,+−-][^\s;]*/g) ?? [];
-  if (parts.join('').replaceAll(/[\s,]/g, '').length !== piece.replaceAll(/[\s,]/g, '').length || parts.length === 0) {
+/** What may stand between the quantities of a line and says nothing. */
+const fillers = /(?<=\s)(?:at|and|bei|und)(?=\s)|[=:@](?=\s|\d|$)/g;
+
+/** The quantities of a piece of a line, a number and its unit each, in the order in which they stand. */
+function quantitiesIn(piece: string, problems: LineProblem[]): Found[] {
+  const text = piece.replaceAll(fillers, ' ');
+  const parts = text.match(/[-+−]?\d[\d.,]*\s*(?:±\s*[\d.,]+\s*)?[^\d\s;,+−-][^\s;]*/g) ?? [];
+  if (parts.join('').replaceAll(/[\s,]/g, '').length !== text.replaceAll(/[\s,]/g, '').length || parts.length === 0) {
     problems.push({ given: piece, problem: 'write numbers with their units' });
-    return found;
+    return [];
   }
-  for (const part of parts) {
+  return parts.flatMap((part) => {
     const quantity = read(part.replace(/,$/, ''));
-    if (quantity === undefined)
-      problems.push({ given: part, problem: 'not a speed, pressure, temperature, air mass, displacement or distance' });
-    else if (found.has(quantity.word)) problems.push({ given: piece, problem: 'put a semicolon between two readings' });
-    else found.set(quantity.word, quantity);
+    if (quantity !== undefined) return [quantity];
+    problems.push({ given: part, problem: 'not a speed, pressure, temperature, air mass, displacement or distance' });
+    return [];
+  });
+}
+
+/** The readings of a piece: each begins with the quantity, speed or drop, that the first one begins with. */
+function readingsIn(piece: string, problems: LineProblem[]): Map<Word, Found>[] {
+  const quantities = quantitiesIn(piece, problems);
+  const first = quantities.find(({ word }) => word === 'speed' || word === 'drop')?.word;
+  const readings = [new Map<Word, Found>()];
+  for (const quantity of quantities) {
+    if (quantity.word === first && readings.at(-1)?.has(first)) readings.push(new Map());
+    const reading = readings.at(-1);
+    if (reading?.has(quantity.word)) problems.push({ given: piece, problem: 'put a semicolon between two readings' });
+    else reading?.set(quantity.word, quantity);
   }
-  return found;
+  return readings;
 }
 
 /** Where a vehicle's figures cannot lie; further out a unit was mistyped. */
@@ -67,9 +82,8 @@ export function readLine(line: string): LineResult {
   let zero: EstimateInput['zero'];
   let displacement: number | undefined;
   let distance: number | undefined;
-  for (const piece of line.split(';').map((text) => text.trim())) {
-    if (piece === '') continue;
-    const found = readPiece(piece, problems);
+  const pieces = line.split(';').filter((text) => text.trim() !== '');
+  for (const [piece, found] of pieces.flatMap((text) => readingsIn(text.trim(), problems).map((one) => [text.trim(), one] as const))) {
     const [speed, drop] = [found.get('speed'), found.get('drop')];
     displacement = found.get('displacement')?.value ?? displacement;
     distance = found.get('distance')?.value ?? distance;
