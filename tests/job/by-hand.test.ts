@@ -98,7 +98,7 @@ describe('what may be reset', () => {
   const rowsOf = (job: unknown) => {
     const { reset } = resultOf(job);
     if (!succeeded(reset)) throw new Error('no advice');
-    return reset.result.outputs as { verdict: string; values: { code: string; verdict: string }[] };
+    return reset.result.outputs as { verdict: string; values: { what: string; verdict: string }[] };
   };
   /** The demo job, cleaned on the vehicle with the pressure sensor replaced. */
   const onVehicle = () => {
@@ -108,7 +108,7 @@ describe('what may be reset', () => {
     delete job.reset.residualAsh;
     return job;
   };
-  const verdictFor = (job: unknown, code: string) => rowsOf(job).values.find((row) => row.code === code)?.verdict;
+  const verdictFor = (job: unknown, what: string) => rowsOf(job).values.find((row) => row.what === what)?.verdict;
 
   it('after a clean on the vehicle is the sensor zero, not the ash, and the soot is set and never zero, even after a verified regeneration', () => {
     expect(verdictFor(onVehicle(), 'ash')).toBe('leave');

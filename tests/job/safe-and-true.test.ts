@@ -108,8 +108,8 @@ describe('the uncertainty of a reading', () => {
     const result = resultOf(wide());
     expect(outputs(resultOf(byHand()).comparison).verdict).toBe('cleaned');
     expect(outputs(result.comparison).verdict).not.toBe('cleaned');
-    const rows = outputs(result.reset).values as { code: string; verdict: string }[];
-    expect(rows.find(({ code }) => code === 'soot')?.verdict).toBe('not-yet');
+    const rows = outputs(result.reset).values as { what: string; verdict: string }[];
+    expect(rows.find(({ what }) => what === 'soot')?.verdict).toBe('not-yet');
   });
 
   it('makes a condition unsure that another value within it would change, and the sheet says so', () => {
@@ -202,7 +202,7 @@ describe('a job whose filter reads clean', () => {
     delete job.reset.ashBasis;
     delete job.reset.residualAsh;
     const result = resultOf(job);
-    const soot = outputs(result.reset).values.find(({ code }: { code: string }) => code === 'soot');
+    const soot = outputs(result.reset).values.find(({ what }: { what: string }) => what === 'soot');
     expect(soot.verdict).toBe('set');
     expect(sheetOf(job)).not.toMatch(/do it completely/);
     expect(sheetOf(job)).not.toMatch(/Forced regeneration now: refused\. (Do not heat it: remove|Leave it)/);
@@ -245,7 +245,7 @@ describe('the soot that may be written into the control unit', () => {
     const job = byHand();
     job.reset = { ...job.reset, ...done };
     const result = resultOf(job);
-    const soot = outputs(result.reset).values.find(({ code }: { code: string }) => code === 'soot');
+    const soot = outputs(result.reset).values.find(({ what }: { what: string }) => what === 'soot');
     const most = (result.estimateAfter?.sootMass.p95 ?? Number.NaN) * 1000;
     expect(soot.verdict).toBe('set');
     expect(soot.value * 1000).toBeGreaterThanOrEqual(most);
