@@ -41,6 +41,27 @@ describe('the estimate of the filter', () => {
     );
   });
 
+  it('acts on nothing while too few draws carry the answer, however sure its chances look', () => {
+    const estimate = estimateFilter(inputOf(2e-3, 1500));
+    const surest = (id: string): FilterEstimate => ({
+      ...estimate,
+      restricted: id === 'nothing-wrong' ? 0.01 : 0.99,
+      causes: estimate.causes
+        .map((entry) => ({ ...entry, probability: entry.id === id ? 0.99 : 0.01 / (estimate.causes.length - 1) }))
+        .sort((a, b) => b.probability - a.probability),
+      chanceOfSootAbove: () => 0,
+      issues: [],
+    });
+    const poor = (id: string): FilterEstimate => ({ ...surest(id), issues: [{ code: 'too_few_draws', effectiveSize: 3 }] });
+    expect(['nothing-wrong', 'soot', 'core-damaged', 'sensor-dead'].map((id) => chosen(surest(id)))).toEqual([
+      'leave',
+      'regenerate',
+      'replace',
+      'repair-first',
+    ]);
+    for (const id of ['nothing-wrong', 'soot', 'core-damaged', 'sensor-dead']) expect(chosen(poor(id))).toBe('test-more');
+  });
+
   it('states a greater chance of too much soot, the more was weighed', () => {
     const weighed = [10, 20, 32].map((grams) =>
       estimateFilter(

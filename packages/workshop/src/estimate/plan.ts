@@ -39,6 +39,8 @@ interface Facts {
   readonly restricted: number;
   /** Chance of the likeliest cause. */
   readonly leading: number;
+  /** Whether enough draws carry these chances for anything to be done by them. */
+  readonly carried: boolean;
   readonly testTitle: string | undefined;
 }
 
@@ -107,7 +109,8 @@ const rules: readonly Rule[] = [
     risk: 'none',
     minutes: 20,
     wanted: () => true,
-    why: ({ leading, testTitle }) => {
+    why: ({ carried, leading, testTitle }) => {
+      if (!carried) return 'The readings fit no explanation well enough to act by them: read them again.';
       const cause = leading >= leadingFrom ? `One cause leads with ${chanceText(leading)}.` : 'No cause leads clearly.';
       return testTitle === undefined ? cause : `${cause} The test that tells most for its time: ${testTitle}.`;
     },
@@ -146,9 +149,10 @@ export function planOf(estimate: FilterEstimate, sootLimit: number): PlanOption[
     overLimit: estimate.chanceOfSootAbove(sootLimit),
     restricted: estimate.restricted,
     leading: first?.probability ?? 0,
+    carried: estimate.issues.every(({ code }) => code === 'no_reading'),
     testTitle: next === undefined || next.bits < 0.02 ? undefined : next.title.charAt(0).toLowerCase() + next.title.slice(1),
   };
-  const testFirst = (first?.probability ?? 0) < leadingFrom && (next?.bits ?? 0) > tellsEnough;
+  const testFirst = !facts.carried || ((first?.probability ?? 0) < leadingFrom && (next?.bits ?? 0) > tellsEnough);
   const chosen = testFirst ? 'test-more' : rules.find(({ wanted }) => wanted(facts))?.id;
   return rules
     .map(({ id, title, expected, risk, minutes, why }) => ({ id, title, chosen: id === chosen, expected, risk, minutes, why: why(facts) }))

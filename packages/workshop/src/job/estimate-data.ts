@@ -82,7 +82,7 @@ function permissionData(estimate: FilterEstimate, attempt: Attempt, sootLimit: n
   const word = succeeded(attempt) ? wordOf(attempt, 'verdict') : 'unknown';
   const refused = chanceAboveLimit > greatestRiskOfHeat || word === 'refused';
   return {
-    verdict: refused ? 'refused' : word === 'permitted' ? 'permitted' : 'not-known',
+    verdict: refused ? 'refused' : word === 'permitted' && estimate.issues.length === 0 ? 'permitted' : 'not-known',
     sootLimit,
     chanceAboveLimit,
     greatestChance: greatestRiskOfHeat,
