@@ -187,8 +187,9 @@ describe('the head of every page', () => {
 describe('a formula', () => {
   it('is no stop for the keyboard unless it scrolls sideways', async () => {
     const page = await site.openExample('/calculators/clean-pressure-drop');
+    await page.locator('#working').click();
     const frames = page.getByRole('group', { name: /: (formula|numbers in SI units)$/ });
-    await frames.first().waitFor();
+    await frames.locator('.katex').first().waitFor();
     const scrolling = await frames.evaluateAll((all) =>
       all
         .filter((frame) => frame.scrollHeight > frame.clientHeight && !['hidden', 'clip'].includes(getComputedStyle(frame).overflowY))

@@ -105,6 +105,7 @@ describe('a calculator', () => {
     const page = await site.openExample('/calculators/gas-density');
     await page.locator('#input-gasTemperature').fill('100');
     await settled(page);
+    await page.locator('#working').click();
     const numbers = page.getByRole('group', { name: /numbers in SI units/ }).first();
     await numbers.locator('.katex').waitFor();
     expect(await numbers.locator('annotation').textContent()).toContain('373.15');

@@ -33,6 +33,7 @@ describe('without signal, after one visit', () => {
     await page.context().setOffline(true);
     await page.reload();
     await calculates(page);
+    await page.locator('#working').click();
     await page
       .getByRole('group', { name: /numbers in SI units/ })
       .first()

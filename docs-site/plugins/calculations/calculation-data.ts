@@ -4,7 +4,7 @@ import { emptyValues } from '../../src/calculator/form-values.js';
 import { viewResult } from '../../src/calculator/result-view.js';
 import type { CalculationData, CaseView, ConstantView, FieldData, IssueView, SourceView, SuccessView } from '../../src/data/types.js';
 import { fieldsData } from './field-data.js';
-import { formulasOf } from './formulas.js';
+import { symbolsOf } from './formulas.js';
 
 function sourceView(source: Source): SourceView {
   return {
@@ -78,5 +78,5 @@ export function calculationData(calculation: AnyCalculation, cases: readonly Cas
     example: exampleView(calculation, inputs),
     cases,
   };
-  return { ...data, formulas: formulasOf(data, symbolicSteps(calculation)) };
+  return { ...data, formulas: symbolsOf(data) };
 }

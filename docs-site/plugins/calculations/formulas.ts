@@ -30,18 +30,27 @@ function inputSymbols(fields: readonly FieldData[]): string[] {
   return fields.flatMap((field) => (field.type === 'list' ? inputSymbols(field.item) : 'symbolTex' in field ? [field.symbolTex] : []));
 }
 
-/** Every formula that the pages of a calculation show, as HTML by its TeX. */
-export function formulasOf(data: Omit<CalculationData, 'formulas'>, otherSteps: readonly string[]): Record<string, string> {
+function allOf(texts: readonly string[], display: boolean): Record<string, string> {
+  return Object.fromEntries(
+    [...new Set(texts)].filter((tex) => tex !== '').map((tex) => [formulaKey(tex, display), formulaHtml(tex, display)]),
+  );
+}
+
+/** Symbols that stand within the text of the pages of a calculation, as HTML by their TeX. */
+export function symbolsOf(data: Omit<CalculationData, 'formulas'>): Record<string, string> {
   const values = [...data.example.values, ...data.example.intermediates];
-  const inline = [
-    ...inputSymbols(data.inputs),
-    ...values.map((value) => value.symbolTex ?? ''),
-    ...data.example.steps.flatMap(stepSymbols),
-    ...data.constants.map((constant) => constant.tex),
-  ];
-  const display = [...data.example.steps.flatMap(stepFormulas), ...otherSteps];
-  const formulas = new Map<string, string>();
-  for (const tex of inline) if (tex !== '') formulas.set(formulaKey(tex, false), formulaHtml(tex, false));
-  for (const tex of display) if (tex !== '') formulas.set(formulaKey(tex, true), formulaHtml(tex, true));
-  return Object.fromEntries(formulas);
+  return allOf(
+    [
+      ...inputSymbols(data.inputs),
+      ...values.map((value) => value.symbolTex ?? ''),
+      ...data.example.steps.flatMap(stepSymbols),
+      ...data.constants.map((constant) => constant.tex),
+    ],
+    false,
+  );
+}
+
+/** Formulas on lines of their own: those of the example, and in symbols those that it does not reach. */
+export function formulasOf(data: Pick<CalculationData, 'example'>, otherSteps: readonly string[]): Record<string, string> {
+  return allOf([...data.example.steps.flatMap(stepFormulas), ...otherSteps], true);
 }

@@ -1,7 +1,10 @@
-import { join, relative, sep } from 'node:path';
+import { createRequire } from 'node:module';
+import { dirname, join, relative, sep } from 'node:path';
 import type { LoadContext, Plugin } from '@docusaurus/types';
 import { jobSteps } from '../../src/data/job.js';
 import { type DefinitionModule, type LoadedDefinitions, loadDefinitions } from './load-definitions.js';
+
+const require = createRequire(join(process.cwd(), 'package.json'));
 
 /**
  * One lazy import per definition, so that a page loads the one it needs and no other. By the alias of the site, as what
@@ -14,6 +17,9 @@ function clientModules(modules: readonly DefinitionModule[], siteDir: string): s
   });
   return `export default {\n${lines.join('\n')}\n};\n`;
 }
+
+// The theme gives every page of a site the highlighting of code, for languages to be added. None is: pages with code bring it along.
+const withoutHighlighting = { [join(dirname(require.resolve('@docusaurus/theme-classic')), 'prism-include-languages')]: false as const };
 
 /** The steps of the job name calculations by hand; a name that went away must not leave a dead link text. */
 function assertJobIsWhole(content: LoadedDefinitions): void {
@@ -63,12 +69,13 @@ export default function calculationsPlugin(context: LoadContext): Plugin<LoadedD
       }
     },
 
-    configureWebpack: () => ({
+    configureWebpack: (_config, isServer, { currentBundler }) => ({
       // Names that come from the modules, not numbers that a hash draws: where two files draw one number, their order decides, which
       // hangs on the folder of the build through the runtimes of its workers.
       optimization: { chunkIds: 'named' },
       // The client takes the definitions from their sources: one module each, so that unused ones drop out.
-      resolve: { conditionNames: ['@wallflow/source', '...'] },
+      resolve: { conditionNames: ['@wallflow/source', '...'], alias: withoutHighlighting },
+      plugins: [new currentBundler.instance.DefinePlugin({ 'process.env.WALLFLOW_BUILDS_PAGES': JSON.stringify(String(isServer)) })],
       module: {
         rules: [
           {

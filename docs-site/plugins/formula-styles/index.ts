@@ -15,7 +15,7 @@ function withWoff2Only(css: string): string {
 
 /**
  * The style sheet of the formulas as files of its own. Through the bundler its small fonts would be written into the
- * style sheet of every page, three formats of each.
+ * style sheet of every page, three formats of each. The renderer lies beside it, for a page to load when a working is opened.
  */
 export default function formulaStylesPlugin({ siteDir, baseUrl }: LoadContext): Plugin<void> {
   return {
@@ -26,6 +26,7 @@ export default function formulaStylesPlugin({ siteDir, baseUrl }: LoadContext): 
       const target = join(siteDir, formulaStatics, 'formulas');
       mkdirSync(join(target, 'fonts'), { recursive: true });
       writeFileSync(join(target, 'katex.css'), withWoff2Only(readFileSync(join(source, 'katex.min.css'), 'utf8')));
+      cpSync(join(source, 'katex.min.js'), join(target, 'katex.js'));
       cpSync(join(source, 'fonts'), join(target, 'fonts'), {
         recursive: true,
         filter: (path) => !/\.(?:woff|ttf)$/.test(path),

@@ -10,6 +10,7 @@ import {
   presentValue,
   type Success,
 } from '@wallflow/calculation';
+import { draw } from '@wallflow/calculation/display';
 import { unitSymbol } from '@wallflow/units';
 import type {
   BudgetView,
@@ -170,6 +171,7 @@ export function viewResult(
   }
   const { result, steps } = explained;
   const shown = present(calculation, result, { units: knownUnits(calculation.spec.outputs, units) });
+  const drawing = draw(calculation, input, result, { units: knownUnits(calculation.spec.outputs, units) });
   const outputs = splitShown(calculation.spec.outputs, shown.outputs);
   const intermediates = splitShown(calculation.spec.intermediates, shown.intermediates);
   const warnings: NoteView[] = once(
@@ -180,6 +182,7 @@ export function viewResult(
   );
   const view: SuccessView = {
     ok: true,
+    ...(drawing === undefined ? {} : { drawing }),
     method: result.method,
     values: answerFirst(outputs.values, calculation.spec.answer as string),
     intermediates: intermediates.values,

@@ -1,9 +1,11 @@
+import siteConfig from '@generated/docusaurus.config';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { CalculationData, ResultView } from '../data/types.js';
 import { keepFiles } from '../offline/keep.js';
 import { loadedFiles } from '../offline/loaded-files.js';
 import { startWorker } from './ask-worker.js';
 import { isBlank } from './form-values.js';
+import { rendererFile } from './formula-renderer.js';
 import type { Calculating } from './latest-only.js';
 import type { Form } from './use-form.js';
 import type { InputTools } from './use-input-tools.js';
@@ -44,7 +46,11 @@ export function useResult(data: CalculationData, form: Form, tools: InputTools |
         setAnswered({ result: 'view' in answer ? answer.view : undefined, ...asked.current });
         onFailure(!('view' in answer));
       },
-      (files) => void keepFiles([window.location.pathname, ...loadedFiles(), ...files]).then(setKept, () => undefined),
+      (files) =>
+        void keepFiles([window.location.pathname, `${siteConfig.baseUrl}${rendererFile}`, ...loadedFiles(), ...files]).then(
+          setKept,
+          () => undefined,
+        ),
     );
     return () => {
       worker.current?.close();

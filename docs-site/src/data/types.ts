@@ -1,4 +1,5 @@
 /** What the pages know of a calculation: plain data made from its definition when the site is built. */
+import type { Drawing } from '@wallflow/calculation/display';
 
 import type { When } from '@wallflow/calculation';
 
@@ -168,6 +169,8 @@ export interface BudgetView {
 
 export interface SuccessView {
   readonly ok: true;
+  /** The answer as a picture. */
+  readonly drawing?: Drawing;
   readonly method: string;
   readonly values: readonly ValueView[];
   readonly intermediates: readonly ValueView[];
@@ -248,7 +251,7 @@ export interface CalculationData {
   /** The form filled with the worked example, and its result. */
   readonly exampleValues: FormValues;
   readonly example: SuccessView;
-  /** Formulas of the page as HTML, by their TeX. */
+  /** Symbols within the text of the page as HTML, by their TeX. */
   readonly formulas: Readonly<Record<string, string>>;
   readonly cases: readonly CaseView[];
 }

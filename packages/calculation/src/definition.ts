@@ -3,6 +3,7 @@ import type * as z from 'zod/mini';
 import type { ObjectOf, Shape } from './fields.js';
 import type { Assumption, Issue, Path, Warning } from './issue.js';
 import type { Outputs, PlainValuesOf, ValuesOf } from './outputs.js';
+import type { Picture } from './picture.js';
 import type { Source } from './source.js';
 import type { Step } from './step.js';
 import type { Explanation } from './working/explained.js';
@@ -124,6 +125,8 @@ export interface DefinitionSpec<I extends z.core.$ZodObject, O extends Outputs, 
   readonly steps: readonly Step<keyof (O & M) & string>[];
   /** The output that the calculation is asked for. */
   readonly answer: keyof O & string;
+  /** How the answer is drawn, where a picture says more than a number: `gauge` or `bars`. */
+  readonly picture?: Picture;
   readonly assumptions: readonly CodedText[];
   readonly limits: readonly CodedText[];
   readonly cautions: readonly CodedText[];

@@ -3,5 +3,6 @@
  *
  * @module
  */
+export { type Drawing, type Drawn, draw } from './draw.js';
 export { type ExplanationOptions, explanationIn } from './explanation-in.js';
 export { metric, type UnitSystem, usCustomary } from './system.js';

@@ -90,6 +90,7 @@ export {
   textOutput,
   type ValuesOf,
 } from './outputs.js';
+export { type Band, type Bars, bars, type Gauge, gauge, type Picture, type Tone } from './picture.js';
 export {
   digitsToShow,
   type Presented,

@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { fieldOf } from './field.js';
 import type { OutputField, Outputs } from './outputs.js';
+import { namesOfPicture } from './picture.js';
 import type { Step } from './step.js';
 import { namesOfStep } from './steps.js';
 import { itemSchema, shapeOf } from './walk.js';
@@ -22,6 +23,8 @@ export function assertWhole(spec: AnySpec): void {
   for (const key of Object.keys(spec.outputs)) if (key in spec.intermediates) fail(`${key} is both output and intermediate`);
   if (!(spec.answer in spec.outputs)) fail('the answer is not an output');
   for (const step of spec.steps) assertStep(spec, step, fail);
+  for (const name of spec.picture === undefined ? [] : namesOfPicture(spec.picture))
+    if (!isName(spec, name)) fail(`the picture mentions an unknown name ${name}`);
   if (Object.keys(spec.sources).length === 0) fail('no source');
   assertRules(spec.inputs, [], fail);
   if (isSecondEdition(spec)) assertWorking(spec, fail);
@@ -32,13 +35,16 @@ export function isSecondEdition(spec: { readonly steps: readonly Step[] }): bool
   return spec.steps.some((step) => step.how !== undefined);
 }
 
+function isName(spec: AnySpec, key: string): boolean {
+  return key in spec.inputs._zod.def.shape || key in spec.outputs || key in spec.intermediates || key in spec.constants;
+}
+
 function assertStep(spec: AnySpec, step: Step, fail: Fail): void {
   if (step.tex === undefined && step.text === undefined && step.how === undefined)
     fail(`step ${step.gives} has neither a formula nor words`);
   if (typeof step.source === 'string' && !(step.source in spec.sources)) fail(`step ${step.gives} names an unknown source ${step.source}`);
   for (const [, key = ''] of `${step.tex ?? ''}${step.text ?? ''}`.matchAll(/\[\[(\w+)\]\]/g)) {
-    const known = key in spec.inputs._zod.def.shape || key in spec.outputs || key in spec.intermediates || key in spec.constants;
-    if (!known) fail(`step ${step.gives} mentions an unknown name ${key}`);
+    if (!isName(spec, key)) fail(`step ${step.gives} mentions an unknown name ${key}`);
   }
 }
 

@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { fieldLabel } from '../../calculator/field-names.js';
 import { isBlank, keysOfExample } from '../../calculator/form-values.js';
 import { useForm } from '../../calculator/use-form.js';
@@ -11,7 +11,7 @@ import { fieldMessages } from '../fields/field-messages.js';
 import { KeypadProvider, KeypadSwitch } from '../fields/Keypad.js';
 import { UndoNotice } from '../fields/UndoNotice.js';
 import { Cautions } from '../parts/Cautions.js';
-import { FormulaProvider } from '../parts/Formula.js';
+import { FormulaProvider, usePrepareFormulas } from '../parts/Formula.js';
 import { Given } from '../parts/Given.js';
 import { OutputTable } from '../parts/OutputTable.js';
 import { PrintedFrom } from '../parts/PrintedFrom.js';
@@ -28,6 +28,13 @@ function Tables({ result }: { readonly result: SuccessView }): ReactNode {
   return result.tables.map((table) => <OutputTable key={table.key} table={table} />);
 }
 
+interface FoldedWorkingProps {
+  readonly lead: string;
+  readonly steps: SuccessView['steps'];
+  readonly open: boolean;
+  onOpen(open: boolean): void;
+}
+
 function workingText(isExample: boolean, borrowed: readonly string[]): string {
   const whose = isExample
     ? 'With the numbers of the example'
@@ -37,17 +44,39 @@ function workingText(isExample: boolean, borrowed: readonly string[]): string {
   return `${whose}; quantities are in SI base units, results in the unit that people use.`;
 }
 
+/** The working of what was typed: folded, as beside a vehicle the answer comes first; what sets its formulas is loaded when it is opened. */
+function FoldedWorking({ lead, steps, open, onOpen }: FoldedWorkingProps): ReactNode {
+  const prepare = usePrepareFormulas();
+  return (
+    <details
+      className={styles.example}
+      open={open}
+      onToggle={({ currentTarget }) => {
+        onOpen(currentTarget.open);
+        if (currentTarget.open) void prepare();
+      }}
+    >
+      <summary>
+        <h2 id="working">Working</h2>
+      </summary>
+      <p className={styles.lead}>{lead}</p>
+      <Working steps={steps} />
+    </details>
+  );
+}
+
 /** What the page has for reading before anything is typed, and where there are no scripts. */
 function WorkedExample({ data }: { readonly data: CalculationData }): ReactNode {
+  const prepare = usePrepareFormulas();
   return (
-    <details className={styles.example}>
+    <details className={styles.example} onToggle={({ currentTarget }) => currentTarget.open && void prepare()}>
       <summary>The worked example: given, result and working</summary>
       <p className={styles.lead}>Invented readings, worked through. None of it is about your vehicle.</p>
       <h2>Given in the example</h2>
       <Given fields={data.inputs} values={data.exampleValues} onlyGiven />
       <div className={styles.result} data-example-result>
         <h2>Result of the example</h2>
-        <Results values={data.example.values} limited={data.limits.length > 0} onUnit={undefined} />
+        <Results values={data.example.values} drawing={data.example.drawing} limited={data.limits.length > 0} onUnit={undefined} />
       </div>
       <Tables result={data.example} />
       <h2>Working of the example</h2>
@@ -60,6 +89,7 @@ function WorkedExample({ data }: { readonly data: CalculationData }): ReactNode 
 export function Calculator({ data }: { readonly data: CalculationData }): ReactNode {
   const form = useForm(data);
   const [failed, setFailed] = useState(false);
+  const [explained, setExplained] = useState(false);
   const onFailure = useCallback(() => setFailed(true), []);
   const tools = useInputTools(onFailure);
   const { result, last, pending, kept } = useResult(data, form, tools, setFailed);
@@ -75,13 +105,11 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
     [data, form.values],
   );
   const success = result?.ok ? result : undefined;
-  // Fetched before it is needed, so that the working is complete without signal too.
-  useEffect(() => {
-    if (tools !== undefined) void import('katex').catch(() => undefined);
-  }, [tools]);
+  // Kept here, for while a result is on its way there is no working that could remember.
+  const [workingOpen, setWorkingOpen] = useState(false);
   return (
-    <FormulaProvider formulas={data.formulas} live={!isExample && success !== undefined}>
-      <Cautions cautions={data.cautions} />
+    <FormulaProvider formulas={data.formulas}>
+      <Cautions cautions={data.cautions} folded />
       <LinkNotice opened={link.opened} tooLong={link.tooLong} version={data.version} history={data.history} result={success} />
       <noscript>
         <p className={styles.notice}>
@@ -94,7 +122,13 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
         </p>
       ) : null}
       <div className={styles.grid}>
-        <form className={styles.form} aria-label={`Inputs of ${data.title}`} onSubmit={(event) => event.preventDefault()} noValidate>
+        <form
+          className={styles.form}
+          data-brief={explained ? undefined : true}
+          aria-label={`Inputs of ${data.title}`}
+          onSubmit={(event) => event.preventDefault()}
+          noValidate
+        >
           <KeypadProvider>
             <div className={styles.formHead}>
               <h2>Inputs</h2>
@@ -107,6 +141,9 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
                 </button>
               </div>
               <KeypadSwitch />
+              <button type="button" className={styles.explain} aria-pressed={explained} onClick={() => setExplained(!explained)}>
+                Symbols, ranges and hints
+              </button>
             </div>
             <div className="screen-only">
               <UndoNotice form={form} at="" />
@@ -143,11 +180,7 @@ export function Calculator({ data }: { readonly data: CalculationData }): ReactN
       {success === undefined ? null : (
         <>
           <Tables result={success} />
-          <section aria-labelledby="working">
-            <h2 id="working">Working</h2>
-            <p className={styles.lead}>{workingText(isExample, borrowed)}</p>
-            <Working steps={success.steps} />
-          </section>
+          <FoldedWorking lead={workingText(isExample, borrowed)} steps={success.steps} open={workingOpen} onOpen={setWorkingOpen} />
         </>
       )}
       {blank ? <WorkedExample data={data} /> : null}

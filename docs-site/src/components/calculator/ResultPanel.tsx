@@ -41,7 +41,7 @@ function Success({
 }): ReactNode {
   return (
     <>
-      <Results values={result.values} limited={data.limits.length > 0} onUnit={onUnit} />
+      <Results values={result.values} drawing={result.drawing} limited={data.limits.length > 0} onUnit={onUnit} />
       <Warnings warnings={result.warnings} />
       <AdviceList advice={result.advice} />
       <Budget budget={result.budget} />
@@ -81,6 +81,20 @@ function IssueText({ issue }: { readonly issue: IssueView }): ReactNode {
   );
 }
 
+const fewMissing = 4;
+
+function MissingList({ issues }: { readonly issues: readonly IssueView[] }): ReactNode {
+  return (
+    <ul>
+      {issues.map((issue) => (
+        <li key={issue.fields.join()}>
+          <IssueText issue={issue} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 function Missing({ result }: { readonly result: FailureView }): ReactNode {
   const missing = result.issues.filter((issue) => issue.code === 'missing_input');
   const wrong = result.issues.filter((issue) => issue.code !== 'missing_input');
@@ -98,17 +112,16 @@ function Missing({ result }: { readonly result: FailureView }): ReactNode {
           </ul>
         </>
       )}
-      {missing.length === 0 ? null : (
+      {missing.length === 0 ? null : missing.length <= fewMissing ? (
         <>
           <p className={styles.refused}>Still needed</p>
-          <ul>
-            {missing.map((issue) => (
-              <li key={issue.fields.join()}>
-                <IssueText issue={issue} />
-              </li>
-            ))}
-          </ul>
+          <MissingList issues={missing} />
         </>
+      ) : (
+        <details className={styles.assumed}>
+          <summary>Still needed: {missing.length} inputs</summary>
+          <MissingList issues={missing} />
+        </details>
       )}
     </>
   );

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from 'react';
+import { usePrepareFormulas } from '../parts/Formula.js';
 import styles from './calculator.module.css';
 
 interface ToolbarProps {
@@ -8,6 +9,8 @@ interface ToolbarProps {
 
 /** Link and print. The link is shown as well, for where the clipboard is closed to pages. */
 export function Toolbar({ citation, ready }: ToolbarProps): ReactNode {
+  // The formulas of a working that nobody has opened yet are wanted on paper too.
+  const prepare = usePrepareFormulas();
   const [link, setLink] = useState('');
   const [copied, setCopied] = useState(false);
   const copy = async () => {
@@ -25,7 +28,7 @@ export function Toolbar({ citation, ready }: ToolbarProps): ReactNode {
       <button type="button" onClick={() => void copy()} disabled={!ready}>
         Copy link
       </button>
-      <button type="button" onClick={() => window.print()}>
+      <button type="button" onClick={() => void prepare().then(() => requestAnimationFrame(() => window.print()))}>
         Print
       </button>
       {link === '' ? null : (

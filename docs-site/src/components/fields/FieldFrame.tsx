@@ -87,7 +87,7 @@ export function FieldNotes({ field, id, error, offers = [], onOffer, warning }: 
       <p id={`${id}-hint`} className={styles.hint}>
         {field.description === undefined ? null : <>{field.description} </>}
         {range === '' ? null : <span className={styles.range}>{range}</span>}
-        {empty === undefined ? null : <> {empty}</>}
+        {empty === undefined ? null : <span className={styles.range}> {empty}</span>}
       </p>
     </>
   );
@@ -105,7 +105,11 @@ export function LabelText({ field, row, example }: LabelTextProps): ReactNode {
     <>
       {field.label}
       {row === undefined ? null : <span className="visually-hidden">, {row}</span>}{' '}
-      {'symbolTex' in field ? <Formula tex={field.symbolTex} /> : null}
+      {'symbolTex' in field ? (
+        <span className={styles.symbol}>
+          <Formula tex={field.symbolTex} />
+        </span>
+      ) : null}
       {(field.optional && field.insteadOf === undefined) || field.default !== undefined ? (
         <span className={styles.optional}> optional</span>
       ) : null}

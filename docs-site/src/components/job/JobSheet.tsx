@@ -17,6 +17,8 @@ import { JobSections } from './JobSections.js';
 import styles from './job.module.css';
 import { SheetFrame } from './SheetFrame.js';
 
+const noFormulas = {};
+
 function Missing({ view }: { readonly view: SheetView | undefined }): ReactNode {
   if (view === undefined) return <p>The sheet appears here.</p>;
   if (view.ok) return null;
@@ -75,7 +77,7 @@ export function JobSheet({ data }: { readonly data: JobFormData }): ReactNode {
   };
 
   return (
-    <FormulaProvider formulas={{}} live={false}>
+    <FormulaProvider formulas={noFormulas}>
       <noscript>
         <p className={styles.notice}>Without scripts the sheet cannot be made here; the command line makes it from a job file.</p>
       </noscript>

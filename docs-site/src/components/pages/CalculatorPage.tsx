@@ -24,7 +24,7 @@ export default function CalculatorPage({ data }: { readonly data: CalculationDat
         <p className="purpose">{data.purpose}</p>
         <Calculator key={data.id} data={data} />
         <FormulaProvider formulas={data.formulas}>
-          <Background data={data} assumptions={data.assumptions} />
+          <Background data={data} assumptions={data.assumptions} folded />
         </FormulaProvider>
         <p className="foot-links screen-only">
           <Link to={`/examples/${data.id}`}>Worked example as a sheet to print</Link>

@@ -1,11 +1,11 @@
 import Link from '@docusaurus/Link';
 import Layout from '@theme/Layout';
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { subjectTitle } from '../../data/subjects.js';
 import type { CalculationData } from '../../data/types.js';
 import { Background } from '../parts/Background.js';
 import { Cautions } from '../parts/Cautions.js';
-import { FormulaProvider } from '../parts/Formula.js';
+import { FormulaProvider, usePrepareFormulas } from '../parts/Formula.js';
 import { Given } from '../parts/Given.js';
 import { OutputTable } from '../parts/OutputTable.js';
 import { PrintButton } from '../parts/PrintButton.js';
@@ -15,6 +15,15 @@ import { Working } from '../parts/Working.js';
 
 function ownAddress(): string {
   return `${window.location.origin}${window.location.pathname}`;
+}
+
+/** A page that was reached from another one of the site has no formulas in it yet, unlike one that was loaded as it was built. */
+function FormulasIfMissing(): ReactNode {
+  const prepare = usePrepareFormulas();
+  useEffect(() => {
+    if (document.querySelector('main .formula:empty') !== null) void prepare();
+  }, [prepare]);
+  return null;
 }
 
 /** The worked example of one definition: complete without scripts, and made for paper. */
@@ -43,11 +52,12 @@ export default function ExamplePage({ data }: { readonly data: CalculationData }
           <section aria-labelledby="working">
             <h2 id="working">Working</h2>
             <p>Method: {example.method}. Numbers in the formulas stand in SI base units.</p>
+            <FormulasIfMissing />
             <Working steps={example.steps} />
           </section>
           <section aria-labelledby="result">
             <h2 id="result">Result</h2>
-            <Results values={example.values} />
+            <Results values={example.values} drawing={example.drawing} />
             <Warnings warnings={example.warnings} />
             <AdviceList advice={example.advice} />
             {example.tables.map((table) => (

@@ -2,24 +2,51 @@ import Link from '@docusaurus/Link';
 import type { ReactNode } from 'react';
 import { changeText } from '../../calculator/changes-since.js';
 import type { CalculationData } from '../../data/types.js';
+import styles from './background.module.css';
 import { checkedText, FoldedCases } from './CaseList.js';
 import { Formula } from './Formula.js';
 import { Sources } from './Sources.js';
 
-function Texts({ title, texts }: { readonly title: string; readonly texts: readonly string[] }): ReactNode {
-  if (texts.length === 0) return null;
+interface PartProps {
+  readonly title: string;
+  /** Folded to its heading, as under a calculator. */
+  readonly folded: boolean;
+  readonly children: ReactNode;
+}
+
+function Part({ title, folded, children }: PartProps): ReactNode {
   const id = title.toLowerCase().replaceAll(' ', '-');
+  const heading = (
+    <h2 id={id} tabIndex={-1}>
+      {title}
+    </h2>
+  );
+  if (!folded) {
+    return (
+      <section aria-labelledby={id}>
+        {heading}
+        {children}
+      </section>
+    );
+  }
   return (
-    <section aria-labelledby={id}>
-      <h2 id={id} tabIndex={-1}>
-        {title}
-      </h2>
+    <details className={styles.part}>
+      <summary>{heading}</summary>
+      {children}
+    </details>
+  );
+}
+
+function Texts({ title, texts, folded }: Omit<PartProps, 'children'> & { readonly texts: readonly string[] }): ReactNode {
+  if (texts.length === 0) return null;
+  return (
+    <Part title={title} folded={folded}>
       <ul>
         {texts.map((text) => (
           <li key={text}>{text}</li>
         ))}
       </ul>
-    </section>
+    </Part>
   );
 }
 
@@ -34,11 +61,10 @@ function bySource(constants: CalculationData['constants']): CalculationData['con
   return groups;
 }
 
-function Constants({ constants }: Pick<CalculationData, 'constants'>): ReactNode {
+function Constants({ constants, folded }: Pick<CalculationData, 'constants'> & Pick<PartProps, 'folded'>): ReactNode {
   if (constants.length === 0) return null;
   return (
-    <section aria-labelledby="constants">
-      <h2 id="constants">Constants</h2>
+    <Part title="Constants" folded={folded}>
       <ul>
         {bySource(constants).map((group) => (
           <li key={group[0]?.label}>
@@ -51,7 +77,7 @@ function Constants({ constants }: Pick<CalculationData, 'constants'>): ReactNode
           </li>
         ))}
       </ul>
-    </section>
+    </Part>
   );
 }
 
@@ -70,28 +96,27 @@ function Checks({ cases }: Pick<CalculationData, 'cases'>): ReactNode {
 interface BackgroundProps {
   readonly data: CalculationData;
   readonly assumptions: readonly string[];
+  readonly folded?: boolean;
 }
 
 /** What stands behind a calculation: limits, assumptions, constants, sources, and what it was checked against. */
-export function Background({ data, assumptions }: BackgroundProps): ReactNode {
+export function Background({ data, assumptions, folded = false }: BackgroundProps): ReactNode {
   return (
     <>
-      <Texts title="Limits of use" texts={data.limits} />
-      <Texts title="Assumptions" texts={assumptions} />
-      <Constants constants={data.constants} />
-      <Texts title="Changes" texts={data.history.map(changeText)} />
-      <section aria-labelledby="sources">
-        <h2 id="sources">Sources</h2>
+      <Texts title="Limits of use" texts={data.limits} folded={folded} />
+      <Texts title="Assumptions" texts={assumptions} folded={folded} />
+      <Constants constants={data.constants} folded={folded} />
+      <Texts title="Changes" texts={data.history.map(changeText)} folded={folded} />
+      <Part title="Sources" folded={folded}>
         <Sources sources={data.sources} />
-      </section>
-      <section aria-labelledby="checked-against">
-        <h2 id="checked-against">Checked against</h2>
+      </Part>
+      <Part title="Checked against" folded={folded}>
         <Checks cases={data.cases} />
         <p className="foot-links screen-only">
           <Link to="/validation">How checks are made</Link>
           <Link to={`/validation/${data.subject}`}>All cases of this subject</Link>
         </p>
-      </section>
+      </Part>
     </>
   );
 }

@@ -1,36 +1,45 @@
-import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
-import { formulaKey, styledTex } from '../../calculator/formula-key.js';
+import useDocusaurusContext from '@docusaurus/useDocusaurusContext';
+import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from 'react';
+import { formulaKey } from '../../calculator/formula-key.js';
+import { loadRenderer, type Render, renderWhileBuilding } from '../../calculator/formula-renderer.js';
 
-type Render = (tex: string, display: boolean) => string | undefined;
+interface FormulaSetting {
+  readonly render: Render;
+  /** Load the renderer for formulas that did not exist when the site was built. */
+  prepare(): Promise<void>;
+}
 
-const Formulas = createContext<Render>(() => undefined);
+const Formulas = createContext<FormulaSetting>({ render: () => undefined, prepare: () => Promise.resolve() });
 
 interface ProviderProps {
   /** Formulas rendered when the site was built. */
   readonly formulas: Readonly<Record<string, string>>;
-  /** Load the renderer for formulas that did not exist then. */
-  readonly live?: boolean;
   readonly children: ReactNode;
 }
 
-export function FormulaProvider({ formulas, live = false, children }: ProviderProps): ReactNode {
-  const [renderNew, setRenderNew] = useState<{ readonly render: Render }>();
-  useEffect(() => {
-    if (!live || renderNew !== undefined) return;
-    let wanted = true;
-    import('katex')
-      .then(({ default: katex }) => {
-        const render: Render = (tex, display) => katex.renderToString(styledTex(tex, display), { throwOnError: false });
-        if (wanted) setRenderNew({ render });
-      })
-      // Without the renderer the numbers stand in the text beside each formula.
-      .catch(() => undefined);
-    return () => {
-      wanted = false;
-    };
-  }, [live, renderNew]);
-  const render: Render = (tex, display) => formulas[formulaKey(tex, display)] ?? renderNew?.render(tex, display);
-  return <Formulas.Provider value={render}>{children}</Formulas.Provider>;
+export function FormulaProvider({ formulas, children }: ProviderProps): ReactNode {
+  const { baseUrl } = useDocusaurusContext().siteConfig;
+  const [loaded, setLoaded] = useState<{ readonly render: Render }>();
+  const prepare = useCallback(
+    () =>
+      loadRenderer(baseUrl).then(
+        (render) => setLoaded((before) => before ?? { render }),
+        // Without the renderer the numbers stand in the text beside each formula.
+        () => undefined,
+      ),
+    [baseUrl],
+  );
+  const setting = useMemo(() => {
+    const renderNew = loaded?.render ?? renderWhileBuilding();
+    const render: Render = (tex, display) => formulas[formulaKey(tex, display)] ?? renderNew?.(tex, display);
+    return { render, prepare };
+  }, [formulas, loaded, prepare]);
+  return <Formulas.Provider value={setting}>{children}</Formulas.Provider>;
+}
+
+/** Ask for the renderer, as when a working is opened. */
+export function usePrepareFormulas(): () => Promise<void> {
+  return useContext(Formulas).prepare;
 }
 
 interface FormulaProps {
@@ -38,10 +47,10 @@ interface FormulaProps {
   readonly display?: boolean;
 }
 
-/** A formula; nothing where it cannot be rendered. */
+/** A formula. One on a line of its own waits empty until it can be rendered; what the built page holds of it stays. */
 export function Formula({ tex, display = false }: FormulaProps): ReactNode {
-  const html = useContext(Formulas)(tex ?? '', display);
-  if (tex === undefined || tex === '' || html === undefined) return null;
+  const html = useContext(Formulas).render(tex ?? '', display);
+  if (tex === undefined || tex === '' || (html === undefined && !display)) return null;
   const Tag = display ? 'div' : 'span';
-  return <Tag className={display ? 'formula' : undefined} dangerouslySetInnerHTML={{ __html: html }} />;
+  return <Tag className={display ? 'formula' : undefined} suppressHydrationWarning dangerouslySetInnerHTML={{ __html: html ?? '' }} />;
 }

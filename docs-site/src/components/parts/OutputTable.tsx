@@ -1,14 +1,20 @@
 import type { ReactNode } from 'react';
 import type { TableView } from '../../data/types.js';
-import { Plot } from './Plot.js';
+import { axisTitle, Plot } from './Plot.js';
 import { Scroll } from './Scroll.js';
 
 const longTable = 12;
+const mostBeside = 3;
+
+/** Wider than a phone: there each row becomes a card. */
+function asCards(table: TableView): boolean {
+  return table.columns.length > mostBeside && table.plot === undefined;
+}
 
 function Table({ table }: { readonly table: TableView }): ReactNode {
   return (
     <Scroll label={table.label} keepsFirst>
-      <table>
+      <table className={asCards(table) ? 'cards' : undefined}>
         <caption className="visually-hidden">{table.label}</caption>
         <thead>
           <tr>
@@ -24,7 +30,9 @@ function Table({ table }: { readonly table: TableView }): ReactNode {
           {table.texts.map((row, index) => (
             <tr key={index}>
               {table.columns.map((column) => (
-                <td key={column.key}>{row[column.key] || '–'}</td>
+                <td key={column.key} data-label={axisTitle(column)}>
+                  {row[column.key] || '–'}
+                </td>
               ))}
             </tr>
           ))}

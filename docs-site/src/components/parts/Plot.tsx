@@ -1,7 +1,6 @@
 import { readable } from '@wallflow/calculation';
-import { scaleLinear } from 'd3-scale';
-import { line } from 'd3-shape';
 import type { ReactNode } from 'react';
+import { axisOf } from '../../calculator/axis.js';
 import type { PlotView } from '../../data/types.js';
 import styles from './plot.module.css';
 
@@ -15,7 +14,8 @@ interface Series {
   readonly marked: boolean;
 }
 
-function axisTitle(column: { readonly label: string; readonly unit?: string } | undefined): string {
+/** What an axis, or a column, shows and in which unit. */
+export function axisTitle(column: { readonly label: string; readonly unit?: string } | undefined): string {
   if (column === undefined) return '';
   return column.unit === undefined ? column.label : `${column.label} (${column.unit})`.trim();
 }
@@ -44,12 +44,9 @@ export function Plot({ table }: { readonly table: PlotView }): ReactNode {
   const series = seriesOf(table, plot).filter((one) => one.points.length > 1);
   if (series.length === 0) return null;
   const points = series.flatMap((one) => one.points);
-  const x = scaleLinear(extent(points.map((point) => point[0])), [size.left, size.width - size.right]).nice();
-  const y = scaleLinear(extent(points.map((point) => point[1])), [size.height - size.bottom, size.top]).nice();
-  const path = line<readonly [number, number]>(
-    (point) => x(point[0]),
-    (point) => y(point[1]),
-  );
+  const [x, xTicks] = axisOf(extent(points.map((point) => point[0])), [size.left, size.width - size.right]);
+  const [y, yTicks] = axisOf(extent(points.map((point) => point[1])), [size.height - size.bottom, size.top]);
+  const path = (line: Series['points']) => `M${line.map(([across, up]) => `${x(across)},${y(up)}`).join('L')}`;
   const across = table.columns.find((column) => column.key === plot.x);
   const up = table.columns.find((column) => column.key === plot.y[0]);
   const upTitle = series.length === 1 ? axisTitle(up) : axisTitle({ ...up, label: plot.up ?? '' });
@@ -62,20 +59,20 @@ export function Plot({ table }: { readonly table: PlotView }): ReactNode {
           {`${series.map((one) => one.label).join(', ')} against ${across?.label ?? plot.x}; the numbers are in the table below.`}
         </desc>
         <g className={styles.grid}>
-          {y.ticks(5).map((tick) => (
+          {yTicks.map((tick) => (
             <line key={tick} x1={size.left} x2={size.width - size.right} y1={y(tick)} y2={y(tick)} />
           ))}
-          {x.ticks(5).map((tick) => (
+          {xTicks.map((tick) => (
             <line key={tick} x1={x(tick)} x2={x(tick)} y1={size.top} y2={size.height - size.bottom} />
           ))}
         </g>
         <g className={styles.ticks}>
-          {y.ticks(5).map((tick) => (
+          {yTicks.map((tick) => (
             <text key={tick} x={size.left - 6} y={y(tick)} dy="0.35em" textAnchor="end">
               {readable(String(tick))}
             </text>
           ))}
-          {x.ticks(5).map((tick) => (
+          {xTicks.map((tick) => (
             <text key={tick} x={x(tick)} y={size.height - size.bottom + 18} textAnchor="middle">
               {readable(String(tick))}
             </text>
@@ -93,7 +90,7 @@ export function Plot({ table }: { readonly table: PlotView }): ReactNode {
               <circle key={`${one.key} ${across}`} cx={x(across)} cy={y(up)} r="4" className={styles.mark} />
             ))
           ) : (
-            <path key={one.key} d={path(one.points) ?? ''} className={styles[`line${index % 4}`]} strokeDasharray={dashes[index % 4]} />
+            <path key={one.key} d={path(one.points)} className={styles[`line${index % 4}`]} strokeDasharray={dashes[index % 4]} />
           ),
         )}
       </svg>

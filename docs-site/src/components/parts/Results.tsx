@@ -2,10 +2,13 @@ import type { ReactNode } from 'react';
 import { goTo } from '../../calculator/go-to.js';
 import type { SuccessView, ValueView } from '../../data/types.js';
 import { Formula } from './Formula.js';
+import { Picture } from './Picture.js';
 import styles from './results.module.css';
 
 interface ResultsProps {
   readonly values: readonly ValueView[];
+  /** The answer as a picture. */
+  readonly drawing?: SuccessView['drawing'];
   /** Whether the page states limits of use. */
   readonly limited?: boolean;
   /** Called when another unit is chosen for a value; without it the units are fixed. */
@@ -49,7 +52,7 @@ function Spread({ limited }: { readonly limited: boolean }): ReactNode {
 }
 
 /** The values of a result, the first one large. */
-export function Results({ values, limited = false, onUnit }: ResultsProps): ReactNode {
+export function Results({ values, drawing, limited = false, onUnit }: ResultsProps): ReactNode {
   const spread = values.find((value) => value.text.includes('±'));
   return (
     <dl className={styles.values}>
@@ -62,6 +65,7 @@ export function Results({ values, limited = false, onUnit }: ResultsProps): Reac
             <span className={value.words === true ? styles.words : styles.number}>{value.text}</span>
             {onUnit === undefined || value.units.length < 2 ? null : <UnitSelect value={value} onUnit={onUnit} />}
             {value === spread ? <Spread limited={limited} /> : null}
+            {value === values[0] && drawing !== undefined ? <Picture drawing={drawing} /> : null}
           </dd>
         </div>
       ))}

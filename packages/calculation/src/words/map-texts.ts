@@ -3,6 +3,7 @@ import type { CodedText } from '../definition.js';
 import { describeField, fieldOf, type InputField } from '../field.js';
 import { objectOf } from '../fields.js';
 import type { OutputField, Outputs } from '../outputs.js';
+import { pictureTexts } from '../picture.js';
 import type { FieldRules } from '../rule.js';
 import type { How, NestedCalculation, Step } from '../step.js';
 import { itemSchema, shapeOf } from '../walk.js';
@@ -34,6 +35,7 @@ export function mapTexts(spec: AnySpec, map: MapText, nested: (calculation: Nest
     inputs: new InputTexts(map).record(spec.inputs, 'input'),
     intermediates: outputs(spec.intermediates, 'result', map),
     outputs: outputs(spec.outputs, 'result', map),
+    ...(spec.picture === undefined ? {} : { picture: pictureTexts(spec.picture, map) }),
     constants: Object.fromEntries(
       Object.entries(spec.constants).map(([key, one]) => [key, { ...one, label: map(`constant.${key}.label`, one.label) }]),
     ),

@@ -155,6 +155,11 @@ export const beforeAfterCalculation = wf.defineCalculation({
     }),
   },
   answer: 'verdict',
+  picture: wf.bars({
+    unchangedDrop: 'Before, at the flow and temperature of the reading after',
+    dropAfter: 'After',
+    cleanDrop: 'Clean filter',
+  }),
   steps: [
     wf.formula('viscosityBefore', viscosityAt('temperatureBefore'), sharedSources.cfr1065, '1065.640 Table 4'),
     wf.formula('viscosityAfter', viscosityAt('temperatureAfter'), sharedSources.cfr1065, '1065.640 Table 4'),

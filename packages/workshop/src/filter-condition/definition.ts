@@ -164,6 +164,13 @@ export const filterConditionCalculation = wf.defineCalculation({
     filterLength: '203.2 mm',
     ambientPressure: '986 hPa',
   },
+  picture: wf.gauge('cleanRatio', [
+    ['mind', 'too low: doubt the reading', 'lowBand'],
+    ['good', 'clean', 'cleanBand'],
+    ['good', 'in service', 'inServiceBand'],
+    ['mind', 'loaded', 'loadedBand'],
+    ['bad', 'blocked'],
+  ]),
   intermediates: {
     readingsJudged: wf.tableOutput({
       label: 'Readings',

@@ -221,6 +221,15 @@ export const dosingTestCalculation = wf.defineCalculation({
     verdict: wf.choiceOutput({ label: 'Verdict', options: verdicts }),
   },
   answer: 'verdict',
+  picture: wf.gauge(
+    'flowDeviation',
+    [
+      ['bad', 'too little', '-tolerance'],
+      ['good', 'within the tolerance', 'tolerance'],
+      ['bad', 'too much'],
+    ],
+    'flowUncertainty',
+  ),
   constants: solutionDensity.constants,
   steps: [
     ...solutionDensity.steps,

@@ -248,6 +248,13 @@ export const regenerationPermissionCalculation = wf.defineCalculation({
   },
   constants,
   answer: 'verdict',
+  picture: wf.gauge('worstLoad', [
+    ['good', 'normal: nothing to burn', 'normalEnd'],
+    ['good', 'regeneration due', 'dueEnd'],
+    ['mind', 'workshop regeneration, watched', 'loadLimit'],
+    ['bad', 'high: take soot out first', 'highEnd'],
+    ['bad', 'too high to heat'],
+  ]),
   steps: [
     wf.cases('enteredLoad', {
       'known(sootLoad) and known(sootMass)': 'max(sootLoad, sootMass / filterVolume)',

@@ -161,6 +161,10 @@ export const ashRateCalculation = wf.defineCalculation({
     }),
   },
   answer: 'ashMass',
+  picture: wf.gauge('ashMass', [
+    ['good', 'below the ash limit', 'ashLimit'],
+    ['bad', 'above the ash limit'],
+  ]),
   steps: [
     wf.formula('oilAshRate', 'oilConsumption * oilDensity * sulphatedAsh * ashCapture', ashMassBalance),
     wf.cases(

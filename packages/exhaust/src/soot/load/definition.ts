@@ -164,6 +164,11 @@ export const sootLoadCalculation = wf.defineCalculation({
     ),
   },
   answer: 'sootMass',
+  picture: wf.gauge('sootLoad', [
+    ['good', 'below the trigger', 'triggerLoad'],
+    ['mind', 'regeneration due', 'limitLoad'],
+    ['bad', 'above the load limit'],
+  ]),
   constants: limitBounds,
   steps: [
     wf.cases(
