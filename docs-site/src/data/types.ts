@@ -1,7 +1,7 @@
 /** What the pages know of a calculation: plain data made from its definition when the site is built. */
-import type { Drawing } from '@wallflow/calculation/display';
 
 import type { When } from '@wallflow/calculation';
+import type { Drawing } from '@wallflow/calculation/display';
 
 /** What a person has typed or chosen for one input; `unit` is the unit that stands in the select beside it. */
 export interface Entry {

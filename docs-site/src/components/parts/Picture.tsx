@@ -1,6 +1,6 @@
+import { readable } from '@wallflow/calculation';
 import type { Drawing, Drawn } from '@wallflow/calculation/display';
 import type { ReactNode } from 'react';
-import { readable } from '../../calculator/readable.js';
 import styles from './picture.module.css';
 
 type GaugeDrawing = Extract<Drawing, { type: 'gauge' }>;
