@@ -228,7 +228,7 @@ export const dosingTestCalculation = wf.defineCalculation({
       ['good', 'within the tolerance', 'tolerance'],
       ['bad', 'too much'],
     ],
-    'flowUncertainty',
+    'meanUncertainty',
   ),
   constants: solutionDensity.constants,
   steps: [
