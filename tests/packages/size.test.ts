@@ -9,7 +9,7 @@ import { type Consumer, createConsumer } from './support/consumer.js';
  */
 const ceilings: readonly { readonly code: string; readonly bytes: number; readonly without: readonly string[] }[] = [
   // All kinds: each brings its units with it, the latest of them money.
-  { code: "export * from '@wallflow/units'", bytes: 15_600, without: ['zod', 'decimal.js'] },
+  { code: "export * from '@wallflow/units'", bytes: 15_700, without: ['zod', 'decimal.js'] },
   { code: "export { differentialPressure } from '@wallflow/units'", bytes: 5_900, without: ['zod', 'decimal.js'] },
   { code: "export * from '@wallflow/units/exact'", bytes: 31_000, without: ['zod'] },
   { code: "export * from '@wallflow/numerics'", bytes: 11_500, without: ['zod', 'decimal.js', '@wallflow/units'] },

@@ -24,7 +24,7 @@ export type { SteadyReading } from './job/steady.js';
 export { readingFields, readingList } from './job/typed-readings.js';
 export { upToDate } from './job/version-1.js';
 export { type Block, customerPage, type PlotSeries, type Sheet, type Tone, type VerdictLine } from './sheet/blocks.js';
-export type { Claim } from './sheet/claims.js';
+export type { Claim, Said } from './sheet/claims.js';
 export { contradictions, contradictoryPairs } from './sheet/contradictions.js';
 export { jobAnnex, jobSheet } from './sheet/job-sheet.js';
 export { claimsOf, type PrintedPair, printedContradictions, printedPairs } from './sheet/printed-pairs.js';

@@ -8,21 +8,21 @@ export type Fault = 'none' | 'deposits' | 'sensor' | 'elsewhere' | 'broken' | 'w
 /** Whether heat may be used, in the words of one line. */
 export type HeatWord = 'permitted' | 'refused' | 'not-needed' | 'not-known';
 
+/** A subject and what is said of it, apart by a blank. */
+export type Said<Subject extends string, Word extends string> = `${Subject} ${Word}`;
+
 /**
  * What a printed line says, as a value: it stands beside the line that says it, so that two lines of one sheet can be compared without
  * reading their words.
  */
 export type Claim =
-  | `filter before ${FilterState}`
-  | `filter after ${FilterState}`
-  | `fault before ${Fault}`
-  | `work ${VerificationData['verdict']}`
-  | `heat before ${HeatWord}`
-  | `heat now ${HeatWord}`
-  | `do ${PlanOptionId}`
-  | `reset ${'all' | 'some' | 'none'}`
-  | `regeneration ${'now' | 'later'}`
-  | `ash due ${'now' | 'later'}`;
+  | Said<'filter before' | 'filter after', FilterState>
+  | Said<'fault before', Fault>
+  | Said<'work', VerificationData['verdict']>
+  | Said<'heat before' | 'heat now', HeatWord>
+  | Said<'do', PlanOptionId>
+  | Said<'reset', 'all' | 'some' | 'none'>
+  | Said<'regeneration' | 'ash due', 'now' | 'later'>;
 
 /** What blocks may carry beside their words. */
 export interface Claiming {
