@@ -29,7 +29,7 @@ describe('the job sheet', () => {
     await missing.waitFor();
     expect(await page.locator('iframe').count()).toBe(0);
     await missing.click();
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-about-0-vehicle');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('input-about-vehicle');
   });
 
   it('is made of the demo job, with the verdicts first', async () => {
@@ -87,7 +87,7 @@ describe('the job sheet', () => {
     const text = '{"format":"wallflow-job/2","complaint":{"toString":null}}';
     await files.setInputFiles([{ name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) }]);
     await page.getByText(/This job file cannot be read|The job file is open/).waitFor();
-    await page.locator('#input-about-0-vehicle').fill('Bus');
+    await page.locator('#input-about-vehicle').fill('Bus');
     await page.getByRole('button', { name: /to complete or correct/ }).waitFor();
   });
 
@@ -109,7 +109,7 @@ describe('the job sheet', () => {
 });
 
 describe('jobs on this device', () => {
-  const vehicle = (page: Page) => page.locator('#input-about-0-vehicle');
+  const vehicle = (page: Page) => page.locator('#input-about-vehicle');
 
   /** A page beside another, with the same storage. */
   async function beside(page: Page): Promise<Page> {

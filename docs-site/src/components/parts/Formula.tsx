@@ -31,7 +31,8 @@ export function FormulaProvider({ formulas, children }: ProviderProps): ReactNod
   );
   const setting = useMemo(() => {
     const renderNew = loaded?.render ?? renderWhileBuilding();
-    const render: Render = (tex, display) => formulas[formulaKey(tex, display)] ?? renderNew?.(tex, display);
+    // A symbol within a text takes no room until it is known: the built page and the first one in the browser must agree on it.
+    const render: Render = (tex, display) => formulas[formulaKey(tex, display)] ?? (display ? renderNew : loaded?.render)?.(tex, display);
     return { render, prepare };
   }, [formulas, loaded, prepare]);
   return <Formulas.Provider value={setting}>{children}</Formulas.Provider>;
