@@ -86,7 +86,7 @@ function Caveats({ view: { firstVehicle, lastVehicle, lookedAtTo } }: { readonly
         <li>
           While estimate and vehicles were made, vehicles 1 to {lookedAtTo} were looked at.{' '}
           {firstVehicle > lookedAtTo
-            ? `The figures of this page are those of vehicles ${firstVehicle} to ${lastVehicle}, judged in one run after everything was settled; nobody had looked at them before.`
+            ? `The figures of this page are those of vehicles ${firstVehicle} to ${lastVehicle}, judged in one run; nobody had looked at them before. Afterwards one rule was added, that nothing is done on an answer of too few draws, and the vehicles with such an answer were judged anew.`
             : 'They are among the vehicles of this page, whose answers were stored in several runs, so that its figures may be better than those of vehicles that nobody has looked at.'}
         </li>
         <li>
